@@ -1,0 +1,55 @@
+import type { BenchState } from "../bench/bench-state.ts";
+import type { ColdMode, Place } from "../bench/event.ts";
+import type { Board } from "../board/board.ts";
+import type { Fault } from "../board/fault.ts";
+import type { MeterSettings } from "./settings.ts";
+
+/** A cold check: where the probes go and what the meter is set to. */
+export interface ColdCheck {
+  readonly mode: ColdMode;
+  readonly red: Place;
+  readonly black: Place;
+  /** seconds after touching, capacitors empty before; absent: the settled value */
+  readonly seconds?: number;
+}
+
+/**
+ * What a meter would show. `raw` is the quantity before the OL rule (volts at the probes in diode mode, ohms, farads) and
+ * `spread` its standard deviation in the same unit, from the tolerances of the parts that carry the current.
+ * `common` is the share of that deviation (signed, same unit) which all readings of this meter and room have in common.
+ */
+export interface MeterReading {
+  readonly solved: true;
+  readonly raw: number;
+  readonly shown: number | "OL" | "beep" | "silent";
+  readonly spread: number;
+  readonly common: number;
+}
+
+/** A solve that did not converge is a named outcome, never a number. */
+export interface NotSolved {
+  readonly solved: false;
+  /** one sentence: rung, iterations, worst net and its residual in amps */
+  readonly why: string;
+}
+
+export type Prediction = MeterReading | NotSolved;
+
+/**
+ * Predicts readings of one board in one state of the bench. Compiled once, then asked many times; holds a bounded cache.
+ * Fault sets are given as arrays in any order.
+ */
+export interface Predictor {
+  readonly board: Board;
+  readonly bench: BenchState;
+  readonly meter: MeterSettings;
+  predict(check: ColdCheck, faults: readonly Fault[]): Prediction;
+  /**
+   * Those of `candidates` that could move this reading when added to `faults` (no false negatives beyond a reading change of
+   * a tenth of its spread, to first order: see `meter/silent.ts`). The rest are silent: predict(S+f) = predict(S).
+   */
+  audible(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): boolean[];
+}
+
+/** Makes a predictor; `meter/predictor.ts` has the only implementation. */
+export type MakePredictor = (board: Board, bench: BenchState, meter: MeterSettings) => Predictor;
