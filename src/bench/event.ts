@@ -10,7 +10,16 @@ export type Reading = number | "OL" | "beep" | "silent" | CoarseReading;
 export type Finding = "clean" | "burnt" | "bulged" | "cracked" | "corroded" | "wet" | "lifted-pad" | "other";
 export type Feed = "mains" | "lamp" | "bench";
 export type Observed =
-  | "quiet" | "runs" | "lamp-dark" | "lamp-dim" | "lamp-bright" | "lamp-pulsing" | "limiting" | "fuse-blew" | "trip" | "smoke";
+  | "quiet"
+  | "runs"
+  | "lamp-dark"
+  | "lamp-dim"
+  | "lamp-bright"
+  | "lamp-pulsing"
+  | "limiting"
+  | "fuse-blew"
+  | "trip"
+  | "smoke";
 export type Verdict = "repaired" | "not-economic" | "not-repairable" | "no-fault" | "declined";
 
 interface Stamp {
@@ -34,13 +43,43 @@ export interface MeasureEvent extends Stamp {
   readonly afterPower?: number;
   readonly wires?: 4;
 }
-export interface CalibrateEvent extends Stamp { readonly do: "calibrate"; readonly mode: MeasureMode; readonly known: number; readonly reading: number }
-export interface LookEvent extends Stamp { readonly do: "look"; readonly part: string; readonly finding: Finding }
-export interface CleanEvent extends Stamp { readonly do: "clean" | "resolder"; readonly part?: string; readonly stage?: string; readonly dried?: true }
-export interface LiftEvent extends Stamp { readonly do: "lift" | "refit"; readonly place: Place }
-export interface RemoveEvent extends Stamp { readonly do: "remove" | "restore"; readonly part: string }
-export interface ReplaceEvent extends Stamp { readonly do: "replace"; readonly part: string; readonly with?: string; readonly price?: number; readonly used?: true }
-export interface ClipEvent extends Omit<Stamp, "at"> { readonly do: "clip" | "unclip"; readonly at: readonly [Place, Place]; readonly ohms: number }
+export interface CalibrateEvent extends Stamp {
+  readonly do: "calibrate";
+  readonly mode: MeasureMode;
+  readonly known: number;
+  readonly reading: number;
+}
+export interface LookEvent extends Stamp {
+  readonly do: "look";
+  readonly part: string;
+  readonly finding: Finding;
+}
+export interface CleanEvent extends Stamp {
+  readonly do: "clean" | "resolder";
+  readonly part?: string;
+  readonly stage?: string;
+  readonly dried?: true;
+}
+export interface LiftEvent extends Stamp {
+  readonly do: "lift" | "refit";
+  readonly place: Place;
+}
+export interface RemoveEvent extends Stamp {
+  readonly do: "remove" | "restore";
+  readonly part: string;
+}
+export interface ReplaceEvent extends Stamp {
+  readonly do: "replace";
+  readonly part: string;
+  readonly with?: string;
+  readonly price?: number;
+  readonly used?: true;
+}
+export interface ClipEvent extends Omit<Stamp, "at"> {
+  readonly do: "clip" | "unclip";
+  readonly at: readonly [Place, Place];
+  readonly ohms: number;
+}
 export interface PowerEvent extends Omit<Stamp, "at"> {
   /** for `bench` the two places [plus, minus] the supply is clipped to; elsewhere the time */
   readonly at?: readonly [Place, Place] | string;
@@ -51,13 +90,44 @@ export interface PowerEvent extends Omit<Stamp, "at"> {
   readonly limitAmps?: number;
   readonly observed?: Observed | readonly Observed[];
 }
-export interface UnpowerEvent extends Stamp { readonly do: "unpower" }
-export interface AnswerEvent extends Stamp { readonly do: "answer"; readonly question: string; readonly answer: string }
-export interface NoteEvent extends Stamp { readonly do: "note"; readonly text: string }
-export interface OverruleEvent extends Stamp { readonly do: "overrule"; readonly why: string }
-export interface UndoEvent extends Stamp { readonly do: "undo"; readonly of: string }
-export interface CloseEvent extends Stamp { readonly do: "close"; readonly verdict: Verdict }
+export interface UnpowerEvent extends Stamp {
+  readonly do: "unpower";
+}
+export interface AnswerEvent extends Stamp {
+  readonly do: "answer";
+  readonly question: string;
+  readonly answer: string;
+}
+export interface NoteEvent extends Stamp {
+  readonly do: "note";
+  readonly text: string;
+}
+export interface OverruleEvent extends Stamp {
+  readonly do: "overrule";
+  readonly why: string;
+}
+export interface UndoEvent extends Stamp {
+  readonly do: "undo";
+  readonly of: string;
+}
+export interface CloseEvent extends Stamp {
+  readonly do: "close";
+  readonly verdict: Verdict;
+}
 
 export type JobEvent =
-  | MeasureEvent | CalibrateEvent | LookEvent | CleanEvent | LiftEvent | RemoveEvent | ReplaceEvent | ClipEvent
-  | PowerEvent | UnpowerEvent | AnswerEvent | NoteEvent | OverruleEvent | UndoEvent | CloseEvent;
+  | MeasureEvent
+  | CalibrateEvent
+  | LookEvent
+  | CleanEvent
+  | LiftEvent
+  | RemoveEvent
+  | ReplaceEvent
+  | ClipEvent
+  | PowerEvent
+  | UnpowerEvent
+  | AnswerEvent
+  | NoteEvent
+  | OverruleEvent
+  | UndoEvent
+  | CloseEvent;

@@ -5,9 +5,34 @@
 
 /** Every part kind of `faultwright-board/1`. */
 export type PartKind =
-  | "fuse" | "link" | "resistor" | "ntc" | "ptc" | "varistor" | "capacitor" | "inductor" | "choke" | "transformer"
-  | "relay" | "diode" | "zener" | "led" | "bridge" | "bjt" | "mosfet" | "igbt" | "thyristor" | "triac" | "module"
-  | "opto" | "regulator" | "switcher" | "shuntref" | "controller" | "ic" | "motor";
+  | "fuse"
+  | "link"
+  | "resistor"
+  | "ntc"
+  | "ptc"
+  | "varistor"
+  | "capacitor"
+  | "inductor"
+  | "choke"
+  | "transformer"
+  | "relay"
+  | "diode"
+  | "zener"
+  | "led"
+  | "bridge"
+  | "bjt"
+  | "mosfet"
+  | "igbt"
+  | "thyristor"
+  | "triac"
+  | "module"
+  | "opto"
+  | "regulator"
+  | "switcher"
+  | "shuntref"
+  | "controller"
+  | "ic"
+  | "motor";
 
 /** One winding of a transformer: the two pins it joins and its resistance. */
 export interface Winding {

@@ -1,0 +1,66 @@
+import type { FaultPrior } from "../priors/fault-prior.ts";
+
+/** A fault with the span of the log in which it appeared. */
+export interface DatedFault {
+  /** index into the prior table */
+  readonly fault: number;
+  readonly since: number;
+}
+
+/** An explanation: a set of faults that the readings need (a core), and what stands beside it unseen. */
+export interface Explanation {
+  readonly faults: readonly DatedFault[];
+  /** of `faults`, those still on the board (not cured by a later replacement) */
+  readonly presentNow: readonly number[];
+  readonly probability: number;
+  /**
+   * For each fault of the prior table the probability that it is present now beside this core although no reading could have
+   * shown it (0 for faults that a reading would have shown).
+   */
+  readonly silent: Float64Array;
+  /** log likelihood of each reading (by log index) under this explanation */
+  readonly readingLogLikelihood: ReadonlyMap<number, number>;
+}
+
+export interface SuspectMode {
+  readonly fault: string;
+  readonly probability: number;
+}
+
+/** One reading's weight in a verdict on a part. */
+export interface Reason {
+  readonly logIndex: number;
+  /** natural log of how much more likely the reading is with the part's best fault than without it */
+  readonly logRatio: number;
+  /** what the part's best fault would have read, in the meter's words (`0.00 V`, `OL`) */
+  readonly withFault: string;
+  readonly without: string;
+}
+
+export interface Suspect {
+  readonly part: string;
+  /** probability that it is faulty now */
+  readonly probability: number;
+  readonly modes: readonly SuspectMode[];
+  /** the mode these reasons speak of */
+  readonly speaksFor: readonly Reason[];
+  readonly speaksAgainst: readonly Reason[];
+  /** parts whose fault (in the best explanation) hides this one's from every reading that would otherwise show it */
+  readonly maskedBy: readonly string[];
+  /** no reading taken so far could have shown any fault of it */
+  readonly untested: boolean;
+}
+
+export interface Belief {
+  readonly priors: readonly FaultPrior[];
+  /** every part of the board, most probable first */
+  readonly suspects: readonly Suspect[];
+  readonly healthyProbability: number;
+  /** most probable first; with `remainder` they sum to one */
+  readonly explanations: readonly Explanation[];
+  readonly remainder: number;
+  /** log indexes of readings that no explanation accounts for */
+  readonly unexplained: readonly number[];
+  /** predictions that did not converge, one sentence each (they count as no evidence) */
+  readonly notSolved: readonly string[];
+}
