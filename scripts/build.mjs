@@ -1,0 +1,86 @@
+/** Bundles the terminal program, the server and the page into dist/, when their sources have changed. */
+import { createHash } from "node:crypto";
+import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { join, relative } from "node:path";
+import { fileURLToPath } from "node:url";
+import { checkNode, installPackages, ROOT, runScript } from "./setup.mjs";
+
+const DIST = join(ROOT, "dist");
+const STAMP = join(DIST, ".built");
+
+const PROGRAMS = [
+  { from: "src/cli/main.ts", to: "dist/cli.mjs", banner: "#!/usr/bin/env node" },
+  { from: "src/server/main.ts", to: "dist/server.mjs", banner: "" },
+];
+
+function filesUnder(folder) {
+  return readdirSync(folder, { withFileTypes: true, recursive: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath ?? entry.path, entry.name))
+    .sort();
+}
+
+/** One hash over everything that decides what dist/ holds. Tests are left out: they are not bundled. */
+function sourceHash() {
+  const settings = [
+    "package.json",
+    "package-lock.json",
+    "tsconfig.json",
+    "vite.config.ts",
+    "scripts/build.mjs",
+  ];
+  const sources = filesUnder(join(ROOT, "src")).filter((path) => !path.endsWith(".test.ts"));
+  const hash = createHash("sha256");
+  for (const path of [...settings.map((name) => join(ROOT, name)), ...sources]) {
+    hash.update(relative(ROOT, path)).update("\0").update(readFileSync(path)).update("\0");
+  }
+  return hash.digest("hex");
+}
+
+async function bundlePrograms() {
+  const esbuild = await import("esbuild");
+  for (const { from, to, banner } of PROGRAMS) {
+    await esbuild.build({
+      entryPoints: [join(ROOT, from)],
+      outfile: join(ROOT, to),
+      bundle: true,
+      platform: "node",
+      target: "node20",
+      format: "esm",
+      packages: "external",
+      banner: { js: banner },
+      logLevel: "warning",
+    });
+    chmodSync(join(ROOT, to), 0o755);
+  }
+}
+
+async function bundlePage() {
+  const vite = await import("vite");
+  await vite.build({
+    root: join(ROOT, "src/web"),
+    configFile: join(ROOT, "vite.config.ts"),
+    logLevel: "warn",
+  });
+}
+
+/** Brings dist/ up to date. Without src/ (an installed package) dist/ is what it is. */
+export async function build() {
+  if (!existsSync(join(ROOT, "src"))) return;
+  const wanted = sourceHash();
+  if (existsSync(STAMP) && readFileSync(STAMP, "utf8") === wanted) return;
+  process.stderr.write("Building...\n");
+  rmSync(DIST, { recursive: true, force: true });
+  mkdirSync(DIST, { recursive: true });
+  await bundlePrograms();
+  await bundlePage();
+  writeFileSync(STAMP, wanted);
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  await runScript(async () => {
+    checkNode();
+    await installPackages();
+    await build();
+  });
+}

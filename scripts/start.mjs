@@ -1,0 +1,71 @@
+/** `npm start`: set up, build what changed, serve the bench on this machine, print its address. */
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { parseArgs } from "node:util";
+import { build } from "./build.mjs";
+import { checkNode, installPackages, ROOT, runScript, SetupError } from "./setup.mjs";
+
+const USUAL_PORT = 4780;
+const PARENT_WATCH_MS = 250;
+
+function readArguments() {
+  const { values } = parseArgs({
+    options: {
+      port: { type: "string" },
+      data: { type: "string" },
+      open: { type: "boolean", default: false },
+    },
+  });
+  const asked = values.port ?? process.env.PORT;
+  const port = asked === undefined ? null : Number(asked);
+  if (port !== null && !(Number.isInteger(port) && port >= 0 && port <= 65535)) {
+    throw new SetupError(`--port ${asked}: a port is a whole number from 0 (any free one) to 65535.`);
+  }
+  return { port, dataDir: values.data ?? join(ROOT, ".data"), open: values.open };
+}
+
+/**
+ * npm starts us through a shell, and a signal sent to npm alone never arrives here. When our parent has gone we
+ * belong to somebody else, and that is the sign to stop.
+ */
+function stopWith(server) {
+  const parent = process.ppid;
+  let stopping = false;
+  const stop = async () => {
+    if (stopping) return;
+    stopping = true;
+    // An open connection must not keep a server alive that was told to go.
+    setTimeout(() => process.exit(0), 2000).unref();
+    await server.stop();
+    process.exit(0);
+  };
+  for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) process.on(signal, stop);
+  setInterval(() => {
+    if (process.ppid !== parent) void stop();
+  }, PARENT_WATCH_MS).unref();
+}
+
+async function startServer({ port, dataDir, open }) {
+  const { start } = await import(pathToFileURL(join(ROOT, "dist", "server.mjs")).href);
+  try {
+    return await start({ port: port ?? USUAL_PORT, dataDir, open });
+  } catch (error) {
+    if (error?.code !== "EADDRINUSE") throw error;
+    if (port !== null)
+      throw new SetupError(`Port ${port} is taken. Give another one: npm start -- --port 4781`);
+    return await start({ port: 0, dataDir, open });
+  }
+}
+
+await runScript(async () => {
+  checkNode();
+  const options = readArguments();
+  if (existsSync(join(ROOT, "src"))) {
+    await installPackages();
+    await build();
+  }
+  const server = await startServer(options);
+  stopWith(server);
+  process.stdout.write(`Faultwright is ready: ${server.url}\n`);
+});
