@@ -1,0 +1,4 @@
+import { jobStoreContract } from "../job-store.contract.ts";
+import { MemoryJobStore } from "./memory-job-store.ts";
+
+jobStoreContract("the memory store", (clock) => new MemoryJobStore(clock));

@@ -1,0 +1,137 @@
+/** A job store that forgets when the process ends: for tests, and the plainest statement of the port. */
+import type {
+  AcceptLog,
+  Clock,
+  JobStore,
+  JobSummary,
+  KeptEvent,
+  KeptJob,
+  NewJob,
+  Picture,
+  Refusal,
+  Written,
+} from "../../job/job-store.ts";
+import { sortNewEvents } from "../new-events.ts";
+import {
+  boardNameOf,
+  createConflict,
+  isSameJob,
+  noSuchJob,
+  pictureConflict,
+  samePicture,
+} from "../outcomes.ts";
+
+interface Entry {
+  readonly born: NewJob;
+  readonly createdAt: string;
+  changedAt: string;
+  /** order of the last change, for listing */
+  changeNumber: number;
+  events: KeptEvent[];
+  pictures: Picture[];
+}
+
+export class MemoryJobStore implements JobStore {
+  readonly #jobs = new Map<string, Entry>();
+  readonly #clock: Clock;
+  #changes = 0;
+
+  constructor(clock: Clock) {
+    this.#clock = clock;
+  }
+
+  async createJob(job: NewJob): Promise<Written | Refusal> {
+    const there = this.#jobs.get(job.id);
+    if (there !== undefined) {
+      return isSameJob({ ...there.born, events: there.events }, job)
+        ? { ok: true, added: 0, length: there.events.length }
+        : createConflict(job.id);
+    }
+    const sorted = sortNewEvents([], job.events);
+    if (!sorted.ok) return sorted;
+    const now = this.#clock();
+    this.#jobs.set(job.id, {
+      born: structuredClone(job),
+      createdAt: now,
+      changedAt: now,
+      changeNumber: ++this.#changes,
+      events: structuredClone([...sorted.added]),
+      pictures: [],
+    });
+    return { ok: true, added: 1, length: sorted.added.length };
+  }
+
+  async listJobs(): Promise<readonly JobSummary[]> {
+    return [...this.#jobs.values()]
+      .sort((a, b) => b.changeNumber - a.changeNumber)
+      .map((entry) => ({
+        id: entry.born.id,
+        title: entry.born.title,
+        practice: entry.born.practice,
+        boardName: boardNameOf(entry.born.header),
+        createdAt: entry.createdAt,
+        changedAt: entry.changedAt,
+        eventCount: entry.events.length,
+      }));
+  }
+
+  async readJob(id: string): Promise<KeptJob | null> {
+    const entry = this.#jobs.get(id);
+    if (entry === undefined) return null;
+    return structuredClone({
+      id,
+      title: entry.born.title,
+      practice: entry.born.practice,
+      header: entry.born.header,
+      createdAt: entry.createdAt,
+      events: entry.events,
+      pictures: entry.pictures.map(({ id: name, type, data }) => ({ id: name, type, bytes: data.length })),
+    });
+  }
+
+  async appendEvents(
+    job: string,
+    events: readonly KeptEvent[],
+    accept: AcceptLog,
+  ): Promise<Written | Refusal> {
+    const entry = this.#jobs.get(job);
+    if (entry === undefined) return noSuchJob(job);
+    const sorted = sortNewEvents(entry.events, events);
+    if (!sorted.ok) return sorted;
+    if (sorted.added.length === 0) return { ok: true, added: 0, length: entry.events.length };
+    const whole = [...entry.events, ...structuredClone([...sorted.added])];
+    const problem = accept(entry.born.header, whole);
+    if (problem !== null) return { ok: false, kind: "not-accepted", problem };
+    entry.events = whole;
+    this.#touch(entry);
+    return { ok: true, added: sorted.added.length, length: whole.length };
+  }
+
+  async addPicture(job: string, picture: Picture): Promise<Written | Refusal> {
+    const entry = this.#jobs.get(job);
+    if (entry === undefined) return noSuchJob(job);
+    const there = entry.pictures.find((kept) => kept.id === picture.id);
+    if (there !== undefined) {
+      return samePicture(there, picture)
+        ? { ok: true, added: 0, length: entry.pictures.length }
+        : pictureConflict(picture.id);
+    }
+    entry.pictures.push(structuredClone(picture));
+    this.#touch(entry);
+    return { ok: true, added: 1, length: entry.pictures.length };
+  }
+
+  async readPicture(job: string, id: string): Promise<Picture | null> {
+    const kept = this.#jobs.get(job)?.pictures.find((picture) => picture.id === id);
+    return kept === undefined ? null : structuredClone(kept);
+  }
+
+  async close(): Promise<void> {
+    this.#jobs.clear();
+  }
+
+  #touch(entry: Entry): void {
+    entry.changedAt = this.#clock();
+    entry.changeNumber = ++this.#changes;
+  }
+}

@@ -1,0 +1,45 @@
+/** What every store answers alike: refusals in words, and when two posts count as the same. */
+import type { JobHeader, NewJob, Picture, Refusal } from "../job/job-store.ts";
+import { canonicalJson } from "../job/same-content.ts";
+import { sortNewEvents } from "./new-events.ts";
+
+export function noSuchJob(id: string): Refusal {
+  return { ok: false, kind: "no-such-job", problem: `there is no job "${id}"` };
+}
+
+export function createConflict(id: string): Refusal {
+  return {
+    ok: false,
+    kind: "conflict",
+    problem: `another job has the id "${id}"; give the new one an id of its own`,
+  };
+}
+
+export function pictureConflict(id: string): Refusal {
+  return { ok: false, kind: "conflict", problem: `another picture of this job has the id "${id}"` };
+}
+
+/** Whether a job posted again is the one that was created (and has kept every event posted), whatever its log gained since. */
+export function isSameJob(there: Omit<NewJob, "id">, posted: NewJob): boolean {
+  if (canonicalJson(face(there)) !== canonicalJson(face(posted))) return false;
+  const sorted = sortNewEvents(there.events, posted.events);
+  return sorted.ok && sorted.added.length === 0;
+}
+
+function face(job: Omit<NewJob, "id">): unknown {
+  return [job.title, job.practice, job.header];
+}
+
+export function samePicture(a: Picture, b: Picture): boolean {
+  return (
+    a.type === b.type && a.data.length === b.data.length && a.data.every((byte, at) => byte === b.data[at])
+  );
+}
+
+/** The board's name, for lists. */
+export function boardNameOf(header: JobHeader): string {
+  const board = header.board;
+  if (typeof board !== "object" || board === null) return "";
+  const name = (board as { readonly name?: unknown }).name;
+  return typeof name === "string" ? name : "";
+}

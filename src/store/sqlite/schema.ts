@@ -1,0 +1,83 @@
+import type { Clock } from "../../job/job-store.ts";
+import { inTransaction, type SqlConnection } from "./connection.ts";
+
+/**
+ * The steps that lead from an empty file to the schema of today. A step that has shipped is never edited: a change is a
+ * new step at the end.
+ */
+export const SCHEMA_STEPS: readonly string[] = [
+  `
+  CREATE TABLE job (
+    id TEXT PRIMARY KEY,
+    title TEXT NOT NULL,
+    practice TEXT CHECK (practice IS NULL OR json_valid(practice)),
+    board_name TEXT NOT NULL,
+    header TEXT NOT NULL CHECK (json_valid(header)),
+    created_at TEXT NOT NULL
+  ) STRICT;
+
+  CREATE TABLE event (
+    arrival INTEGER PRIMARY KEY AUTOINCREMENT,
+    job TEXT NOT NULL REFERENCES job(id),
+    id TEXT NOT NULL,
+    body TEXT NOT NULL CHECK (json_valid(body)),
+    received_at TEXT NOT NULL,
+    UNIQUE (job, id)
+  ) STRICT;
+  CREATE INDEX event_by_arrival ON event (job, arrival);
+
+  CREATE TABLE picture (
+    arrival INTEGER PRIMARY KEY AUTOINCREMENT,
+    job TEXT NOT NULL REFERENCES job(id),
+    id TEXT NOT NULL,
+    type TEXT NOT NULL CHECK (type IN ('image/jpeg', 'image/png')),
+    data BLOB NOT NULL,
+    received_at TEXT NOT NULL,
+    UNIQUE (job, id)
+  ) STRICT;
+
+  CREATE TRIGGER job_stays BEFORE UPDATE ON job
+    BEGIN SELECT RAISE(ABORT, 'a job is not changed: append an event'); END;
+  CREATE TRIGGER job_kept BEFORE DELETE ON job
+    BEGIN SELECT RAISE(ABORT, 'a job is not deleted'); END;
+  CREATE TRIGGER event_stays BEFORE UPDATE ON event
+    BEGIN SELECT RAISE(ABORT, 'an event is not changed: append an undo'); END;
+  CREATE TRIGGER event_kept BEFORE DELETE ON event
+    BEGIN SELECT RAISE(ABORT, 'an event is not deleted: append an undo'); END;
+  CREATE TRIGGER picture_stays BEFORE UPDATE ON picture
+    BEGIN SELECT RAISE(ABORT, 'a picture is not changed'); END;
+  CREATE TRIGGER picture_kept BEFORE DELETE ON picture
+    BEGIN SELECT RAISE(ABORT, 'a picture is not deleted'); END;
+  `,
+];
+
+/**
+ * Brings the file to the schema of today: each missing step in a transaction of its own. Throws where the file was made
+ * by a newer program, because writing to it could spoil what that one relies on.
+ */
+export function migrate(
+  connection: SqlConnection,
+  clock: Clock,
+  steps: readonly string[] = SCHEMA_STEPS,
+): void {
+  connection.exec(
+    "CREATE TABLE IF NOT EXISTS schema_step (step INTEGER PRIMARY KEY, applied_at TEXT NOT NULL) STRICT",
+  );
+  for (;;) {
+    const finished = inTransaction(connection, () => {
+      // Read inside the lock: a second process starting now must not apply the same step again.
+      const done = Number(connection.all("SELECT count(*) AS done FROM schema_step", [])[0]?.done ?? 0);
+      if (done > steps.length) {
+        throw new Error(
+          `the data was written by a newer Faultwright (schema step ${done}, this one knows ${steps.length}): update this one, or choose another data folder`,
+        );
+      }
+      const step = steps[done];
+      if (step === undefined) return true;
+      connection.exec(step);
+      connection.run("INSERT INTO schema_step (step, applied_at) VALUES (?, ?)", [done + 1, clock()]);
+      return false;
+    });
+    if (finished) return;
+  }
+}

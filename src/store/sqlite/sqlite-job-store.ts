@@ -1,0 +1,201 @@
+/** Jobs kept in one SQLite file: rows in, rows out; every rule that SQL can hold stands in `schema.ts`. */
+import type {
+  AcceptLog,
+  Clock,
+  JobHeader,
+  JobStore,
+  JobSummary,
+  KeptEvent,
+  KeptJob,
+  NewJob,
+  Picture,
+  PictureType,
+  PracticeInfo,
+  Refusal,
+  Written,
+} from "../../job/job-store.ts";
+import { sortNewEvents } from "../new-events.ts";
+import {
+  boardNameOf,
+  createConflict,
+  isSameJob,
+  noSuchJob,
+  pictureConflict,
+  samePicture,
+} from "../outcomes.ts";
+import { inTransaction, type Row, type SqlConnection, type SqlValue } from "./connection.ts";
+import { migrate } from "./schema.ts";
+
+export class SqliteJobStore implements JobStore {
+  readonly #connection: SqlConnection;
+  readonly #clock: Clock;
+
+  /** Takes over the connection and brings its schema up to date; throws where that cannot be done. */
+  constructor(connection: SqlConnection, clock: Clock) {
+    this.#connection = connection;
+    this.#clock = clock;
+    migrate(connection, clock);
+  }
+
+  async createJob(job: NewJob): Promise<Written | Refusal> {
+    return inTransaction(this.#connection, () => {
+      const there = this.#jobRow(job.id);
+      if (there !== null) {
+        const events = this.#events(job.id);
+        return isSameJob({ ...headOf(there), events }, job)
+          ? { ok: true, added: 0, length: events.length }
+          : createConflict(job.id);
+      }
+      const sorted = sortNewEvents([], job.events);
+      if (!sorted.ok) return sorted;
+      const now = this.#clock();
+      this.#connection.run(
+        "INSERT INTO job (id, title, practice, board_name, header, created_at) VALUES (?, ?, ?, ?, ?, ?)",
+        [
+          job.id,
+          job.title,
+          job.practice === null ? null : JSON.stringify(job.practice),
+          boardNameOf(job.header),
+          JSON.stringify(job.header),
+          now,
+        ],
+      );
+      this.#insertEvents(job.id, sorted.added, now);
+      return { ok: true, added: 1, length: sorted.added.length };
+    });
+  }
+
+  async listJobs(): Promise<readonly JobSummary[]> {
+    const rows = this.#connection.all(
+      `SELECT job.id, title, practice, board_name, created_at,
+         (SELECT count(*) FROM event WHERE event.job = job.id) AS event_count,
+         max(created_at,
+           coalesce((SELECT max(received_at) FROM event WHERE event.job = job.id), ''),
+           coalesce((SELECT max(received_at) FROM picture WHERE picture.job = job.id), '')) AS changed_at
+       FROM job
+       ORDER BY changed_at DESC, job.rowid DESC`,
+      [],
+    );
+    return rows.map((row) => ({
+      id: text(row.id),
+      title: text(row.title),
+      practice: practiceOf(row.practice),
+      boardName: text(row.board_name),
+      createdAt: text(row.created_at),
+      changedAt: text(row.changed_at),
+      eventCount: Number(row.event_count),
+    }));
+  }
+
+  async readJob(id: string): Promise<KeptJob | null> {
+    const row = this.#jobRow(id);
+    if (row === null) return null;
+    const pictures = this.#connection.all(
+      "SELECT id, type, length(data) AS bytes FROM picture WHERE job = ? ORDER BY arrival",
+      [id],
+    );
+    return {
+      id,
+      ...headOf(row),
+      createdAt: text(row.created_at),
+      events: this.#events(id),
+      pictures: pictures.map((picture) => ({
+        id: text(picture.id),
+        type: text(picture.type) as PictureType,
+        bytes: Number(picture.bytes),
+      })),
+    };
+  }
+
+  async appendEvents(
+    job: string,
+    events: readonly KeptEvent[],
+    accept: AcceptLog,
+  ): Promise<Written | Refusal> {
+    return inTransaction(this.#connection, () => {
+      const row = this.#jobRow(job);
+      if (row === null) return noSuchJob(job);
+      const log = this.#events(job);
+      const sorted = sortNewEvents(log, events);
+      if (!sorted.ok) return sorted;
+      if (sorted.added.length > 0) {
+        const problem = accept(headOf(row).header, [...log, ...sorted.added]);
+        if (problem !== null) return { ok: false, kind: "not-accepted", problem };
+        this.#insertEvents(job, sorted.added, this.#clock());
+      }
+      return { ok: true, added: sorted.added.length, length: log.length + sorted.added.length };
+    });
+  }
+
+  async addPicture(job: string, picture: Picture): Promise<Written | Refusal> {
+    return inTransaction(this.#connection, () => {
+      if (this.#jobRow(job) === null) return noSuchJob(job);
+      const there = this.#picture(job, picture.id);
+      if (there !== null && !samePicture(there, picture)) return pictureConflict(picture.id);
+      if (there === null) {
+        this.#connection.run(
+          "INSERT INTO picture (job, id, type, data, received_at) VALUES (?, ?, ?, ?, ?)",
+          [job, picture.id, picture.type, picture.data, this.#clock()],
+        );
+      }
+      const count = this.#connection.all("SELECT count(*) AS kept FROM picture WHERE job = ?", [job]);
+      return { ok: true, added: there === null ? 1 : 0, length: Number(count[0]?.kept ?? 0) };
+    });
+  }
+
+  async readPicture(job: string, id: string): Promise<Picture | null> {
+    return this.#picture(job, id);
+  }
+
+  async close(): Promise<void> {
+    this.#connection.close();
+  }
+
+  #jobRow(id: string): Row | null {
+    return (
+      this.#connection.all("SELECT title, practice, header, created_at FROM job WHERE id = ?", [id])[0] ??
+      null
+    );
+  }
+
+  #events(job: string): KeptEvent[] {
+    const rows = this.#connection.all("SELECT body FROM event WHERE job = ? ORDER BY arrival", [job]);
+    return rows.map((row) => JSON.parse(text(row.body)) as KeptEvent);
+  }
+
+  #insertEvents(job: string, events: readonly KeptEvent[], now: string): void {
+    for (const event of events) {
+      this.#connection.run("INSERT INTO event (job, id, body, received_at) VALUES (?, ?, ?, ?)", [
+        job,
+        event.id,
+        JSON.stringify(event),
+        now,
+      ]);
+    }
+  }
+
+  #picture(job: string, id: string): Picture | null {
+    const row = this.#connection.all("SELECT type, data FROM picture WHERE job = ? AND id = ?", [job, id])[0];
+    if (row === undefined) return null;
+    if (!(row.data instanceof Uint8Array)) throw new Error(`picture "${id}" of job "${job}" is not bytes`);
+    return { id, type: text(row.type) as PictureType, data: new Uint8Array(row.data) };
+  }
+}
+
+function headOf(row: Row): { title: string; practice: PracticeInfo | null; header: JobHeader } {
+  return {
+    title: text(row.title),
+    practice: practiceOf(row.practice),
+    header: JSON.parse(text(row.header)) as JobHeader,
+  };
+}
+
+function practiceOf(value: SqlValue | undefined): PracticeInfo | null {
+  return typeof value === "string" ? (JSON.parse(value) as PracticeInfo) : null;
+}
+
+/** A column that the schema says is text. */
+function text(value: SqlValue | undefined): string {
+  if (typeof value !== "string") throw new Error(`the database holds ${typeof value} where text belongs`);
+  return value;
+}

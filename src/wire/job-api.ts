@@ -1,0 +1,80 @@
+/**
+ * What the page and the server say to each other: JSON bodies, all under `/api`. Types and limits only.
+ * An error of any call is `{ error }` with one line for a person and a 4xx or 5xx status.
+ *
+ * GET  /api/jobs                      -> JobList
+ * POST /api/jobs                      CreateJobRequest -> CreateJobAnswer (201, or 200 where it was there already)
+ * GET  /api/jobs/:id                  -> JobAnswer
+ * GET  /api/jobs/:id/file             -> the job file, log included, as a download
+ * POST /api/jobs/:id/events           AppendRequest -> AppendAnswer; posting the same events again adds nothing
+ * POST /api/jobs/:id/pictures/:pid    the JPEG or PNG itself -> PictureAnswer
+ * GET  /api/jobs/:id/pictures/:pid    -> the picture
+ * GET  /api/boards                    -> BoardList
+ * GET  /api/boards/:id                -> BoardAnswer
+ */
+import type {
+  JobHeader,
+  JobSummary,
+  KeptEvent,
+  KeptJob,
+  PictureInfo,
+  PracticeInfo,
+} from "../job/job-store.ts";
+
+/** Ids of jobs, events and pictures are made by the client: 1 to 64 of letters, digits, `_` and `-`. */
+export const ID_PATTERN = /^[A-Za-z0-9_-]{1,64}$/;
+
+/** Largest bodies, bytes. */
+export const JOB_BYTES = 10_000_000;
+export const EVENTS_BYTES = 1_000_000;
+export const PICTURE_BYTES = 5_000_000;
+/** Pictures of one job at most. */
+export const PICTURES_PER_JOB = 60;
+
+export interface ErrorAnswer {
+  readonly error: string;
+}
+
+export interface JobList {
+  readonly jobs: readonly JobSummary[];
+}
+
+export interface CreateJobRequest {
+  /** left out: the server makes one */
+  readonly id?: string;
+  /** left out: the board's name */
+  readonly title?: string;
+  readonly practice?: PracticeInfo | null;
+  /** a job file with its board inline; `log` may be left out, its events get ids where they have none */
+  readonly job: JobHeader;
+}
+
+export interface CreateJobAnswer {
+  readonly id: string;
+  readonly added: number;
+}
+
+export type JobAnswer = KeptJob;
+
+export interface AppendRequest {
+  readonly events: readonly KeptEvent[];
+}
+
+/** `length` is the number of events in the log now: more than the client holds means another device wrote. */
+export interface AppendAnswer {
+  readonly added: number;
+  readonly length: number;
+}
+
+export type PictureAnswer = PictureInfo;
+
+export interface BoardList {
+  readonly boards: readonly { readonly id: string; readonly title: string }[];
+}
+
+export interface BoardAnswer {
+  readonly id: string;
+  readonly title: string;
+  /** a board file's content */
+  readonly board: unknown;
+}
