@@ -1,0 +1,13 @@
+/**
+ * Where a figure comes from. `seen` and `seen-2nd` name a published source; `common practice` is what the trade agrees on;
+ * `from memory` is recalled or judged, not looked up.
+ */
+export type Mark = "seen" | "seen-2nd" | "common practice" | "from memory";
+
+/** What every row of every table of this layer carries beside its figures. */
+export interface Sourced {
+  readonly id: string;
+  readonly mark: Mark;
+  /** the source, or what the figure rests on, in words */
+  readonly words: string;
+}

@@ -1,0 +1,119 @@
+import type { Board, Part } from "../board/board.ts";
+import { type Fault, type FaultMode, faultName } from "../board/fault.ts";
+import type { Cause, Symptom } from "./cause.ts";
+import { CAUSE_FACTORS, type FactorWhere } from "./cause-factors.ts";
+import type { FaultPrior } from "./fault-prior.ts";
+import { junctionsOf } from "./junctions.ts";
+import { ASSUMED_FACTOR, KIND_WEIGHTS, STAGE_SHARES, weightKey } from "./kind-rates.ts";
+import { levelsOf, NET_LEAK } from "./levels.ts";
+import { MODE_SHARES } from "./mode-shares.ts";
+import { neighbouringNets } from "./net-neighbours.ts";
+import { type StageGroup, stageGroup } from "./stage-groups.ts";
+import { SYMPTOM_FACTORS } from "./symptom-factors.ts";
+
+interface Subject {
+  readonly part: Part | null;
+  readonly group: StageGroup;
+  readonly sort: string;
+  readonly mode: FaultMode;
+}
+
+function applies(where: FactorWhere, subject: Subject): boolean {
+  if ((where.netLeaks ?? false) !== (subject.part === null)) return false;
+  if (subject.part === null) return true;
+  return (
+    (where.kinds?.includes(subject.part.kind) ?? true) &&
+    (where.sorts?.includes(subject.sort) ?? true) &&
+    (where.groups?.includes(subject.group) ?? true) &&
+    (where.modes?.includes(subject.mode) ?? true)
+  );
+}
+
+function factorOf(cause: Cause, symptom: Symptom, subject: Subject): number {
+  let factor = 1;
+  for (const row of CAUSE_FACTORS)
+    if (row.cause === cause && applies(row.where, subject)) factor *= row.factor;
+  for (const row of SYMPTOM_FACTORS)
+    if (row.symptom === symptom && applies(row.where, subject)) factor *= row.factor;
+  return factor;
+}
+
+/** Relative weight of first faults per part, before cause and symptom: stages held to practice, shared out by kind. */
+export function partWeights(board: Board): ReadonlyMap<string, number> {
+  const sums = new Map<StageGroup, number>();
+  for (const part of board.parts.values()) {
+    const group = stageGroup(part, board);
+    sums.set(group, (sums.get(group) ?? 0) + ownWeight(part));
+  }
+  const weights = new Map<string, number>();
+  for (const part of board.parts.values()) {
+    const group = stageGroup(part, board);
+    const { share, full } = STAGE_SHARES[group];
+    weights.set(part.ref, (share * ownWeight(part)) / Math.max(full, sums.get(group) ?? 0));
+  }
+  return weights;
+}
+
+function ownWeight(part: Part): number {
+  const row = KIND_WEIGHTS[weightKey(part)];
+  if (row === undefined) throw new Error(`no kind weight for ${part.kind} (${weightKey(part)})`);
+  return row.weight;
+}
+
+/** Weight of one leak between nets, in the unit of `partWeights`: rare without water. `from memory`. */
+const NET_LEAK_WEIGHT = 0.02;
+
+function partRows(board: Board, part: Part, weight: number, cause: Cause, symptom: Symptom): FaultPrior[] {
+  const rows: FaultPrior[] = [];
+  const group = stageGroup(part, board);
+  const sort = weightKey(part);
+  const wider = part.assumed ? ASSUMED_FACTOR : 1;
+  for (const { junction, shape, share } of junctionsOf(part)) {
+    const site = junction === null ? part.ref : `${part.ref}.${junction}`;
+    for (const mode of ["short", "leaky", "open", "drift"] as const) {
+      const modeShare = MODE_SHARES[shape].shares[mode];
+      if (modeShare === undefined) continue;
+      const factor = factorOf(cause, symptom, { part, group, sort, mode });
+      for (const level of levelsOf(shape, mode, part)) {
+        const fault: Fault = { of: "part", part: part.ref, junction, mode, value: level.value };
+        rows.push({
+          fault,
+          reportAs: `${site}:${mode}`,
+          part: part.ref,
+          site,
+          rate: weight * share * modeShare * level.share * factor * wider,
+          spreadLn: level.spreadLn * (part.assumed && level.spreadLn > 0 ? 1.5 : 1),
+        });
+      }
+    }
+  }
+  return rows;
+}
+
+function leakRows(board: Board, cause: Cause, symptom: Symptom): FaultPrior[] {
+  const factor = factorOf(cause, symptom, { part: null, group: "other", sort: "", mode: "leaky" });
+  return neighbouringNets(board).flatMap(({ nets, weight }) =>
+    NET_LEAK.map((level): FaultPrior => {
+      const fault: Fault = { of: "nets", nets, mode: "leaky", value: level.value };
+      const site = `${nets[0]}~${nets[1]}`;
+      return {
+        fault,
+        reportAs: faultName({ ...fault, value: null }),
+        part: site,
+        site,
+        rate: NET_LEAK_WEIGHT * weight * level.share * factor,
+        spreadLn: level.spreadLn,
+      };
+    }),
+  );
+}
+
+/** Every way anything of this board can have failed, with relative rates still to be scaled. */
+export function priorRows(board: Board, cause: Cause, symptom: Symptom): FaultPrior[] {
+  const weights = partWeights(board);
+  const rows: FaultPrior[] = [];
+  for (const part of board.parts.values())
+    rows.push(...partRows(board, part, weights.get(part.ref) ?? 0, cause, symptom));
+  rows.push(...leakRows(board, cause, symptom));
+  return rows;
+}
