@@ -51,6 +51,7 @@ function plantedTree(): Record<string, string> {
   }
   files["src/board/reads-files.ts"] =
     'import { readFileSync } from "node:fs";\nexport const read = readFileSync;\n';
+  files["src/numeric/uses-package.ts"] = 'import { z } from "zod";\nexport const schema = z;\n';
   files["src/server/routes.ts"] =
     'import type { Sample } from "../store/sample.ts";\nexport type Row = Sample;\n';
   files[ENGINE_DOOR] = 'import type { Sample } from "../store/sample.ts";\nexport type Stored = Sample;\n';
@@ -80,6 +81,14 @@ describe("a planted breach", () => {
 
   it.each(RULES.map((rule) => rule.name))("of %s is caught", (name) => {
     expect(cruise.breaches.map((breach) => breach.rule)).toContain(name);
+  });
+
+  it("of purity is caught for Node's modules and for packages", () => {
+    const pure = cruise.breaches.filter((breach) => breach.rule === "pure").map((breach) => breach.text);
+    expect(pure).toEqual([
+      "pure: src/board/reads-files.ts → node:fs",
+      expect.stringMatching(/^pure: src\/numeric\/uses-package\.ts → .*zod/),
+    ]);
   });
 
   it.each([
