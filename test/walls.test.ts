@@ -86,7 +86,7 @@ describe("a planted breach", () => {
   it("of purity is caught for Node's modules and for packages", () => {
     const pure = cruise.breaches.filter((breach) => breach.rule === "pure").map((breach) => breach.text);
     expect(pure).toEqual([
-      "pure: src/board/reads-files.ts → node:fs",
+      "pure: src/board/reads-files.ts → fs",
       expect.stringMatching(/^pure: src\/numeric\/uses-package\.ts → .*zod/),
     ]);
   });
