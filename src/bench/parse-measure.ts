@@ -1,0 +1,86 @@
+import { type Fields, found, type Problems, present, readNumber } from "../units/fields.ts";
+import { quoted } from "../units/nearest.ts";
+import type { MeasureEvent, MeasureMode, Reading } from "./event.ts";
+import { readPlace } from "./place.ts";
+import { COARSE_READINGS, isColdMode, MEASURE_MODES } from "./words.ts";
+
+/** The words a mode can show or be answered with, beside a number. */
+function readingWords(mode: MeasureMode): readonly Exclude<Reading, number>[] {
+  if (mode === "temperature") return [];
+  if (mode === "continuity") return ["OL", "beep", "silent", ...COARSE_READINGS];
+  return isColdMode(mode) ? ["OL", ...COARSE_READINGS] : ["OL"];
+}
+
+function readReading(problems: Problems, measure: Fields, mode: MeasureMode): Reading {
+  const input = measure.raw("reading");
+  const path = measure.at("reading");
+  if (typeof input === "number") return readNumber(problems, path, input);
+  const words = readingWords(mode);
+  const word = words.find((known) => known === input);
+  if (word === undefined) {
+    const right = ["a number", ...words].join(", ");
+    problems.add(path, `${found(input)} is no reading in ${mode} mode; expected ${right}`);
+  }
+  return word ?? 0;
+}
+
+/** Fields that only some modes carry. */
+function checkModeFields(measure: Fields, mode: MeasureMode): void {
+  const wrongHere = (key: string, belongs: string) => {
+    if (measure.has(key)) measure.complain(key, `belongs to ${belongs}, not to ${mode} mode`);
+  };
+  if (mode === "temperature") {
+    measure.require("part");
+    wrongHere("red", "a reading between two places");
+    wrongHere("black", "a reading between two places");
+  } else {
+    measure.require("red", "black");
+    wrongHere("part", "temperature mode");
+    wrongHere("ambient", "temperature mode");
+    wrongHere("by", "temperature mode");
+  }
+  if (isColdMode(mode)) wrongHere("afterPower", "a live mode");
+  else wrongHere("settling", "a cold mode");
+  if (mode !== "ohms") wrongHere("wires", "ohms mode");
+}
+
+function readWires(measure: Fields): 4 | undefined {
+  if (!measure.has("wires")) return undefined;
+  if (measure.raw("wires") !== 4)
+    measure.complain("wires", `expected 4, or no such field, found ${found(measure.raw("wires"))}`);
+  return 4;
+}
+
+/** A `measure` event; `stampFields` are the fields any event may carry and `stamp` their values. */
+export function readMeasure(
+  problems: Problems,
+  measure: Fields,
+  stampFields: readonly string[],
+  stamp: { readonly id?: string; readonly at?: string; readonly who?: string },
+): MeasureEvent {
+  const own = ["mode", "red", "black", "part", "ambient", "by", "reading", "settling", "afterPower", "wires"];
+  measure.only([...stampFields, ...own], "measure");
+  measure.require("mode", "reading");
+  const mode = measure.word("mode", MEASURE_MODES) ?? "ohms";
+  if (problems.first === null) checkModeFields(measure, mode);
+  const part = measure.text("part");
+  if (part === "") measure.complain("part", `${quoted(part)} names no part`);
+  const place = (key: string) =>
+    measure.has(key) ? readPlace(problems, measure.at(key), measure.raw(key)) : undefined;
+  return {
+    ...present<Omit<MeasureEvent, keyof typeof stamp>>({
+      do: "measure",
+      mode,
+      red: place("red"),
+      black: place("black"),
+      part,
+      ambient: measure.number("ambient", { least: -60, most: 100 }),
+      by: measure.word("by", ["contact", "spot", "camera"] as const),
+      reading: readReading(problems, measure, mode),
+      settling: measure.word("settling", ["climbing"] as const),
+      afterPower: measure.number("afterPower", { least: 0 }),
+      wires: readWires(measure),
+    }),
+    ...stamp,
+  };
+}

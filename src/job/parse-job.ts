@@ -1,0 +1,175 @@
+import type { JobEvent } from "../bench/event.ts";
+import { foldLog } from "../bench/fold.ts";
+import { parseEvent } from "../bench/parse-event.ts";
+import type { Board } from "../board/board.ts";
+import { parseBoard } from "../board/parse-board.ts";
+import { DEFAULT_METER, type MeterSettings } from "../meter/settings.ts";
+import { DEFAULT_TERMS, type Terms } from "../money/terms.ts";
+import { CAUSES, SYMPTOMS } from "../priors/cause.ts";
+import { Fields, found, Problems } from "../units/fields.ts";
+import { deepFreeze } from "../units/frozen.ts";
+import { quoted, suggestion } from "../units/nearest.ts";
+import type { Parsed } from "../units/outcome.ts";
+import { equipmentProblem } from "./equipment.ts";
+import type { Job } from "./job.ts";
+
+export const JOB_FORMAT = "faultwright-job/1";
+/** A log longer than this is no bench job; folding one that long still takes well under a second. */
+export const MOST_EVENTS = 10_000;
+const JOB_FIELDS = [
+  "format",
+  "board",
+  "cause",
+  "symptom",
+  "absent",
+  "equipment",
+  "terms",
+  "meter",
+  "log",
+] as const;
+const TERM_FIELDS = [
+  "currency",
+  "ratePerHour",
+  "agreedPrice",
+  "newBoardPrice",
+  "feeIfNotRepaired",
+  "comebackCost",
+] as const;
+const METER_FIELDS = [
+  "diodeOpenVolts",
+  "diodeShortAmps",
+  "diodeMaxVolts",
+  "ohmsOpenVolts",
+  "beepOhms",
+] as const;
+const MOST_CURRENCY = 8;
+
+/** The path a job file names its board by, or null where the board stands in the job itself (or is missing). */
+export function boardPathOf(input: unknown): string | null {
+  if (typeof input !== "object" || input === null || Array.isArray(input)) return null;
+  const board = new Map<string, unknown>(Object.entries(input)).get("board");
+  return typeof board === "string" ? board : null;
+}
+
+function readTerms(job: Fields): Terms {
+  if (!job.has("terms")) return DEFAULT_TERMS;
+  const terms = job.object("terms");
+  terms.only(TERM_FIELDS, "the terms");
+  const currency = terms.text("currency") ?? DEFAULT_TERMS.currency;
+  if (currency.trim() === "" || currency.length > MOST_CURRENCY)
+    terms.complain("currency", `expected a short word such as EUR, found ${quoted(currency)}`);
+  const money = (key: Exclude<(typeof TERM_FIELDS)[number], "currency">) =>
+    terms.number(key, { least: 0 }) ?? DEFAULT_TERMS[key];
+  return {
+    currency,
+    ratePerHour: money("ratePerHour"),
+    agreedPrice: money("agreedPrice"),
+    newBoardPrice: money("newBoardPrice"),
+    feeIfNotRepaired: money("feeIfNotRepaired"),
+    comebackCost: money("comebackCost"),
+    agreed: terms.has("agreedPrice"),
+  };
+}
+
+function readMeter(job: Fields): MeterSettings {
+  if (!job.has("meter")) return DEFAULT_METER;
+  const meter = job.object("meter");
+  meter.only(METER_FIELDS, "the meter");
+  const positive = (key: (typeof METER_FIELDS)[number]) =>
+    meter.number(key, { above: 0 }) ?? DEFAULT_METER[key];
+  return {
+    diodeOpenVolts: positive("diodeOpenVolts"),
+    diodeShortAmps: positive("diodeShortAmps"),
+    diodeMaxVolts: positive("diodeMaxVolts"),
+    ohmsOpenVolts: positive("ohmsOpenVolts"),
+    beepOhms: positive("beepOhms"),
+  };
+}
+
+/** A list of texts without repeats, each held against `problemOf`. */
+function readWordList(
+  problems: Problems,
+  job: Fields,
+  key: "absent" | "equipment",
+  problemOf: (word: string) => string | null,
+): readonly string[] {
+  if (!job.has(key)) return [];
+  const words: string[] = [];
+  for (const [index, word] of job.list(key).entries()) {
+    const path = `${job.at(key)}[${index}]`;
+    if (typeof word !== "string") {
+      problems.add(path, `expected text, found ${found(word)}`);
+      continue;
+    }
+    const problem = words.includes(word) ? `${quoted(word)} stands twice` : problemOf(word);
+    if (problem !== null) problems.add(path, problem);
+    words.push(word);
+  }
+  return words;
+}
+
+function readBoard(problems: Problems, job: Fields, given: Board | null): Board | null {
+  if (given !== null) return given;
+  const inside = job.raw("board");
+  if (typeof inside === "string") {
+    job.complain("board", `names the board file ${quoted(inside)}, which was not read`);
+    return null;
+  }
+  const board = parseBoard(inside);
+  if (board.ok) return board.value;
+  // `parts.BR1.kind: ...` inside the board is `board.parts.BR1.kind: ...` in the job.
+  problems.add(
+    "",
+    /^[\w[\].+-]+: /.test(board.problem) ? `board.${board.problem}` : `board: ${board.problem}`,
+  );
+  return null;
+}
+
+function readLog(problems: Problems, job: Fields): readonly JobEvent[] {
+  if (!job.has("log")) return [];
+  const items = job.list("log");
+  if (items.length > MOST_EVENTS)
+    job.complain("log", `${items.length} events are too many; the most is ${MOST_EVENTS}`);
+  const log: JobEvent[] = [];
+  for (const [index, item] of items.entries()) {
+    if (problems.first !== null) break;
+    const event = parseEvent(item, `log[${index}]`);
+    if (event.ok) log.push(event.value);
+    else problems.add("", event.problem);
+  }
+  return log;
+}
+
+/**
+ * A job file's value (already JSON) as a job, deep-frozen, its log known to be possible. `board` is the board whose path the job
+ * gives (see `boardPathOf`), or null where the job carries its own. A problem is one line that begins with the field's path.
+ */
+export function parseJob(input: unknown, board: Board | null): Parsed<Job> {
+  const problems = new Problems();
+  const file = new Fields(problems, "", input);
+  if (problems.first === null && file.raw("format") !== JOB_FORMAT)
+    file.complain("format", `expected ${quoted(JOB_FORMAT)}, found ${found(file.raw("format"))}`);
+  file.only(JOB_FIELDS, "a job");
+  file.require("board", "cause", "symptom");
+  if (problems.first !== null) return { ok: false, problem: problems.first };
+  const known = readBoard(problems, file, board);
+  if (known === null) return { ok: false, problem: problems.first ?? "board: is missing" };
+  const refs = [...known.parts.keys()];
+  const job: Job = {
+    board: known,
+    cause: file.word("cause", CAUSES) ?? "unknown",
+    symptom: file.word("symptom", SYMPTOMS) ?? "other",
+    absent: readWordList(problems, file, "absent", (ref) =>
+      known.parts.has(ref) ? null : `there is no part ${quoted(ref)}${suggestion(ref, refs)}`,
+    ),
+    equipment: readWordList(problems, file, "equipment", equipmentProblem),
+    terms: readTerms(file),
+    meter: readMeter(file),
+    log: readLog(problems, file),
+  };
+  if (problems.first === null) {
+    const folded = foldLog(known, job.absent, job.log);
+    if (!folded.ok) problems.add("", folded.problem);
+  }
+  return problems.outcome(deepFreeze(job));
+}
