@@ -6,7 +6,6 @@ import { parseArgs } from "node:util";
 import { build } from "./build.mjs";
 import { checkNode, installPackages, ROOT, runScript, SetupError } from "./setup.mjs";
 
-const USUAL_PORT = 4780;
 const PARENT_WATCH_MS = 250;
 
 function readArguments() {
@@ -18,11 +17,11 @@ function readArguments() {
     },
   });
   const asked = values.port ?? process.env.PORT;
-  const port = asked === undefined ? null : Number(asked);
-  if (port !== null && !(Number.isInteger(port) && port >= 0 && port <= 65535)) {
+  const port = asked === undefined ? undefined : Number(asked);
+  if (port !== undefined && !(Number.isInteger(port) && port >= 0 && port <= 65535)) {
     throw new SetupError(`--port ${asked}: a port is a whole number from 0 (any free one) to 65535.`);
   }
-  return { port, dataDir: values.data ?? join(ROOT, ".data"), open: values.open };
+  return { port, dataDir: values.data, open: values.open };
 }
 
 /**
@@ -46,15 +45,13 @@ function stopWith(server) {
   }, PARENT_WATCH_MS).unref();
 }
 
-async function startServer({ port, dataDir, open }) {
+async function startServer(options) {
   const { start } = await import(pathToFileURL(join(ROOT, "dist", "server.mjs")).href);
   try {
-    return await start({ port: port ?? USUAL_PORT, dataDir, open });
+    return await start(options);
   } catch (error) {
     if (error?.code !== "EADDRINUSE") throw error;
-    if (port !== null)
-      throw new SetupError(`Port ${port} is taken. Give another one: npm start -- --port 4781`);
-    return await start({ port: 0, dataDir, open });
+    throw new SetupError(`Port ${options.port} is taken. Give another one, or 0 for any free one.`);
   }
 }
 
@@ -67,5 +64,5 @@ await runScript(async () => {
   }
   const server = await startServer(options);
   stopWith(server);
-  process.stdout.write(`Faultwright is ready: ${server.url}\n`);
+  process.stdout.write(`Faultwright is ready: ${server.url}\nJobs are kept in ${server.dataDir}\n`);
 });
