@@ -57,7 +57,7 @@ function moduleJunctions(part: Part): JunctionShare[] {
 function chipJunctions(part: Part, supplyPin: string, groundPin: string): JunctionShare[] {
   const floating = new Set((part.value.floating ?? []).flat());
   const pins = [...part.pins.keys()].filter(
-    (pin) => pin !== supplyPin && pin !== groundPin && !floating.has(pin),
+    (pin) => pin !== supplyPin && pin !== groundPin && pin !== "supply" && !floating.has(pin),
   );
   const high = (part.value.floating ?? []).map(([pin]) => pin).filter((pin) => part.pins.has(pin));
   const supply = part.pins.has(supplyPin) ? 0.55 : 0;
@@ -135,6 +135,6 @@ export function junctionsOf(part: Part): JunctionShare[] {
     case "ic":
       return chipJunctions(part, "vcc", "gnd");
     case "motor":
-      return [];
+      return whole("motor");
   }
 }

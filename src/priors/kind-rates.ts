@@ -102,7 +102,7 @@ export const KIND_WEIGHTS: Readonly<Record<string, KindWeight>> = {
   shuntref: weigh("shuntref", 0.8, "reference"),
   controller: weigh("controller", 2.6, "programmed chip"),
   ic: weigh("ic", 2.2, "driver, array, amplifier"),
-  motor: weigh("motor", 0, "off the board: tested by itself"),
+  motor: weigh("motor", 0.5, "off the board: tested by itself, seldom the fault that brings a board in"),
 };
 
 /** The key of `KIND_WEIGHTS` that this part falls under. */

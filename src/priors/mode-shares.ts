@@ -32,7 +32,8 @@ export type Shape =
   | "chip-pin"
   | "chip-pin-to-supply"
   | "bootstrap"
-  | "reference";
+  | "reference"
+  | "motor";
 
 /** Shares of the modes of one shape; they sum to one. */
 export interface ModeShares extends Sourced {
@@ -50,7 +51,7 @@ export const MODE_SHARES: Readonly<Record<Shape, ModeShares>> = {
     id: "FM1",
     mark: "seen",
     words:
-      "Discrete electronic components, table A-1 (reliability practitioner's guide, support.ptc.com): short 50 %, open 30 %; the 20 % it does not list split between lost capacity and leak from memory",
+      "Table A-1 of a reliability practitioner's guide (support.ptc.com, WRR r12): short 50 %, open 30 %; the 20 % it does not list split between lost capacity and leak from memory",
     shares: { short: 0.5, open: 0.3, drift: 0.12, leaky: 0.08 },
   },
   ceramic: {
@@ -233,5 +234,11 @@ export const MODE_SHARES: Readonly<Record<Shape, ModeShares>> = {
     mark: "from memory",
     words: "shunt references over-volted from the primary short; else open or leaking",
     shares: { short: 0.5, open: 0.35, leaky: 0.15 },
+  },
+  motor: {
+    id: "P-motor",
+    mark: "common practice",
+    words: "a burnt winding shorts or opens; tested by itself off the board",
+    shares: { short: 0.5, open: 0.3, leaky: 0.2 },
   },
 };

@@ -1,0 +1,12 @@
+import { DRIVE_RULES } from "./knock-on-drive.ts";
+import { POWER_RULES } from "./knock-on-power.ts";
+import type { KnockOnRule } from "./knock-on-rule.ts";
+import { SUPPLY_RULES } from "./knock-on-supply.ts";
+
+/** Every rule, in a fixed order. */
+export const KNOCK_ON_RULES: readonly KnockOnRule[] = [...POWER_RULES, ...DRIVE_RULES, ...SUPPLY_RULES];
+
+/** Words of a rule for the reason shown; its id where it is not known. */
+export function ruleWords(id: string): string {
+  return KNOCK_ON_RULES.find((known) => known.id === id)?.words ?? id;
+}
