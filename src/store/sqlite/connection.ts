@@ -15,23 +15,22 @@ export interface SqlConnection {
  * Whatever is thrown inside undoes all of it.
  */
 export function inTransaction<T>(connection: SqlConnection, work: () => T): T {
-  connection.exec("BEGIN IMMEDIATE");
-  let result: T;
   try {
-    result = work();
+    connection.exec("BEGIN IMMEDIATE");
+    const result = work();
     connection.exec("COMMIT");
+    return result;
   } catch (error) {
     rollBack(connection);
     throw error;
   }
-  return result;
 }
 
 function rollBack(connection: SqlConnection): void {
   try {
     connection.exec("ROLLBACK");
   } catch {
-    // SQLite has rolled back by itself (a full disk does that), or COMMIT went through and only its answer was lost:
-    // either way there is no transaction left to undo, and the first error is the one to report.
+    // BEGIN failed, SQLite has rolled back by itself (a full disk does that), or COMMIT went through and only its answer
+    // was lost: either way there is no transaction left to undo, and the first error is the one to report.
   }
 }

@@ -1,0 +1,49 @@
+import { Hono } from "hono";
+import type { AcceptLog, JobStore, NewId } from "../job/job-store.ts";
+import type { BoardAnswer } from "../wire/job-api.ts";
+import { problem } from "./answers.ts";
+import { boardRoutes } from "./board-routes.ts";
+import { guard } from "./guard.ts";
+import { jobRoutes } from "./job-routes.ts";
+import { pictureRoutes } from "./picture-routes.ts";
+import { staticFiles } from "./static-files.ts";
+
+export interface AppParts {
+  readonly store: JobStore;
+  readonly acceptLog: AcceptLog;
+  readonly newId: NewId;
+  readonly boards: readonly BoardAnswer[];
+  /** folder of the built page */
+  readonly webRoot: string;
+  /** told of every failure that is ours, not the caller's */
+  readonly report: (error: unknown) => void;
+}
+
+/** The whole server without a socket: a function from request to response. */
+export function makeApp(parts: AppParts): Hono {
+  const app = new Hono();
+  app.use(guard());
+  app.use("/api/*", async (context, next) => {
+    await next();
+    if (!context.res.headers.has("Cache-Control")) context.res.headers.set("Cache-Control", "no-store");
+  });
+  app.route("/api/jobs", jobRoutes(parts.store, parts.acceptLog, parts.newId));
+  app.route("/api/jobs", pictureRoutes(parts.store));
+  app.route("/api/boards", boardRoutes(parts.boards));
+  app.all("/api/*", (context) =>
+    problem(context, `there is nothing at ${context.req.method} ${context.req.path}`, 404),
+  );
+  app.get("/*", staticFiles(parts.webRoot));
+  app.notFound((context) =>
+    problem(context, `there is nothing at ${context.req.method} ${context.req.path}`, 404),
+  );
+  app.onError((error, context) => {
+    parts.report(error);
+    return problem(
+      context,
+      "something went wrong here; nothing was changed by this request, please try again",
+      500,
+    );
+  });
+  return app;
+}

@@ -1,0 +1,62 @@
+/**
+ * Who may talk to the server. It listens on the loopback address only, but every page open in the browser can reach that
+ * too: so the name it was called by must be a loopback name (else a foreign domain pointed at 127.0.0.1 could read the
+ * answers), and a write must come from our own page or from no page at all.
+ */
+import type { Context, MiddlewareHandler } from "hono";
+
+const LOOPBACK_NAMES = new Set(["127.0.0.1", "localhost", "[::1]"]);
+const READING = new Set(["GET", "HEAD"]);
+
+const CONTENT_SECURITY_POLICY = [
+  "default-src 'self'",
+  // the component kit writes its sizes into style elements
+  "style-src 'self' 'unsafe-inline'",
+  "img-src 'self' data: blob:",
+  "font-src 'self' data:",
+  "object-src 'none'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "frame-ancestors 'none'",
+].join("; ");
+
+export function guard(): MiddlewareHandler {
+  return async (context, next) => {
+    const host = hostOf(context);
+    if (!isLoopback(host)) {
+      return refuse(context, `this server answers to 127.0.0.1 and localhost only, not to "${host}"`);
+    }
+    if (!READING.has(context.req.method)) {
+      const origin = context.req.header("origin");
+      if (origin !== undefined && origin !== `http://${host}`) {
+        return refuse(context, `writing from ${origin} is not allowed: use the page that this server serves`);
+      }
+      const site = context.req.header("sec-fetch-site");
+      if (site !== undefined && site !== "same-origin" && site !== "none") {
+        return refuse(
+          context,
+          "writing from another site is not allowed: use the page that this server serves",
+        );
+      }
+    }
+    await next();
+    const headers = context.res.headers;
+    headers.set("Content-Security-Policy", CONTENT_SECURITY_POLICY);
+    headers.set("X-Content-Type-Options", "nosniff");
+    headers.set("Referrer-Policy", "no-referrer");
+    headers.set("Cross-Origin-Opener-Policy", "same-origin");
+    headers.set("Cross-Origin-Resource-Policy", "same-origin");
+  };
+}
+
+function hostOf(context: Context): string {
+  return (context.req.header("host") ?? new URL(context.req.url).host).toLowerCase();
+}
+
+function isLoopback(host: string): boolean {
+  return LOOPBACK_NAMES.has(host.replace(/:\d+$/, ""));
+}
+
+function refuse(context: Context, error: string): Response {
+  return context.json({ error }, 403);
+}

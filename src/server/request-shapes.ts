@@ -1,0 +1,52 @@
+/**
+ * The envelopes of requests. What is inside (job, events) is judged by the same parser that reads files, so that a job
+ * posted and a job read from disk are refused in the same words.
+ */
+import { z } from "zod";
+import type { Parsed } from "../units/outcome.ts";
+import { type AppendRequest, type CreateJobRequest, ID_PATTERN } from "../wire/job-api.ts";
+
+/** More than any outbox holds after a day without the server. */
+const EVENTS_PER_POST = 2000;
+const TITLE_LENGTH = 200;
+
+const id = z.string().regex(ID_PATTERN, "an id is 1 to 64 of letters, digits, _ and -");
+const practice = z.strictObject({ seed: z.int().min(0) });
+
+const createJobRequest = z.strictObject({
+  id: id.optional(),
+  title: z.string().trim().min(1).max(TITLE_LENGTH).optional(),
+  practice: practice.nullable().optional(),
+  job: z.looseObject({}),
+});
+
+const appendRequest = z.strictObject({
+  events: z.array(z.looseObject({ id, do: z.string() })).max(EVENTS_PER_POST),
+});
+
+export function parseCreateJob(input: unknown): Parsed<CreateJobRequest> {
+  return checked(createJobRequest, input);
+}
+
+export function parseAppend(input: unknown): Parsed<AppendRequest> {
+  return checked(appendRequest, input);
+}
+
+/** Whether an address names something an id could name. */
+export function isId(text: string): boolean {
+  return ID_PATTERN.test(text);
+}
+
+function checked<T>(shape: z.ZodType, input: unknown): Parsed<T> {
+  const result = shape.safeParse(input);
+  // The input itself is handed on, not zod's copy: a key such as `__proto__` must still be there for the job's parser.
+  if (result.success) return { ok: true, value: input as T };
+  const issue = result.error.issues[0];
+  const where = issue?.path
+    .map((step) => (typeof step === "number" ? `[${step}]` : `.${String(step)}`))
+    .join("");
+  return {
+    ok: false,
+    problem: `${where === undefined || where === "" ? "body" : where.replace(/^\./, "")}: ${issue?.message}`,
+  };
+}
