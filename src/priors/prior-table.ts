@@ -8,6 +8,9 @@ import { priorRows } from "./prior-rows.ts";
 /** Faults that one full-mains power-up adds to a board with nothing else wrong. `from memory`. */
 export const POWER_UP_FAULTS = 0.02;
 
+/** Where the chances below come from. */
+export const FITTED_BAD_MARK = "from memory";
+
 /** Chance that a fitted part is bad. `from memory`; replaced by what the shop has counted. */
 export const FITTED_BAD = { new: 0.01, used: 0.1, fittedWrong: 0.02 } as const;
 

@@ -1,0 +1,40 @@
+import { faultName } from "../board/fault.ts";
+import type { PriorTable } from "./fault-prior.ts";
+import { ruleWords } from "./knock-on-rules.ts";
+import { FITTED_BAD_MARK } from "./prior-table.ts";
+
+const percent = (share: number): string => `${(share * 100).toFixed(3).padStart(8)} %`;
+
+/**
+ * The whole table as text: faults with their rates on arrival (in root faults per hundred boards), likeliest part first, then
+ * the knock-ons of each rule, then what power and fitting add.
+ */
+export function printPriors(table: PriorTable): string {
+  const perPart = new Map<string, number>();
+  for (const row of table.faults) perPart.set(row.part, (perPart.get(row.part) ?? 0) + row.rate);
+  const order = [...perPart].sort(([a, p], [b, q]) => q - p || (a < b ? -1 : 1));
+  const total = table.faults.reduce((sum, row) => sum + row.rate, 0);
+  const lines = [`${table.faults.length} faults, ${total.toFixed(2)} root faults expected a board`];
+  for (const [part, rate] of order) {
+    lines.push(`${percent(rate)}  ${part}`);
+    for (const row of table.faults)
+      if (row.part === part) lines.push(`${percent(row.rate)}      ${faultName(row.fault)}`);
+  }
+  const byRule = new Map<string, string[]>();
+  for (const { parent, child, rate, rule } of table.knockOns) {
+    const [from, to] = [table.faults[parent], table.faults[child]];
+    if (from === undefined || to === undefined) continue;
+    const line = `${rate.toFixed(3).padStart(8)}    ${faultName(from.fault)} -> ${faultName(to.fault)}`;
+    byRule.set(rule, [...(byRule.get(rule) ?? []), line]);
+  }
+  lines.push("", `${table.knockOns.length} knock-ons (rate of the child given the parent)`);
+  for (const [rule, rows] of byRule) lines.push(`${rule}: ${ruleWords(rule)}`, ...rows);
+  const atPower = table.breaksAtPower.reduce((sum, rate) => sum + rate, 0);
+  const { new: fresh, used, fittedWrong } = table.fittedBad;
+  lines.push(
+    "",
+    `faults added by one mains power-up of a board with nothing else wrong: ${atPower.toFixed(3)}`,
+    `fitted part bad: new ${fresh}, used ${used}, put in wrong ${fittedWrong} (${FITTED_BAD_MARK})`,
+  );
+  return `${lines.join("\n")}\n`;
+}
