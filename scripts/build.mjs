@@ -1,6 +1,15 @@
 /** Bundles the terminal program, the server and the page into dist/, when their sources have changed. */
 import { createHash } from "node:crypto";
-import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { checkNode, installPackages, ROOT, runScript } from "./setup.mjs";
@@ -9,8 +18,8 @@ const DIST = join(ROOT, "dist");
 const STAMP = join(DIST, ".built");
 
 const PROGRAMS = [
-  { from: "src/cli/main.ts", to: "dist/cli.mjs", banner: "#!/usr/bin/env node" },
-  { from: "src/server/main.ts", to: "dist/server.mjs", banner: "" },
+  { from: "src/cli/main.ts", to: "cli.mjs", banner: "#!/usr/bin/env node" },
+  { from: "src/server/main.ts", to: "server.mjs", banner: "" },
 ];
 
 function filesUnder(folder) {
@@ -37,12 +46,12 @@ function sourceHash() {
   return hash.digest("hex");
 }
 
-async function bundlePrograms() {
+async function bundlePrograms(folder) {
   const esbuild = await import("esbuild");
   for (const { from, to, banner } of PROGRAMS) {
     await esbuild.build({
       entryPoints: [join(ROOT, from)],
-      outfile: join(ROOT, to),
+      outfile: join(folder, to),
       bundle: true,
       platform: "node",
       target: "node20",
@@ -51,30 +60,39 @@ async function bundlePrograms() {
       banner: { js: banner },
       logLevel: "warning",
     });
-    chmodSync(join(ROOT, to), 0o755);
+    chmodSync(join(folder, to), 0o755);
   }
 }
 
-async function bundlePage() {
+async function bundlePage(folder) {
   const vite = await import("vite");
   await vite.build({
-    root: join(ROOT, "src/web"),
     configFile: join(ROOT, "vite.config.ts"),
     logLevel: "warn",
+    build: { outDir: join(folder, "web") },
   });
 }
 
-/** Brings dist/ up to date. Without src/ (an installed package) dist/ is what it is. */
+/**
+ * Brings dist/ up to date. Without src/ (an installed package) dist/ is what it is. Everything is made beside it and
+ * moved in at the end, so that a build that fails or is stopped leaves the last good one.
+ */
 export async function build() {
   if (!existsSync(join(ROOT, "src"))) return;
   const wanted = sourceHash();
   if (existsSync(STAMP) && readFileSync(STAMP, "utf8") === wanted) return;
   process.stderr.write("Building...\n");
-  rmSync(DIST, { recursive: true, force: true });
-  mkdirSync(DIST, { recursive: true });
-  await bundlePrograms();
-  await bundlePage();
-  writeFileSync(STAMP, wanted);
+  const folder = join(ROOT, "node_modules", ".cache", `build-${process.pid}`);
+  mkdirSync(folder, { recursive: true });
+  try {
+    await bundlePrograms(folder);
+    await bundlePage(folder);
+    writeFileSync(join(folder, ".built"), wanted);
+    rmSync(DIST, { recursive: true, force: true });
+    renameSync(folder, DIST);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

@@ -7,6 +7,8 @@ import { build } from "./build.mjs";
 import { checkNode, installPackages, ROOT, runScript, SetupError } from "./setup.mjs";
 
 const PARENT_WATCH_MS = 250;
+/** Read before anything else: by the time the server listens, whoever started us may be gone. */
+const STARTED_BY = process.ppid;
 
 function readArguments() {
   const { values } = parseArgs({
@@ -29,7 +31,6 @@ function readArguments() {
  * belong to somebody else, and that is the sign to stop.
  */
 function stopWith(server) {
-  const parent = process.ppid;
   let stopping = false;
   const stop = async () => {
     if (stopping) return;
@@ -41,7 +42,7 @@ function stopWith(server) {
   };
   for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) process.on(signal, stop);
   setInterval(() => {
-    if (process.ppid !== parent) void stop();
+    if (process.ppid !== STARTED_BY) void stop();
   }, PARENT_WATCH_MS).unref();
 }
 

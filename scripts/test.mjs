@@ -1,12 +1,12 @@
 /**
  * `npm test`: sets up, then every check there is. The last line says `N passed, N failed`: each test of the
- * suite counts once, and so does each check that is a whole program (types, format, dead code, the package).
+ * suite counts once, and so does each check that is a whole program (the build, types, format, dead code, the package).
  */
 import { existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "./build.mjs";
 import { countReport } from "./count-report.mjs";
-import { checkNode, installPackages, ROOT, run, runScript } from "./setup.mjs";
+import { checkNode, installPackages, ROOT, run, runScript, SetupError } from "./setup.mjs";
 import { ensureTestPrograms } from "./test-programs.mjs";
 
 const REPORT = join(ROOT, "node_modules", ".cache", "vitest-report.json");
@@ -19,11 +19,24 @@ const CHECKS = [
   { title: "package (npm pack, install, run)", script: "scripts/check-pack.mjs", args: [] },
 ];
 
-async function runCheck({ title, script, args }) {
+async function runProgram({ script, args }) {
+  return (await run(process.execPath, [join(ROOT, script), ...args])) === 0;
+}
+
+/** Runs one check and says so; a check that throws has failed. */
+async function passes(title, check) {
   process.stdout.write(`\n== ${title}\n`);
-  const code = await run(process.execPath, [join(ROOT, script), ...args]);
-  if (code !== 0) process.stdout.write(`FAILED: ${title}\n`);
-  return code === 0;
+  const passed = await check().catch((error) => {
+    process.stderr.write(`${error instanceof SetupError ? error.message : error.stack}\n`);
+    return false;
+  });
+  if (!passed) process.stdout.write(`FAILED: ${title}\n`);
+  return passed;
+}
+
+async function succeeds(work) {
+  await work();
+  return true;
 }
 
 async function runSuite() {
@@ -41,12 +54,15 @@ async function runSuite() {
 await runScript(async () => {
   checkNode();
   await installPackages();
-  await ensureTestPrograms();
-  await build();
+  const checks = [
+    ["programs the tests need", () => succeeds(ensureTestPrograms)],
+    ["build", () => succeeds(build)],
+    ...CHECKS.map((check) => [check.title, () => runProgram(check)]),
+  ];
   let passed = 0;
   let failed = 0;
-  for (const check of CHECKS) {
-    if (await runCheck(check)) passed += 1;
+  for (const [title, check] of checks) {
+    if (await passes(title, check)) passed += 1;
     else failed += 1;
   }
   const suite = await runSuite();
