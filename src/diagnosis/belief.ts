@@ -1,6 +1,6 @@
 import type { FaultPrior } from "../priors/fault-prior.ts";
 
-/** A fault with the span of the log in which it appeared. */
+/** A fault with the log index of the event that brought it (-1: the board came in with it). */
 export interface DatedFault {
   /** index into the prior table */
   readonly fault: number;

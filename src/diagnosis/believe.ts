@@ -1,0 +1,118 @@
+/**
+ * What is believed of the board: the log's evidence weighed over sets of dated faults. The entry of this layer.
+ */
+import type { Timeline } from "../bench/timeline.ts";
+import type { BenchState } from "../bench/bench-state.ts";
+import type { Board } from "../board/board.ts";
+import type { Predictor } from "../meter/prediction.ts";
+import type { PriorTable } from "../priors/fault-prior.ts";
+import type { Belief, Explanation } from "./belief.ts";
+import { AudibleMemory, coldEvidence, coldGroups } from "./cold-evidence.ts";
+import { commonLogWeights } from "./calibration.ts";
+import { datedFaults } from "./dated-faults.ts";
+import type { Evidence } from "./evidence.ts";
+import { pieceLogLikelihoods, posteriorCores, type Core } from "./posterior.ts";
+import { lookEvidence, powerEvidence } from "./event-evidence.ts";
+import { DEFAULT_LIMITS, type SearchLimits } from "./search.ts";
+import { suspectsOf } from "./suspects.ts";
+import type { Universe } from "./universe.ts";
+
+export interface BelieveInput {
+  readonly board: Board;
+  readonly timeline: Timeline;
+  readonly priors: PriorTable;
+  /** parts that never came with the board */
+  readonly absent: readonly string[];
+  readonly predictorFor: (bench: BenchState) => Predictor;
+  /** kept by the caller between assessments of the same board, cause and meter: only speed depends on it */
+  readonly memory: AudibleMemory;
+  readonly limits?: SearchLimits;
+}
+
+/** One piece of evidence with the log indexes it speaks for. */
+export interface Piece {
+  readonly evidence: Evidence;
+  readonly logIndexes: readonly number[];
+}
+
+/** Explanations listed; the mass of the rest is the remainder. */
+const EXPLANATIONS_LISTED = 40;
+
+export function believe(input: BelieveInput): Belief {
+  const { board, timeline, priors, absent } = input;
+  const universe = datedFaults(board, timeline, priors, absent);
+  const notSolved = new Set<string>();
+  const pieces = gatherEvidence(input, notSolved);
+  const logWeights = commonLogWeights(timeline);
+  const now = 1 + timeline.entries.reduce((last, entry) => Math.max(last, entry.logIndex), -1);
+  const evidence = pieces.map((piece) => piece.evidence);
+  const cores = posteriorCores(universe, evidence, logWeights, input.limits ?? DEFAULT_LIMITS, now);
+  const explanations = cores
+    .slice(0, EXPLANATIONS_LISTED)
+    .map((core) => explanationOf(core, universe, priors, pieces, logWeights));
+  return {
+    priors: priors.faults,
+    suspects: suspectsOf({ board, priors, universe, cores, pieces, logWeights, now, absent }),
+    healthyProbability: cores.reduce((sum, core) => sum + core.probability * core.healthyNow, 0),
+    explanations,
+    remainder: Math.max(0, 1 - explanations.reduce((sum, explanation) => sum + explanation.probability, 0)),
+    unexplained: unexplainedReadings(cores, pieces, logWeights),
+    notSolved: [...notSolved].sort(),
+  };
+}
+
+function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
+  const { board, timeline, priors, memory } = input;
+  const cold = coldGroups(timeline).map((group) => ({
+    evidence: coldEvidence(group, input.predictorFor(group.entry.before), priors.faults, memory, notSolved),
+    logIndexes: group.logIndexes,
+  }));
+  const looks: Piece[] = [];
+  const powers: Piece[] = [];
+  for (const entry of timeline.entries) {
+    if (entry.event.do === "look")
+      looks.push({ evidence: lookEvidence(board, entry.event, entry.logIndex, priors.faults), logIndexes: [entry.logIndex] });
+    if (entry.event.do === "power" && entry.event.observed !== undefined)
+      powers.push({ evidence: powerEvidence(board, entry.event, entry.logIndex, entry.before.off, priors.faults), logIndexes: [entry.logIndex] });
+  }
+  return [...cold, ...looks, ...powers];
+}
+
+function explanationOf(
+  core: Core,
+  universe: Universe,
+  priors: PriorTable,
+  pieces: readonly Piece[],
+  logWeights: Float64Array,
+): Explanation {
+  const silent = new Float64Array(priors.faults.length);
+  for (let e = 0; e < core.beside.length; e++) silent[universe.fault[e]] += core.beside[e];
+  const likelihoods = pieceLogLikelihoods(core, logWeights);
+  const readingLogLikelihood = new Map<number, number>();
+  pieces.forEach((piece, i) => {
+    for (const logIndex of piece.logIndexes) readingLogLikelihood.set(logIndex, likelihoods[i]);
+  });
+  return {
+    faults: core.set.map((element) => ({ fault: universe.fault[element], since: universe.from[element] })),
+    presentNow: core.presentNow.map((element) => universe.fault[element]),
+    probability: core.probability,
+    silent,
+    readingLogLikelihood,
+  };
+}
+
+/** A core accounts for a piece when something better than a slip says so. */
+const BETTER_THAN_A_SLIP = Math.log(2);
+/** A reading is unexplained when the cores that account for it hold less than this share. */
+const ACCOUNTED_SHARE = 0.1;
+
+function unexplainedReadings(cores: readonly Core[], pieces: readonly Piece[], logWeights: Float64Array): number[] {
+  const accounted = new Float64Array(pieces.length);
+  for (const core of cores)
+    pieceLogLikelihoods(core, logWeights).forEach((log, i) => {
+      if (log > pieces[i].evidence.slip + BETTER_THAN_A_SLIP) accounted[i] += core.probability;
+    });
+  return pieces
+    .flatMap((piece, i) => (accounted[i] < ACCOUNTED_SHARE ? [...piece.logIndexes] : []))
+    .sort((a, b) => a - b);
+}

@@ -1,0 +1,124 @@
+/**
+ * Cold readings as evidence. Readings of the same check, on the same bench, in the same span are one piece: they share the
+ * tolerance of the parts.
+ */
+import { benchKey } from "../bench/bench-state.ts";
+import type { ColdMode, MeasureEvent, Reading } from "../bench/event.ts";
+import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
+import type { ColdCheck, Predictor } from "../meter/prediction.ts";
+import type { FaultPrior } from "../priors/fault-prior.ts";
+import { formatQuantity } from "../units/quantity.ts";
+import { COMMON_NODES, type Evidence } from "./evidence.ts";
+import { bestLogLikelihood, readingLogLikelihood, slipLogLikelihood } from "./reading-model.ts";
+
+/** A reading marked `climbing` is the value this long after touching, capacitors empty before. */
+export const CLIMBING_SECONDS = 2;
+
+export interface ColdGroup {
+  readonly check: ColdCheck;
+  readonly readings: readonly Reading[];
+  readonly logIndexes: readonly number[];
+  readonly entry: TimelineEntry;
+  /** check and bench, for caches that outlive one assessment */
+  readonly key: string;
+}
+
+export function isColdMode(mode: MeasureEvent["mode"]): mode is ColdMode {
+  return mode === "diode" || mode === "continuity" || mode === "ohms" || mode === "farads";
+}
+
+/** The check a cold `measure` event made; null for a live one. */
+export function coldCheckOf(event: Pick<MeasureEvent, "mode" | "red" | "black" | "settling">): ColdCheck | null {
+  if (!isColdMode(event.mode) || event.red === undefined || event.black === undefined) return null;
+  const check = { mode: event.mode, red: event.red, black: event.black };
+  return event.settling === "climbing" ? { ...check, seconds: CLIMBING_SECONDS } : check;
+}
+
+/** All cold readings that count, grouped, in an order that does not depend on when they were taken. */
+export function coldGroups(timeline: Timeline): ColdGroup[] {
+  const groups = new Map<string, { check: ColdCheck; readings: Reading[]; logIndexes: number[]; entry: TimelineEntry; key: string }>();
+  let cures = 0;
+  for (const entry of timeline.entries) {
+    if (entry.event.do === "clean" || entry.event.do === "resolder") cures++;
+    if (entry.event.do !== "measure") continue;
+    const check = coldCheckOf(entry.event);
+    if (check === null) continue;
+    const key = `${check.mode}|${check.red}|${check.black}|${check.seconds ?? "settled"}|${benchKey(entry.before)}`;
+    const group = groups.get(`${key}|${entry.span}|${cures}`);
+    if (group === undefined)
+      groups.set(`${key}|${entry.span}|${cures}`, {
+        check,
+        readings: [entry.event.reading],
+        logIndexes: [entry.logIndex],
+        entry,
+        key,
+      });
+    else {
+      group.readings.push(entry.event.reading);
+      group.logIndexes.push(entry.logIndex);
+    }
+  }
+  return [...groups.entries()].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)).map(([, group]) => group);
+}
+
+/** Which faults can move which check: the costly answers, kept between assessments of one board. */
+export class AudibleMemory {
+  readonly #masks = new Map<string, Uint8Array>();
+  static readonly #limit = 20_000;
+
+  mask(key: string, compute: () => Uint8Array): Uint8Array {
+    const known = this.#masks.get(key);
+    if (known !== undefined) return known;
+    if (this.#masks.size >= AudibleMemory.#limit) this.#masks.clear();
+    const mask = compute();
+    this.#masks.set(key, mask);
+    return mask;
+  }
+}
+
+/** A reading as the meter's display would show it. */
+export function shownWords(mode: ColdMode, shown: number | string): string {
+  if (typeof shown === "string") return shown;
+  if (mode === "diode") return `${shown.toFixed(3)} V`;
+  return formatQuantity(shown, mode === "farads" ? "F" : "ohm");
+}
+
+/** The evidence of one group. `notSolved` collects predictions that failed: they count as no evidence. */
+export function coldEvidence(
+  group: ColdGroup,
+  predictor: Predictor,
+  priors: readonly FaultPrior[],
+  memory: AudibleMemory,
+  notSolved: Set<string>,
+): Evidence {
+  const { check, readings } = group;
+  const vectors = new Map<string, Float64Array>();
+  const candidates = priors.map((prior) => prior.fault);
+  const faultsOf = (indexes: readonly number[]) => indexes.map((index) => priors[index].fault);
+  return {
+    logIndex: group.entry.logIndex,
+    best: readings.reduce((sum, reading) => sum + bestLogLikelihood(check.mode, reading, predictor.meter), 0),
+    slip: readings.reduce((sum, reading) => sum + slipLogLikelihood(check.mode, reading, predictor.meter), 0),
+    logLikelihood(indexes) {
+      const key = indexes.join(",");
+      const known = vectors.get(key);
+      if (known !== undefined) return known;
+      const prediction = predictor.predict(check, faultsOf(indexes));
+      if (!prediction.solved) notSolved.add(prediction.why);
+      const vector = prediction.solved
+        ? readingLogLikelihood(check.mode, readings, prediction, predictor.meter)
+        : new Float64Array(COMMON_NODES.length);
+      vectors.set(key, vector);
+      return vector;
+    },
+    wouldShow(indexes) {
+      const prediction = predictor.predict(check, faultsOf(indexes));
+      return prediction.solved ? shownWords(check.mode, prediction.shown) : "no answer";
+    },
+    audible(indexes) {
+      return memory.mask(`${group.key}#${indexes.join(",")}`, () =>
+        Uint8Array.from(predictor.audible(check, faultsOf(indexes), candidates), (heard) => (heard ? 1 : 0)),
+      );
+    },
+  };
+}

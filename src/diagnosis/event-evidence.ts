@@ -1,0 +1,83 @@
+/**
+ * Looks and power-ups as evidence: what was seen depends on the faults present through a table of the prior layer, without
+ * tolerance and without a slip of its own (those tables are already smooth).
+ */
+import type { Board } from "../board/board.ts";
+import type { Fault } from "../board/fault.ts";
+import type { LookEvent, Observed, PowerEvent } from "../bench/event.ts";
+import { findingLikelihood } from "../priors/look-findings.ts";
+import { observedLikelihood } from "../priors/power-outcomes.ts";
+import type { FaultPrior } from "../priors/fault-prior.ts";
+import { COMMON_NODES, type Evidence } from "./evidence.ts";
+
+/** What the eye found on one part: only its own faults can change it. */
+export function lookEvidence(board: Board, event: LookEvent, logIndex: number, priors: readonly FaultPrior[]): Evidence {
+  const part = board.parts.get(event.part);
+  const own = Uint8Array.from(priors, (prior) => (prior.part === event.part ? 1 : 0));
+  return discreteEvidence(
+    logIndex,
+    (faults) => {
+      if (part === undefined) return 1;
+      const ownFaults = faults.filter((fault) => fault.of === "part" && fault.part === event.part);
+      return findingLikelihood(part, ownFaults, event.finding);
+    },
+    () => own,
+    priors,
+    event.finding,
+  );
+}
+
+/** What a power-up showed. A list of observations counts as each of them seen. */
+export function powerEvidence(board: Board, event: PowerEvent, logIndex: number, off: ReadonlySet<string>, priors: readonly FaultPrior[]): Evidence {
+  const observed: readonly Observed[] = event.observed === undefined ? [] : [event.observed].flat();
+  const likelihood = (faults: readonly Fault[]): number =>
+    observed.reduce((product, seen) => product * observedLikelihood(board, faults, event.feed, seen, off), 1);
+  return discreteEvidence(
+    logIndex,
+    likelihood,
+    (indexes) => {
+      const present = indexes.map((index) => priors[index].fault);
+      const before = likelihood(present);
+      return Uint8Array.from(priors, (prior) => {
+        const after = likelihood([...present, prior.fault]);
+        return Math.abs(after - before) > 1e-9 * Math.max(after, before) ? 1 : 0;
+      });
+    },
+    priors,
+    observed.join(", "),
+  );
+}
+
+function discreteEvidence(
+  logIndex: number,
+  likelihood: (faults: readonly Fault[]) => number,
+  audible: (indexes: readonly number[]) => Uint8Array,
+  priors: readonly FaultPrior[],
+  shown: string,
+): Evidence {
+  const masks = new Map<string, Uint8Array>();
+  const vectors = new Map<string, Float64Array>();
+  return {
+    logIndex,
+    best: 0,
+    slip: Math.log(1e-3),
+    logLikelihood(indexes) {
+      const key = indexes.join(",");
+      const known = vectors.get(key);
+      if (known !== undefined) return known;
+      const log = Math.log(likelihood(indexes.map((index) => priors[index].fault)));
+      const vector = new Float64Array(COMMON_NODES.length).fill(log);
+      vectors.set(key, vector);
+      return vector;
+    },
+    wouldShow: () => shown,
+    audible(indexes) {
+      const key = indexes.join(",");
+      const known = masks.get(key);
+      if (known !== undefined) return known;
+      const mask = audible(indexes);
+      masks.set(key, mask);
+      return mask;
+    },
+  };
+}

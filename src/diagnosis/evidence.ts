@@ -1,0 +1,37 @@
+/**
+ * Evidence: one reading (or a group that shares a hidden unknown) as the search sees it. It answers two questions of a set
+ * of faults on the board at that moment: how likely is what was seen, and which further faults could have changed it.
+ */
+
+/**
+ * What all readings of one meter and one room have in common is one standard normal unknown, integrated by five-point
+ * Gauss-Hermite quadrature (Abramowitz & Stegun table 25.10, n = 5, scaled to the standard normal).
+ */
+export const COMMON_NODES: readonly number[] = [-2.8569700138728, -1.3556261799743, 0, 1.3556261799743, 2.8569700138728];
+export const COMMON_WEIGHTS: readonly number[] = [
+  0.0112574113277207, 0.2220759220056126, 0.5333333333333333, 0.2220759220056126, 0.0112574113277207,
+];
+
+export interface Evidence {
+  readonly logIndex: number;
+  /** an upper bound of any log likelihood this evidence can give */
+  readonly best: number;
+  /** ln P(seen | faults, common unknown at each node); `faults` are prior-table indexes, sorted, present at `logIndex` */
+  logLikelihood(faults: readonly number[]): Float64Array; // (COMMON_NODES.length)
+  /** 1 for each fault of the prior table that could change the answer when added to `faults` */
+  audible(faults: readonly number[]): Uint8Array; // (faults of the prior table)
+  /** what would have been seen with these faults, in the meter's words */
+  wouldShow(faults: readonly number[]): string;
+  /** ln of what a slip alone would give: a reading no better explained than this is unexplained */
+  readonly slip: number;
+}
+
+/** ln of the sum over the common unknown, with the given log weights. */
+export function overCommon(vector: Float64Array, logWeights: Float64Array): number {
+  let largest = Number.NEGATIVE_INFINITY;
+  for (let z = 0; z < vector.length; z++) largest = Math.max(largest, vector[z] + logWeights[z]);
+  if (largest === Number.NEGATIVE_INFINITY) return largest;
+  let sum = 0;
+  for (let z = 0; z < vector.length; z++) sum += Math.exp(vector[z] + logWeights[z] - largest);
+  return largest + Math.log(sum);
+}

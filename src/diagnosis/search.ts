@@ -1,0 +1,250 @@
+/**
+ * Anytime search over sets of faults. Several faults at once is the normal case (de Kleer & Williams 1987, 1989), so sets
+ * are grown best first: add, drop and swap (a drop, then an add), and a parent together with what it knocks on, because a
+ * silent open may hide a loud short and then neither step alone improves. A step is evaluated only where some reading could
+ * hear the added fault and where an upper bound of its score is worth it. Deterministic: ties break by the set itself.
+ */
+import { COMMON_NODES, type Evidence, overCommon } from "./evidence.ts";
+import { logPrior, presentAt, type Universe } from "./universe.ts";
+
+export interface SearchLimits {
+  /** sets whose neighbours are looked at */
+  readonly expansions: number;
+  /** sets worse than the best by more than this many nats are dropped */
+  readonly width: number;
+  /** most faults in one set */
+  readonly size: number;
+}
+
+export const DEFAULT_LIMITS: SearchLimits = { expansions: 60, width: 11, size: 6 };
+
+/** How one piece of evidence sees a set: only the faults it can hear, and its answer. */
+interface Hearing {
+  readonly faults: readonly number[];
+  readonly vector: Float64Array;
+}
+
+export interface ScoredSet {
+  /** elements, ascending */
+  readonly set: readonly number[];
+  readonly logPrior: number;
+  readonly logLikelihood: number;
+  readonly score: number;
+  readonly hearings: readonly Hearing[];
+}
+
+/** ln P(set, readings) from scratch, silent members included: the joint score that any set has. */
+export function scoreSet(
+  universe: Universe,
+  evidence: readonly Evidence[],
+  commonLogWeights: Float64Array,
+  set: readonly number[],
+): ScoredSet {
+  const sorted = [...set].sort((a, b) => a - b);
+  const hearings = evidence.map((piece) => {
+    const faults = faultsAt(universe, sorted, piece.logIndex);
+    return { faults, vector: piece.logLikelihood(faults) };
+  });
+  return finish(universe, commonLogWeights, sorted, logPrior(universe, sorted), hearings);
+}
+
+function faultsAt(universe: Universe, set: readonly number[], logIndex: number): number[] {
+  return set
+    .filter((element) => presentAt(universe, element, logIndex))
+    .map((element) => universe.fault[element])
+    .sort((a, b) => a - b);
+}
+
+function finish(
+  universe: Universe,
+  commonLogWeights: Float64Array,
+  set: readonly number[],
+  prior: number,
+  hearings: readonly Hearing[],
+): ScoredSet {
+  const total = new Float64Array(COMMON_NODES.length);
+  for (const hearing of hearings) for (let z = 0; z < total.length; z++) total[z] += hearing.vector[z];
+  const logLikelihood = overCommon(total, commonLogWeights);
+  return { set, logPrior: prior, logLikelihood, score: prior + logLikelihood, hearings };
+}
+
+/** Search state and its moves; one instance a search. */
+export class ExplanationSearch {
+  readonly #universe: Universe;
+  readonly #evidence: readonly Evidence[];
+  readonly #logWeights: Float64Array;
+  readonly #limits: SearchLimits;
+  readonly #elementCount: number;
+  readonly #found = new Map<string, ScoredSet>();
+  readonly #expanded = new Set<string>();
+  readonly #rejected = new Set<string>();
+  #best = Number.NEGATIVE_INFINITY;
+
+  constructor(universe: Universe, evidence: readonly Evidence[], commonLogWeights: Float64Array, limits: SearchLimits) {
+    this.#universe = universe;
+    this.#evidence = evidence;
+    this.#logWeights = commonLogWeights;
+    this.#limits = limits;
+    this.#elementCount = universe.fault.length;
+  }
+
+  /** All sets found within the width, best first. */
+  run(): ScoredSet[] {
+    this.#keep(this.#score([]));
+    for (let step = 0; step < this.#limits.expansions; step++) {
+      const next = this.#nextToExpand();
+      if (next === null) break;
+      this.#expand(next);
+    }
+    return this.ranked();
+  }
+
+  /** True where every member is heard by some reading given the others: the set is a core. */
+  isCore(scored: ScoredSet): boolean {
+    return scored.set.every((member) => {
+      const rest = scored.set.filter((element) => element !== member);
+      const known = this.#found.get(rest.join(",")) ?? this.#score(rest);
+      return this.#evidence.some(
+        (piece, i) =>
+          presentAt(this.#universe, member, piece.logIndex) &&
+          piece.audible(known.hearings[i].faults)[this.#universe.fault[member]] === 1,
+      );
+    });
+  }
+
+  ranked(): ScoredSet[] {
+    return [...this.#found.values()]
+      .filter((scored) => scored.score >= this.#best - this.#limits.width)
+      .sort(byScore);
+  }
+
+  /** The mask of elements (not faults) that some reading could hear beside this set. */
+  audibleElements(scored: ScoredSet): Uint8Array {
+    const audible = new Uint8Array(this.#elementCount);
+    this.#evidence.forEach((piece, i) => {
+      const mask = piece.audible(scored.hearings[i].faults);
+      for (let e = 0; e < this.#elementCount; e++)
+        if (mask[this.#universe.fault[e]] === 1 && presentAt(this.#universe, e, piece.logIndex)) audible[e] = 1;
+    });
+    return audible;
+  }
+
+  #score(set: readonly number[]): ScoredSet {
+    return scoreSet(this.#universe, this.#evidence, this.#logWeights, set);
+  }
+
+  #keep(scored: ScoredSet): void {
+    this.#found.set(scored.set.join(","), scored);
+    if (scored.score > this.#best) this.#best = scored.score;
+  }
+
+  #nextToExpand(): ScoredSet | null {
+    let next: ScoredSet | null = null;
+    for (const [key, scored] of this.#found) {
+      if (this.#expanded.has(key) || scored.score < this.#best - this.#limits.width) continue;
+      if (next === null || byScore(scored, next) < 0) next = scored;
+    }
+    return next;
+  }
+
+  #expand(scored: ScoredSet): void {
+    this.#expanded.add(scored.set.join(","));
+    this.#dropOne(scored);
+    if (scored.set.length < this.#limits.size) this.#addOne(scored);
+  }
+
+  /** Drop each member, and expand what is left too: that is the swap. */
+  #dropOne(scored: ScoredSet): void {
+    for (const member of scored.set) {
+      const rest = scored.set.filter((element) => element !== member);
+      const key = rest.join(",");
+      if (!this.#found.has(key)) this.#keep(this.#score(rest));
+      const left = this.#found.get(key);
+      if (left !== undefined && !this.#expanded.has(key)) {
+        this.#expanded.add(key);
+        this.#addOne(left);
+      }
+    }
+  }
+
+  #addOne(scored: ScoredSet): void {
+    const masks = this.#evidence.map((piece, i) => piece.audible(scored.hearings[i].faults));
+    const own = this.#evidence.map((_, i) => overCommon(scored.hearings[i].vector, this.#logWeights));
+    const taken = new Set(scored.set.map((element) => this.#universe.site[element]));
+    for (let e = 0; e < this.#elementCount; e++) {
+      if (taken.has(this.#universe.site[e])) continue;
+      if (!this.#heard(e, masks)) continue;
+      const grown = this.#tryAdd(scored, e, masks, own);
+      if (grown !== null) this.#withChildren(grown, e);
+    }
+  }
+
+  #heard(element: number, masks: readonly Uint8Array[]): boolean {
+    const fault = this.#universe.fault[element];
+    for (let i = 0; i < masks.length; i++)
+      if (masks[i][fault] === 1 && presentAt(this.#universe, element, this.#evidence[i].logIndex)) return true;
+    return false;
+  }
+
+  /** Evaluates the set with one element more, giving up as soon as it cannot come within the width. */
+  #tryAdd(scored: ScoredSet, element: number, masks: readonly Uint8Array[], own: readonly number[]): ScoredSet | null {
+    const set = insertSorted(scored.set, element);
+    const key = set.join(",");
+    if (this.#rejected.has(key)) return null;
+    const known = this.#found.get(key);
+    if (known !== undefined) return known;
+    const prior = logPrior(this.#universe, set);
+    const fault = this.#universe.fault[element];
+    const heardBy: number[] = [];
+    let bound = prior + scored.logLikelihood;
+    for (let i = 0; i < masks.length; i++) {
+      if (masks[i][fault] === 0 || !presentAt(this.#universe, element, this.#evidence[i].logIndex)) continue;
+      heardBy.push(i);
+      bound += this.#evidence[i].best - own[i];
+    }
+    // The common unknown couples readings: a little slack keeps the bound honest.
+    const floor = this.#best - this.#limits.width - 2;
+    const hearings = [...scored.hearings];
+    for (const i of heardBy) {
+      if (bound < floor) {
+        this.#rejected.add(key);
+        return null;
+      }
+      const faults = insertSorted(scored.hearings[i].faults, fault);
+      const vector = this.#evidence[i].logLikelihood(faults);
+      hearings[i] = { faults, vector };
+      bound += overCommon(vector, this.#logWeights) - this.#evidence[i].best;
+    }
+    const grown = finish(this.#universe, this.#logWeights, set, prior, hearings);
+    if (grown.score < floor) {
+      this.#rejected.add(key);
+      // Still returned: with what it knocks on beside it, it may yet be the best.
+      return grown;
+    }
+    this.#keep(grown);
+    return grown;
+  }
+
+  #withChildren(grown: ScoredSet, parent: number): void {
+    if (grown.set.length >= this.#limits.size || grown.score < this.#best - 2 * this.#limits.width) return;
+    const strong = this.#universe.knocksOn[parent].filter((edge) => edge.rate >= 0.05);
+    if (strong.length === 0) return;
+    const masks = this.#evidence.map((piece, i) => piece.audible(grown.hearings[i].faults));
+    const own = this.#evidence.map((_, i) => overCommon(grown.hearings[i].vector, this.#logWeights));
+    const taken = new Set(grown.set.map((element) => this.#universe.site[element]));
+    for (const edge of strong)
+      if (!taken.has(this.#universe.site[edge.to]) && this.#heard(edge.to, masks)) this.#tryAdd(grown, edge.to, masks, own);
+  }
+}
+
+function insertSorted(list: readonly number[], item: number): number[] {
+  const at = list.findIndex((other) => other > item);
+  return at < 0 ? [...list, item] : [...list.slice(0, at), item, ...list.slice(at)];
+}
+
+function byScore(a: ScoredSet, b: ScoredSet): number {
+  if (a.score !== b.score) return b.score - a.score;
+  if (a.set.length !== b.set.length) return a.set.length - b.set.length;
+  for (let i = 0; i < a.set.length; i++) if (a.set[i] !== b.set[i]) return a.set[i] - b.set[i];
+  return 0;
+}

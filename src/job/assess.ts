@@ -1,0 +1,107 @@
+/**
+ * From a job to what is believed and what is proposed. State is a function of board and log; a session only remembers
+ * costly answers between calls.
+ */
+import { benchKey, type BenchState } from "../bench/bench-state.ts";
+import { foldLog } from "../bench/fold.ts";
+import type { Timeline } from "../bench/timeline.ts";
+import type { Belief } from "../diagnosis/belief.ts";
+import { believe } from "../diagnosis/believe.ts";
+import { AudibleMemory } from "../diagnosis/cold-evidence.ts";
+import type { Predictor } from "../meter/prediction.ts";
+import { makePredictor } from "../meter/predictor.ts";
+import type { Proposal } from "../planning/proposal.ts";
+import { propose } from "../planning/propose.ts";
+import type { PriorTable } from "../priors/fault-prior.ts";
+import { priorTable } from "../priors/prior-table.ts";
+import type { Parsed } from "../units/outcome.ts";
+import type { Job } from "./job.ts";
+
+export interface Assessment {
+  readonly job: Job;
+  readonly timeline: Timeline;
+  readonly priors: PriorTable;
+  readonly belief: Belief;
+  readonly proposal: Proposal;
+  readonly predictor: Predictor;
+}
+
+/** Predictors kept at once: a job visits few states of the bench, and each holds its own cache. */
+const PREDICTORS_KEPT = 12;
+
+/** What one board's assessments share: only speed depends on it, never an answer. */
+export class AssessmentSession {
+  #for: Pick<Job, "board" | "cause" | "symptom" | "meter"> | null = null;
+  #priors: PriorTable | null = null;
+  #memory = new AudibleMemory();
+  readonly #predictors = new Map<string, Predictor>();
+
+  priors(job: Job): PriorTable {
+    this.#fit(job);
+    this.#priors ??= priorTable(job.board, job.cause, job.symptom);
+    return this.#priors;
+  }
+
+  memory(job: Job): AudibleMemory {
+    this.#fit(job);
+    return this.#memory;
+  }
+
+  predictor(job: Job, bench: BenchState): Predictor {
+    this.#fit(job);
+    const key = benchKey(bench);
+    const known = this.#predictors.get(key);
+    if (known !== undefined) return known;
+    const oldest = this.#predictors.keys().next();
+    if (this.#predictors.size >= PREDICTORS_KEPT && !oldest.done) this.#predictors.delete(oldest.value);
+    const predictor = makePredictor(job.board, bench, job.meter);
+    this.#predictors.set(key, predictor);
+    return predictor;
+  }
+
+  #fit(job: Job): void {
+    const was = this.#for;
+    const same =
+      was !== null &&
+      was.board === job.board &&
+      was.cause === job.cause &&
+      was.symptom === job.symptom &&
+      JSON.stringify(was.meter) === JSON.stringify(job.meter);
+    if (same) return;
+    this.#for = { board: job.board, cause: job.cause, symptom: job.symptom, meter: job.meter };
+    this.#priors = null;
+    this.#memory = new AudibleMemory();
+    this.#predictors.clear();
+  }
+}
+
+/** Folds the log and forms the belief; refused, with one line, where the log is impossible. */
+export function beliefOf(job: Job, session: AssessmentSession): Parsed<Omit<Assessment, "proposal">> {
+  const timeline = foldLog(job.board, job.absent, job.log);
+  if (!timeline.ok) return timeline;
+  const priors = session.priors(job);
+  const belief = believe({
+    board: job.board,
+    timeline: timeline.value,
+    priors,
+    absent: job.absent,
+    predictorFor: (bench) => session.predictor(job, bench),
+    memory: session.memory(job),
+  });
+  const predictor = session.predictor(job, timeline.value.now);
+  return { ok: true, value: { job, timeline: timeline.value, priors, belief, predictor } };
+}
+
+/** Belief and proposal. Pass the same session again for the next event of the same job. */
+export function assess(job: Job, session: AssessmentSession = new AssessmentSession()): Parsed<Assessment> {
+  const believed = beliefOf(job, session);
+  if (!believed.ok) return believed;
+  const { timeline, priors, belief, predictor } = believed.value;
+  const proposal = propose(
+    { board: job.board, bench: timeline.now, timeline, terms: job.terms, equipment: job.equipment },
+    belief,
+    priors,
+    predictor,
+  );
+  return { ok: true, value: { ...believed.value, proposal } };
+}

@@ -1,0 +1,191 @@
+/** What the page shows of a job: the assessment in words, as plain data. */
+import type { JobEvent, MeasureEvent } from "../bench/event.ts";
+import type { Board } from "../board/board.ts";
+import { kindOf } from "../board/kinds.ts";
+import type { Reason, Suspect } from "../diagnosis/belief.ts";
+import { coldCheckOf, shownWords } from "../diagnosis/cold-evidence.ts";
+import { actionMinutes } from "../money/minutes.ts";
+import { partPrice } from "../money/prices.ts";
+import type { Action } from "../planning/proposal.ts";
+import { dischargeState } from "../safety/discharge.ts";
+import { storesOfCharge } from "../board/stores-of-charge.ts";
+import { namedExplanations } from "./answers.ts";
+import type { Assessment } from "./assess.ts";
+import type { BenchView, CardView, GridView, LogLineView, SuspectView } from "../wire/bench-view.ts";
+import { stageGrids } from "./grids.ts";
+import { actionWords, faultWords, modeWords, placeWords } from "./words.ts";
+
+export function benchView(assessment: Assessment): BenchView {
+  const { job, timeline, belief, predictor } = assessment;
+  const board = job.board;
+  const closing = [...timeline.entries].reverse().find((entry) => entry.event.do === "close")?.event;
+  return {
+    boardName: board.name,
+    currency: job.terms.currency,
+    powered: timeline.now.powered,
+    discharged: dischargeState(board, timeline, storesOfCharge(board)).open,
+    card: timeline.closed ? null : cardView(assessment),
+    suspects: belief.suspects.map((suspect) => suspectView(assessment, suspect)),
+    explanations: namedExplanations(belief)
+      .slice(0, 12)
+      .map(({ faults, probability }) => ({
+        faults,
+        probability,
+        words: faults.length === 0 ? "nothing that the readings need" : faults.map(faultWords).join(", and "),
+      })),
+    remainder: belief.remainder,
+    healthyProbability: belief.healthyProbability,
+    unexplained: belief.unexplained,
+    log: logView(assessment),
+    grids: gridViews(assessment, (check) => {
+      const prediction = predictor.predict(check, []);
+      return prediction.solved ? shownWords(check.mode, prediction.shown) : "no answer";
+    }),
+    places: placeList(board),
+    ...spent(assessment),
+    verdict: closing?.do === "close" ? closing.verdict : null,
+  };
+}
+
+function cardView(assessment: Assessment): CardView {
+  const { job, proposal } = assessment;
+  const action = proposal.action;
+  const measure = action.do === "measure" ? action : null;
+  return {
+    action: { ...action },
+    headline: actionWords(job.board, action),
+    red: measure?.red === undefined ? null : placeWords(job.board, measure.red),
+    black: measure?.black === undefined ? null : placeWords(job.board, measure.black),
+    mode: measure === null ? null : modeWords(measure.mode),
+    probesOn: proposal.probesOn,
+    row: proposal.row.map((other) => ({ ...other })),
+    minutes: proposal.minutes,
+    money: proposal.money,
+    why: proposal.why,
+    expect: proposal.expect,
+    cautions: proposal.cautions,
+    wait: measure === null ? null : waitWords(assessment, measure),
+    atStake: proposal.atStake,
+    forecast: proposal.forecast,
+    others: proposal.others.map((other) => ({
+      action: { ...other.action },
+      headline: actionWords(job.board, other.action),
+      minutes: other.minutes,
+      money: other.money,
+      why: other.why,
+    })),
+    outlook: proposal.outlook,
+  };
+}
+
+/** A reading that still moves after two seconds wants patience: say so, with where it starts. */
+function waitWords(assessment: Assessment, measure: Omit<MeasureEvent, "reading">): string | null {
+  const check = coldCheckOf(measure);
+  if (check === null || check.mode === "farads" || check.mode === "continuity") return null;
+  const settled = assessment.predictor.predict(check, []);
+  const early = assessment.predictor.predict({ ...check, seconds: 2 }, []);
+  if (!settled.solved || !early.solved || early.raw >= 0.9 * settled.raw) return null;
+  return "Wait until it stops climbing: a healthy board charges its capacitors through the meter, and charge left by the check before delays it.";
+}
+
+function suspectView(assessment: Assessment, suspect: Suspect): SuspectView {
+  const part = assessment.job.board.parts.get(suspect.part);
+  const line = (reason: Reason): string => reasonWords(assessment, reason);
+  return {
+    part: suspect.part,
+    what: part === undefined ? "dirt between two nets" : kindOf(part.kind).words,
+    stage: part?.stage ?? null,
+    probability: suspect.probability,
+    modes: suspect.modes
+      .filter((mode) => mode.probability >= 0.001)
+      .slice(0, 6)
+      .map((mode) => ({ ...mode, words: faultWords(mode.fault) })),
+    speaksFor: suspect.speaksFor.map(line),
+    speaksAgainst: suspect.speaksAgainst.map(line),
+    maskedBy: suspect.maskedBy,
+    untested: suspect.untested,
+  };
+}
+
+/** `diode test: red on ..., black on ... read 0.00; with this fault 0.00 V, without it 0.43 V` */
+function reasonWords(assessment: Assessment, reason: Reason): string {
+  const { job } = assessment;
+  const event = job.log[reason.logIndex];
+  const seen = event === undefined ? "?" : eventWords(job.board, event);
+  if (reason.withFault === "" && reason.without === "") return seen;
+  return `${seen} (with this fault ${reason.withFault}, without it ${reason.without})`;
+}
+
+function eventWords(board: Board, event: JobEvent): string {
+  const words = actionWords(board, event);
+  if (event.do === "measure") return `${words} read ${readingWords(event)}`;
+  if (event.do === "look") return `${words}: ${event.finding}`;
+  if (event.do === "power" && event.observed !== undefined) return `${words}: ${[event.observed].flat().join(", ")}`;
+  return words;
+}
+
+function readingWords(event: MeasureEvent): string {
+  const climbing = event.settling === "climbing" ? ", still climbing" : "";
+  if (typeof event.reading === "string") return `${event.reading}${climbing}`;
+  if (event.mode === "dcv" || event.mode === "acv") return `${event.reading} V${climbing}`;
+  return `${shownWords(coldCheckOf(event)?.mode ?? "ohms", event.reading)}${climbing}`;
+}
+
+function logView(assessment: Assessment): LogLineView[] {
+  const { job, timeline, belief } = assessment;
+  const counting = new Set(timeline.entries.map((entry) => entry.logIndex));
+  return job.log.map((event, logIndex) => ({
+    logIndex,
+    id: event.id ?? null,
+    words: eventWords(job.board, event),
+    undone: event.do !== "undo" && !counting.has(logIndex),
+    unexplained: belief.unexplained.includes(logIndex),
+    canUndo: event.id !== undefined && event.do !== "undo" && counting.has(logIndex),
+  }));
+}
+
+function gridViews(assessment: Assessment, healthy: (check: { mode: "diode" | "ohms"; red: string; black: string }) => string): GridView[] {
+  const { job, timeline } = assessment;
+  const spanNow = timeline.spans.length - 1;
+  return stageGrids(job.board).map((grid) => ({
+    stage: grid.stage,
+    title: grid.title,
+    cells: grid.checks.map((check) => {
+      const taken = [...timeline.entries]
+        .reverse()
+        .find(
+          ({ event }) =>
+            event.do === "measure" && event.mode === check.mode && event.red === check.red && event.black === check.black,
+        );
+      const action: Action = { do: "measure", mode: check.mode, red: check.red, black: check.black };
+      return {
+        label: check.label,
+        action: { ...action },
+        healthy: healthy(check),
+        reading: taken?.event.do === "measure" ? readingWords(taken.event) : null,
+        span: taken === undefined ? null : taken.span === spanNow ? "now" : "earlier",
+      };
+    }),
+  }));
+}
+
+function placeList(board: Board): { place: string; words: string }[] {
+  const nets = [...board.nets.keys()].map((net) => ({ place: net, words: placeWords(board, net) }));
+  const pins = [...board.parts.values()].flatMap((part) =>
+    [...part.pins.keys()].map((pin) => ({ place: `${part.ref}.${pin}`, words: placeWords(board, `${part.ref}.${pin}`) })),
+  );
+  return [...nets, ...pins];
+}
+
+function spent(assessment: Assessment): { minutesSpent: number; moneySpent: number } {
+  const { job, timeline } = assessment;
+  let minutesSpent = 0;
+  let moneySpent = 0;
+  for (const { event, before } of timeline.entries) {
+    minutesSpent += actionMinutes(job.board, before, event);
+    if (event.do !== "replace") continue;
+    const part = job.board.parts.get(event.part);
+    moneySpent += event.price ?? (part === undefined ? 0 : partPrice(part));
+  }
+  return { minutesSpent, moneySpent };
+}

@@ -1,0 +1,131 @@
+/** Actions, places and faults in the words a technician uses at the bench. */
+import type { JobEvent, Place } from "../bench/event.ts";
+import type { Board } from "../board/board.ts";
+import { kindOf } from "../board/kinds.ts";
+import type { Action } from "../planning/proposal.ts";
+import { formatQuantity } from "../units/quantity.ts";
+
+/** `DC bus + (C1 plus pin)`: a net by its label and a place the eye finds; a single pin by part and pin. */
+export function placeWords(board: Board, place: Place): string {
+  const dot = place.indexOf(".");
+  if (dot >= 0 && !board.nets.has(place)) {
+    const part = board.parts.get(place.slice(0, dot));
+    return `${place.slice(0, dot)} pin ${place.slice(dot + 1)}${part === undefined ? "" : ` (${kindOf(part.kind).words})`}`;
+  }
+  const point = board.points.find((candidate) => candidate.net === place && candidate.at !== null);
+  const where = point?.at ?? firstPin(board, place);
+  const label = board.nets.get(place);
+  const name = label === null || label === undefined ? place : label;
+  return where === null ? name : `${name} (${where})`;
+}
+
+function firstPin(board: Board, net: string): string | null {
+  let best: string | null = null;
+  let fewest = Number.POSITIVE_INFINITY;
+  for (const part of board.parts.values())
+    for (const [pin, on] of part.pins)
+      if (on === net && part.pins.size < fewest) {
+        fewest = part.pins.size;
+        best = `${part.ref} pin ${pin}`;
+      }
+  return best;
+}
+
+export function partWords(board: Board, ref: string): string {
+  const part = board.parts.get(ref);
+  return part === undefined ? ref : `${ref}, ${kindOf(part.kind).words}${part.stage === null ? "" : ` (${part.stage})`}`;
+}
+
+const MODE_WORDS: Readonly<Record<string, string>> = {
+  diode: "diode test",
+  continuity: "continuity",
+  ohms: "ohms",
+  farads: "capacitance",
+  dcv: "DC volts",
+  acv: "AC volts",
+  amps: "amps",
+  temperature: "temperature",
+};
+
+export function modeWords(mode: string): string {
+  return MODE_WORDS[mode] ?? mode;
+}
+
+/** One line that says what to do (or was done). */
+export function actionWords(board: Board, action: Action | JobEvent): string {
+  switch (action.do) {
+    case "measure":
+      if (action.part !== undefined) return `Temperature of ${partWords(board, action.part)}`;
+      return `${modeWords(action.mode)}: red on ${placeWords(board, action.red ?? "?")}, black on ${placeWords(board, action.black ?? "?")}`;
+    case "calibrate":
+      return `Meter tried on a known part: ${modeWords(action.mode)} ${action.known} showed ${action.reading}`;
+    case "look":
+      return `Look at ${partWords(board, action.part)}`;
+    case "clean":
+    case "resolder":
+      return `${action.do === "clean" ? "Clean" : "Resolder"} ${action.part === undefined ? `the ${action.stage ?? "board"} area` : partWords(board, action.part)}`;
+    case "lift":
+      return `Lift ${placeWords(board, action.place)} off its pad`;
+    case "refit":
+      return `Solder ${placeWords(board, action.place)} back`;
+    case "remove":
+      return `Take ${partWords(board, action.part)} off the board`;
+    case "restore":
+      return `Put ${partWords(board, action.part)} back`;
+    case "replace":
+      return `Replace ${partWords(board, action.part)}`;
+    case "clip":
+      return `Clip ${formatQuantity(action.ohms, "ohm")} across ${placeWords(board, action.at[0])} and ${placeWords(board, action.at[1])}`;
+    case "unclip":
+      return `Take the ${formatQuantity(action.ohms, "ohm")} clip off ${placeWords(board, action.at[0])} and ${placeWords(board, action.at[1])}`;
+    default:
+      return otherWords(action);
+  }
+}
+
+function otherWords(action: Action | JobEvent): string {
+  switch (action.do) {
+    case "power":
+      if (action.feed === "lamp") return `Power up through a ${action.watts ?? "?"} W series lamp`;
+      if (action.feed === "bench") return `Power from the bench supply, ${action.volts ?? "?"} V, limit ${action.limitAmps ?? "?"} A`;
+      return "Power up on the mains";
+    case "unpower":
+      return "Switch off and unplug";
+    case "answer":
+      return `Customer: ${action.question}: ${action.answer}`;
+    case "note":
+      return `Note: ${action.text}`;
+    case "overrule":
+      return `Overruled: ${action.why}`;
+    case "undo":
+      return `Undo ${action.of}`;
+    case "close":
+      return `Close the job: ${VERDICT_WORDS[action.verdict]}`;
+    default:
+      return action.do;
+  }
+}
+
+export const VERDICT_WORDS: Readonly<Record<string, string>> = {
+  repaired: "repaired",
+  "not-economic": "not worth repairing",
+  "not-repairable": "cannot be repaired",
+  "no-fault": "no fault found",
+  declined: "declined",
+};
+
+const FAULT_WORDS: Readonly<Record<string, string>> = {
+  short: "shorted",
+  leaky: "leaky",
+  open: "open",
+  drift: "off value",
+};
+
+/** `Q3.ce:short` -> `Q3 ce shorted`; `A~B:leaky` -> `leak between A and B`. */
+export function faultWords(fault: string): string {
+  const colon = fault.lastIndexOf(":");
+  const where = fault.slice(0, colon);
+  const mode = fault.slice(colon + 1).split("@")[0];
+  if (where.includes("~")) return `leak between ${where.split("~").join(" and ")}`;
+  return `${where.replace(".", " ")} ${FAULT_WORDS[mode] ?? mode}`;
+}
