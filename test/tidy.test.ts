@@ -38,7 +38,9 @@ describe("the tree", () => {
   });
 
   it(`keeps functions within ${LONGEST_FUNCTION} lines, but for those on a list that only shrinks`, () => {
-    const sources = TREE.filter((path) => /\.(ts|tsx|mjs)$/.test(path) && !/\.(test|contract)\./.test(path));
+    const sources = TREE.filter(
+      (path) => /\.(ts|tsx|mjs)$/.test(path) && !/\.(test|fixture|contract)\./.test(path),
+    );
     const found = sources.flatMap((path) => longFunctions(read(path), path));
     const grown = found.filter(({ name, lines }) => lines > (KNOWN_LONG[name] ?? LONGEST_FUNCTION));
     expect(grown).toEqual([]);
@@ -99,7 +101,7 @@ const PLANTED: Readonly<Record<string, { path: string; bad: string[]; good: stri
   },
   "nothing of the place where it was written": {
     path: "src/board/planted.ts",
-    bad: ['"/work/x"', "see /home/me", "as the issue says", "registry.example.org"],
+    bad: ['"/work/x"', "see /root/me", "as the issue says", "registry.example.org"],
     good: ["../work/x", "this issue", "the route /jobs/1"],
   },
 };

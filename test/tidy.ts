@@ -35,7 +35,8 @@ const FOREIGN_NAMES = [
   /node:[\w/]+/g,
   /node_modules/g,
   /\bNode\b/g,
-  /\bReactNode\b/g,
+  /\b(ReactNode|NodeJS)\b/g,
+  /\b(en|de)codeURIComponent\b/g,
   /\bnode(?=["' ]?(\d|dist\/|scripts\/))/g,
   /\b(childNodes|parentNode|device(PixelRatio|ScaleFactor|-width)|mediaDevices|ComponentProps\w*)\b/g,
   /@hono\/node-server|@types\/node/g,
@@ -154,7 +155,9 @@ export const RULES: readonly Rule[] = [
     applies: (path) => /^(src|test|bench|evaluate|scripts)\//.test(path),
     find: (_, path) => {
       const name = path.split("/").at(-1) ?? "";
-      const fine = /^[a-z0-9]+(-[a-z0-9]+)*(\.test|\.contract|\.d|\.module)?\.[a-z0-9]+$/.test(name);
+      const fine = /^[a-z0-9]+(-[a-z0-9]+)*(\.test|\.fixture|\.contract|\.d|\.module)?\.[a-z0-9]+$/.test(
+        name,
+      );
       return fine &&
         !/(^|-)(utils?|helpers?|common|manager|misc|index)[.-]/.test(name.replace(/^index\.html$/, ""))
         ? []
@@ -189,7 +192,7 @@ export const RULES: readonly Rule[] = [
     find: (text) =>
       matches(
         text,
-        /(?<![\w.~<*-])\/(work|home|root|Users|mnt)\/\w*|\bregistry\.[a-z]+\.[a-z]+|\bthe (contract|issue|brief)\b/gi,
+        /(?<![\w.~<*-])\/(work|root|mnt)\/\w*|\bregistry\.[a-z]+\.[a-z]+|\bthe (contract|issue|brief)\b/gi,
       ),
   },
 ];

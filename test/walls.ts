@@ -6,7 +6,8 @@ import { cruise, type ICruiseResult, type IForbiddenRuleType, type IModule } fro
 import ts from "typescript";
 import { ENGINE_DOOR, MAY_IMPORT, PURE_LAYERS } from "./layers.ts";
 
-const TEST = "\\.test\\.tsx?$";
+/** Tests, the samples they share, and suites that several of them run. */
+const TEST = "\\.(test|fixture|contract)\\.tsx?$";
 const PURE = `^src/(${PURE_LAYERS.join("|")})/`;
 const DOOR = `^${ENGINE_DOOR.replaceAll(".", "\\.")}$`;
 
