@@ -8,11 +8,16 @@ import { diode, quietTimeline, switchboard } from "./switchboard.fixture.ts";
 
 const NETS = ["T1", "T2", "T3", "T4"];
 
-function beliefAfter(pulls: readonly (readonly string[])[], rates: readonly number[], log: readonly JobEvent[]): Belief {
+function beliefAfter(
+  pulls: readonly (readonly string[])[],
+  rates: readonly number[],
+  log: readonly JobEvent[],
+): Belief {
   const { board, priors, predictor } = switchboard(pulls, rates);
   return believe({
     board,
     timeline: quietTimeline(log),
+    cause: "surge",
     priors,
     absent: [],
     predictorFor: () => predictor,
@@ -23,7 +28,10 @@ function beliefAfter(pulls: readonly (readonly string[])[], rates: readonly numb
 const probability = (belief: Belief, part: string): number =>
   belief.suspects.find((suspect) => suspect.part === part)?.probability ?? Number.NaN;
 
-const arbitraryPulls = fc.array(fc.uniqueArray(fc.constantFrom(...NETS), { minLength: 1 }), { minLength: 2, maxLength: 6 });
+const arbitraryPulls = fc.array(fc.uniqueArray(fc.constantFrom(...NETS), { minLength: 1 }), {
+  minLength: 2,
+  maxLength: 6,
+});
 const arbitraryLog = fc.array(
   fc.tuple(fc.constantFrom(...NETS), fc.constantFrom<(number | "OL" | "zero")[]>(0, 0.5, 0.48, "OL", "zero")),
   { maxLength: 6 },
@@ -70,8 +78,15 @@ test("a reading that contradicts all that can be is called unexplained, whenever
 test("property: explanations and remainder sum to one, every part is listed, no probability leaves 0..1", () => {
   fc.assert(
     fc.property(arbitraryPulls, arbitraryLog, (pulls, readings) => {
-      const belief = beliefAfter(pulls, pulls.map((_, i) => 0.01 + 0.02 * i), readings.map(([net, reading]) => diode(net, reading)));
-      const sum = belief.explanations.reduce((total, explanation) => total + explanation.probability, belief.remainder);
+      const belief = beliefAfter(
+        pulls,
+        pulls.map((_, i) => 0.01 + 0.02 * i),
+        readings.map(([net, reading]) => diode(net, reading)),
+      );
+      const sum = belief.explanations.reduce(
+        (total, explanation) => total + explanation.probability,
+        belief.remainder,
+      );
       expect(sum).toBeCloseTo(1, 9);
       expect(belief.suspects).toHaveLength(pulls.length);
       for (const suspect of belief.suspects) {

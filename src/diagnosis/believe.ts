@@ -1,18 +1,20 @@
 /**
  * What is believed of the board: the log's evidence weighed over sets of dated faults. The entry of this layer.
  */
-import type { Timeline } from "../bench/timeline.ts";
+
 import type { BenchState } from "../bench/bench-state.ts";
+import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { Predictor } from "../meter/prediction.ts";
+import type { Cause } from "../priors/cause.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import type { Belief, Explanation } from "./belief.ts";
-import { AudibleMemory, coldEvidence, coldGroups } from "./cold-evidence.ts";
 import { commonLogWeights } from "./calibration.ts";
+import { type AudibleMemory, coldEvidence, coldGroups } from "./cold-evidence.ts";
 import { datedFaults } from "./dated-faults.ts";
-import type { Evidence } from "./evidence.ts";
-import { pieceLogLikelihoods, posteriorCores, type Core } from "./posterior.ts";
 import { lookEvidence, powerEvidence } from "./event-evidence.ts";
+import type { Evidence } from "./evidence.ts";
+import { type Core, pieceLogLikelihoods, posteriorCores } from "./posterior.ts";
 import { DEFAULT_LIMITS, type SearchLimits } from "./search.ts";
 import { suspectsOf } from "./suspects.ts";
 import type { Universe } from "./universe.ts";
@@ -20,6 +22,7 @@ import type { Universe } from "./universe.ts";
 export interface BelieveInput {
   readonly board: Board;
   readonly timeline: Timeline;
+  readonly cause: Cause;
   readonly priors: PriorTable;
   /** parts that never came with the board */
   readonly absent: readonly string[];
@@ -71,9 +74,15 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
   const powers: Piece[] = [];
   for (const entry of timeline.entries) {
     if (entry.event.do === "look")
-      looks.push({ evidence: lookEvidence(board, entry.event, entry.logIndex, priors.faults), logIndexes: [entry.logIndex] });
+      looks.push({
+        evidence: lookEvidence(board, input.cause, entry.event, entry.logIndex, priors.faults),
+        logIndexes: [entry.logIndex],
+      });
     if (entry.event.do === "power" && entry.event.observed !== undefined)
-      powers.push({ evidence: powerEvidence(board, entry.event, entry.logIndex, entry.before.off, priors.faults), logIndexes: [entry.logIndex] });
+      powers.push({
+        evidence: powerEvidence(board, entry.event, entry.logIndex, entry.before.off, priors.faults),
+        logIndexes: [entry.logIndex],
+      });
   }
   return [...cold, ...looks, ...powers];
 }
@@ -106,7 +115,11 @@ const BETTER_THAN_A_SLIP = Math.log(2);
 /** A reading is unexplained when the cores that account for it hold less than this share. */
 const ACCOUNTED_SHARE = 0.1;
 
-function unexplainedReadings(cores: readonly Core[], pieces: readonly Piece[], logWeights: Float64Array): number[] {
+function unexplainedReadings(
+  cores: readonly Core[],
+  pieces: readonly Piece[],
+  logWeights: Float64Array,
+): number[] {
   const accounted = new Float64Array(pieces.length);
   for (const core of cores)
     pieceLogLikelihoods(core, logWeights).forEach((log, i) => {

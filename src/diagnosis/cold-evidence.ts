@@ -28,7 +28,9 @@ export function isColdMode(mode: MeasureEvent["mode"]): mode is ColdMode {
 }
 
 /** The check a cold `measure` event made; null for a live one. */
-export function coldCheckOf(event: Pick<MeasureEvent, "mode" | "red" | "black" | "settling">): ColdCheck | null {
+export function coldCheckOf(
+  event: Pick<MeasureEvent, "mode" | "red" | "black" | "settling">,
+): ColdCheck | null {
   if (!isColdMode(event.mode) || event.red === undefined || event.black === undefined) return null;
   const check = { mode: event.mode, red: event.red, black: event.black };
   return event.settling === "climbing" ? { ...check, seconds: CLIMBING_SECONDS } : check;
@@ -36,7 +38,10 @@ export function coldCheckOf(event: Pick<MeasureEvent, "mode" | "red" | "black" |
 
 /** All cold readings that count, grouped, in an order that does not depend on when they were taken. */
 export function coldGroups(timeline: Timeline): ColdGroup[] {
-  const groups = new Map<string, { check: ColdCheck; readings: Reading[]; logIndexes: number[]; entry: TimelineEntry; key: string }>();
+  const groups = new Map<
+    string,
+    { check: ColdCheck; readings: Reading[]; logIndexes: number[]; entry: TimelineEntry; key: string }
+  >();
   let cures = 0;
   for (const entry of timeline.entries) {
     if (entry.event.do === "clean" || entry.event.do === "resolder") cures++;
@@ -97,8 +102,8 @@ export function coldEvidence(
   const faultsOf = (indexes: readonly number[]) => indexes.map((index) => priors[index].fault);
   return {
     logIndex: group.entry.logIndex,
-    best: readings.reduce((sum, reading) => sum + bestLogLikelihood(check.mode, reading, predictor.meter), 0),
-    slip: readings.reduce((sum, reading) => sum + slipLogLikelihood(check.mode, reading, predictor.meter), 0),
+    best: readings.reduce<number>((sum, reading) => sum + bestLogLikelihood(check.mode, reading, predictor.meter), 0),
+    slip: readings.reduce<number>((sum, reading) => sum + slipLogLikelihood(check.mode, reading, predictor.meter), 0),
     logLikelihood(indexes) {
       const key = indexes.join(",");
       const known = vectors.get(key);

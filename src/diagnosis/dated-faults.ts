@@ -30,7 +30,12 @@ interface Draft {
 }
 
 /** Builds the universe: elements in order of span, within it of the prior table. Parts in `absent` have no faults. */
-export function datedFaults(board: Board, timeline: Timeline, priors: PriorTable, absent: readonly string[]): Universe {
+export function datedFaults(
+  board: Board,
+  timeline: Timeline,
+  priors: PriorTable,
+  absent: readonly string[],
+): Universe {
   const lives = partLives(timeline);
   const draft: Draft = { fault: [], site: [], rate: [], from: [], until: [] };
   const siteNumbers = new Map<string, number>();
@@ -43,7 +48,14 @@ export function datedFaults(board: Board, timeline: Timeline, priors: PriorTable
     bySpan.push(first);
     priors.faults.forEach((prior, index) => {
       if (absent.includes(prior.part) && span.index === 0) return;
-      const rate = rateInSpan(span.event, prior.part, prior.rate, partRate.get(prior.part) ?? 1, priors, index);
+      const rate = rateInSpan(
+        span.event,
+        prior.part,
+        prior.rate,
+        partRate.get(prior.part) ?? 1,
+        priors,
+        index,
+      );
       const from = span.openedBy < 0 ? -1 : span.openedBy;
       if (rate <= 0 && span.event?.do !== "power") return;
       const life = lifeAt(lives.get(prior.part) ?? [], from);
@@ -77,7 +89,8 @@ function siteNumber(numbers: Map<string, number>, site: string): number {
 function partLives(timeline: Timeline): Map<string, number[]> {
   const lives = new Map<string, number[]>();
   for (const entry of timeline.entries)
-    if (entry.event.do === "replace") lives.set(entry.event.part, [...(lives.get(entry.event.part) ?? []), entry.logIndex]);
+    if (entry.event.do === "replace")
+      lives.set(entry.event.part, [...(lives.get(entry.event.part) ?? []), entry.logIndex]);
   return lives;
 }
 
@@ -100,7 +113,8 @@ function rateInSpan(
       return priors.breaksAtPower[index] ?? 0;
     case "replace": {
       if (event.part !== part) return 0;
-      const bad = (event.used === true ? priors.fittedBad.used : priors.fittedBad.new) + priors.fittedBad.fittedWrong;
+      const bad =
+        (event.used === true ? priors.fittedBad.used : priors.fittedBad.new) + priors.fittedBad.fittedWrong;
       return (bad * arrivalRate) / partRate;
     }
     case "restore":
@@ -113,14 +127,21 @@ function rateInSpan(
 }
 
 /** When cleaning ended a leak between nets, and resoldering an open joint, after `from`. */
-function curedBy(board: Board, timeline: Timeline, part: string, mode: string, from: number): { clean: number; resolder: number } {
+function curedBy(
+  board: Board,
+  timeline: Timeline,
+  part: string,
+  mode: string,
+  from: number,
+): { clean: number; resolder: number } {
   const cured = { clean: FOREVER, resolder: FOREVER };
   const isLeak = part.includes("~");
   if (!isLeak && mode !== "open") return cured;
   for (const entry of timeline.entries) {
     const event = entry.event;
     if (entry.logIndex <= from) continue;
-    if (isLeak && event.do === "clean" && touches(board, event, part.split("~"))) cured.clean = Math.min(cured.clean, entry.logIndex);
+    if (isLeak && event.do === "clean" && touches(board, event, part.split("~")))
+      cured.clean = Math.min(cured.clean, entry.logIndex);
     if (!isLeak && event.do === "resolder" && (event.part === part || sameStage(board, event.stage, part)))
       cured.resolder = Math.min(cured.resolder, entry.logIndex);
   }
@@ -152,7 +173,10 @@ function datedKnockOns(timeline: Timeline, priors: PriorTable, bySpan: readonly 
       for (let earlier = 0; earlier <= span.index; earlier++) {
         const parent = bySpan[earlier][knock.parent];
         if (parent < 0 || draft.until[parent] <= span.openedBy) continue;
-        const strength = earlier === span.index || !poweredBetween(timeline, earlier, span.index) ? 1 : SPAN_RULES.knockOnAtLaterPower;
+        const strength =
+          earlier === span.index || !poweredBetween(timeline, earlier, span.index)
+            ? 1
+            : SPAN_RULES.knockOnAtLaterPower;
         edges.push({ from: parent, to: child, rate: knock.rate * strength });
       }
     }

@@ -2,36 +2,51 @@
  * Looks and power-ups as evidence: what was seen depends on the faults present through a table of the prior layer, without
  * tolerance and without a slip of its own (those tables are already smooth).
  */
+
+import type { LookEvent, PowerEvent } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
-import type { LookEvent, Observed, PowerEvent } from "../bench/event.ts";
+import type { Cause } from "../priors/cause.ts";
+import type { FaultPrior } from "../priors/fault-prior.ts";
 import { findingLikelihood } from "../priors/look-findings.ts";
 import { observedLikelihood } from "../priors/power-outcomes.ts";
-import type { FaultPrior } from "../priors/fault-prior.ts";
 import { COMMON_NODES, type Evidence } from "./evidence.ts";
 
-/** What the eye found on one part: only its own faults can change it. */
-export function lookEvidence(board: Board, event: LookEvent, logIndex: number, priors: readonly FaultPrior[]): Evidence {
+/** What the eye found on one part: only its own faults, and leaks between the nets at its pins, can change it. */
+export function lookEvidence(
+  board: Board,
+  cause: Cause,
+  event: LookEvent,
+  logIndex: number,
+  priors: readonly FaultPrior[],
+): Evidence {
   const part = board.parts.get(event.part);
-  const own = Uint8Array.from(priors, (prior) => (prior.part === event.part ? 1 : 0));
+  const nets = new Set(part?.pins.values() ?? []);
+  const shows = (fault: Fault): boolean =>
+    fault.of === "part" ? fault.part === event.part : fault.nets.every((net) => nets.has(net));
+  const own = Uint8Array.from(priors, (prior) => (shows(prior.fault) ? 1 : 0));
   return discreteEvidence(
     logIndex,
-    (faults) => {
-      if (part === undefined) return 1;
-      const ownFaults = faults.filter((fault) => fault.of === "part" && fault.part === event.part);
-      return findingLikelihood(part, ownFaults, event.finding);
-    },
+    (faults) =>
+      part === undefined ? 1 : findingLikelihood(event.finding, part, faults.filter(shows), cause),
     () => own,
     priors,
     event.finding,
   );
 }
 
-/** What a power-up showed. A list of observations counts as each of them seen. */
-export function powerEvidence(board: Board, event: PowerEvent, logIndex: number, off: ReadonlySet<string>, priors: readonly FaultPrior[]): Evidence {
-  const observed: readonly Observed[] = event.observed === undefined ? [] : [event.observed].flat();
+/** What a power-up showed. Parts that were off the board then could not show anything. */
+export function powerEvidence(
+  board: Board,
+  event: PowerEvent,
+  logIndex: number,
+  off: ReadonlySet<string>,
+  priors: readonly FaultPrior[],
+): Evidence {
+  const setup =
+    typeof event.at === "object" ? { feed: event.feed, at: event.at, off } : { feed: event.feed, off };
   const likelihood = (faults: readonly Fault[]): number =>
-    observed.reduce((product, seen) => product * observedLikelihood(board, faults, event.feed, seen, off), 1);
+    observedLikelihood(board, faults, setup, event.observed ?? []);
   return discreteEvidence(
     logIndex,
     likelihood,
@@ -44,7 +59,7 @@ export function powerEvidence(board: Board, event: PowerEvent, logIndex: number,
       });
     },
     priors,
-    observed.join(", "),
+    [event.observed ?? []].flat().join(", "),
   );
 }
 

@@ -7,7 +7,9 @@
  * What all readings of one meter and one room have in common is one standard normal unknown, integrated by five-point
  * Gauss-Hermite quadrature (Abramowitz & Stegun table 25.10, n = 5, scaled to the standard normal).
  */
-export const COMMON_NODES: readonly number[] = [-2.8569700138728, -1.3556261799743, 0, 1.3556261799743, 2.8569700138728];
+export const COMMON_NODES: readonly number[] = [
+  -2.8569700138728, -1.3556261799743, 0, 1.3556261799743, 2.8569700138728,
+];
 export const COMMON_WEIGHTS: readonly number[] = [
   0.0112574113277207, 0.2220759220056126, 0.5333333333333333, 0.2220759220056126, 0.0112574113277207,
 ];

@@ -5,8 +5,8 @@
  */
 import { expect, test } from "vitest";
 import { COMMON_NODES, COMMON_WEIGHTS, type Evidence } from "./evidence.ts";
-import { scoreSet } from "./search.ts";
 import { posteriorCores } from "./posterior.ts";
+import { scoreSet } from "./search.ts";
 import { makeUniverse, type Universe } from "./universe.ts";
 
 const PARTS = ["M1", "M2", "M3", "A1", "A2"] as const;
@@ -31,7 +31,11 @@ function consistent(broken: ReadonlySet<string>, seen: Seen): boolean {
   const x = broken.has("M1") ? seen.X : 6;
   const y = broken.has("M2") ? seen.Y : 6;
   const z = broken.has("M3") ? seen.Z : 6;
-  for (const [net, value] of [["X", x], ["Y", y], ["Z", z]] as const)
+  for (const [net, value] of [
+    ["X", x],
+    ["Y", y],
+    ["Z", z],
+  ] as const)
     if (seen[net] !== undefined && value !== undefined && seen[net] !== value) return false;
   const first = broken.has("A1") || seen.F === undefined;
   const second = broken.has("A2") || seen.G === undefined;
@@ -48,7 +52,9 @@ function evidenceOf(seen: Seen): Evidence {
     slip: Number.NEGATIVE_INFINITY,
     logLikelihood(faults) {
       const broken = new Set(faults.map((fault) => PARTS[fault]));
-      return new Float64Array(COMMON_NODES.length).fill(consistent(broken, seen) ? 0 : Number.NEGATIVE_INFINITY);
+      return new Float64Array(COMMON_NODES.length).fill(
+        consistent(broken, seen) ? 0 : Number.NEGATIVE_INFINITY,
+      );
     },
     wouldShow: () => "",
     audible: () => new Uint8Array(PARTS.length).fill(1),
@@ -56,21 +62,28 @@ function evidenceOf(seen: Seen): Evidence {
 }
 
 const LOG_WEIGHTS = Float64Array.from(COMMON_WEIGHTS, Math.log);
-const ALL_SETS = Array.from({ length: 32 }, (_, bits) => [0, 1, 2, 3, 4].filter((part) => bits & (1 << part)));
+const ALL_SETS = Array.from({ length: 32 }, (_, bits) =>
+  [0, 1, 2, 3, 4].filter((part) => bits & (1 << part)),
+);
 
 /** Posterior of every set, by scoring all 32. */
 function posterior(seen: Seen): Map<string, number> {
   const universe = polybox();
   const scores = ALL_SETS.map((set) => scoreSet(universe, [evidenceOf(seen)], LOG_WEIGHTS, set).score);
   const total = scores.reduce((sum, score) => sum + Math.exp(score), 0);
-  return new Map(ALL_SETS.map((set, i) => [set.map((part) => PARTS[part]).join("+"), Math.exp(scores[i]) / total]));
+  return new Map(
+    ALL_SETS.map((set, i) => [set.map((part) => PARTS[part]).join("+"), Math.exp(scores[i]) / total]),
+  );
 }
 
 /** Minimal consistent sets. */
 function minimalDiagnoses(seen: Seen): string[] {
   const possible = ALL_SETS.filter((set) => consistent(new Set(set.map((part) => PARTS[part])), seen));
   return possible
-    .filter((set) => !possible.some((other) => other.length < set.length && other.every((part) => set.includes(part))))
+    .filter(
+      (set) =>
+        !possible.some((other) => other.length < set.length && other.every((part) => set.includes(part))),
+    )
     .map((set) => set.map((part) => PARTS[part]).join("+"))
     .sort();
 }
@@ -87,9 +100,19 @@ test("published (D2): the minimal conflicts are A1, M1, M2 and A1, A2, M1, M3", 
     !consistent(new Set(PARTS.filter((_, part) => !sound.includes(part))), { F: 10, G: 12 });
   const conflicts = ALL_SETS.filter(conflict);
   const minimal = conflicts.filter(
-    (set) => !conflicts.some((other) => other.length < set.length && other.every((part) => set.includes(part))),
+    (set) =>
+      !conflicts.some((other) => other.length < set.length && other.every((part) => set.includes(part))),
   );
-  expect(minimal.map((set) => set.map((part) => PARTS[part]).sort().join("+")).sort()).toEqual(["A1+A2+M1+M3", "A1+M1+M2"]);
+  expect(
+    minimal
+      .map((set) =>
+        set
+          .map((part) => PARTS[part])
+          .sort()
+          .join("+"),
+      )
+      .sort(),
+  ).toEqual(["A1+A2+M1+M3", "A1+M1+M2"]);
 });
 
 test("computed (D4): 27 of the 32 sets are consistent", () => {
@@ -111,7 +134,9 @@ test("computed (D6): what the next reading would show, X being the most telling"
   const shows = (net: Net, value: number): number =>
     [...sets].reduce((sum, [name, probability]) => {
       const broken = new Set(name.split("+"));
-      const others = [value - 1.5, value + 1.25].some((other) => consistent(broken, { F: 10, G: 12, [net]: other }));
+      const others = [value - 1.5, value + 1.25].some((other) =>
+        consistent(broken, { F: 10, G: 12, [net]: other }),
+      );
       return sum + (!others && consistent(broken, { F: 10, G: 12, [net]: value }) ? probability : 0);
     }, 0);
   expect(shows("X", 6)).toBeCloseTo(0.502365, 6);

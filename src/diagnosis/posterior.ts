@@ -44,7 +44,9 @@ export function posteriorCores(
   const total = logSumExp(drafts.map((draft) => draft.logWeight));
   return drafts
     .map(({ logWeight, ...core }) => ({ ...core, probability: Math.exp(logWeight - total) }))
-    .sort((a, b) => b.probability - a.probability || a.set.length - b.set.length || compareSets(a.set, b.set));
+    .sort(
+      (a, b) => b.probability - a.probability || a.set.length - b.set.length || compareSets(a.set, b.set),
+    );
 }
 
 function compareSets(a: readonly number[], b: readonly number[]): number {

@@ -4,11 +4,12 @@
  * A reading is the prediction plus the tolerance of the parts (from the predictor), plus the digits and contact of the
  * meter; or it is a slip (wrong pad, varnish, swapped leads, not settled), which may show anything.
  */
-import { logAdd, logSumExp } from "../numeric/log-space.ts";
-import { logNormalDensity, normalTail } from "../numeric/normal.ts";
+
 import type { ColdMode, Reading } from "../bench/event.ts";
 import type { MeterReading } from "../meter/prediction.ts";
 import type { MeterSettings } from "../meter/settings.ts";
+import { logAdd, logSumExp } from "../numeric/log-space.ts";
+import { logNormalDensity, normalTail } from "../numeric/normal.ts";
 import { COMMON_NODES } from "./evidence.ts";
 
 export const READING_MODEL = {
@@ -78,7 +79,8 @@ export function readingLogLikelihood(
     );
   if (readings.length === 1) {
     const deviation = Math.hypot(scale.parts(prediction), scale.digits(prediction));
-    for (let z = 0; z < vector.length; z++) vector[z] = log(readings[0], mean + common * COMMON_NODES[z], deviation);
+    for (let z = 0; z < vector.length; z++)
+      vector[z] = log(readings[0], mean + common * COMMON_NODES[z], deviation);
     return vector;
   }
   const digits = scale.digits(prediction);
@@ -86,7 +88,8 @@ export function readingLogLikelihood(
   for (let z = 0; z < vector.length; z++) {
     const terms = SHARED_GRID.map((step) => {
       let sum = logNormalDensity(step) + Math.log(SHARED_STEP);
-      for (const reading of readings) sum += log(reading, mean + common * COMMON_NODES[z] + parts * step, digits);
+      for (const reading of readings)
+        sum += log(reading, mean + common * COMMON_NODES[z] + parts * step, digits);
       return sum;
     });
     vector[z] = logSumExp(terms);
@@ -119,7 +122,13 @@ export function slipLogLikelihood(mode: ColdMode, reading: Reading, meter: Meter
 export function bestLogLikelihood(mode: ColdMode, reading: Reading, meter: MeterSettings): number {
   const scale = scaleOf(mode, meter);
   if (readingInterval(mode, reading, scale, meter) !== null) return 0;
-  const exact: MeterReading = { solved: true, raw: reading as number, shown: reading as number, spread: 0, common: 0 };
+  const exact: MeterReading = {
+    solved: true,
+    raw: reading as number,
+    shown: reading as number,
+    spread: 0,
+    common: 0,
+  };
   return logNormalDensity(0) - Math.log(scale.digits(exact));
 }
 
@@ -134,7 +143,8 @@ function goodLog(
 ): number {
   const interval = readingInterval(mode, reading, scale, meter);
   if (mode === "farads" && prediction.shown === "OL") return reading === "OL" ? 0 : Number.NEGATIVE_INFINITY;
-  if (interval === null) return logNormalDensity((scale.at(reading as number) - mean) / deviation) - Math.log(deviation);
+  if (interval === null)
+    return logNormalDensity((scale.at(reading as number) - mean) / deviation) - Math.log(deviation);
   const [low, high] = interval;
   const above = low === Number.NEGATIVE_INFINITY ? 1 : normalTail((low - mean) / deviation);
   const beyond = high === Number.POSITIVE_INFINITY ? 0 : normalTail((high - mean) / deviation);
@@ -142,7 +152,12 @@ function goodLog(
 }
 
 /** The stretch of the scale that a coarse answer covers; null for a number. */
-function readingInterval(mode: ColdMode, reading: Reading, scale: Scale, meter: MeterSettings): [number, number] | null {
+function readingInterval(
+  mode: ColdMode,
+  reading: Reading,
+  scale: Scale,
+  meter: MeterSettings,
+): [number, number] | null {
   const bottom = Number.NEGATIVE_INFINITY;
   const top = Number.POSITIVE_INFINITY;
   if (typeof reading === "number") return null;

@@ -20,7 +20,7 @@ export interface ReasonInput {
 
 /** Below this many nats a reading says nothing worth telling. */
 const TELLING = 0.7;
-/** Cores looked through for the best one with, and without, a fault of the part. */
+/** Most readings named on each side. */
 const MOST_REASONS = 4;
 
 type Reasons = Pick<Suspect, "speaksFor" | "speaksAgainst" | "maskedBy" | "untested">;
@@ -33,17 +33,25 @@ export function reasonsFor(
 ): Reasons {
   const best = strongest(input, faults, marginal);
   const leading = input.cores[0];
-  if (best < 0 || leading === undefined) return { speaksFor: [], speaksAgainst: [], maskedBy: [], untested: true };
+  if (best < 0 || leading === undefined)
+    return { speaksFor: [], speaksAgainst: [], maskedBy: [], untested: true };
   const isOf = (element: number): boolean => input.priors.faults[input.universe.fault[element]].part === part;
   const withPart = input.cores.find((core) => core.presentNow.some(isOf));
   const without = input.cores.find((core) => !core.set.some(isOf)) ?? leading;
-  const ratios = withPart !== undefined ? ratiosOfCores(input, withPart, without) : ratiosOfAddition(input, without, best);
+  const ratios =
+    withPart !== undefined ? ratiosOfCores(input, withPart, without) : ratiosOfAddition(input, without, best);
   const reasons = ratios.filter((reason) => Math.abs(reason.logRatio) >= TELLING);
   const heard = input.pieces.some((piece) => piece.evidence.audible([])[input.universe.fault[best]] === 1);
   return {
-    speaksFor: reasons.filter((reason) => reason.logRatio > 0).sort(byWeight).slice(0, MOST_REASONS),
-    speaksAgainst: reasons.filter((reason) => reason.logRatio < 0).sort(byWeight).slice(0, MOST_REASONS),
-    maskedBy: withPart === undefined ? maskersOf(input, without, input.universe.fault[best]) : [],
+    speaksFor: reasons
+      .filter((reason) => reason.logRatio > 0)
+      .sort(byWeight)
+      .slice(0, MOST_REASONS),
+    speaksAgainst: reasons
+      .filter((reason) => reason.logRatio < 0)
+      .sort(byWeight)
+      .slice(0, MOST_REASONS),
+    maskedBy: leading.set.some(isOf) ? [] : maskersOf(input, leading, input.universe.fault[best]),
     untested: !heard,
   };
 }
@@ -84,12 +92,18 @@ function ratiosOfAddition(input: ReasonInput, core: Core, element: number): Reas
     if (piece.evidence.audible(hearing.faults)[fault] === 0) return [];
     const grown = [...hearing.faults, fault].sort((a, b) => a - b);
     const ratio =
-      overCommon(piece.evidence.logLikelihood(grown), input.logWeights) - overCommon(hearing.vector, input.logWeights);
+      overCommon(piece.evidence.logLikelihood(grown), input.logWeights) -
+      overCommon(hearing.vector, input.logWeights);
     return toReasons(piece, ratio, grown, hearing.faults);
   });
 }
 
-function toReasons(piece: Piece, logRatio: number, withFaults: readonly number[], withoutFaults: readonly number[]): Reason[] {
+function toReasons(
+  piece: Piece,
+  logRatio: number,
+  withFaults: readonly number[],
+  withoutFaults: readonly number[],
+): Reason[] {
   if (!Number.isFinite(logRatio)) return [];
   const withFault = piece.evidence.wouldShow(withFaults);
   const without = piece.evidence.wouldShow(withoutFaults);

@@ -45,7 +45,7 @@ export function scoreSet(
     const faults = faultsAt(universe, sorted, piece.logIndex);
     return { faults, vector: piece.logLikelihood(faults) };
   });
-  return finish(universe, commonLogWeights, sorted, logPrior(universe, sorted), hearings);
+  return finish(commonLogWeights, sorted, logPrior(universe, sorted), hearings);
 }
 
 function faultsAt(universe: Universe, set: readonly number[], logIndex: number): number[] {
@@ -56,7 +56,6 @@ function faultsAt(universe: Universe, set: readonly number[], logIndex: number):
 }
 
 function finish(
-  universe: Universe,
   commonLogWeights: Float64Array,
   set: readonly number[],
   prior: number,
@@ -80,7 +79,12 @@ export class ExplanationSearch {
   readonly #rejected = new Set<string>();
   #best = Number.NEGATIVE_INFINITY;
 
-  constructor(universe: Universe, evidence: readonly Evidence[], commonLogWeights: Float64Array, limits: SearchLimits) {
+  constructor(
+    universe: Universe,
+    evidence: readonly Evidence[],
+    commonLogWeights: Float64Array,
+    limits: SearchLimits,
+  ) {
     this.#universe = universe;
     this.#evidence = evidence;
     this.#logWeights = commonLogWeights;
@@ -124,7 +128,8 @@ export class ExplanationSearch {
     this.#evidence.forEach((piece, i) => {
       const mask = piece.audible(scored.hearings[i].faults);
       for (let e = 0; e < this.#elementCount; e++)
-        if (mask[this.#universe.fault[e]] === 1 && presentAt(this.#universe, e, piece.logIndex)) audible[e] = 1;
+        if (mask[this.#universe.fault[e]] === 1 && presentAt(this.#universe, e, piece.logIndex))
+          audible[e] = 1;
     });
     return audible;
   }
@@ -182,12 +187,18 @@ export class ExplanationSearch {
   #heard(element: number, masks: readonly Uint8Array[]): boolean {
     const fault = this.#universe.fault[element];
     for (let i = 0; i < masks.length; i++)
-      if (masks[i][fault] === 1 && presentAt(this.#universe, element, this.#evidence[i].logIndex)) return true;
+      if (masks[i][fault] === 1 && presentAt(this.#universe, element, this.#evidence[i].logIndex))
+        return true;
     return false;
   }
 
   /** Evaluates the set with one element more, giving up as soon as it cannot come within the width. */
-  #tryAdd(scored: ScoredSet, element: number, masks: readonly Uint8Array[], own: readonly number[]): ScoredSet | null {
+  #tryAdd(
+    scored: ScoredSet,
+    element: number,
+    masks: readonly Uint8Array[],
+    own: readonly number[],
+  ): ScoredSet | null {
     const set = insertSorted(scored.set, element);
     const key = set.join(",");
     if (this.#rejected.has(key)) return null;
@@ -215,7 +226,7 @@ export class ExplanationSearch {
       hearings[i] = { faults, vector };
       bound += overCommon(vector, this.#logWeights) - this.#evidence[i].best;
     }
-    const grown = finish(this.#universe, this.#logWeights, set, prior, hearings);
+    const grown = finish(this.#logWeights, set, prior, hearings);
     if (grown.score < floor) {
       this.#rejected.add(key);
       // Still returned: with what it knocks on beside it, it may yet be the best.
@@ -233,7 +244,8 @@ export class ExplanationSearch {
     const own = this.#evidence.map((_, i) => overCommon(grown.hearings[i].vector, this.#logWeights));
     const taken = new Set(grown.set.map((element) => this.#universe.site[element]));
     for (const edge of strong)
-      if (!taken.has(this.#universe.site[edge.to]) && this.#heard(edge.to, masks)) this.#tryAdd(grown, edge.to, masks, own);
+      if (!taken.has(this.#universe.site[edge.to]) && this.#heard(edge.to, masks))
+        this.#tryAdd(grown, edge.to, masks, own);
   }
 }
 

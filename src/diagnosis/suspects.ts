@@ -4,7 +4,7 @@ import type { PriorTable } from "../priors/fault-prior.ts";
 import type { Suspect, SuspectMode } from "./belief.ts";
 import type { Piece } from "./believe.ts";
 import type { Core } from "./posterior.ts";
-import { reasonsFor, type ReasonInput } from "./reasons.ts";
+import { type ReasonInput, reasonsFor } from "./reasons.ts";
 import { presentAt, type Universe } from "./universe.ts";
 
 export interface SuspectInput {
@@ -32,7 +32,12 @@ export function suspectsOf(input: SuspectInput): Suspect[] {
     const probability = input.absent.includes(part) ? 0 : (marginals.part.get(part) ?? 0);
     const isLeak = !input.board.parts.has(part);
     if (isLeak && probability < 1e-4) continue;
-    suspects.push({ part, probability, modes: modesOf(input, faults, marginals.fault), ...reasonsFor(reasons, part, faults, marginals.fault) });
+    suspects.push({
+      part,
+      probability,
+      modes: modesOf(input, faults, marginals.fault),
+      ...reasonsFor(reasons, part, faults, marginals.fault),
+    });
   }
   return suspects.sort((a, b) => b.probability - a.probability || (a.part < b.part ? -1 : 1));
 }
@@ -68,7 +73,8 @@ function faultMarginals(input: SuspectInput): { fault: Float64Array; part: Map<s
       fault[universe.fault[element]] += core.probability;
       spared.set(partOf[universe.fault[element]], 0);
     }
-    for (const [name, share] of spared) part.set(name, (part.get(name) ?? 0) + core.probability * (1 - share));
+    for (const [name, share] of spared)
+      part.set(name, (part.get(name) ?? 0) + core.probability * (1 - share));
   }
   return { fault, part };
 }

@@ -7,8 +7,8 @@ import type { JobEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board, Part } from "../board/board.ts";
 import { faultName } from "../board/fault.ts";
-import { DEFAULT_METER } from "../meter/settings.ts";
 import type { ColdCheck, Predictor } from "../meter/prediction.ts";
+import { DEFAULT_METER } from "../meter/settings.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
 
 const BARE: BenchState = { lifted: new Set(), off: new Set(), clips: [], powered: false };
@@ -19,7 +19,10 @@ export function switchboard(pulls: readonly (readonly string[])[], rates: readon
   const part = (ref: string): Part => ({
     ref,
     kind: "diode",
-    pins: new Map([["a", "A"], ["k", "K"]]),
+    pins: new Map([
+      ["a", "A"],
+      ["k", "K"],
+    ]),
     value: {},
     stage: null,
     role: null,

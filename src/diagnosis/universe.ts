@@ -111,7 +111,12 @@ function edgesWithin(universe: Universe, set: readonly number[]): InnerEdge[] {
 }
 
 /** ln of one term of the sum: `roots` (bits over positions in `set`) failed first, the rest followed. */
-function logPriorOfRoots(universe: Universe, set: readonly number[], roots: number, edges: readonly InnerEdge[]): number {
+function logPriorOfRoots(
+  universe: Universe,
+  set: readonly number[],
+  roots: number,
+  edges: readonly InnerEdge[],
+): number {
   let log = -universe.totalRate;
   for (let i = 0; i < set.length; i++) {
     if ((roots & (1 << i)) === 0) continue;

@@ -30,7 +30,9 @@ export function suspectsAnswer(assessment: Omit<Assessment, "proposal">): Suspec
 
 /** Explanations in the file format's spelling; those that differ only in the level of a resistance are one. */
 export function namedExplanations(belief: Belief): { faults: string[]; probability: number }[] {
-  const sums = new Map<string, { faults: string[]; probability: number }>([["", { faults: [], probability: 0 }]]);
+  const sums = new Map<string, { faults: string[]; probability: number }>([
+    ["", { faults: [], probability: 0 }],
+  ]);
   for (const explanation of belief.explanations) {
     const faults = [...new Set(explanation.faults.map(({ fault }) => belief.priors[fault].reportAs))].sort();
     const key = faults.join(" ");

@@ -2,7 +2,7 @@
  * From a job to what is believed and what is proposed. State is a function of board and log; a session only remembers
  * costly answers between calls.
  */
-import { benchKey, type BenchState } from "../bench/bench-state.ts";
+import { type BenchState, benchKey } from "../bench/bench-state.ts";
 import { foldLog } from "../bench/fold.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Belief } from "../diagnosis/belief.ts";
@@ -83,6 +83,7 @@ export function beliefOf(job: Job, session: AssessmentSession): Parsed<Omit<Asse
   const belief = believe({
     board: job.board,
     timeline: timeline.value,
+    cause: job.cause,
     priors,
     absent: job.absent,
     predictorFor: (bench) => session.predictor(job, bench),

@@ -2,16 +2,16 @@
 import type { JobEvent, MeasureEvent } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
 import { kindOf } from "../board/kinds.ts";
+import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Reason, Suspect } from "../diagnosis/belief.ts";
 import { coldCheckOf, shownWords } from "../diagnosis/cold-evidence.ts";
 import { actionMinutes } from "../money/minutes.ts";
 import { partPrice } from "../money/prices.ts";
 import type { Action } from "../planning/proposal.ts";
 import { dischargeState } from "../safety/discharge.ts";
-import { storesOfCharge } from "../board/stores-of-charge.ts";
+import type { BenchView, CardView, GridView, LogLineView, SuspectView } from "../wire/bench-view.ts";
 import { namedExplanations } from "./answers.ts";
 import type { Assessment } from "./assess.ts";
-import type { BenchView, CardView, GridView, LogLineView, SuspectView } from "../wire/bench-view.ts";
 import { stageGrids } from "./grids.ts";
 import { actionWords, faultWords, modeWords, placeWords } from "./words.ts";
 
@@ -120,7 +120,8 @@ function eventWords(board: Board, event: JobEvent): string {
   const words = actionWords(board, event);
   if (event.do === "measure") return `${words} read ${readingWords(event)}`;
   if (event.do === "look") return `${words}: ${event.finding}`;
-  if (event.do === "power" && event.observed !== undefined) return `${words}: ${[event.observed].flat().join(", ")}`;
+  if (event.do === "power" && event.observed !== undefined)
+    return `${words}: ${[event.observed].flat().join(", ")}`;
   return words;
 }
 
@@ -144,7 +145,10 @@ function logView(assessment: Assessment): LogLineView[] {
   }));
 }
 
-function gridViews(assessment: Assessment, healthy: (check: { mode: "diode" | "ohms"; red: string; black: string }) => string): GridView[] {
+function gridViews(
+  assessment: Assessment,
+  healthy: (check: { mode: "diode" | "ohms"; red: string; black: string }) => string,
+): GridView[] {
   const { job, timeline } = assessment;
   const spanNow = timeline.spans.length - 1;
   return stageGrids(job.board).map((grid) => ({
@@ -155,7 +159,10 @@ function gridViews(assessment: Assessment, healthy: (check: { mode: "diode" | "o
         .reverse()
         .find(
           ({ event }) =>
-            event.do === "measure" && event.mode === check.mode && event.red === check.red && event.black === check.black,
+            event.do === "measure" &&
+            event.mode === check.mode &&
+            event.red === check.red &&
+            event.black === check.black,
         );
       const action: Action = { do: "measure", mode: check.mode, red: check.red, black: check.black };
       return {
@@ -172,7 +179,10 @@ function gridViews(assessment: Assessment, healthy: (check: { mode: "diode" | "o
 function placeList(board: Board): { place: string; words: string }[] {
   const nets = [...board.nets.keys()].map((net) => ({ place: net, words: placeWords(board, net) }));
   const pins = [...board.parts.values()].flatMap((part) =>
-    [...part.pins.keys()].map((pin) => ({ place: `${part.ref}.${pin}`, words: placeWords(board, `${part.ref}.${pin}`) })),
+    [...part.pins.keys()].map((pin) => ({
+      place: `${part.ref}.${pin}`,
+      words: placeWords(board, `${part.ref}.${pin}`),
+    })),
   );
   return [...nets, ...pins];
 }

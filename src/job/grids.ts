@@ -23,7 +23,9 @@ export function stageGrids(board: Board): Grid[] {
   const grids: Grid[] = [
     ...parts.filter((part) => part.kind === "bridge").map(bridgeGrid),
     ...parts.filter((part) => part.kind === "module").map(moduleGrid),
-    switchGrid(parts.filter((part) => part.kind === "igbt" || (part.kind === "mosfet" && part.stage === "inverter"))),
+    switchGrid(
+      parts.filter((part) => part.kind === "igbt" || (part.kind === "mosfet" && part.stage === "inverter")),
+    ),
     railGrid(board),
   ];
   return grids.filter((grid) => grid.checks.length > 0);

@@ -33,7 +33,9 @@ function firstPin(board: Board, net: string): string | null {
 
 export function partWords(board: Board, ref: string): string {
   const part = board.parts.get(ref);
-  return part === undefined ? ref : `${ref}, ${kindOf(part.kind).words}${part.stage === null ? "" : ` (${part.stage})`}`;
+  return part === undefined
+    ? ref
+    : `${ref}, ${kindOf(part.kind).words}${part.stage === null ? "" : ` (${part.stage})`}`;
 }
 
 const MODE_WORDS: Readonly<Record<string, string>> = {
@@ -87,7 +89,8 @@ function otherWords(action: Action | JobEvent): string {
   switch (action.do) {
     case "power":
       if (action.feed === "lamp") return `Power up through a ${action.watts ?? "?"} W series lamp`;
-      if (action.feed === "bench") return `Power from the bench supply, ${action.volts ?? "?"} V, limit ${action.limitAmps ?? "?"} A`;
+      if (action.feed === "bench")
+        return `Power from the bench supply, ${action.volts ?? "?"} V, limit ${action.limitAmps ?? "?"} A`;
       return "Power up on the mains";
     case "unpower":
       return "Switch off and unplug";
