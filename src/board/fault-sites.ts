@@ -32,7 +32,7 @@ function moduleSites(part: Part): readonly FaultSite[] {
 }
 
 function chipSites(part: Part, kind: "controller" | "ic"): readonly FaultSite[] {
-  const floating = new Set((part.value.floating ?? []).flatMap(([pin, ground]) => [pin, ground]));
+  const floating = new Set((part.value.floating ?? []).flat());
   const sites = [fixed("supply")];
   for (const pin of part.pins.keys()) {
     // A pin that bears the junction's own name cannot be told from it, so `supply` means the supply.

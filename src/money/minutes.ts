@@ -1,0 +1,85 @@
+/** How long an action takes: the board's own minutes, else those of the job file format (docs/formats.md). */
+import type { BenchState } from "../bench/bench-state.ts";
+import type { JobEvent, MeasureEvent } from "../bench/event.ts";
+import { pinOfPlace } from "../bench/place.ts";
+import type { Board, Part } from "../board/board.ts";
+
+/** An event that may not have happened yet: a measure may lack its reading. */
+export type TimedAction = Omit<MeasureEvent, "reading"> | Exclude<JobEvent, MeasureEvent>;
+
+/** Minutes of `faultwright-job/1` where a board gives none. */
+export const MINUTES = {
+  measure: 0.4,
+  look: 0.2,
+  lift: 3,
+  refit: 2,
+  /** lifting or refitting what comes off by pulling a plug */
+  plug: 0.5,
+  clip: 0.5,
+  remove: { small: 5, overSixPins: 8, moduleOrController: 12 },
+  restore: 5,
+  /** the removal included */
+  replace: { small: 10, overSixPins: 13, moduleOrController: 20 },
+  power: 3,
+  unpower: 0.5,
+} as const;
+const MANY_PINS = 6;
+
+function bySize(part: Part, minutes: typeof MINUTES.remove | typeof MINUTES.replace): number {
+  if (part.kind === "module" || part.kind === "controller") return minutes.moduleOrController;
+  return part.pins.size > MANY_PINS ? minutes.overSixPins : minutes.small;
+}
+
+function partOf(board: Board, ref: string): Part {
+  const part = board.parts.get(ref);
+  if (part === undefined) throw new Error(`minutes asked of ${ref}, which is not on this board`);
+  return part;
+}
+
+function removeMinutes(part: Part): number {
+  return part.minutes.remove ?? bySize(part, MINUTES.remove);
+}
+
+/** Replacing, the removal included; of a part that is off already, only what is left to do. */
+function replaceMinutes(part: Part, bench: BenchState): number {
+  const whole = part.minutes.replace ?? bySize(part, MINUTES.replace);
+  return bench.off.has(part.ref) ? Math.max(0, whole - removeMinutes(part)) : whole;
+}
+
+function liftMinutes(board: Board, name: "lift" | "refit", place: string): number {
+  const pin = pinOfPlace(place);
+  if (pin === null) throw new Error(`minutes asked of lifting ${place}, which is no pin`);
+  const part = partOf(board, pin.ref);
+  return part.minutes[name] ?? (part.plugged ? MINUTES.plug : MINUTES[name]);
+}
+
+/**
+ * Bench minutes of one action from this state of the bench. The action's part or place must be on the board (a broken
+ * invariant throws); actions that the format gives no time take none.
+ */
+export function actionMinutes(board: Board, bench: BenchState, action: TimedAction): number {
+  switch (action.do) {
+    case "measure":
+      return MINUTES.measure;
+    case "look":
+      return MINUTES.look;
+    case "lift":
+    case "refit":
+      return liftMinutes(board, action.do, action.place);
+    case "remove":
+      return removeMinutes(partOf(board, action.part));
+    case "restore":
+      return partOf(board, action.part).minutes.restore ?? MINUTES.restore;
+    case "replace":
+      return replaceMinutes(partOf(board, action.part), bench);
+    case "clip":
+    case "unclip":
+      return MINUTES.clip;
+    case "power":
+      return MINUTES.power;
+    case "unpower":
+      return MINUTES.unpower;
+    default:
+      return 0;
+  }
+}
