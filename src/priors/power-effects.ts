@@ -1,0 +1,188 @@
+import type { Board, Part } from "../board/board.ts";
+import type { Fault, PartFault } from "../board/fault.ts";
+import { type CircuitView, circuitView, joins, netsOf } from "./circuit-view.ts";
+
+/** What a fault does to a board under power, worst first as far as each hides the next. */
+export const POWER_EFFECTS = [
+  "input-open",
+  "line-short",
+  "feed-open",
+  "bus-short",
+  "supply-short",
+  "bus-leak",
+  "supply-dead",
+  "rail-short",
+  "leg-half",
+  "no-run",
+  "weak",
+  "none",
+] as const;
+export type PowerEffect = (typeof POWER_EFFECTS)[number];
+
+/** Above this a resistance across bus or rail only warms. `from memory`. */
+const BUS_LEAK_OHMS = 20_000;
+const RAIL_SHORT_OHMS = 30;
+
+function ohmsOf(fault: Fault): number {
+  if (fault.mode === "short") return fault.value ?? 0.2;
+  return fault.mode === "leaky" ? (fault.value ?? 1000) : Number.POSITIVE_INFINITY;
+}
+
+/** The bus: the nets of the legs, else of the largest high-voltage capacitor. */
+export function busNets(view: CircuitView): readonly [string, string] | null {
+  const large = [...view.board.parts.values()]
+    .filter((part) => part.kind === "capacitor" && (part.value.volts ?? 0) >= 200)
+    .sort((a, b) => (b.value.farads ?? 0) - (a.value.farads ?? 0))[0];
+  const leg = view.legs[0];
+  const plus = leg?.[0].high ?? large?.pins.get("plus");
+  const minus = large?.pins.get("minus") ?? view.board.zero;
+  return plus === undefined ? null : [plus, minus];
+}
+
+function crossEffect(view: CircuitView, nets: readonly [string, string], ohms: number): PowerEffect {
+  const bus = busNets(view);
+  const has = (net: string): boolean => nets.includes(net);
+  if (bus !== null && has(bus[0]) && has(bus[1]))
+    return ohms < 50 ? "bus-short" : ohms < BUS_LEAK_OHMS ? "bus-leak" : "none";
+  const line = view.board.supply.at.filter((net) => has(net)).length >= 2;
+  if (line) return ohms < 50 ? "line-short" : "none";
+  for (const rail of view.board.rails)
+    if (has(rail.net) && has(rail.against ?? view.board.zero))
+      return ohms < RAIL_SHORT_OHMS ? "rail-short" : ohms < 300 ? "weak" : "none";
+  if (view.motorSwitches.some((found) => found.gate !== null && has(found.gate)))
+    return ohms < 5000 ? "no-run" : "none";
+  return ohms < 5000 ? "no-run" : "none";
+}
+
+const SERIES: ReadonlySet<string> = new Set(["fuse", "link", "choke", "inductor", "resistor"]);
+
+function openEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffect {
+  const group = view.groupOf.get(part.ref);
+  if (SERIES.has(part.kind) && (group === "input" || group === "rectifier")) {
+    const series = part.kind !== "resistor" || (part.value.ohms ?? 1e6) < 300;
+    return series ? (group === "input" ? "input-open" : "feed-open") : "none";
+  }
+  if (view.inrushLimiters.includes(part)) return "feed-open";
+  if (part.kind === "relay" && group === "inrush") return "weak";
+  if (group === "rectifier") return "weak";
+  if (group === "supply") {
+    if (part.kind === "capacitor") return (part.value.farads ?? 0) >= 1e-6 ? "supply-dead" : "none";
+    return part.kind === "zener" ? "none" : "supply-dead";
+  }
+  if (part.kind === "regulator" && fault.junction === "inout") return "supply-dead";
+  if (part.kind === "capacitor" || part.kind === "zener" || part.kind === "varistor") return "none";
+  return "no-run";
+}
+
+function shortEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffect {
+  const ohms = ohmsOf(fault);
+  const group = view.groupOf.get(part.ref);
+  const site = fault.junction === null ? part.ref : `${part.ref}.${fault.junction}`;
+  if (view.motorSwitches.some((found) => found.site === site)) return ohms < 200 ? "leg-half" : "none";
+  if (view.otherSwitches.some((found) => found.site === site)) return ohms < 50 ? "bus-short" : "bus-leak";
+  if (view.supplySwitches.some((found) => found.site === site))
+    return ohms < 50 ? "supply-short" : "supply-dead";
+  if (part.kind === "varistor" || (part.kind === "capacitor" && group === "input"))
+    return ohms < 50 ? "line-short" : "none";
+  if (group === "rectifier" && (part.kind === "bridge" || part.kind === "diode"))
+    return ohms < 50 ? "bus-short" : "weak";
+  if (part.kind === "controller" || part.kind === "ic" || part.kind === "module")
+    return chipEffect(fault.junction ?? "", ohms);
+  if (part.kind === "capacitor" || part.kind === "zener" || part.kind === "resistor") {
+    const [a = "", b = ""] = netsOf(part);
+    return crossEffect(view, [a, b], ohms);
+  }
+  if (group === "supply") return ohms < 200 ? (part.kind === "diode" ? "rail-short" : "supply-dead") : "none";
+  if (part.kind === "link" || part.kind === "fuse" || part.kind === "inductor" || part.kind === "choke")
+    return "none";
+  return ohms < 2000 ? "no-run" : "none";
+}
+
+function chipEffect(junction: string, ohms: number): PowerEffect {
+  if (junction === "supply" || junction === "drive")
+    return ohms < 100 ? "rail-short" : ohms < 2000 ? "weak" : "none";
+  return ohms < 5000 ? "no-run" : "none";
+}
+
+/** What one fault alone does under power. */
+export function powerEffect(view: CircuitView, fault: Fault): PowerEffect {
+  if (fault.of === "nets") return crossEffect(view, fault.nets, ohmsOf(fault));
+  const part = view.board.parts.get(fault.part);
+  if (part === undefined) return "none";
+  if (fault.mode === "drift") return "weak";
+  return fault.mode === "open" ? openEffect(view, part, fault) : shortEffect(view, part, fault);
+}
+
+/** A part that is off the board is as open as it can be. */
+function absentEffect(view: CircuitView, part: Part): PowerEffect {
+  if (part.kind === "bridge") return "feed-open";
+  return openEffect(view, part, { of: "part", part: part.ref, junction: "inout", mode: "open", value: null });
+}
+
+const views = new WeakMap<Board, CircuitView>();
+
+/** Does no current path through a bridge remain: every junction to plus, or from minus, open? */
+function bridgeDead(faults: readonly Fault[]): boolean {
+  const open = new Map<string, Set<string>>();
+  for (const fault of faults)
+    if (fault.of === "part" && fault.mode === "open" && fault.junction !== null)
+      open.set(fault.part, (open.get(fault.part) ?? new Set()).add(fault.junction));
+  return [...open.values()].some(
+    (junctions) =>
+      (junctions.has("ac1plus") && junctions.has("ac2plus")) ||
+      (junctions.has("minusac1") && junctions.has("minusac2")),
+  );
+}
+
+/** The board's view, derived once. */
+export function viewOf(board: Board): CircuitView {
+  const known = views.get(board);
+  if (known !== undefined) return known;
+  const view = circuitView(board);
+  views.set(board, view);
+  return view;
+}
+
+/**
+ * What a board with these faults does under power, as one of the effects above: the first that stands. Two shorted
+ * switches of one leg are a short of the bus.
+ */
+export function boardEffect(
+  board: Board,
+  faults: readonly Fault[],
+  off: ReadonlySet<string> = new Set(),
+): PowerEffect {
+  const view = viewOf(board);
+  const there = faults.filter((fault) => fault.of === "nets" || !off.has(fault.part));
+  const effects = new Set<PowerEffect>(there.map((fault) => powerEffect(view, fault)));
+  for (const ref of off) {
+    const part = board.parts.get(ref);
+    if (part !== undefined) effects.add(absentEffect(view, part));
+  }
+  const shorted = new Set(
+    there.flatMap((fault) =>
+      fault.of === "part" && fault.mode === "short" ? [`${fault.part}.${fault.junction ?? ""}`] : [],
+    ),
+  );
+  if (bridgeDead(there)) effects.add("feed-open");
+  if (view.legs.some(([upper, lower]) => shorted.has(upper.site) && shorted.has(lower.site)))
+    effects.add("bus-short");
+  return POWER_EFFECTS.find((effect) => effects.has(effect)) ?? "none";
+}
+
+/** Whether a short of this board lies between the two nets a bench supply is clipped to. */
+export function shortBetween(board: Board, faults: readonly Fault[], at: readonly [string, string]): boolean {
+  const view = viewOf(board);
+  const rail = board.rails.find((one) => at.includes(one.net));
+  return faults.some((fault) => {
+    if (ohmsOf(fault) >= 100) return false;
+    if (fault.of === "nets") return at.includes(fault.nets[0]) && at.includes(fault.nets[1]);
+    const part = board.parts.get(fault.part);
+    if (part === undefined) return false;
+    if (fault.junction === "supply" || fault.junction === "drive")
+      return (
+        [...part.pins.values()].includes(rail?.net ?? at[0]) && powerEffect(view, fault) === "rail-short"
+      );
+    return joins(part, at[0], at[1]) && netsOf(part).length === 2;
+  });
+}

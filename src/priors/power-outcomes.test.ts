@@ -1,0 +1,93 @@
+import { describe, expect, it } from "vitest";
+import type { Feed, Observed } from "../bench/event.ts";
+import type { Fault } from "../board/fault.ts";
+import { parseFaultList } from "../board/parse-fault.ts";
+import { fixtureBoard } from "./fixture-board.ts";
+import { boardEffect } from "./power-effects.ts";
+import { OBSERVED, OUTCOME_ROWS, observedLikelihood, outcomeChances } from "./power-outcomes.ts";
+import { priorTable } from "./prior-table.ts";
+
+const board = fixtureBoard("module");
+const discrete = fixtureBoard("discrete");
+
+function faults(text: string, on = board): readonly Fault[] {
+  const parsed = parseFaultList(text, on);
+  if (!parsed.ok) throw new Error(parsed.problem);
+  return parsed.value;
+}
+
+function likeliest(text: string, feed: Feed, on = board): Observed {
+  const chances = [...outcomeChances(on, faults(text, on), { feed })];
+  return chances.reduce((best, one) => (one[1] > best[1] ? one : best))[0];
+}
+
+describe("what is seen at power-up", () => {
+  it("a whole board runs, and leaves the lamp dark", () => {
+    expect(likeliest("", "mains")).toBe("runs");
+    expect(likeliest("", "lamp")).toBe("lamp-dark");
+  });
+
+  it("a hard short on the line or the bus lights the lamp", () => {
+    for (const text of ["RV1:short", "C1:short", "BR1.ac1plus:short", "M1.up:short,M1.un:short"])
+      expect(likeliest(text, "lamp")).toBe("lamp-bright");
+  });
+
+  it("one shorted switch does not light it by itself, its whole leg does", () => {
+    expect(likeliest("Q2.ce:short", "lamp", discrete)).toBe("lamp-dark");
+    expect(likeliest("Q2.ce:short,Q3.ce:short", "lamp", discrete)).toBe("lamp-bright");
+    expect(likeliest("Q2.ce:short,Q5.ce:short", "lamp", discrete)).toBe("lamp-dark");
+  });
+
+  it("an open fuse hides every short behind it", () => {
+    expect(likeliest("C1:short", "mains")).toBe("fuse-blew");
+    expect(likeliest("F1:open,C1:short,U20.supply:short", "mains")).toBe("quiet");
+    expect(likeliest("F1:open,C1:short", "lamp")).toBe("lamp-dark");
+  });
+
+  it("a shorted rail makes the lamp pulse and the board stay quiet", () => {
+    for (const text of ["C13:short", "U20.supply:short@5", "Z10:short", "M1.drive:short"]) {
+      expect(likeliest(text, "lamp")).toBe("lamp-pulsing");
+      expect(likeliest(text, "mains")).toBe("quiet");
+    }
+  });
+
+  it("a part off the board counts as open, and its faults as gone", () => {
+    const off = new Set(["M1"]);
+    expect(boardEffect(board, faults("M1.up:short,M1.un:short"), off)).toBe("no-run");
+    expect(boardEffect(board, [], new Set(["BR1"]))).toBe("feed-open");
+    expect(boardEffect(board, [], new Set(["F1"]))).toBe("input-open");
+  });
+
+  it("a bench supply on a shorted rail limits, on another it does not", () => {
+    const chance = (at: [string, string]): number =>
+      observedLikelihood(board, faults("C13:short"), { feed: "bench", at }, "limiting");
+    expect(chance(["V5", "NBUS"])).toBeGreaterThan(0.9);
+    expect(chance(["C13.plus", "NBUS"])).toBeGreaterThan(0.9);
+    expect(chance(["V15", "NBUS"])).toBeLessThan(0.1);
+  });
+
+  it("chances sum to one and none is nought, for every single fault and feed", () => {
+    const rows = priorTable(board, "unknown", "dead").faults;
+    for (const feed of ["mains", "lamp", "bench"] as const)
+      for (const row of rows) {
+        const chances = [...outcomeChances(board, [row.fault], { feed, at: ["PBUS", "NBUS"] }).values()];
+        expect(chances.reduce((sum, one) => sum + one, 0)).toBeCloseTo(1, 9);
+        expect(Math.min(...chances)).toBeGreaterThan(0);
+      }
+    expect(OBSERVED).toHaveLength(10);
+  });
+
+  it("several words at once weigh as their mean, and order does not matter", () => {
+    const words: Observed[] = ["fuse-blew", "smoke"];
+    const likelihood = (observed: readonly Observed[]): number =>
+      observedLikelihood(board, faults("C1:short"), { feed: "mains" }, observed);
+    expect(likelihood(words)).toBeCloseTo(likelihood([...words].reverse()), 12);
+    expect(likelihood(words)).toBeCloseTo(Math.sqrt(likelihood(["fuse-blew"]) * likelihood(["smoke"])), 12);
+  });
+
+  it("each row of the table shares out everything", () => {
+    for (const row of Object.values(OUTCOME_ROWS))
+      for (const shares of [row.mains, row.lamp])
+        expect(Object.values(shares).reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
+  });
+});
