@@ -1,27 +1,25 @@
-import type { Board, Part, PartKind } from "../board/board.ts";
-import { type StageGroup, stageGroup } from "./stage-groups.ts";
+import type { Board, Part } from "../board/board.ts";
+import { type PowerSwitch as BoardSwitch, powerSwitches } from "../board/power-switches.ts";
+import { deriveRoles, type Roles } from "../board/roles.ts";
+import { type StageGroup, stageGroups } from "./stage-groups.ts";
 
-/** A power switch: its place in a fault's spelling, the nets it joins, and what drives it. */
-export interface PowerSwitch {
-  readonly site: string;
-  readonly part: Part;
-  readonly high: string;
-  readonly low: string;
-  /** null inside a module */
-  readonly gate: string | null;
+/** A power switch with the site of its own fault (`Q1.ce`, `M1.up`). */
+export interface SwitchSite extends BoardSwitch {
+  readonly fault: string;
 }
 
-/** The board as the knock-on rules see it: who sits where, derived from kinds, nets, ratings, helped by stages. */
+/** The board as the knock-on rules see it: what the circuit says each part does, and the stage it counts under. */
 export interface CircuitView {
   readonly board: Board;
+  readonly roles: Roles;
   readonly groupOf: ReadonlyMap<string, StageGroup>;
-  readonly motorSwitches: readonly PowerSwitch[];
-  /** two switches in series across the bus */
-  readonly legs: readonly (readonly [PowerSwitch, PowerSwitch])[];
+  readonly motorSwitches: readonly SwitchSite[];
+  /** the upper and the lower switch of each leg */
+  readonly legs: readonly (readonly [SwitchSite, SwitchSite])[];
   /** boost and brake switches */
-  readonly otherSwitches: readonly PowerSwitch[];
+  readonly otherSwitches: readonly SwitchSite[];
   /** the switch of the small supply */
-  readonly supplySwitches: readonly PowerSwitch[];
+  readonly supplySwitches: readonly SwitchSite[];
   readonly lineFuses: readonly Part[];
   readonly inrushLimiters: readonly Part[];
   on(net: string): readonly Part[];
@@ -39,68 +37,77 @@ export function joins(part: Part, a: string, b: string): boolean {
   return nets.includes(a) && nets.includes(b);
 }
 
-function pin(part: Part, name: string): string {
-  return part.pins.get(name) ?? "";
+function siteOf(board: Board, one: BoardSwitch): SwitchSite {
+  if (one.gate === null) return { ...one, fault: one.site };
+  return { ...one, fault: `${one.part}.${board.parts.get(one.part)?.kind === "igbt" ? "ce" : "ds"}` };
 }
 
-function discreteSwitch(part: Part): PowerSwitch | null {
-  const base = { part, gate: pin(part, "g") };
-  if (part.kind === "igbt")
-    return { ...base, site: `${part.ref}.ce`, high: pin(part, "c"), low: pin(part, "e") };
-  if (part.kind === "mosfet" && part.value.channel !== "p")
-    return { ...base, site: `${part.ref}.ds`, high: pin(part, "d"), low: pin(part, "s") };
-  return null;
+/** Switches that work neither for the motor nor for the small supply: boost and brake. */
+function otherSwitches(board: Board, roles: Roles, groupOf: ReadonlyMap<string, StageGroup>): SwitchSite[] {
+  const motor = new Set(roles.motorSwitches.map((one) => one.part));
+  const boosts = new Set(roles.boosts.map((boost) => boost.switch));
+  return powerSwitches(board)
+    .filter((one) => one.gate !== null && !motor.has(one.part))
+    .filter((one) => boosts.has(one.part) || ["pfc", "chopper"].includes(groupOf.get(one.part) ?? ""))
+    .map((one) => siteOf(board, one));
 }
 
-function moduleSwitches(part: Part): PowerSwitch[] {
-  return ["u", "v", "w"].flatMap((phase) => [
-    { site: `${part.ref}.${phase}p`, part, high: pin(part, "p"), low: pin(part, phase), gate: null },
-    {
-      site: `${part.ref}.${phase}n`,
-      part,
-      high: pin(part, phase),
-      low: part.pins.get(`n${phase}`) ?? pin(part, "n"),
-      gate: null,
-    },
-  ]);
+/** The switcher chip, or the transistor that works into a transformer. */
+function supplySwitches(board: Board, roles: Roles, taken: ReadonlySet<string>): SwitchSite[] {
+  const windings = new Set(
+    [...board.parts.values()].filter((part) => part.kind === "transformer").flatMap(netsOf),
+  );
+  const chips = roles.switchers.flatMap(({ part }): SwitchSite[] => {
+    const pins = board.parts.get(part)?.pins;
+    if (pins === undefined) return [];
+    return [
+      {
+        site: part,
+        part,
+        fault: `${part}.ds`,
+        high: pins.get("d") ?? "",
+        low: pins.get("s") ?? "",
+        gate: null,
+      },
+    ];
+  });
+  const transistors = powerSwitches(board)
+    .filter((one) => one.gate !== null && !taken.has(one.part) && windings.has(one.high))
+    .map((one) => siteOf(board, one));
+  return [...chips, ...transistors];
 }
 
-function legsOf(switches: readonly PowerSwitch[]): [PowerSwitch, PowerSwitch][] {
-  return switches.flatMap((upper) =>
-    switches
-      .filter((lower) => lower !== upper && lower.high === upper.low)
-      .map((lower): [PowerSwitch, PowerSwitch] => [upper, lower]),
+function legsOf(board: Board, roles: Roles): (readonly [SwitchSite, SwitchSite])[] {
+  const [uppers, lowers] = (["upper", "lower"] as const).map((side) =>
+    roles.motorSwitches.filter((one) => one.side === side),
+  );
+  return (uppers ?? []).flatMap((upper) =>
+    (lowers ?? [])
+      .filter((lower) => lower.phase === upper.phase)
+      .map((lower) => [siteOf(board, upper), siteOf(board, lower)] as const),
   );
 }
 
-const LIMITER_KINDS: ReadonlySet<PartKind> = new Set(["ptc", "ntc", "resistor"]);
-
 /** Derives the view; the order of everything follows the board file. */
 export function circuitView(board: Board): CircuitView {
+  const roles = deriveRoles(board);
   const parts = [...board.parts.values()];
-  const groupOf = new Map(parts.map((part) => [part.ref, stageGroup(part, board)]));
+  const groupOf = stageGroups(board, roles);
   const byNet = new Map<string, Part[]>();
   for (const part of parts) for (const net of netsOf(part)) byNet.set(net, [...(byNet.get(net) ?? []), part]);
-
-  const discrete = parts.map(discreteSwitch).filter((found) => found !== null);
-  const inModules = parts.filter((part) => part.kind === "module").flatMap(moduleSwitches);
-  const group = (found: PowerSwitch): StageGroup | undefined => groupOf.get(found.part.ref);
-  const motorSwitches = [...inModules, ...discrete.filter((found) => group(found) === "inverter")];
-  const chips: PowerSwitch[] = parts
-    .filter((part) => part.kind === "switcher")
-    .map((part) => ({ site: `${part.ref}.ds`, part, high: pin(part, "d"), low: pin(part, "s"), gate: null }));
+  const others = otherSwitches(board, roles, groupOf);
+  const taken = new Set([...roles.motorSwitches, ...others].map((one) => one.part));
+  const known = (refs: readonly string[]): Part[] => parts.filter((part) => refs.includes(part.ref));
   return {
     board,
+    roles,
     groupOf,
-    motorSwitches,
-    legs: legsOf(motorSwitches),
-    otherSwitches: discrete.filter((found) => group(found) === "pfc" || group(found) === "chopper"),
-    supplySwitches: [...chips, ...discrete.filter((found) => group(found) === "supply")],
-    lineFuses: parts.filter((part) => part.kind === "fuse" && groupOf.get(part.ref) !== "supply"),
-    inrushLimiters: parts.filter(
-      (part) =>
-        groupOf.get(part.ref) === "inrush" && LIMITER_KINDS.has(part.kind) && (part.value.ohms ?? 10) <= 300,
-    ),
+    motorSwitches: roles.motorSwitches.map((one) => siteOf(board, one)),
+    legs: legsOf(board, roles),
+    otherSwitches: others,
+    supplySwitches: supplySwitches(board, roles, taken),
+    lineFuses: known(roles.lineFuses).filter((part) => groupOf.get(part.ref) !== "supply"),
+    inrushLimiters: known(roles.inrush),
     on: (net) => byNet.get(net) ?? [],
     inGroups: (...groups) =>
       parts.filter((part) => {
@@ -108,4 +115,15 @@ export function circuitView(board: Board): CircuitView {
         return own !== undefined && groups.includes(own);
       }),
   };
+}
+
+const views = new WeakMap<Board, CircuitView>();
+
+/** The board's view, derived once a board. */
+export function viewOf(board: Board): CircuitView {
+  const known = views.get(board);
+  if (known !== undefined) return known;
+  const view = circuitView(board);
+  views.set(board, view);
+  return view;
 }

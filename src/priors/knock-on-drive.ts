@@ -1,5 +1,5 @@
 import type { Part } from "../board/board.ts";
-import { type CircuitView, netsOf, type PowerSwitch } from "./circuit-view.ts";
+import { type CircuitView, netsOf, type SwitchSite } from "./circuit-view.ts";
 import {
   every,
   type Failing,
@@ -12,22 +12,26 @@ import {
   shortsOf,
 } from "./knock-on-rule.ts";
 
-/** Resistors and clamps on a switch's gate net. */
+/** What hangs on a switch's gate, and the chips, optos and transistors that drive it through that. */
 function gateParts(
   view: CircuitView,
-  found: PowerSwitch,
+  found: SwitchSite,
 ): { resistors: Part[]; clamps: Part[]; drivers: Part[] } {
-  if (found.gate === null) return { resistors: [], clamps: [], drivers: [] };
-  const here = view.on(found.gate).filter((part) => part !== found.part);
-  const resistors = here.filter((part) => part.kind === "resistor" && (part.value.ohms ?? 22) < 1000);
-  const beyond = resistors.flatMap(netsOf).filter((net) => net !== found.gate && net !== view.board.zero);
-  const far = beyond.flatMap((net) => view.on(net));
-  const drivers = ofKind([...here, ...far], "ic", "opto", "bjt");
-  return { resistors, clamps: ofKind(here, "zener", "diode"), drivers: [...new Set(drivers)] };
+  const gate = view.roles.gates.find((one) => one.switch === found.part);
+  if (gate === undefined) return { resistors: [], clamps: [], drivers: [] };
+  const known = (refs: readonly string[]): Part[] => refs.flatMap((ref) => view.board.parts.get(ref) ?? []);
+  const series = known(gate.series);
+  const beyond = series.flatMap(netsOf).filter((net) => net !== gate.net && net !== view.board.zero);
+  const near = [gate.net, ...beyond].flatMap((net) => view.on(net)).filter((part) => part.ref !== found.part);
+  return {
+    resistors: ofKind(series, "resistor"),
+    clamps: known(gate.clamps),
+    drivers: [...new Set(ofKind(near, "ic", "opto", "bjt"))],
+  };
 }
 
 /** What a dead driver shows: its supply and the pins on the gate's side. */
-function driverSites(view: CircuitView, found: PowerSwitch, driver: Part): Failing[] {
+function driverSites(view: CircuitView, found: SwitchSite, driver: Part): Failing[] {
   if (driver.kind === "opto") return [short(`${driver.ref}.out`)];
   if (driver.kind === "bjt") return [short(`${driver.ref}.ce`)];
   const near = new Set([found.gate ?? "", ...gateParts(view, found).resistors.flatMap(netsOf)]);
@@ -37,7 +41,7 @@ function driverSites(view: CircuitView, found: PowerSwitch, driver: Part): Faili
   return [short(`${driver.ref}.supply`), ...pins];
 }
 
-const allSwitches = (view: CircuitView): readonly PowerSwitch[] => [
+const allSwitches = (view: CircuitView): readonly SwitchSite[] => [
   ...view.motorSwitches,
   ...view.otherSwitches,
   ...view.supplySwitches,
@@ -52,20 +56,23 @@ export const DRIVE_RULES: readonly KnockOnRule[] = [
     (view) =>
       allSwitches(view).flatMap((found) => {
         const { resistors, clamps } = gateParts(view, found);
-        return every([short(found.site)], [...opensOf(resistors), ...shortsOf(clamps)]);
+        return every([short(found.fault)], [...opensOf(resistors), ...shortsOf(clamps)]);
       }),
   ),
   rule("switch-kills-gate", 0.8, "a shorted switch has lost its gate too", (view) =>
     allSwitches(view)
       .filter((found) => found.gate !== null)
       .map((found) =>
-        pair(short(found.site), short(`${found.part.ref}.${found.part.kind === "igbt" ? "ge" : "gs"}`)),
+        pair(
+          short(found.fault),
+          short(found.fault.endsWith(".ce") ? `${found.part}.ge` : `${found.part}.gs`),
+        ),
       ),
   ),
   rule("switch-kills-driver", 0.25, "through the gate into the driver", (view) =>
     allSwitches(view).flatMap((found) =>
       gateParts(view, found).drivers.flatMap((driver) =>
-        every([short(found.site)], driverSites(view, found, driver)),
+        every([short(found.fault)], driverSites(view, found, driver)),
       ),
     ),
   ),
@@ -76,12 +83,12 @@ export const DRIVE_RULES: readonly KnockOnRule[] = [
     (view) =>
       view.motorSwitches
         .filter((found) => found.gate === null)
-        .map((found) => pair(short(found.site), short(`${found.part.ref}.drive`))),
+        .map((found) => pair(short(found.fault), short(`${found.part}.drive`))),
   ),
   rule("driver-kills-switch", 0.3, "a dead driver leaves a gate half on: its switch shorts", (view) =>
     view.motorSwitches.flatMap((found) =>
       gateParts(view, found).drivers.flatMap((driver) =>
-        every(driverSites(view, found, driver), [short(found.site)], driver.kind === "ic" ? 0.4 : 1),
+        every(driverSites(view, found, driver), [short(found.fault)], driver.kind === "ic" ? 0.4 : 1),
       ),
     ),
   ),
@@ -98,7 +105,7 @@ export const DRIVE_RULES: readonly KnockOnRule[] = [
             { site: part.ref, mode: "drift" },
             { site: part.ref, mode: "open" },
           ]),
-        view.motorSwitches.map((found) => short(found.site)),
+        view.motorSwitches.map((found) => short(found.fault)),
       ),
   ),
   rule(

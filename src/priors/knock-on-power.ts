@@ -16,7 +16,7 @@ import {
 /** Shorts that draw the line's current through the fuse as soon as power is on. */
 function busShorts(view: CircuitView): Failing[] {
   const caps = view.inGroups("bus", "rectifier", "pfc").filter((part) => part.kind === "capacitor");
-  return [...shortsOf(caps), ...view.otherSwitches.map((found) => short(found.site))];
+  return [...shortsOf(caps), ...view.otherSwitches.map((found) => short(found.fault))];
 }
 
 const bridges = (view: CircuitView): Part[] =>
@@ -24,11 +24,8 @@ const bridges = (view: CircuitView): Part[] =>
     .inGroups("rectifier", "input")
     .filter((part) => part.kind === "bridge" || (part.kind === "diode" && part.value.type !== "signal"));
 
-function shunts(view: CircuitView): Part[] {
-  return view
-    .inGroups("inverter", "sensor", "pfc", "bus")
-    .filter((part) => part.kind === "resistor" && part.value.ohms !== undefined && part.value.ohms <= 1);
-}
+const shunts = (view: CircuitView): Part[] =>
+  view.roles.shunts.flatMap((ref) => view.board.parts.get(ref) ?? []);
 
 /** With a PTC or resistor in the path a short draws too little to be sure of the fuse. */
 const fuseTimes = (view: CircuitView): number => (view.inrushLimiters.length > 0 ? 0.3 : 1);
@@ -37,8 +34,8 @@ const fuseTimes = (view: CircuitView): number => (view.inrushLimiters.length > 0
 export const POWER_RULES: readonly KnockOnRule[] = [
   rule("leg-shoots-through", 0.9, "a shorted switch shorts its partner at the next gate pulse", (view) =>
     view.legs.flatMap(([upper, lower]) => [
-      pair(short(upper.site), short(lower.site)),
-      pair(short(lower.site), short(upper.site)),
+      pair(short(upper.fault), short(lower.fault)),
+      pair(short(lower.fault), short(upper.fault)),
     ]),
   ),
   rule(
@@ -48,7 +45,7 @@ export const POWER_RULES: readonly KnockOnRule[] = [
     (view) => [
       ...every([...busShorts(view), ...shortsOf(bridges(view))], opensOf(view.lineFuses), fuseTimes(view)),
       ...every(
-        view.motorSwitches.map((found) => short(found.site)),
+        view.motorSwitches.map((found) => short(found.fault)),
         opensOf(view.lineFuses),
         0.6,
       ),
@@ -64,12 +61,12 @@ export const POWER_RULES: readonly KnockOnRule[] = [
     (view) =>
       every(shortsOf(ofKind(view.inGroups("input"), "varistor")), [
         ...shortsOf(bridges(view)),
-        ...view.supplySwitches.map((found) => short(found.site)),
+        ...view.supplySwitches.map((found) => short(found.fault)),
       ]),
   ),
   rule("short-takes-bridge", 0.12, "fault current takes a bridge junction with it", (view) =>
     every(
-      [...busShorts(view), ...view.motorSwitches.map((found) => short(found.site))],
+      [...busShorts(view), ...view.motorSwitches.map((found) => short(found.fault))],
       shortsOf(bridges(view)),
     ),
   ),
@@ -78,7 +75,7 @@ export const POWER_RULES: readonly KnockOnRule[] = [
       [
         ...busShorts(view),
         ...shortsOf(bridges(view)),
-        ...view.motorSwitches.map((found) => short(found.site)),
+        ...view.motorSwitches.map((found) => short(found.fault)),
       ],
       opensOf(view.inrushLimiters),
     ),
@@ -92,7 +89,7 @@ export const POWER_RULES: readonly KnockOnRule[] = [
   }),
   rule("leg-cracks-shunt", 0.35, "the current of a shorted leg cracks the shunt under it", (view) =>
     every(
-      view.motorSwitches.map((found) => short(found.site)),
+      view.motorSwitches.map((found) => short(found.fault)),
       opensOf(shunts(view)),
       1 / Math.max(1, shunts(view).length),
     ),
@@ -100,7 +97,7 @@ export const POWER_RULES: readonly KnockOnRule[] = [
   rule("motor-kills-leg", 0.15, "a shorted motor shorts a leg", (view) =>
     every(
       shortsOf([...view.board.parts.values()].filter((part) => part.kind === "motor")),
-      view.motorSwitches.map((found) => short(found.site)),
+      view.motorSwitches.map((found) => short(found.fault)),
     ),
   ),
   rule("weak-bus", 0.02, "ripple of a dry bus capacitor stresses the switches", (view) =>
@@ -109,7 +106,7 @@ export const POWER_RULES: readonly KnockOnRule[] = [
         .inGroups("bus")
         .filter((part) => part.kind === "capacitor")
         .map((part): Failing => ({ site: part.ref, mode: "drift" })),
-      view.motorSwitches.map((found) => short(found.site)),
+      view.motorSwitches.map((found) => short(found.fault)),
     ),
   ),
 ];

@@ -47,7 +47,7 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
     "a shorted supply switch opens the fuse or fuse resistor before it",
     (view) =>
       every(
-        view.supplySwitches.map((found) => short(found.site)),
+        view.supplySwitches.map((found) => short(found.fault)),
         opensOf(supplyFuses(view)),
       ),
   ),
@@ -59,7 +59,7 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
       supplyFuses(view).length > 0
         ? []
         : every(
-            view.supplySwitches.map((found) => short(found.site)),
+            view.supplySwitches.map((found) => short(found.fault)),
             opensOf(view.lineFuses),
           ),
   ),
@@ -70,7 +70,7 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
     (view) => {
       const parts = view.inGroups("supply");
       return every(
-        view.supplySwitches.map((found) => short(found.site)),
+        view.supplySwitches.map((found) => short(found.fault)),
         [
           ...ofKind(parts, "opto").map((part) => short(`${part.ref}.out`)),
           ...ofKind(parts, "zener").map((part) => short(part.ref)),
@@ -93,7 +93,7 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
         .filter((part) => part.kind === "diode" || part.kind === "zener")
         .filter((part) => view.supplySwitches.some((found) => netsOf(part).includes(found.high)))
         .map((part) => open(part.ref)),
-      view.supplySwitches.map((found) => short(found.site)),
+      view.supplySwitches.map((found) => short(found.fault)),
     ),
   ),
   rule(
@@ -113,7 +113,7 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
       if (gate === null) return [];
       const near = [found.high, ...view.board.rails.map((rail) => rail.net)].filter((net) => net !== gate);
       return near.map((net) =>
-        pair({ site: gate < net ? `${gate}~${net}` : `${net}~${gate}`, mode: "leaky" }, short(found.site)),
+        pair({ site: gate < net ? `${gate}~${net}` : `${net}~${gate}`, mode: "leaky" }, short(found.fault)),
       );
     }),
   ),

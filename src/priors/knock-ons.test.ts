@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Board } from "../board/board.ts";
 import { faultName } from "../board/fault.ts";
-import { fixtureBoard } from "./fixture-board.ts";
+import { fixtureBoard } from "./drives.fixture.ts";
 import { KNOCK_ON_RULES } from "./knock-on-rules.ts";
 import { priorTable } from "./prior-table.ts";
 

@@ -1,5 +1,5 @@
 import type { Board } from "../board/board.ts";
-import { circuitView } from "./circuit-view.ts";
+import { viewOf } from "./circuit-view.ts";
 import type { FaultPrior, KnockOn } from "./fault-prior.ts";
 import type { Failing } from "./knock-on-rule.ts";
 import { KNOCK_ON_RULES } from "./knock-on-rules.ts";
@@ -21,7 +21,7 @@ export function knockOnsOf(board: Board, faults: readonly FaultPrior[]): KnockOn
     const key = keyOf({ site, mode: fault.mode });
     rows.set(key, [...(rows.get(key) ?? []), index]);
   });
-  const view = circuitView(board);
+  const view = viewOf(board);
   const knockOns: KnockOn[] = [];
   for (const rule of KNOCK_ON_RULES) {
     const seen = new Set<string>();

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Fault } from "../board/fault.ts";
 import { parseFault } from "../board/parse-fault.ts";
 import { CAUSES } from "./cause.ts";
-import { fixtureBoard } from "./fixture-board.ts";
+import { fixtureBoard } from "./drives.fixture.ts";
 import { FINDING_ROWS, findingChances, findingLikelihood, HEALTHY_FINDINGS } from "./look-findings.ts";
 import { priorTable } from "./prior-table.ts";
 

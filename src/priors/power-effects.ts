@@ -1,6 +1,6 @@
 import type { Board, Part } from "../board/board.ts";
 import type { Fault, PartFault } from "../board/fault.ts";
-import { type CircuitView, circuitView, joins, netsOf } from "./circuit-view.ts";
+import { type CircuitView, joins, netsOf, viewOf } from "./circuit-view.ts";
 
 /** What a fault does to a board under power, worst first as far as each hides the next. */
 export const POWER_EFFECTS = [
@@ -28,29 +28,15 @@ function ohmsOf(fault: Fault): number {
   return fault.mode === "leaky" ? (fault.value ?? 1000) : Number.POSITIVE_INFINITY;
 }
 
-/** The bus: the nets of the legs, else of the largest high-voltage capacitor. */
-export function busNets(view: CircuitView): readonly [string, string] | null {
-  const large = [...view.board.parts.values()]
-    .filter((part) => part.kind === "capacitor" && (part.value.volts ?? 0) >= 200)
-    .sort((a, b) => (b.value.farads ?? 0) - (a.value.farads ?? 0))[0];
-  const leg = view.legs[0];
-  const plus = leg?.[0].high ?? large?.pins.get("plus");
-  const minus = large?.pins.get("minus") ?? view.board.zero;
-  return plus === undefined ? null : [plus, minus];
-}
-
 function crossEffect(view: CircuitView, nets: readonly [string, string], ohms: number): PowerEffect {
-  const bus = busNets(view);
+  const { bus, line } = view.roles;
   const has = (net: string): boolean => nets.includes(net);
-  if (bus !== null && has(bus[0]) && has(bus[1]))
+  if (bus !== null && has(bus.plus) && has(bus.minus))
     return ohms < 50 ? "bus-short" : ohms < BUS_LEAK_OHMS ? "bus-leak" : "none";
-  const line = view.board.supply.at.filter((net) => has(net)).length >= 2;
-  if (line) return ohms < 50 ? "line-short" : "none";
+  if (nets.every((net) => line.includes(net))) return ohms < 50 ? "line-short" : "none";
   for (const rail of view.board.rails)
     if (has(rail.net) && has(rail.against ?? view.board.zero))
       return ohms < RAIL_SHORT_OHMS ? "rail-short" : ohms < 300 ? "weak" : "none";
-  if (view.motorSwitches.some((found) => found.gate !== null && has(found.gate)))
-    return ohms < 5000 ? "no-run" : "none";
   return ohms < 5000 ? "no-run" : "none";
 }
 
@@ -78,9 +64,9 @@ function shortEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffe
   const ohms = ohmsOf(fault);
   const group = view.groupOf.get(part.ref);
   const site = fault.junction === null ? part.ref : `${part.ref}.${fault.junction}`;
-  if (view.motorSwitches.some((found) => found.site === site)) return ohms < 200 ? "leg-half" : "none";
-  if (view.otherSwitches.some((found) => found.site === site)) return ohms < 50 ? "bus-short" : "bus-leak";
-  if (view.supplySwitches.some((found) => found.site === site))
+  if (view.motorSwitches.some((found) => found.fault === site)) return ohms < 200 ? "leg-half" : "none";
+  if (view.otherSwitches.some((found) => found.fault === site)) return ohms < 50 ? "bus-short" : "bus-leak";
+  if (view.supplySwitches.some((found) => found.fault === site))
     return ohms < 50 ? "supply-short" : "supply-dead";
   if (part.kind === "varistor" || (part.kind === "capacitor" && group === "input"))
     return ohms < 50 ? "line-short" : "none";
@@ -119,8 +105,6 @@ function absentEffect(view: CircuitView, part: Part): PowerEffect {
   return openEffect(view, part, { of: "part", part: part.ref, junction: "inout", mode: "open", value: null });
 }
 
-const views = new WeakMap<Board, CircuitView>();
-
 /** Does no current path through a bridge remain: every junction to plus, or from minus, open? */
 function bridgeDead(faults: readonly Fault[]): boolean {
   const open = new Map<string, Set<string>>();
@@ -134,13 +118,15 @@ function bridgeDead(faults: readonly Fault[]): boolean {
   );
 }
 
-/** The board's view, derived once. */
-export function viewOf(board: Board): CircuitView {
-  const known = views.get(board);
-  if (known !== undefined) return known;
-  const view = circuitView(board);
-  views.set(board, view);
-  return view;
+const known = new WeakMap<Fault, { readonly board: Board; readonly effect: PowerEffect }>();
+
+/** `powerEffect`, remembered for the fault objects of a prior table: asked for every fault at every power-up of a log. */
+function remembered(view: CircuitView, fault: Fault): PowerEffect {
+  const before = known.get(fault);
+  if (before?.board === view.board) return before.effect;
+  const effect = powerEffect(view, fault);
+  known.set(fault, { board: view.board, effect });
+  return effect;
 }
 
 /**
@@ -154,7 +140,7 @@ export function boardEffect(
 ): PowerEffect {
   const view = viewOf(board);
   const there = faults.filter((fault) => fault.of === "nets" || !off.has(fault.part));
-  const effects = new Set<PowerEffect>(there.map((fault) => powerEffect(view, fault)));
+  const effects = new Set<PowerEffect>(there.map((fault) => remembered(view, fault)));
   for (const ref of off) {
     const part = board.parts.get(ref);
     if (part !== undefined) effects.add(absentEffect(view, part));
@@ -165,7 +151,7 @@ export function boardEffect(
     ),
   );
   if (bridgeDead(there)) effects.add("feed-open");
-  if (view.legs.some(([upper, lower]) => shorted.has(upper.site) && shorted.has(lower.site)))
+  if (view.legs.some(([upper, lower]) => shorted.has(upper.fault) && shorted.has(lower.fault)))
     effects.add("bus-short");
   return POWER_EFFECTS.find((effect) => effects.has(effect)) ?? "none";
 }

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Feed, Observed } from "../bench/event.ts";
 import type { Fault } from "../board/fault.ts";
 import { parseFaultList } from "../board/parse-fault.ts";
-import { fixtureBoard } from "./fixture-board.ts";
+import { fixtureBoard } from "./drives.fixture.ts";
 import { boardEffect } from "./power-effects.ts";
 import { OBSERVED, OUTCOME_ROWS, observedLikelihood, outcomeChances } from "./power-outcomes.ts";
 import { priorTable } from "./prior-table.ts";

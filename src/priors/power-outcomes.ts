@@ -1,8 +1,9 @@
 import type { Feed, Observed, Place } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
+import { viewOf } from "./circuit-view.ts";
 import type { Sourced } from "./mark.ts";
-import { boardEffect, type PowerEffect, shortBetween, viewOf } from "./power-effects.ts";
+import { boardEffect, type PowerEffect, shortBetween } from "./power-effects.ts";
 
 /** What the technician sees at power-up, as shares, by what feeds the board. */
 interface OutcomeRow extends Sourced {

@@ -8,7 +8,7 @@ import { ASSUMED_FACTOR, KIND_WEIGHTS, STAGE_SHARES, weightKey } from "./kind-ra
 import { levelsOf, NET_LEAK } from "./levels.ts";
 import { MODE_SHARES } from "./mode-shares.ts";
 import { neighbouringNets } from "./net-neighbours.ts";
-import { type StageGroup, stageGroup } from "./stage-groups.ts";
+import { type StageGroup, stageGroups } from "./stage-groups.ts";
 import { SYMPTOM_FACTORS } from "./symptom-factors.ts";
 
 interface Subject {
@@ -40,14 +40,15 @@ function factorOf(cause: Cause, symptom: Symptom, subject: Subject): number {
 
 /** Relative weight of first faults per part, before cause and symptom: stages held to practice, shared out by kind. */
 export function partWeights(board: Board): ReadonlyMap<string, number> {
+  const groups = stageGroups(board);
   const sums = new Map<StageGroup, number>();
   for (const part of board.parts.values()) {
-    const group = stageGroup(part, board);
+    const group = groups.get(part.ref) ?? "other";
     sums.set(group, (sums.get(group) ?? 0) + ownWeight(part));
   }
   const weights = new Map<string, number>();
   for (const part of board.parts.values()) {
-    const group = stageGroup(part, board);
+    const group = groups.get(part.ref) ?? "other";
     const { share, full } = STAGE_SHARES[group];
     weights.set(part.ref, (share * ownWeight(part)) / Math.max(full, sums.get(group) ?? 0));
   }
@@ -63,9 +64,14 @@ function ownWeight(part: Part): number {
 /** Weight of one leak between nets, in the unit of `partWeights`: rare without water. `from memory`. */
 const NET_LEAK_WEIGHT = 0.02;
 
-function partRows(board: Board, part: Part, weight: number, cause: Cause, symptom: Symptom): FaultPrior[] {
+function partRows(
+  part: Part,
+  group: StageGroup,
+  weight: number,
+  cause: Cause,
+  symptom: Symptom,
+): FaultPrior[] {
   const rows: FaultPrior[] = [];
-  const group = stageGroup(part, board);
   const sort = weightKey(part);
   const wider = part.assumed ? ASSUMED_FACTOR : 1;
   for (const { junction, shape, share } of junctionsOf(part)) {
@@ -111,9 +117,10 @@ function leakRows(board: Board, cause: Cause, symptom: Symptom): FaultPrior[] {
 /** Every way anything of this board can have failed, with relative rates still to be scaled. */
 export function priorRows(board: Board, cause: Cause, symptom: Symptom): FaultPrior[] {
   const weights = partWeights(board);
+  const groups = stageGroups(board);
   const rows: FaultPrior[] = [];
   for (const part of board.parts.values())
-    rows.push(...partRows(board, part, weights.get(part.ref) ?? 0, cause, symptom));
+    rows.push(...partRows(part, groups.get(part.ref) ?? "other", weights.get(part.ref) ?? 0, cause, symptom));
   rows.push(...leakRows(board, cause, symptom));
   return rows;
 }

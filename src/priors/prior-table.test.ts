@@ -5,14 +5,14 @@ import { faultSites } from "../board/fault-sites.ts";
 import { parseFault } from "../board/parse-fault.ts";
 import { CAUSES, type Cause, SYMPTOMS } from "./cause.ts";
 import { CAUSE_FACTORS } from "./cause-factors.ts";
-import { fixtureBoard } from "./fixture-board.ts";
+import { fixtureBoard } from "./drives.fixture.ts";
 import { KIND_WEIGHTS, ROOT_FAULTS, STAGE_SHARES } from "./kind-rates.ts";
 import { KNOCK_ON_RULES } from "./knock-on-rules.ts";
 import { MODE_SHARES } from "./mode-shares.ts";
 import { printPriors } from "./print.ts";
 import { partWeights } from "./prior-rows.ts";
 import { POWER_UP_FAULTS, priorTable } from "./prior-table.ts";
-import { stageGroup } from "./stage-groups.ts";
+import { stageGroups } from "./stage-groups.ts";
 import { SYMPTOM_FACTORS } from "./symptom-factors.ts";
 
 const moduleBoard = fixtureBoard("module");
@@ -84,9 +84,10 @@ describe("the prior table", () => {
 
   it("holds first faults by stage in the order of drive service: inverter, bus, driver, rectifier", () => {
     const weights = partWeights(discreteBoard);
+    const groups = stageGroups(discreteBoard);
     const stage = (group: string): number =>
       [...discreteBoard.parts.values()]
-        .filter((part) => stageGroup(part, discreteBoard) === group)
+        .filter((part) => groups.get(part.ref) === group)
         .reduce((sum, part) => sum + (weights.get(part.ref) ?? 0), 0);
     expect(stage("inverter")).toBeGreaterThan(stage("drive"));
     expect(STAGE_SHARES.inverter.share).toBeGreaterThan(STAGE_SHARES.bus.share);
