@@ -1,0 +1,39 @@
+import { createInterface } from "node:readline";
+import type { Command } from "commander";
+import { DONE, type Finish, type Io, refuse } from "../io.ts";
+import { BENCH_HELP } from "./bench-help.ts";
+import { BenchSession } from "./bench-session.ts";
+import { JobFile } from "./job-file.ts";
+
+export function addBench(program: Command, io: Io, finish: Finish): void {
+  program
+    .command("bench")
+    .description(
+      "work a job at the prompt: the next step in words, readings as you type them, everything kept in the file",
+    )
+    .argument("<job>", "a job file; what you enter is written back to it at once")
+    .addHelpText("after", `\nExample:\n  $ faultwright bench examples/fan-drive.json\n\n${BENCH_HELP}`)
+    .action((file: string) => finish(() => bench(file, io)));
+}
+
+/** Reads lines until `quit` or the end of input. Every line that was taken is in the file before the next is read. */
+async function bench(file: string, io: Io): Promise<number> {
+  const opened = JobFile.open(file);
+  if (!opened.ok) return refuse(io, opened.problem);
+  const session = new BenchSession(opened.value, io);
+  let worst = session.show();
+  const lines = createInterface({ input: io.input, terminal: false, crlfDelay: Number.POSITIVE_INFINITY });
+  const prompt = () => {
+    if (io.isTerminal) io.out("> ");
+  };
+  prompt();
+  for await (const line of lines) {
+    const answer = session.take(line);
+    if (answer === "quit") break;
+    worst = Math.max(worst, answer);
+    prompt();
+  }
+  lines.close();
+  // A person has seen and mended what was refused; a script is told at the end.
+  return io.isTerminal ? DONE : worst;
+}

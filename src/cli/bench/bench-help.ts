@@ -1,0 +1,16 @@
+export const BENCH_HELP = `At the prompt:
+  0.47  .47  470m  10k  4k7  22u   what the meter shows, in answer to the step proposed
+  OL  beep  silent                 open, or what the continuity test does
+  zero  junction  high  climbing   what the eye caught, where digits are not needed
+  0.47 0.46 OL                     several at once: the check proposed and those after it with the same set-up
+  done                             the step proposed is done (lift, replace, clean, unpower ...)
+  clean burnt bulged cracked ...   what a look found
+  quiet lamp-dim runs smoke ...    what happened at power-up
+  measure diode PBUS NBUS 0.47     a reading of your own, in any order
+  look C1 bulged    lift Q1.c    refit Q1.c    remove C1    restore C1    replace Q1 4.20
+  clip PBUS NBUS 1k    unclip PBUS NBUS 1k    clean logic    resolder U1    unpower
+  power lamp 100 lamp-dim    power mains runs    power bench 15 0.5 V15 NBUS limiting
+  note TEXT    overrule WHY    close repaired|not-economic|not-repairable|no-fault|declined
+  { ... }                          any event as the job file spells it
+  undo  undo 12                    the last event, or the one of that log line, counts as never done
+  next  others  suspects  why PART  log  help  quit`;

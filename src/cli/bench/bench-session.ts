@@ -1,0 +1,152 @@
+import type { JobEvent } from "../../bench/event.ts";
+import { undoneEvents } from "../../bench/fold.ts";
+import { suspectsAnswer } from "../../job/answers.ts";
+import { type Assessment, AssessmentSession, assess } from "../../job/assess.ts";
+import { benchView } from "../../job/bench-view.ts";
+import type { Parsed } from "../../units/outcome.ts";
+import type { BenchView } from "../../wire/bench-view.ts";
+import { percent, table } from "../answer-text.ts";
+import { cardText } from "../card-text.ts";
+import { DONE, type Io, oneLine, refuse } from "../io.ts";
+import { suspectsText } from "../suspects-text.ts";
+import { BENCH_HELP } from "./bench-help.ts";
+import type { JobFile } from "./job-file.ts";
+import { parseLine } from "./typed-event.ts";
+
+/** One sitting at the prompt: takes lines, keeps events, shows the next step. */
+export class BenchSession {
+  readonly #file: JobFile;
+  readonly #io: Io;
+  readonly #engine = new AssessmentSession();
+  #assessed: { readonly assessment: Assessment; readonly view: BenchView } | null = null;
+
+  constructor(file: JobFile, io: Io) {
+    this.#file = file;
+    this.#io = io;
+  }
+
+  /** Shows the next step. Gives an exit code, as `take` does. */
+  show(): number {
+    const now = this.#now();
+    if (!now.ok) return refuse(this.#io, now.problem);
+    this.#io.out(`\n${cardText(now.value.view)}`);
+    return DONE;
+  }
+
+  take(line: string): number | "quit" {
+    const words = line.trim().split(/\s+/);
+    const [verb = "", word = ""] = words;
+    switch (verb) {
+      case "":
+        return DONE;
+      case "quit":
+      case "exit":
+        return "quit";
+      case "help":
+      case "?":
+        this.#io.out(`${BENCH_HELP}\n`);
+        return DONE;
+      case "next":
+        return this.show();
+      case "others":
+      case "suspects":
+      case "why":
+      case "log":
+        return this.#tell(verb, word);
+      case "undo":
+        return this.#undo(word);
+      default:
+        return this.#enter(line);
+    }
+  }
+
+  #enter(line: string): number {
+    const now = this.#now();
+    const proposed = now.ok ? now.value.assessment.proposal : null;
+    const events = parseLine(line, proposed, () => ({ id: this.#io.newId(), at: this.#io.now() }));
+    if (!events.ok) return refuse(this.#io, events.problem);
+    return this.#keep(events.value);
+  }
+
+  #undo(word: string): number {
+    const { log } = this.#file.job;
+    const undone = undoneEvents(log);
+    const last = log.findLastIndex((event, index) => undone[index] === false && event.do !== "undo");
+    const index = word === "" ? last : Number(word);
+    const event = log[index];
+    if (event === undefined)
+      return refuse(this.#io, word === "" ? "there is nothing to undo" : `undo: the log has no line ${word}`);
+    if (event.id === undefined)
+      return refuse(this.#io, `undo: log line ${index} has no id, so it cannot be undone`);
+    return this.#keep([{ do: "undo", of: event.id, id: this.#io.newId(), at: this.#io.now() }]);
+  }
+
+  #keep(events: readonly JobEvent[]): number {
+    const kept = this.#file.append(events);
+    if (!kept.ok) return refuse(this.#io, kept.problem);
+    this.#assessed = null;
+    return this.show();
+  }
+
+  #tell(what: "others" | "suspects" | "why" | "log", part: string): number {
+    const now = this.#now();
+    if (!now.ok) return refuse(this.#io, now.problem);
+    const { assessment, view } = now.value;
+    if (what === "others") this.#io.out(othersText(view));
+    else if (what === "suspects") this.#io.out(suspectsText(suspectsAnswer(assessment)));
+    else if (what === "log") this.#io.out(logText(view));
+    else {
+      const why = whyText(view, part);
+      if (!why.ok) return refuse(this.#io, why.problem);
+      this.#io.out(why.value);
+    }
+    return DONE;
+  }
+
+  #now(): Parsed<{ readonly assessment: Assessment; readonly view: BenchView }> {
+    if (this.#assessed === null) {
+      const assessed = assess(this.#file.job, this.#engine);
+      if (!assessed.ok) return assessed;
+      this.#assessed = { assessment: assessed.value, view: benchView(assessed.value) };
+    }
+    return { ok: true, value: this.#assessed };
+  }
+}
+
+function othersText(view: BenchView): string {
+  const others = view.card?.others ?? [];
+  if (others.length === 0) return "Nothing else comes near.\n";
+  return table(
+    others.map((other) => [
+      `  ${other.minutes} min, ${other.money} ${view.currency}`,
+      other.headline,
+      other.why,
+    ]),
+  );
+}
+
+function logText(view: BenchView): string {
+  if (view.log.length === 0) return "Nothing has been done yet.\n";
+  return table(
+    view.log.map((line) => {
+      const mark = line.undone ? "undone" : line.unexplained ? "unexplained" : "";
+      return [String(line.logIndex).padStart(4), oneLine(line.words), mark];
+    }),
+  );
+}
+
+/** Without a part, why this step; with one, what speaks for and against it. */
+function whyText(view: BenchView, part: string): Parsed<string> {
+  if (part === "") return { ok: true, value: `${view.card?.why ?? "Nothing is proposed."}\n` };
+  const suspect = view.suspects.find((one) => one.part === part);
+  if (suspect === undefined) return { ok: false, problem: `why: there is no part "${part}"` };
+  const lines = [
+    `${part}, ${suspect.what}: faulty with ${percent(suspect.probability)}`,
+    ...suspect.modes.map((mode) => `  ${mode.words} ${percent(mode.probability)}`),
+    ...suspect.speaksFor.map((reason) => `  for: ${oneLine(reason)}`),
+    ...suspect.speaksAgainst.map((reason) => `  against: ${oneLine(reason)}`),
+    ...(suspect.maskedBy.length === 0 ? [] : [`  hidden by ${suspect.maskedBy.join(", ")}`]),
+    ...(suspect.untested ? ["  no reading so far could have shown it"] : []),
+  ];
+  return { ok: true, value: `${lines.join("\n")}\n` };
+}

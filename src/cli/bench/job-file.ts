@@ -1,0 +1,98 @@
+/** The job file that is being worked on: events are added at its end, everything else in it stays as it was. */
+import {
+  closeSync,
+  fsyncSync,
+  openSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
+import { basename, dirname, join } from "node:path";
+import type { JobEvent } from "../../bench/event.ts";
+import type { Job } from "../../job/job.ts";
+import { parseJob } from "../../job/parse-job.ts";
+import type { Parsed } from "../../units/outcome.ts";
+import { loadJob } from "../load-job.ts";
+import { readText } from "../read-file.ts";
+
+export class JobFile {
+  readonly #path: string;
+  readonly #content: Readonly<Record<string, unknown>>;
+  #log: readonly unknown[];
+  #textOnDisk: string;
+  #job: Job;
+
+  private constructor(path: string, text: string, content: Readonly<Record<string, unknown>>, job: Job) {
+    this.#path = path;
+    this.#textOnDisk = text;
+    this.#content = content;
+    this.#log = Array.isArray(content.log) ? content.log : [];
+    this.#job = job;
+  }
+
+  static open(file: string): Parsed<JobFile> {
+    const text = readText(file);
+    if (!text.ok) return text;
+    const loaded = loadJob(file);
+    if (!loaded.ok) return loaded;
+    // Through a link the file itself is replaced, not the link.
+    const path = realpathSync(file);
+    return { ok: true, value: new JobFile(path, text.value, loaded.value.content, loaded.value.job) };
+  }
+
+  get job(): Job {
+    return this.#job;
+  }
+
+  /**
+   * Adds events, all or none, and writes the file. A problem is one line: an event that cannot happen now, or a file that
+   * another program changed meanwhile.
+   */
+  append(events: readonly JobEvent[]): Parsed<Job> {
+    const log = [...this.#log, ...events];
+    const job = parseJob({ ...this.#content, log }, this.#job.board);
+    if (!job.ok) return job;
+    const now = readText(this.#path);
+    if (!now.ok) return now;
+    if (now.value !== this.#textOnDisk) {
+      return { ok: false, problem: `${this.#path}: another program has changed it; quit and open it again` };
+    }
+    const text = `${JSON.stringify({ ...this.#content, log }, null, 2)}\n`;
+    try {
+      replaceFile(this.#path, text);
+    } catch (error) {
+      const why = error instanceof Error ? error.message : String(error);
+      return { ok: false, problem: `${this.#path}: not written, the file is as it was: ${why}` };
+    }
+    this.#log = log;
+    this.#textOnDisk = text;
+    this.#job = job.value;
+    return job;
+  }
+}
+
+/** Puts `text` in the place of a file: whoever reads meanwhile, or after a power cut, finds the old or the new, whole. */
+function replaceFile(path: string, text: string): void {
+  const beside = join(dirname(path), `.${basename(path)}.${process.pid}.new`);
+  try {
+    writeFileSync(beside, text, { mode: statSync(path).mode & 0o777, flush: true });
+    renameSync(beside, path);
+  } catch (error) {
+    rmSync(beside, { force: true });
+    throw error;
+  }
+  syncFolder(dirname(path));
+}
+
+/** The new name is on the disk only once its folder is. Windows cannot open a folder, and does this by itself. */
+function syncFolder(folder: string): void {
+  if (process.platform === "win32") return;
+  const handle = openSync(folder, "r");
+  try {
+    fsyncSync(handle);
+  } finally {
+    closeSync(handle);
+  }
+}

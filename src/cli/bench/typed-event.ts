@@ -1,0 +1,167 @@
+/** What is typed at the prompt, as events of the log. */
+
+import type { JobEvent, MeasureMode } from "../../bench/event.ts";
+import { parseEvent } from "../../bench/parse-event.ts";
+import { FINDINGS, isColdMode, MEASURE_MODES, OBSERVED } from "../../bench/words.ts";
+import type { Action } from "../../planning/proposal.ts";
+import { parseJsonText } from "../../units/json-text.ts";
+import type { Parsed } from "../../units/outcome.ts";
+import { parseTypedReading, parseTypedReadings } from "./typed-reading.ts";
+
+/** What every event of this session carries: a fresh id, and the time where `at` does not mean two places. */
+export type Stamp = () => { readonly id: string; readonly at: string };
+
+type Fields = Readonly<Record<string, unknown>>;
+
+/** The events a line stands for. `card` is the step proposed, which bare readings and `done` answer. */
+export function parseLine(line: string, card: Proposed | null, stamp: Stamp): Parsed<readonly JobEvent[]> {
+  const fields = line.trim().startsWith("{")
+    ? fromJson(line)
+    : fromWords(line.trim().split(/\s+/), line, card);
+  if (!fields.ok) return fields;
+  const events: JobEvent[] = [];
+  for (const one of fields.value) {
+    const event = parseEvent(stamped(one, stamp), "event");
+    if (!event.ok) return { ok: false, problem: event.problem.replace(/^event\.?/, "") };
+    events.push(event.value);
+  }
+  return { ok: true, value: events };
+}
+
+export interface Proposed {
+  readonly action: Action;
+  readonly row: readonly Action[];
+}
+
+function stamped(fields: Fields, stamp: Stamp): Fields {
+  const { id, at } = stamp();
+  const holdsPlaces =
+    fields.do === "clip" || fields.do === "unclip" || (fields.do === "power" && fields.feed === "bench");
+  return { id, ...(holdsPlaces ? {} : { at }), ...fields };
+}
+
+function fromJson(line: string): Parsed<readonly Fields[]> {
+  const parsed = parseJsonText(line, "event");
+  return parsed.ok ? one(parsed.value as Fields) : parsed;
+}
+
+function one(fields: Fields): Parsed<readonly Fields[]> {
+  return { ok: true, value: [fields] };
+}
+
+function fromWords(words: readonly string[], line: string, card: Proposed | null): Parsed<readonly Fields[]> {
+  const [verb = "", ...rest] = words;
+  const [first = "", second = "", third = "", fourth = ""] = rest;
+  const after = line.trim().slice(verb.length).trim();
+  switch (verb) {
+    case "measure":
+      return measured(rest);
+    case "lift":
+    case "refit":
+      return one({ do: verb, place: first });
+    case "remove":
+    case "restore":
+      return one({ do: verb, part: first });
+    case "replace":
+      return one({ do: verb, part: first, ...(second === "" ? {} : { price: Number(second) }) });
+    case "look":
+      return one({ do: verb, part: first, finding: second });
+    case "clean":
+    case "resolder":
+      return one({ do: verb, ...(/^[a-z]/.test(first) ? { stage: first } : { part: first }) });
+    case "clip":
+    case "unclip": {
+      const ohms = parseTypedReading(third, "ohms");
+      return ohms.ok ? one({ do: verb, at: [first, second], ohms: ohms.value }) : ohms;
+    }
+    case "power":
+      return powered(
+        first,
+        [second, third, fourth, ...rest.slice(4)].filter((word) => word !== ""),
+      );
+    case "unpower":
+      return one({ do: verb });
+    case "note":
+      return one({ do: verb, text: after });
+    case "overrule":
+      return one({ do: verb, why: after });
+    case "close":
+      return one({ do: verb, verdict: first });
+    default:
+      return answered(words, card);
+  }
+}
+
+/** `measure diode PBUS NBUS 0.47`: any check, in any order, whatever is proposed. */
+function measured(words: readonly string[]): Parsed<readonly Fields[]> {
+  const [mode = "", red = "", black = "", ...typed] = words;
+  const known = MEASURE_MODES.find((one) => one === mode);
+  if (known === undefined || typed.length === 0) {
+    return {
+      ok: false,
+      problem: `write measure MODE RED BLACK READING; the modes: ${MEASURE_MODES.join(" ")}`,
+    };
+  }
+  const readings = parseTypedReadings(typed, known);
+  if (!readings.ok) return readings;
+  const [reading, ...more] = readings.value;
+  if (reading === undefined || more.length > 0) return { ok: false, problem: "one reading to a measure" };
+  const { climbing, ...shown } = reading;
+  return one({ do: "measure", mode, red, black, ...shown, ...(climbing ? { settling: "climbing" } : {}) });
+}
+
+/** `power lamp 100 lamp-dim runs`, `power mains fuse-blew`, `power bench 15 0.5 V15 NBUS limiting`. */
+function powered(feed: string, words: readonly string[]): Parsed<readonly Fields[]> {
+  const observed = words.filter((word) => OBSERVED.some((known) => known === word));
+  const given = words.filter((word) => !observed.includes(word));
+  const seen = observed.length === 0 ? {} : { observed };
+  if (feed === "lamp") return one({ do: "power", feed, watts: Number(given[0]), ...seen });
+  if (feed !== "bench") return one({ do: "power", feed, ...seen });
+  const [volts, limitAmps, plus = "", minus = ""] = given;
+  return one({
+    do: "power",
+    feed,
+    volts: Number(volts),
+    limitAmps: Number(limitAmps),
+    at: [plus, minus],
+    ...seen,
+  });
+}
+
+/** A bare answer to the step proposed. */
+function answered(words: readonly string[], card: Proposed | null): Parsed<readonly Fields[]> {
+  if (card === null)
+    return { ok: false, problem: `"${words.join(" ")}": nothing is proposed to answer; type help` };
+  const { action } = card;
+  if (action.do === "measure") return rowOf(words, card, action.mode);
+  const [word = ""] = words;
+  if (action.do === "look") {
+    if (FINDINGS.some((finding) => finding === word)) return one({ ...action, finding: word });
+    return { ok: false, problem: `"${word}": say what you see: ${FINDINGS.join(" ")}` };
+  }
+  if (action.do === "power") {
+    const unknown = words.find((seen) => seen !== "done" && !OBSERVED.some((known) => known === seen));
+    if (unknown !== undefined)
+      return { ok: false, problem: `"${unknown}": say what happened: ${OBSERVED.join(" ")}` };
+    const observed = words.filter((seen) => seen !== "done");
+    return one({ ...action, observed: observed.length === 0 ? ["quiet"] : observed });
+  }
+  if (word === "done" && words.length === 1) return one({ ...action });
+  return { ok: false, problem: `"${words.join(" ")}": type done once it is done, or help` };
+}
+
+/** Readings typed on one line answer the check proposed and then its row, in order. */
+function rowOf(words: readonly string[], card: Proposed, mode: MeasureMode): Parsed<readonly Fields[]> {
+  const readings = parseTypedReadings(words, mode);
+  if (!readings.ok) return readings;
+  const checks = [card.action, ...card.row];
+  if (readings.value.length > checks.length) {
+    return { ok: false, problem: `${readings.value.length} readings for ${checks.length} checks` };
+  }
+  const fields = readings.value.map(({ reading, climbing }, index) => ({
+    ...checks[index],
+    reading,
+    ...(climbing && isColdMode(mode) ? { settling: "climbing" } : {}),
+  }));
+  return { ok: true, value: fields };
+}

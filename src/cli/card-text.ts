@@ -1,0 +1,62 @@
+import type { BenchView, CardView } from "../wire/bench-view.ts";
+import { percent, table } from "./answer-text.ts";
+
+/** The next step in words: what to do, where the probes go, what to expect, what it costs, what could hurt. */
+export function cardText(view: BenchView): string {
+  const { card } = view;
+  if (card === null) {
+    return view.verdict === null ? "There is nothing to propose.\n" : `The job is closed: ${view.verdict}.\n`;
+  }
+  return [
+    view.powered ? "THE BOARD IS LIVE.\n" : "",
+    ...card.cautions.map((caution) => `! ${caution}\n`),
+    `${card.headline}\n`,
+    card.probesOn === null ? "" : `  Probes ${card.probesOn}.\n`,
+    card.wait === null ? "" : `  ${card.wait}\n`,
+    `  ${costText(card, view.currency)}\n`,
+    `  Why: ${card.why}\n`,
+    expectText(card),
+    card.row.length === 0 ? "" : `  Then, with the same set-up: ${card.row.length} more.\n`,
+    stakeText(card, view.currency),
+    forecastText(card),
+  ].join("");
+}
+
+function costText(card: CardView, currency: string): string {
+  const money = card.money === 0 ? "" : `, ${card.money} ${currency}`;
+  const { expectedMargin, repairProbability } = card.outlook;
+  return `${card.minutes} min${money}. From here the job ends repaired with ${percent(repairProbability)}, worth ${expectedMargin.toFixed(0)} ${currency}.`;
+}
+
+function expectText(card: CardView): string {
+  if (card.expect.length === 0) return "";
+  const rows = card.expect.map(({ if: outcome, probability, means }) => [
+    `    ${outcome}`,
+    percent(probability).padStart(6),
+    means,
+  ]);
+  return `  If it shows:\n${table(rows)}`;
+}
+
+function stakeText(card: CardView, currency: string): string {
+  const { atStake } = card;
+  if (atStake === null) return "";
+  const risks = atStake.risks.map((risk) => [
+    `    ${percent(risk.probability).padStart(6)}`,
+    risk.what,
+    risk.minutesToRuleOut === null ? "" : `${risk.minutesToRuleOut} min to rule out`,
+  ]);
+  const note = atStake.priceNote === null ? "" : ` (${atStake.priceNote})`;
+  return `  BEFORE SPENDING ${atStake.money} ${currency}${note}, what could still waste it:\n${table(risks)}`;
+}
+
+function forecastText(card: CardView): string {
+  const { forecast } = card;
+  if (forecast === null) return "";
+  const breaks = forecast.breaks.map((item) => [
+    `    ${percent(item.probability).padStart(6)}`,
+    item.part,
+    item.because,
+  ]);
+  return `  If powered now, something breaks with ${percent(forecast.anyBreaks)}:\n${table(breaks)}  ${forecast.advice}\n`;
+}

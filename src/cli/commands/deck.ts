@@ -1,0 +1,55 @@
+import type { Command } from "commander";
+import { foldLog } from "../../bench/fold.ts";
+import { spiceDeck } from "../../meter/deck.ts";
+import { parseJsonText } from "../../units/json-text.ts";
+import { parseCheck } from "../checks.ts";
+import { parseFaultsOption } from "../faults-option.ts";
+import { DONE, type Finish, type Io, NOT_SOLVED, oneLine, refuse } from "../io.ts";
+import { loadJob } from "../load-job.ts";
+
+interface DeckOptions {
+  readonly check: string;
+  readonly faults: string;
+}
+
+export function addDeck(program: Command, io: Io, finish: Finish): void {
+  program
+    .command("deck")
+    .description(
+      "the circuit behind one predicted reading, meter included, as a SPICE deck that ngspice runs as it is",
+    )
+    .argument("<job>", "a job file")
+    .requiredOption("--check <json>", "a measure event without its reading; `seconds` asks for a moment")
+    .option("--faults <list>", "faults with commas between, or a JSON array", "")
+    .addHelpText(
+      "after",
+      `
+Example:
+  $ faultwright deck examples/fan-drive.json --faults C1:short \\
+      --check '{"do":"measure","mode":"diode","red":"PBUS","black":"NBUS"}' > bus.cir
+  $ ngspice -b bus.cir`,
+    )
+    .action((file: string, options: DeckOptions) => finish(() => deck(file, options, io)));
+}
+
+function deck(file: string, options: DeckOptions, io: Io): number {
+  const loaded = loadJob(file);
+  if (!loaded.ok) return refuse(io, loaded.problem);
+  const { job } = loaded.value;
+  const timeline = foldLog(job.board, job.absent, job.log);
+  if (!timeline.ok) return refuse(io, `${file}: ${timeline.problem}`);
+  const faults = parseFaultsOption(options.faults, job.board);
+  if (!faults.ok) return refuse(io, faults.problem);
+  const content = parseJsonText(options.check, "--check");
+  if (!content.ok) return refuse(io, content.problem);
+  const check = parseCheck(content.value, "--check", job, timeline.value);
+  if (!check.ok) return refuse(io, check.problem);
+  const bench = { ...timeline.value.now, powered: false };
+  const text = spiceDeck(job.board, bench, job.meter, check.value, faults.value);
+  if (!text.ok) {
+    io.err(`${oneLine(text.problem)}\n`);
+    return NOT_SOLVED;
+  }
+  io.out(text.value);
+  return DONE;
+}

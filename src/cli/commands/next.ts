@@ -1,0 +1,34 @@
+import type { Command } from "commander";
+import { nextAnswer } from "../../job/answers.ts";
+import { assess } from "../../job/assess.ts";
+import { benchView } from "../../job/bench-view.ts";
+import { answerText } from "../answer-text.ts";
+import { cardText } from "../card-text.ts";
+import { DONE, type Finish, type Io, refuse } from "../io.ts";
+import { loadJob } from "../load-job.ts";
+
+export function addNext(program: Command, io: Io, finish: Finish): void {
+  program
+    .command("next")
+    .description("what to do next: a check, a repair, power, or stopping; with minutes, money and the reason")
+    .argument("<job>", "a job file")
+    .option("--json", "one JSON object for a script")
+    .addHelpText(
+      "after",
+      `
+Example:
+  $ faultwright next examples/fan-drive.json
+  $ faultwright next examples/fan-drive.json --json | jq .action`,
+    )
+    .action((file: string, options: { json?: true }) => finish(() => next(file, options.json === true, io)));
+}
+
+function next(file: string, json: boolean, io: Io): number {
+  const loaded = loadJob(file);
+  if (!loaded.ok) return refuse(io, loaded.problem);
+  const assessed = assess(loaded.value.job);
+  if (!assessed.ok) return refuse(io, `${file}: ${assessed.problem}`);
+  if (json) io.out(answerText(nextAnswer(assessed.value)));
+  else io.out(cardText(benchView(assessed.value)));
+  return DONE;
+}

@@ -1,0 +1,35 @@
+import type { SuspectsAnswer } from "../job/answers.ts";
+import { faultWords } from "../job/words.ts";
+import { percent, table } from "./answer-text.ts";
+
+const PARTS_SHOWN = 12;
+const EXPLANATIONS_SHOWN = 8;
+
+/** Who is suspected and what explains the readings, for a person. */
+export function suspectsText(answer: SuspectsAnswer): string {
+  const parts = answer.suspects.slice(0, PARTS_SHOWN).map(({ part, probability, modes }) => [
+    percent(probability).padStart(7),
+    part,
+    modes
+      .filter((mode) => mode.probability >= 0.001)
+      .slice(0, 3)
+      .map((mode) => `${faultWords(mode.fault)} ${percent(mode.probability)}`)
+      .join(", "),
+  ]);
+  const explanations = answer.explanations
+    .slice(0, EXPLANATIONS_SHOWN)
+    .map(({ faults, probability }) => [
+      percent(probability).padStart(7),
+      faults.length === 0 ? "nothing that the readings need" : faults.map(faultWords).join(", and "),
+    ]);
+  const left = answer.suspects.length - parts.length;
+  const unexplained =
+    answer.unexplained.length === 0
+      ? ""
+      : `\nReadings that nothing explains (log lines from 0): ${answer.unexplained.join(", ")}. Repeat them.\n`;
+  return `Faulty now:\n${table(parts)}${left > 0 ? `         and ${left} less likely parts\n` : ""}
+Explanations of the readings:
+${table(explanations)}${percent(answer.remainder).padStart(7)}  all others together
+
+Nothing is faulty now: ${percent(answer.healthyProbability)}\n${unexplained}`;
+}
