@@ -1,0 +1,81 @@
+import { describe, expect, it } from "vitest";
+import type { Action } from "../../planning/proposal.ts";
+import { parseLine } from "./typed-event.ts";
+
+const stamp = () => ({ id: "e", at: "2026-03-01T09:30:00Z" });
+const TIMED = { id: "e", at: "2026-03-01T09:30:00Z" };
+const CHECK: Action = { do: "measure", mode: "diode", red: "PBUS", black: "NBUS" };
+const SECOND: Action = { do: "measure", mode: "diode", red: "NBUS", black: "PBUS" };
+const CARD = { action: CHECK, row: [SECOND] };
+
+function typed(line: string, card: Parameters<typeof parseLine>[1] = CARD) {
+  const parsed = parseLine(line, card, stamp);
+  return parsed.ok ? parsed.value : parsed.problem;
+}
+
+describe("a line at the prompt", () => {
+  it("answers the check proposed, and the row after it", () => {
+    expect(typed("0.47")).toEqual([{ ...CHECK, reading: 0.47, ...TIMED }]);
+    expect(typed("0.47 climbing OL")).toEqual([
+      { ...CHECK, reading: 0.47, settling: "climbing", ...TIMED },
+      { ...SECOND, reading: "OL", ...TIMED },
+    ]);
+    expect(typed("0.1 0.2 0.3")).toMatch(/3 readings for 2 checks/);
+  });
+
+  it("says that a step is done, seen or survived", () => {
+    expect(typed("done", { action: { do: "lift", place: "Q1.c" }, row: [] })).toEqual([
+      { do: "lift", place: "Q1.c", ...TIMED },
+    ]);
+    expect(typed("bulged", { action: { do: "look", part: "C1", finding: "clean" }, row: [] })).toEqual([
+      { do: "look", part: "C1", finding: "bulged", ...TIMED },
+    ]);
+    const power = { action: { do: "power", feed: "lamp", watts: 100 }, row: [] } as const;
+    expect(typed("lamp-dim runs", power)).toEqual([
+      { do: "power", feed: "lamp", watts: 100, observed: ["lamp-dim", "runs"], ...TIMED },
+    ]);
+    expect(typed("done", power)).toEqual([
+      { do: "power", feed: "lamp", watts: 100, observed: ["quiet"], ...TIMED },
+    ]);
+    expect(typed("exploded", power)).toMatch(/say what happened/);
+    expect(typed("yes", { action: { do: "lift", place: "Q1.c" }, row: [] })).toMatch(/type done/);
+  });
+
+  it("takes events of its own, with times only where `at` is no place", () => {
+    expect(typed("measure ohms PBUS NBUS 10k")).toEqual([
+      { do: "measure", mode: "ohms", red: "PBUS", black: "NBUS", reading: 10000, ...TIMED },
+    ]);
+    expect(typed("clip PBUS NBUS 1k")).toEqual([{ do: "clip", at: ["PBUS", "NBUS"], ohms: 1000, id: "e" }]);
+    expect(typed("power bench 15 0.5 V15 NBUS limiting")).toEqual([
+      {
+        do: "power",
+        feed: "bench",
+        volts: 15,
+        limitAmps: 0.5,
+        at: ["V15", "NBUS"],
+        observed: ["limiting"],
+        id: "e",
+      },
+    ]);
+    expect(typed("overrule the customer wants it tried")).toEqual([
+      { do: "overrule", why: "the customer wants it tried", ...TIMED },
+    ]);
+    expect(typed("clean logic")).toEqual([{ do: "clean", stage: "logic", ...TIMED }]);
+    expect(typed("replace Q1 4.2")).toEqual([{ do: "replace", part: "Q1", price: 4.2, ...TIMED }]);
+    expect(typed('{"do":"note","id":"mine","text":"hi"}')).toEqual([
+      { do: "note", text: "hi", ...TIMED, id: "mine" },
+    ]);
+  });
+
+  it("refuses the rest in words that name what is wrong", () => {
+    expect(typed("exploded")).toMatch(/is no reading/);
+    expect(typed("measure diod PBUS NBUS 1")).toMatch(/MODE RED BLACK/);
+    expect(typed("beep")).toMatch(/^reading: "beep"/);
+    expect(typed("power lamp bright")).toMatch(/^watts:/);
+    expect(typed("look C1 melted")).toMatch(/^finding:/);
+    expect(typed("close maybe")).toMatch(/^verdict:/);
+    expect(typed("replace Q1 cheap")).toMatch(/^price:/);
+    expect(typed("{broken")).toMatch(/not JSON/);
+    expect(typed("0.47", null)).toMatch(/nothing is proposed/);
+  });
+});
