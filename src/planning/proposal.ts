@@ -1,7 +1,11 @@
-import type { JobEvent, MeasureEvent } from "../bench/event.ts";
+import type { JobEvent, LookEvent, MeasureEvent } from "../bench/event.ts";
 
-type WithoutReading<E> = E extends MeasureEvent ? Omit<MeasureEvent, "reading"> : E;
-/** An event that has not happened yet: a measure has no reading. */
+type WithoutReading<E> = E extends MeasureEvent
+  ? Omit<MeasureEvent, "reading">
+  : E extends LookEvent
+    ? Omit<LookEvent, "finding">
+    : E;
+/** An event that has not happened yet: a measure has no reading, a look no finding. */
 export type Action = WithoutReading<JobEvent>;
 
 /** One thing that may come out, what it would mean. `low`/`high` are null where the outcome is no number. */

@@ -1,0 +1,185 @@
+import { type BenchState, benchKey } from "../bench/bench-state.ts";
+import type { ColdMode, Place } from "../bench/event.ts";
+import type { Timeline } from "../bench/timeline.ts";
+import type { Board, Part } from "../board/board.ts";
+import { faultSites } from "../board/fault-sites.ts";
+import { powerSwitches } from "../board/power-switches.ts";
+import type { Belief } from "../diagnosis/belief.ts";
+import type { ColdCheck } from "../meter/prediction.ts";
+import { viewOf } from "../priors/circuit-view.ts";
+import { junctionPins } from "./junction-pins.ts";
+
+/** A cold check worth weighing, and the set-up it belongs to: checks of one set-up are taken in a row. */
+export interface CandidateCheck {
+  readonly check: ColdCheck;
+  /** what the probes are about: `the six switches`, `the low rails`, a part's reference */
+  readonly setUp: string;
+  /** the part on whose own pins the probes stand, where it is off the board or has a pin lifted */
+  readonly inHand: string | null;
+}
+
+/** Most checks weighed at once: a bound on work. */
+const MOST_CHECKS = 110;
+/** Parts whose own junctions are probed, most suspected first. */
+const MOST_PARTS = 40;
+const PART_LEAST = 0.002;
+
+/**
+ * Cold checks worth considering with the bench as it is: bus, phases, bridges, rails, high-voltage chains, supply pins and gates
+ * found from what the parts do; then the junctions of the most suspected parts, both ways. No check twice, none already taken in this
+ * state of the bench unless no explanation accounts for its reading. In a fixed order.
+ */
+export function candidateChecks(
+  board: Board,
+  bench: BenchState,
+  timeline: Timeline,
+  belief: Belief,
+): readonly CandidateCheck[] {
+  const found = new Map<string, CandidateCheck>();
+  const taken = alreadyTaken(timeline, bench, belief.unexplained);
+  const add = (setUp: string, mode: ColdMode, red: Place, black: Place, inHand: string | null): void => {
+    if (red === black) return;
+    // ohms and beeps are the same both ways to within the meter; diode readings are not
+    const key = checkKey({ mode, red, black });
+    if (found.has(key) || taken.has(key)) return;
+    found.set(key, { check: { mode, red, black }, setUp, inHand });
+  };
+  // the parts in hand first: they were lifted or taken off to be measured
+  for (const part of partsInHand(board, bench)) addPart(board, bench, part, add);
+  addBus(board, add);
+  addSwitches(board, bench, add);
+  addBridges(board, bench, add);
+  addRails(board, add);
+  let parts = 0;
+  for (const suspect of belief.suspects) {
+    const part = board.parts.get(suspect.part);
+    if (part === undefined || suspect.probability < PART_LEAST || parts >= MOST_PARTS) continue;
+    if (addPart(board, bench, part, add)) parts += 1;
+  }
+  return [...found.values()].slice(0, MOST_CHECKS);
+}
+
+type Add = (setUp: string, mode: ColdMode, red: Place, black: Place, inHand: string | null) => void;
+
+export function checkKey({ mode, red, black }: Pick<ColdCheck, "mode" | "red" | "black">): string {
+  const ordered = mode === "diode" || red < black ? [red, black] : [black, red];
+  return [mode, ...ordered].join(" ");
+}
+
+/** Checks taken since the bench was last in this state and nothing was fitted, cleaned or powered in between. */
+function alreadyTaken(timeline: Timeline, bench: BenchState, unexplained: readonly number[]): Set<string> {
+  const now = benchKey(bench);
+  const taken = new Set<string>();
+  for (const { event, before, logIndex } of timeline.entries) {
+    if (["replace", "clean", "resolder", "power"].includes(event.do)) taken.clear();
+    if (event.do !== "measure" || event.red === undefined || event.black === undefined) continue;
+    if (
+      event.mode !== "diode" &&
+      event.mode !== "ohms" &&
+      event.mode !== "continuity" &&
+      event.mode !== "farads"
+    )
+      continue;
+    const key = checkKey({ mode: event.mode, red: event.red, black: event.black });
+    if (unexplained.includes(logIndex) && !taken.has(`${key} twice`)) taken.add(`${key} twice`);
+    else if (benchKey(before) === now) taken.add(key);
+  }
+  return taken;
+}
+
+/** The place at which a pin is touched: its net while it is soldered there, the pin itself once it is not. */
+export function placeOf(bench: BenchState, part: Part, pin: string): Place {
+  const place = `${part.ref}.${pin}`;
+  const loose = bench.off.has(part.ref) || bench.lifted.has(place);
+  return loose ? place : (part.pins.get(pin) ?? place);
+}
+
+function partsInHand(board: Board, bench: BenchState): readonly Part[] {
+  const refs = [...bench.lifted].map((place) => place.slice(0, place.indexOf(".")));
+  return [...board.parts.values()].filter((part) => refs.includes(part.ref) || bench.off.has(part.ref));
+}
+
+function addPart(board: Board, bench: BenchState, part: Part, add: Add): boolean {
+  const loose = partsInHand(board, bench).includes(part);
+  if (bench.off.has(part.ref) && part.kind === "motor") return false;
+  const inHand = loose ? part.ref : null;
+  for (const site of faultSites(part)) {
+    const pins = junctionPins(part, site.junction);
+    if (pins === null) continue;
+    const [red, black] = pins.map((pin) => placeOf(bench, part, pin));
+    const { modes, bothWays } = modesFor(part, site.junction);
+    for (const mode of modes) {
+      add(part.ref, mode, red, black, inHand);
+      if (bothWays && mode === "diode") add(part.ref, mode, black, red, inHand);
+    }
+  }
+  return true;
+}
+
+const OHMIC: ReadonlySet<Part["kind"]> = new Set([
+  "fuse",
+  "link",
+  "resistor",
+  "ntc",
+  "ptc",
+  "inductor",
+  "choke",
+  "transformer",
+  "motor",
+]);
+
+/** Which modes tell something of a junction: ohms for what is ohmic, both directions of the diode mode for the rest. */
+function modesFor(
+  part: Part,
+  junction: string | null,
+): { readonly modes: readonly ColdMode[]; readonly bothWays: boolean } {
+  if (OHMIC.has(part.kind) || part.kind === "relay") return { modes: ["ohms"], bothWays: false };
+  if (part.kind === "capacitor" || part.kind === "varistor")
+    return { modes: ["diode", "ohms"], bothWays: true };
+  if (junction === "ge" || junction === "gs") return { modes: ["ohms", "diode"], bothWays: true };
+  return { modes: ["diode"], bothWays: true };
+}
+
+function addBus(board: Board, add: Add): void {
+  const { supply } = board;
+  if (supply.kind === "ac" && supply.at.length >= 2) {
+    add("the supply terminals", "diode", supply.at[0], supply.at[1], null);
+    add("the supply terminals", "diode", supply.at[1], supply.at[0], null);
+  }
+  const { bus } = viewOf(board).roles;
+  if (bus === null) return;
+  add("the bus", "diode", bus.plus, bus.minus, null);
+  add("the bus", "diode", bus.minus, bus.plus, null);
+  add("the bus", "ohms", bus.plus, bus.minus, null);
+}
+
+/** Each switch across its own two nets, first the way it blocks, then its diode; then its gate. */
+function addSwitches(board: Board, bench: BenchState, add: Add): void {
+  const all = powerSwitches(board).filter(({ part }) => !isLoose(bench, part));
+  for (const { high, low } of all) add("the switches, blocking way", "diode", high, low, null);
+  for (const { high, low } of all) add("the switches, diode way", "diode", low, high, null);
+  for (const { gate, low } of all) if (gate !== null) add("the gates", "ohms", gate, low, null);
+}
+
+function isLoose(bench: BenchState, ref: string): boolean {
+  return bench.off.has(ref) || [...bench.lifted].some((place) => place.startsWith(`${ref}.`));
+}
+
+function addBridges(board: Board, bench: BenchState, add: Add): void {
+  for (const part of board.parts.values()) {
+    if (part.kind !== "bridge" || bench.off.has(part.ref)) continue;
+    const pairs = faultSites(part).flatMap((site) => {
+      const pins = junctionPins(part, site.junction);
+      return pins === null ? [] : [pins.map((pin) => placeOf(bench, part, pin))];
+    });
+    for (const [red, black] of pairs) add(`${part.ref}, diode way`, "diode", red, black, null);
+    for (const [red, black] of pairs) add(`${part.ref}, blocking way`, "diode", black, red, null);
+  }
+}
+
+function addRails(board: Board, add: Add): void {
+  for (const rail of board.rails) add("the low rails", "diode", rail.net, rail.against ?? board.zero, null);
+  for (const rail of board.rails) add("the low rails", "ohms", rail.net, rail.against ?? board.zero, null);
+  for (const rail of board.rails)
+    add("the low rails, leads swapped", "diode", rail.against ?? board.zero, rail.net, null);
+}

@@ -1,0 +1,45 @@
+import { cautionsFor } from "../safety/cautions.ts";
+import { minutesOf } from "./action-minutes.ts";
+import type { DueStep } from "./make-safe.ts";
+import type { PlanningInput } from "./planning-input.ts";
+import { PLANNING_RATES } from "./planning-rates.ts";
+import type { Action, Proposal } from "./proposal.ts";
+import type { RepairModel } from "./repair-model.ts";
+import { jobValue, repairPlan } from "./value.ts";
+
+/** A proposal for a step that no sum has to decide. */
+export function dueProposal({ board, timeline }: PlanningInput, due: DueStep, model: RepairModel): Proposal {
+  return {
+    action: due.action,
+    row: due.row,
+    minutes: minutesOf(board, timeline.now, due.action),
+    money: 0,
+    why: due.why,
+    expect: due.expect,
+    others: [],
+    cautions: cautionsFor(due.action),
+    atStake: null,
+    forecast: null,
+    probesOn: probesOn(due.action, null),
+    outlook: outlook(model),
+  };
+}
+
+export function probesOn(action: Action, inHand: string | null): Proposal["probesOn"] {
+  if (action.do !== "measure") return null;
+  return inHand === null ? "ON THE BOARD" : "ON THE PART IN YOUR HAND";
+}
+
+/** What the job is worth from here and how often it ends repaired. */
+export function outlook(model: RepairModel): Proposal["outlook"] {
+  const plan = repairPlan(model.weights, model);
+  const margin = jobValue(model.weights, model, PLANNING_RATES.minutesPerBit);
+  let worthRepairing = 0;
+  model.groups.forEach(({ knownValue }, g) => {
+    if (knownValue > model.terms.feeIfNotRepaired) worthRepairing += model.weights[g];
+  });
+  return {
+    expectedMargin: margin,
+    repairProbability: margin > plan.value ? worthRepairing : plan.repaired,
+  };
+}

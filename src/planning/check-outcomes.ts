@@ -1,0 +1,131 @@
+import type { ColdCheck, Predictor } from "../meter/prediction.ts";
+import type { Hypotheses } from "./hypotheses.ts";
+import { PLANNING_RATES } from "./planning-rates.ts";
+
+/** One thing that may come out of a step. */
+export interface Outcome {
+  /** what the meter or the eye shows where that is no number (`OL`, `beep`, a finding) */
+  readonly word: string | null;
+  /** 5-95 % band of what the meter shows; null with a word */
+  readonly low: number | null;
+  readonly high: number | null;
+}
+
+/** A step seen as a partition of the hypotheses: `classOf[h]` is the outcome hypothesis h leads to. */
+export interface Partition {
+  readonly classOf: Int16Array;
+  readonly outcomes: readonly Outcome[];
+}
+
+interface Shown {
+  readonly hypothesis: number;
+  readonly word: string | null;
+  readonly value: number;
+  readonly spread: number;
+}
+
+/**
+ * What one cold check would show under each hypothesis, gathered into outcomes that the meter can tell apart: two are apart when
+ * they differ by more than three combined spreads, or one is a word and the other a number. Null where a solve did not converge
+ * (such a check promises nothing).
+ */
+export function checkPartition(
+  check: ColdCheck,
+  hypotheses: Hypotheses,
+  predictor: Predictor,
+): Partition | null {
+  const shown = shownBy(check, hypotheses, predictor);
+  return shown === null ? null : gather(shown, hypotheses.list.length, check.mode === "diode");
+}
+
+function shownBy(check: ColdCheck, hypotheses: Hypotheses, predictor: Predictor): Shown[] | null {
+  const shown: Shown[] = [];
+  const byCore = membersByCore(hypotheses);
+  for (let core = 0; core < hypotheses.cores.length; core++) {
+    const { faults } = hypotheses.cores[core];
+    const members = byCore[core];
+    const base = predictor.predict(check, faults);
+    if (!base.solved) return null;
+    const beside = members.filter((h) => hypotheses.list[h].beside >= 0);
+    const extra = beside.map((h) => hypotheses.priors[hypotheses.list[h].beside].fault);
+    // most silent faults cannot move this reading: what the core alone shows stands for them
+    const heard = extra.length > 0 ? predictor.audible(check, faults, extra) : [];
+    const moved = new Map(beside.flatMap((h, i) => (heard[i] ? [[h, extra[i]] as const] : [])));
+    for (const h of members) {
+      const added = moved.get(h);
+      const reading = added === undefined ? base : predictor.predict(check, [...faults, added]);
+      if (!reading.solved) return null;
+      const word = typeof reading.shown === "string" ? reading.shown : null;
+      shown.push({ hypothesis: h, word, value: Math.abs(reading.raw), spread: reading.spread });
+    }
+  }
+  return shown;
+}
+
+const byCoreCache = new WeakMap<Hypotheses, readonly (readonly number[])[]>();
+
+function membersByCore(hypotheses: Hypotheses): readonly (readonly number[])[] {
+  const known = byCoreCache.get(hypotheses);
+  if (known !== undefined) return known;
+  const byCore: number[][] = hypotheses.cores.map(() => []);
+  hypotheses.list.forEach(({ core }, h) => {
+    byCore[core].push(h);
+  });
+  byCoreCache.set(hypotheses, byCore);
+  return byCore;
+}
+
+function gather(shown: readonly Shown[], count: number, volts: boolean): Partition {
+  const classOf = new Int16Array(count);
+  const outcomes: { word: string | null; low: number | null; high: number | null }[] = [];
+  const words = new Map<string, number>();
+  const numbers = shown
+    .filter(({ word }) => word === null)
+    .sort((a, b) => a.value - b.value || a.hypothesis - b.hypothesis);
+  let previous: Shown | null = null;
+  for (const next of numbers) {
+    const spread = sigma(next, volts);
+    const low = Math.max(0, next.value - 1.645 * spread);
+    const high = next.value + 1.645 * spread;
+    if (previous === null || apart(previous, next, volts)) outcomes.push({ word: null, low, high });
+    const at = outcomes[outcomes.length - 1];
+    at.low = Math.min(at.low ?? low, low);
+    at.high = Math.max(at.high ?? high, high);
+    classOf[next.hypothesis] = outcomes.length - 1;
+    previous = next;
+  }
+  for (const { hypothesis, word } of shown) {
+    if (word === null) continue;
+    const known = words.get(word) ?? outcomes.push({ word, low: null, high: null }) - 1;
+    words.set(word, known);
+    classOf[hypothesis] = known;
+  }
+  return { classOf, outcomes };
+}
+
+function sigma({ value, spread }: Shown, volts: boolean): number {
+  const floor =
+    (volts ? PLANNING_RATES.floorVolts : PLANNING_RATES.floorOhms) + PLANNING_RATES.floorShare * value;
+  return Math.hypot(spread, floor);
+}
+
+function apart(a: Shown, b: Shown, volts: boolean): boolean {
+  return b.value - a.value > PLANNING_RATES.tellApartSpreads * Math.hypot(sigma(a, volts), sigma(b, volts));
+}
+
+/** Two steps taken together: hypotheses stay in one class only where both leave them in one. */
+export function refine(first: Partition, second: Partition): Partition {
+  const seen = new Map<number, number>();
+  const classOf = new Int16Array(first.classOf.length);
+  const outcomes: Outcome[] = [];
+  for (let h = 0; h < classOf.length; h++) {
+    const key = first.classOf[h] * 4096 + second.classOf[h];
+    let at = seen.get(key);
+    if (at === undefined) {
+      at = outcomes.push({ word: "several readings", low: null, high: null }) - 1;
+      seen.set(key, at);
+    }
+    classOf[h] = at;
+  }
+  return { classOf, outcomes };
+}

@@ -1,0 +1,249 @@
+import type { Belief } from "../diagnosis/belief.ts";
+import type { Predictor } from "../meter/prediction.ts";
+import type { PriorTable } from "../priors/fault-prior.ts";
+import { cautionsFor } from "../safety/cautions.ts";
+import { forecastPower } from "../safety/forecast.ts";
+import { minutesOf } from "./action-minutes.ts";
+import { atStake, mustShowStakes } from "./at-stake.ts";
+import { beforePower } from "./before-power.ts";
+import { dueProposal, outlook, probesOn } from "./cards.ts";
+import { expectations } from "./expectations.ts";
+import { type Findings, findings, firstOf, type WeighedStep, weighSteps, withRow } from "./finding-steps.ts";
+import { deadChance } from "./hands-on-steps.ts";
+import type { Hypotheses } from "./hypotheses.ts";
+import type { DueStep } from "./make-safe.ts";
+import type { PlanningInput } from "./planning-input.ts";
+import { PLANNING_RATES } from "./planning-rates.ts";
+import { powerFinding, powerForecast } from "./power-step.ts";
+import type { Action, Proposal } from "./proposal.ts";
+import { cureAction, type RepairModel } from "./repair-model.ts";
+import type { FindingStep } from "./steps.ts";
+import { FINDING_OUT_RATES, type PlanStep, repairPlan } from "./value.ts";
+import { whyFinding, whyReplace, whyStop } from "./why.ts";
+
+/** Most alternatives named beside the proposal. */
+const MOST_OTHERS = 3;
+
+/** All that the choice is made from. */
+interface Case {
+  readonly input: PlanningInput;
+  readonly belief: Belief;
+  readonly priors: PriorTable;
+  readonly hypotheses: Hypotheses;
+  readonly model: RepairModel;
+  readonly found: Findings;
+  readonly steps: readonly FindingStep[];
+  readonly powerStep: FindingStep | null;
+  readonly housekeeping: DueStep | null;
+  readonly dead: ReadonlyMap<string, number>;
+}
+
+/**
+ * Chooses by the sum. Finding out comes first while any step gains more than it costs; then the repair plan's next step; then stopping.
+ * Where the plan would only guess, finding out is weighed again as if it cost more per bit, so that rows, lifts and a powered
+ * check are all tried before a guess or a write-off.
+ */
+export function decide(
+  input: PlanningInput,
+  belief: Belief,
+  priors: PriorTable,
+  predictor: Predictor,
+  hypotheses: Hypotheses,
+  model: RepairModel,
+): Proposal {
+  const dead = deadChance(hypotheses);
+  const housekeeping = beforePower(input, dead);
+  const found = findings(input, belief, hypotheses, predictor);
+  const { anyBreaks } = forecastPower(belief, priors, input.timeline.now.off);
+  const powerStep = housekeeping === null ? powerFinding(input, hypotheses, model, anyBreaks) : null;
+  const steps = powerStep === null ? found.steps : [...found.steps, powerStep];
+  const given: Case = {
+    input,
+    belief,
+    priors,
+    hypotheses,
+    model,
+    found,
+    steps,
+    powerStep,
+    housekeeping,
+    dead,
+  };
+  const plan = planSteps(given);
+  const sure = plan.length > 0 && plan[0].success >= PLANNING_RATES.replaceAt;
+  let weighed: readonly WeighedStep[] = [];
+  for (const minutesPerBit of sure ? FINDING_OUT_RATES.slice(0, 1) : FINDING_OUT_RATES) {
+    weighed = weighSteps(steps, hypotheses, model, minutesPerBit);
+    const best = weighed.find(({ net }) => net > PLANNING_RATES.leastGain);
+    if (best !== undefined) return findingProposal(given, best.step, weighed, minutesPerBit, plan);
+  }
+  return committed(given, plan, weighed);
+}
+
+/** The plan's steps; powering up as it stands is left out where that has been done and told nothing. */
+function planSteps({ model, powerStep, housekeeping }: Case): readonly PlanStep[] {
+  const plan = repairPlan(model.weights, model);
+  if (plan.steps[0]?.cures.length !== 0 || housekeeping !== null || powerStep !== null) return plan.steps;
+  const rest = model.weights.map((weight, g) => (model.groups[g].cures.length === 0 ? 0 : weight));
+  return repairPlan(rest, model).steps;
+}
+
+function findingProposal(
+  given: Case,
+  step: FindingStep,
+  weighed: readonly WeighedStep[],
+  minutesPerBit: number,
+  plan: readonly PlanStep[],
+): Proposal {
+  const { hypotheses, model, found } = given;
+  if (step.action.do === "power") return powerProposal(given, step.action, step, weighed);
+  const full = withRow(step, found, hypotheses, model, minutesPerBit);
+  return {
+    action: full.action,
+    row: full.row,
+    minutes: full.minutes,
+    money: 0,
+    why: whyFinding(full, hypotheses, model),
+    expect: expectations(firstOf(full, found), hypotheses),
+    others: others(given, full.action, weighed, plan),
+    cautions: cautionsFor(full.action),
+    atStake: null,
+    forecast: null,
+    probesOn: probesOn(full.action, full.inHand),
+    outlook: outlook(given.model),
+  };
+}
+
+function committed(given: Case, plan: readonly PlanStep[], weighed: readonly WeighedStep[]): Proposal {
+  const { input, model, housekeeping, powerStep } = given;
+  const [step] = plan;
+  if (step === undefined) return stopProposal(given, weighed);
+  if (step.cures.length > 0) return cureProposal(given, step, weighed);
+  if (housekeeping !== null) return dueProposal(input, housekeeping, model);
+  if (powerStep !== null) return powerProposal(given, powerStep.action, powerStep, weighed);
+  // more than a quarter of the belief says that something breaks, and nothing left tells what: not on this bench
+  return stopProposal(given, weighed);
+}
+
+function powerProposal(
+  given: Case,
+  action: Action,
+  step: FindingStep,
+  weighed: readonly WeighedStep[],
+): Proposal {
+  const { input, belief, priors, hypotheses } = given;
+  return {
+    action,
+    row: [],
+    minutes: step.minutes,
+    money: 0,
+    why: "Nothing that can still be measured cold is worth its minutes; power says more. Clip the meters on first, then hands off.",
+    expect: expectations(step, hypotheses),
+    others: others(given, action, weighed, []),
+    cautions: cautionsFor(action),
+    atStake: null,
+    forecast: powerForecast(input, belief, priors, action),
+    probesOn: null,
+    outlook: outlook(given.model),
+  };
+}
+
+function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep[]): Proposal {
+  const { input, hypotheses, model, priors, dead, found } = given;
+  const { board, timeline } = input;
+  const cures = step.cures.map((c) => model.cures[c]);
+  // dirt first: it costs nothing and hides the rest; then what is surest for its money
+  const worth = ({ name, money, minutes }: (typeof cures)[number]) =>
+    (dead.get(name) ?? 0) / (money + minutes * model.perMinute + 1e-6);
+  const ordered = cures.sort((a, b) => worth(b) - worth(a) || (a.name < b.name ? -1 : 1));
+  const [first] = ordered;
+  const action = cureAction(board, first.name);
+  if (action === null) throw new Error(`nothing on this board cures ${first.name}`);
+  const spent = cures.reduce((sum, { money }) => sum + money, 0);
+  const stakes =
+    action.do === "replace" && mustShowStakes(action.part, spent, board, model)
+      ? atStake(action.part, spent, hypotheses, priors, model, found.steps)
+      : null;
+  return {
+    action: action.do === "replace" ? { ...action, price: first.money } : action,
+    row: [],
+    minutes: minutesOf(board, timeline.now, action),
+    money: first.money,
+    why:
+      action.do === "clean"
+        ? `Dirt between ${first.name.replace("~", " and ")} explains the readings (chance ${Math.round(100 * (dead.get(first.name) ?? 0))} %): clean and dry before anything is judged.`
+        : whyReplace(
+            ordered.map(({ name }) => name),
+            dead,
+            step.success,
+          ),
+    expect: [],
+    others: others(given, action, weighed, []),
+    cautions: cautionsFor(action),
+    atStake: stakes,
+    forecast: null,
+    probesOn: null,
+    outlook: outlook(model),
+  };
+}
+
+function stopProposal(given: Case, weighed: readonly WeighedStep[]): Proposal {
+  const { hypotheses, model } = given;
+  let impossible = 0;
+  let total = 0;
+  model.groups.forEach(({ possible }, g) => {
+    total += model.weights[g];
+    if (!possible) impossible += model.weights[g];
+  });
+  const share = total > 0 ? impossible / total : 0;
+  const action: Action = { do: "close", verdict: share >= 0.5 ? "not-repairable" : "not-economic" };
+  return {
+    action,
+    row: [],
+    minutes: 0,
+    money: 0,
+    why: whyStop(hypotheses, model, share),
+    expect: [],
+    others: others(given, action, weighed, []),
+    cautions: [],
+    atStake: null,
+    forecast: null,
+    probesOn: null,
+    outlook: outlook(model),
+  };
+}
+
+/** The best different things to do instead. */
+function others(
+  given: Case,
+  chosen: Action,
+  weighed: readonly WeighedStep[],
+  plan: readonly PlanStep[],
+): Proposal["others"] {
+  const { input, hypotheses, model } = given;
+  const list: { action: Action; minutes: number; money: number; why: string }[] = [];
+  const seen = new Set([JSON.stringify(chosen)]);
+  const add = (action: Action, money: number, why: string): void => {
+    const key = JSON.stringify(action);
+    if (seen.has(key) || list.length >= MOST_OTHERS) return;
+    seen.add(key);
+    list.push({ action, minutes: minutesOf(input.board, input.timeline.now, action), money, why });
+  };
+  const nextCure = plan[0]?.cures[0];
+  if (nextCure !== undefined) {
+    const cure = model.cures[nextCure];
+    const action = cureAction(input.board, cure.name);
+    if (action !== null)
+      add(
+        action,
+        cure.money,
+        `the best repair from here: ${cure.name}, ${Math.round(100 * plan[0].success)} % that it is enough`,
+      );
+  }
+  for (const { step } of weighed) {
+    if (list.length >= MOST_OTHERS) break;
+    if (step.row.length > 0 || step.action.do === "power") continue;
+    add(step.action, 0, whyFinding(step, hypotheses, model));
+  }
+  return list;
+}

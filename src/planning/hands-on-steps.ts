@@ -1,0 +1,156 @@
+import type { BenchState } from "../bench/bench-state.ts";
+import type { Board, Part } from "../board/board.ts";
+import { supplyPin } from "../board/kinds.ts";
+import type { Belief } from "../diagnosis/belief.ts";
+import { MINUTES } from "../money/minutes.ts";
+import type { Cause } from "../priors/cause.ts";
+import { findingChances } from "../priors/look-findings.ts";
+import { minutesOf } from "./action-minutes.ts";
+import { faultsOf, type Hypotheses } from "./hypotheses.ts";
+import { junctionPins } from "./junction-pins.ts";
+import type { PlanningInput } from "./planning-input.ts";
+import { PLANNING_RATES } from "./planning-rates.ts";
+import type { Action } from "./proposal.ts";
+import type { FindingStep } from "./steps.ts";
+
+/**
+ * Steps that take a suspect in hand: a look, one pin lifted, or the part taken off and measured by itself. With the part free,
+ * the meter sees the part alone, so these need no solve: they tell whether it is faulty. Modules and controllers are not taken off to be
+ * measured (trade.md 1.5: the costly way to find out); their cures are judged as a whole.
+ */
+export function handsOnSteps(
+  { board, timeline, cause = "unknown" }: PlanningInput,
+  belief: Belief,
+  hypotheses: Hypotheses,
+): readonly FindingStep[] {
+  const bench = timeline.now;
+  const steps: FindingStep[] = [];
+  const looked = new Set(timeline.entries.flatMap(({ event }) => (event.do === "look" ? [event.part] : [])));
+  const dead = deadChance(hypotheses);
+  const parts = belief.suspects.flatMap(({ part }) => {
+    const found = board.parts.get(part);
+    return found === undefined || (dead.get(part) ?? 0) <= 0 ? [] : [found];
+  });
+  for (const part of parts.slice(0, PLANNING_RATES.handledParts)) {
+    if (!looked.has(part.ref) && !bench.off.has(part.ref))
+      steps.push(lookStep(board, bench, part, cause, hypotheses));
+    if (isLoose(bench, part)) continue;
+    const free = freeStep(board, bench, part, hypotheses);
+    if (free !== null) steps.push(free);
+  }
+  return steps;
+}
+
+/** Chance that each part (or `NET1~NET2`) must be cured. */
+export function deadChance(hypotheses: Hypotheses): ReadonlyMap<string, number> {
+  const chance = new Map<string, number>();
+  for (const { dead, weight } of hypotheses.list)
+    for (const name of dead) chance.set(name, (chance.get(name) ?? 0) + weight);
+  return chance;
+}
+
+function isLoose(bench: BenchState, part: Part): boolean {
+  return (
+    bench.off.has(part.ref) || [...part.pins.keys()].some((pin) => bench.lifted.has(`${part.ref}.${pin}`))
+  );
+}
+
+function lookStep(
+  board: Board,
+  bench: BenchState,
+  part: Part,
+  cause: Cause,
+  hypotheses: Hypotheses,
+): FindingStep {
+  const action: Action = { do: "look", part: part.ref };
+  const known = new Map<string, number>();
+  const clean = Float64Array.from(hypotheses.list, (hypothesis) => {
+    const own = faultsOf(hypothesis, hypotheses).filter((f) => hypotheses.priors[f].part === part.ref);
+    const key = own.join(",");
+    const chance =
+      known.get(key) ??
+      findingChances(
+        part,
+        own.map((f) => hypotheses.priors[f].fault),
+        cause,
+      ).get("clean") ??
+      1;
+    known.set(key, chance);
+    return chance;
+  });
+  const minutes = minutesOf(board, bench, action);
+  return {
+    action,
+    row: [],
+    minutes,
+    allMinutes: minutes,
+    outcomes: [
+      { word: "burnt, cracked, bulged or corroded", low: null, high: null },
+      { word: "clean", low: null, high: null },
+    ],
+    shares: [clean.map((share) => 1 - share), clean],
+    inHand: null,
+    lossMoney: 0,
+  };
+}
+
+/** The pin to lift so that the meter sees this part alone; null where the part has to come off. */
+function pinToLift(part: Part): string | null {
+  switch (part.kind) {
+    case "igbt":
+    case "bjt":
+      return "c";
+    case "mosfet":
+      return "d";
+    case "controller":
+    case "ic":
+      return supplyPin(part.kind);
+    case "regulator":
+      return "out";
+    case "switcher":
+      return "d";
+    case "bridge":
+    case "module":
+    case "transformer":
+    case "choke":
+    case "motor":
+    case "relay":
+    case "opto":
+      return null;
+    default:
+      return part.pins.keys().next().value ?? null;
+  }
+}
+
+const NEVER_OFF_TO_MEASURE: ReadonlySet<Part["kind"]> = new Set(["module", "controller", "motor", "ic"]);
+
+function freeStep(board: Board, bench: BenchState, part: Part, hypotheses: Hypotheses): FindingStep | null {
+  const pin = pinToLift(part);
+  if (pin === null && NEVER_OFF_TO_MEASURE.has(part.kind)) return null;
+  const place = `${part.ref}.${pin ?? ""}`;
+  const action: Action = pin === null ? { do: "remove", part: part.ref } : { do: "lift", place };
+  const back: Action = pin === null ? { do: "restore", part: part.ref } : { do: "refit", place };
+  const faulty = Float64Array.from(hypotheses.list, (hypothesis) =>
+    faultsOf(hypothesis, hypotheses).some((f) => {
+      const { fault, part: of } = hypotheses.priors[f];
+      if (of !== part.ref || fault.of !== "part") return false;
+      return pin === null || junctionPins(part, fault.junction)?.includes(pin) === true;
+    })
+      ? 1
+      : 0,
+  );
+  const minutes = minutesOf(board, bench, action);
+  return {
+    action,
+    row: [],
+    minutes,
+    allMinutes: minutes + 2 * MINUTES.measure + minutesOf(board, bench, back),
+    outcomes: [
+      { word: `${part.ref} by itself reads faulty`, low: null, high: null },
+      { word: `${part.ref} by itself reads good`, low: null, high: null },
+    ],
+    shares: [faulty, faulty.map((share) => 1 - share)],
+    inHand: part.ref,
+    lossMoney: 0,
+  };
+}

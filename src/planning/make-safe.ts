@@ -1,0 +1,117 @@
+import { type StoreOfCharge, storesOfCharge } from "../board/stores-of-charge.ts";
+import { type DischargeState, dischargeState } from "../safety/discharge.ts";
+import { dischargeResistor } from "../safety/discharge-resistor.ts";
+import type { PlanningInput } from "./planning-input.ts";
+import type { Action, Expectation } from "./proposal.ts";
+
+/** A step that safety or order demands, with its reason; no sum decides it. */
+export interface DueStep {
+  readonly action: Action;
+  readonly row: readonly Action[];
+  readonly why: string;
+  readonly expect: readonly Expectation[];
+}
+
+/**
+ * What has to happen before any cold check: power off, every store of charge proven below 10 V at its own pins, a discharge
+ * resistor clipped where one is not, and taken off again once the stores are empty. Null when the cold checks are open.
+ */
+export function makeSafe({ board, timeline }: PlanningInput): DueStep | null {
+  const { now } = timeline;
+  if (now.powered)
+    return {
+      action: { do: "unpower" },
+      row: [],
+      why: "Nothing is touched on a live board. Write down what was seen, then switch off and pull the plug.",
+      expect: [],
+    };
+  const state = dischargeState(board, timeline, storesOfCharge(board));
+  if (state.charged.length > 0) return dischargeStep(board, timeline.now.clips, state);
+  if (state.unproven.length > 0) return proveStep(state.unproven, timeline.entries.length === 0);
+  const clip = now.clips[0];
+  if (clip === undefined) return null;
+  return {
+    action: { do: "unclip", at: clip.at, ohms: clip.ohms },
+    row: [],
+    why: "Every store of charge is empty. The resistor comes off: it would show in every reading across it, and it must be off before power.",
+    expect: [],
+  };
+}
+
+function voltsAt({ part, pins }: StoreOfCharge): Action {
+  return { do: "measure", mode: "dcv", red: `${part}.${pins[0]}`, black: `${part}.${pins[1]}` };
+}
+
+function proveStep(unproven: readonly StoreOfCharge[], first: boolean): DueStep {
+  const [head, ...rest] = unproven.map(voltsAt);
+  return {
+    action: head,
+    row: rest,
+    why: first
+      ? "Nothing says yet that this board is dead: volts across every store of charge, at its own pins, before anything else is touched."
+      : "Since power was last on these have not been proven empty: below 10 V at each one's own pins opens the cold checks.",
+    expect: [
+      { if: "below 10 V", low: -10, high: 10, unit: "V", probability: 0.9, means: "empty: go on" },
+      {
+        if: "10 V or more",
+        low: 10,
+        high: null,
+        unit: "V",
+        probability: 0.1,
+        means: "still charged: discharge it through a resistor, then measure again",
+      },
+    ],
+  };
+}
+
+function dischargeStep(
+  board: PlanningInput["board"],
+  clips: PlanningInput["timeline"]["now"]["clips"],
+  { charged }: DischargeState,
+): DueStep {
+  const worst = charged.reduce((most, next) => (Math.abs(next.volts) > Math.abs(most.volts) ? next : most));
+  const [plus, minus] = worst.store.pins.map((pin) => `${worst.store.part}.${pin}`);
+  const clipped = clips.some(({ at }) => samePair(board, at, [plus, minus]));
+  const farads = parallelFarads(board, worst.store);
+  const resistor = dischargeResistor(farads, worst.volts);
+  const seconds = Math.ceil(resistor.seconds);
+  if (clipped)
+    return {
+      action: voltsAt(worst.store),
+      row: [],
+      why: `The resistor on ${worst.store.part} needs about ${seconds} s to bring it below 10 V. Then read again, with the resistor left on.`,
+      expect: [],
+    };
+  return {
+    action: { do: "clip", at: [plus, minus], ohms: resistor.ohms },
+    row: [],
+    why: `${worst.store.part} holds ${Math.abs(worst.volts).toFixed(0)} V (${resistor.joules.toFixed(resistor.joules < 1 ? 2 : 0)} J). Clip ${resistor.ohms} ohm, 10 W, across its own pins: about ${seconds} s to fall below 10 V, ${resistor.peakWatts.toFixed(0)} W at first. Then measure again.`,
+    expect: [],
+  };
+}
+
+function netOf(board: PlanningInput["board"], place: string): string {
+  const dot = place.indexOf(".");
+  return dot < 0 ? place : (board.parts.get(place.slice(0, dot))?.pins.get(place.slice(dot + 1)) ?? place);
+}
+
+function samePair(board: PlanningInput["board"], a: readonly string[], b: readonly string[]): boolean {
+  const nets = (pair: readonly string[]) =>
+    pair
+      .map((place) => netOf(board, place))
+      .sort()
+      .join(" ");
+  return nets(a) === nets(b);
+}
+
+/** All capacitance between the store's two nets: what is soldered in parallel empties through the same resistor. */
+function parallelFarads(board: PlanningInput["board"], store: StoreOfCharge): number {
+  const own = board.parts.get(store.part);
+  if (own === undefined) return store.farads ?? 0;
+  const nets = store.pins.map((pin) => own.pins.get(pin));
+  let farads = 0;
+  for (const part of board.parts.values())
+    if (part.kind === "capacitor" && [...part.pins.values()].every((net) => nets.includes(net)))
+      farads += part.value.farads ?? 0;
+  return farads;
+}

@@ -1,0 +1,33 @@
+/** Every number the planner assumes, with where it comes from. Money and time of parts stand in `money/`. */
+export const PLANNING_RATES = {
+  /** Hypotheses weighed one by one; the rest is carried as one lump per explanation. Bound on work, not a fact. */
+  hypotheses: 160,
+  /** Explanations weighed one by one, and the share of probability at which the list may end. */
+  cores: 14,
+  coreShare: 0.985,
+  /** Bench minutes that finding out costs per bit still unknown about what to replace. From memory: a check of 0.4
+   *  minutes gives a fifth of a bit on the average; isolating a part takes 5-10 minutes for about a bit. */
+  minutesPerBit: 3,
+  /** Two outcomes are told apart when they differ by this many combined spreads. Statistics: 0.3 % overlap. */
+  tellApartSpreads: 3,
+  /** What no calculation of spread covers: probe contact, the last digits. From memory. */
+  floorVolts: 0.01,
+  floorOhms: 0.15,
+  floorShare: 0.03,
+  /** A single reading is a probe slip this often; no answer is believed beyond it. From memory. */
+  slip: 0.01,
+  /** A part that nothing has named yet: price and minutes of curing it, from memory (a small part of section 5 of the
+   *  trade notes, and the ten minutes a replacement takes). */
+  unlistedMoney: 2,
+  unlistedMinutes: 15,
+  /** Explanations' probability that no explanation covers: share of it that a careful job still repairs. From memory. */
+  remainderRepaired: 0.4,
+  /** An action that costs this share of the agreed price shows what could waste the money (the design's rule). */
+  spendingShare: 0.1,
+  /** Least gain in money, above its own cost, for which a check is worth naming. Below it the sum is noise. */
+  leastGain: 0.02,
+  /** Parts weighed for a lift, a look or a removal. Bound on work. */
+  handledParts: 16,
+  /** Least chance of being faulty at which a part is replaced without first being taken in hand. From memory. */
+  replaceAt: 0.5,
+} as const;

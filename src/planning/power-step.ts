@@ -1,0 +1,145 @@
+import type { Observed } from "../bench/event.ts";
+import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
+import type { Fault } from "../board/fault.ts";
+import type { Belief } from "../diagnosis/belief.ts";
+import { MINUTES } from "../money/minutes.ts";
+import type { PriorTable } from "../priors/fault-prior.ts";
+import { OBSERVED, outcomeChances } from "../priors/power-outcomes.ts";
+import { lastPowerIndex } from "../safety/discharge.ts";
+import { forecastPower } from "../safety/forecast.ts";
+import { firstFeed } from "../safety/limiter.ts";
+import { percent } from "./faults-in-words.ts";
+import { faultsOf, type Hypotheses } from "./hypotheses.ts";
+import type { PlanningInput } from "./planning-input.ts";
+import type { Action, Forecast } from "./proposal.ts";
+import type { RepairModel } from "./repair-model.ts";
+import type { FindingStep } from "./steps.ts";
+
+const CHANGES: ReadonlySet<string> = new Set([
+  "replace",
+  "remove",
+  "restore",
+  "lift",
+  "refit",
+  "clean",
+  "resolder",
+]);
+/** What a lamp shows where nothing hard is wrong (trade.md 6.3). */
+const LAMP_FINE: ReadonlySet<Observed> = new Set(["quiet", "lamp-dark", "lamp-dim"]);
+/** Power is never tried only to find out when something breaks more often than this. From memory. */
+const BREAKS_MOST = 0.25;
+const BREAK_LEAST = 0.005;
+const MOST_BREAKS = 6;
+
+/** The last power-up with what was seen, and whether the board has been worked on since; null: never powered here. */
+export function lastPower(
+  timeline: Timeline,
+): { readonly entry: TimelineEntry; readonly seen: readonly Observed[]; readonly changed: boolean } | null {
+  const at = lastPowerIndex(timeline);
+  const entry = timeline.entries[at];
+  if (entry === undefined || entry.event.do !== "power") return null;
+  const { observed } = entry.event;
+  const seen = observed === undefined ? [] : typeof observed === "string" ? [observed] : observed;
+  return { entry, seen, changed: timeline.entries.slice(at + 1).some(({ event }) => CHANGES.has(event.do)) };
+}
+
+/**
+ * The next power-up this bench can do: the lamp first where it has one, mains once the lamp showed nothing hard. Null where the
+ * board as it is has been powered that way already: doing it again tells nothing.
+ */
+export function powerAction({ timeline, equipment }: PlanningInput): Action | null {
+  const first = firstFeed(equipment);
+  const last = lastPower(timeline);
+  const start: Action =
+    first.feed === "lamp" && first.watts !== null
+      ? { do: "power", feed: "lamp", watts: first.watts }
+      : { do: "power", feed: "mains" };
+  if (last === null || last.changed || last.entry.event.do !== "power") return start;
+  const fine = last.seen.length > 0 && last.seen.every((seen) => LAMP_FINE.has(seen));
+  return last.entry.event.feed === "lamp" && fine ? { do: "power", feed: "mains" } : null;
+}
+
+/** The forecast shown with every power-up. */
+export function powerForecast(
+  input: PlanningInput,
+  belief: Belief,
+  priors: PriorTable,
+  action: Action,
+): Forecast {
+  const { anyBreaks, breaks } = forecastPower(belief, priors, input.timeline.now.off);
+  const lampPassed =
+    action.do === "power" && action.feed === "mains" && firstFeed(input.equipment).feed === "lamp";
+  return {
+    anyBreaks,
+    breaks: breaks
+      .filter(({ probability }) => probability >= BREAK_LEAST)
+      .slice(0, MOST_BREAKS)
+      .map(({ part, probability, because }) => ({
+        part,
+        probability,
+        because:
+          because === null
+            ? "some parts die at switch-on with nothing else wrong"
+            : `${because.fault} may still be there (${percent(because.probability)})`,
+      })),
+    advice: lampPassed
+      ? "The lamp showed nothing hard: now through the right fuse, motor unplugged where it can be."
+      : firstFeed(input.equipment).advice,
+  };
+}
+
+/**
+ * Power-up as a step that finds something out, at its own risk: what is seen follows from the faults present, and what breaks is
+ * charged to it. Null where the same power-up has been done, or where more than a quarter of the belief says that something breaks.
+ */
+export function powerFinding(
+  input: PlanningInput,
+  hypotheses: Hypotheses,
+  model: RepairModel,
+  anyBreaks: number,
+): FindingStep | null {
+  const action = powerAction(input);
+  if (action === null || action.do !== "power" || anyBreaks > BREAKS_MOST) return null;
+  const { board, timeline } = input;
+  const setup = { feed: action.feed, off: timeline.now.off };
+  const shares = OBSERVED.map(() => new Float64Array(hypotheses.list.length));
+  const known = new Map<string, readonly number[]>();
+  hypotheses.list.forEach((hypothesis, h) => {
+    const faults = faultsOf(hypothesis, hypotheses);
+    const key = faults.join(",");
+    const chances =
+      known.get(key) ??
+      chancesOf(
+        board,
+        faults.map((f) => hypotheses.priors[f].fault),
+        setup,
+      );
+    known.set(key, chances);
+    chances.forEach((chance, o) => {
+      shares[o][h] = chance;
+    });
+  });
+  let lossMoney = 0;
+  model.groups.forEach(({ breakMoney }, g) => {
+    lossMoney += breakMoney * model.weights[g];
+  });
+  return {
+    action,
+    row: [],
+    minutes: MINUTES.power,
+    allMinutes: MINUTES.power + MINUTES.unpower + model.proofMinutes,
+    outcomes: OBSERVED.map((word) => ({ word, low: null, high: null })),
+    shares,
+    inHand: null,
+    lossMoney,
+  };
+}
+
+function chancesOf(
+  board: PlanningInput["board"],
+  faults: readonly Fault[],
+  setup: Parameters<typeof outcomeChances>[2],
+): readonly number[] {
+  const chances = outcomeChances(board, faults, setup);
+  return OBSERVED.map((word) => chances.get(word) ?? 0);
+}

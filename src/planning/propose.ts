@@ -1,0 +1,34 @@
+/** The next step of a job: made safe first, then whatever the sum of minutes, money and chances says. */
+import { storesOfCharge } from "../board/stores-of-charge.ts";
+import type { Belief } from "../diagnosis/belief.ts";
+import type { Predictor } from "../meter/prediction.ts";
+import type { PriorTable } from "../priors/fault-prior.ts";
+import { dueProposal } from "./cards.ts";
+import { closingStep } from "./closing.ts";
+import { decide } from "./decide.ts";
+import { planningHypotheses } from "./hypotheses.ts";
+import { makeSafe } from "./make-safe.ts";
+import { absentParts, type PlanningInput } from "./planning-input.ts";
+import type { Proposal } from "./proposal.ts";
+import { repairModel } from "./repair-model.ts";
+
+/**
+ * Proposes the next action of a job. Order alone decides what safety demands (switch off, prove discharged, take the resistor
+ * off) and the closing of a board that has run; everything else is the action with the best expected margin: a check, a row of checks, a
+ * look, a lift, a replacement, power-up, or stopping. Deterministic.
+ * @param belief - what is believed after the whole log
+ * @param predictor - of the board with the bench as it is now
+ */
+export function propose(
+  input: PlanningInput,
+  belief: Belief,
+  priors: PriorTable,
+  predictor: Predictor,
+): Proposal {
+  const { board, timeline, terms } = input;
+  const hypotheses = planningHypotheses(belief, absentParts(input));
+  const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
+  const due = closingStep(timeline) ?? makeSafe(input);
+  if (due !== null) return dueProposal(input, due, model);
+  return decide(input, belief, priors, predictor, hypotheses, model);
+}

@@ -1,0 +1,177 @@
+import type { BenchState } from "../bench/bench-state.ts";
+import type { Board } from "../board/board.ts";
+import { MINUTES } from "../money/minutes.ts";
+import { isObtainable, partPrice } from "../money/prices.ts";
+import type { Terms } from "../money/terms.ts";
+import type { PriorTable } from "../priors/fault-prior.ts";
+import { minutesOf } from "./action-minutes.ts";
+import { faultsOf, type Hypotheses, type Hypothesis } from "./hypotheses.ts";
+import { PLANNING_RATES } from "./planning-rates.ts";
+import type { Action } from "./proposal.ts";
+
+/** One thing to cure: a part to replace, or dirt between two nets to clean away. */
+interface Cure {
+  readonly name: string;
+  readonly money: number;
+  readonly minutes: number;
+  readonly possible: boolean;
+}
+
+/** All hypotheses that the same cures repair. */
+export interface RepairGroup {
+  /** indices into `RepairModel.cures` */
+  readonly cures: readonly number[];
+  /** names in one breath, for words and keys */
+  readonly key: string;
+  readonly possible: boolean;
+  /** stands for parts nobody has named: it can be found, but not replaced from here */
+  readonly unlisted: boolean;
+  /** money that a power-up with this left uncured destroys, on the average */
+  readonly breakMoney: number;
+  /** margin of a job known from the start to be this */
+  readonly knownValue: number;
+}
+
+/** What every hypothesis costs to repair. Made once per proposal. */
+export interface RepairModel {
+  readonly cures: readonly Cure[];
+  readonly groups: readonly RepairGroup[];
+  /** group of each hypothesis */
+  readonly groupOf: Int16Array;
+  /** groups' weights with everything still possible */
+  readonly weights: Float64Array;
+  readonly terms: Terms;
+  readonly perMinute: number;
+  /** money of one power-up test, cold re-check and safe ending included */
+  readonly testMoney: number;
+  /** minutes of proving the stores of charge empty again after power */
+  readonly proofMinutes: number;
+  /** chance that one fitted part is bad or put in wrong */
+  readonly fittedBad: number;
+}
+
+/** What curing one name (a part's reference, or `NET1~NET2`) takes from the bench as it stands. */
+export function cureAction(board: Board, name: string): Action | null {
+  if (board.parts.has(name)) return { do: "replace", part: name };
+  const nets = name.split("~");
+  const touching = [...board.parts.values()].find((part) =>
+    nets.every((net) => [...part.pins.values()].includes(net)),
+  );
+  const near =
+    touching ?? [...board.parts.values()].find((part) => [...part.pins.values()].includes(nets[0]));
+  return near === undefined ? null : { do: "clean", part: near.ref };
+}
+
+/** Groups the hypotheses by what repairs them and prices each group. */
+export function repairModel(
+  hypotheses: Hypotheses,
+  board: Board,
+  bench: BenchState,
+  terms: Terms,
+  priors: PriorTable,
+  storeCount: number,
+): RepairModel {
+  const perMinute = terms.ratePerHour / 60;
+  const cures: Cure[] = [];
+  const cureIndex = new Map<string, number>();
+  const cureAt = (name: string): number => {
+    const known = cureIndex.get(name);
+    if (known !== undefined) return known;
+    cureIndex.set(name, cures.push(priceCure(board, bench, name, terms)) - 1);
+    return cures.length - 1;
+  };
+  // two repeated readings, power with its ending, and the proof that it is discharged again
+  const proofMinutes = MINUTES.measure * storeCount;
+  const testMinutes = 2 * MINUTES.measure + MINUTES.power + MINUTES.unpower + proofMinutes;
+  const fittedBad = priors.fittedBad.new + priors.fittedBad.fittedWrong;
+  const base = { terms, perMinute, testMoney: testMinutes * perMinute, proofMinutes, fittedBad };
+  const breakMoney = breakMoneyByFault(board, bench, terms, priors);
+  const built = new Map<string, { members: number[]; weight: number; lost: number }>();
+  hypotheses.list.forEach((hypothesis, h) => {
+    const key = groupKey(hypothesis);
+    const group = built.get(key) ?? { members: [], weight: 0, lost: 0 };
+    const faults = faultsOf(hypothesis, hypotheses);
+    const lost = Math.min(
+      terms.agreedPrice,
+      faults.reduce((sum, f) => sum + breakMoney[f], 0),
+    );
+    group.members.push(h);
+    group.weight += hypothesis.weight;
+    group.lost += hypothesis.weight * lost;
+    built.set(key, group);
+  });
+  const groupOf = new Int16Array(hypotheses.list.length);
+  const weights = new Float64Array(built.size);
+  const groups = [...built.values()].map((group, g): RepairGroup => {
+    const first = hypotheses.list[group.members[0]];
+    for (const h of group.members) groupOf[h] = g;
+    weights[g] = group.weight;
+    const cureList = first.dead.map(cureAt);
+    const lost = group.weight > 0 ? group.lost / group.weight : 0;
+    return priceGroup(cureList, first, lost, cures, base);
+  });
+  return { cures, groups, groupOf, weights, ...base };
+}
+
+function groupKey(hypothesis: Hypothesis): string {
+  return hypothesis.dead.join("+") + (hypothesis.unlisted ? "+*" : "");
+}
+
+function priceCure(board: Board, bench: BenchState, name: string, terms: Terms): Cure {
+  const part = board.parts.get(name);
+  const action = cureAction(board, name);
+  return {
+    name,
+    money: part === undefined ? 0 : partPrice(part, terms.newBoardPrice),
+    minutes: action === null ? 0 : minutesOf(board, bench, action),
+    possible: part === undefined ? action !== null : isObtainable(part),
+  };
+}
+
+type Base = Pick<RepairModel, "terms" | "perMinute" | "testMoney" | "fittedBad">;
+
+function priceGroup(
+  cureList: readonly number[],
+  first: Hypothesis,
+  breakMoney: number,
+  cures: readonly Cure[],
+  { terms, perMinute, testMoney, fittedBad }: Base,
+): RepairGroup {
+  const possible = cureList.every((c) => cures[c].possible);
+  const unlistedMoney = first.unlisted
+    ? PLANNING_RATES.unlistedMoney + PLANNING_RATES.unlistedMinutes * perMinute
+    : 0;
+  const cost = cureList.reduce(
+    (sum, c) => sum + cures[c].money + cures[c].minutes * perMinute,
+    unlistedMoney,
+  );
+  const bad = 1 - (1 - fittedBad) ** cureList.length;
+  const known = terms.agreedPrice - cost - testMoney - bad * (testMoney + cost);
+  return {
+    cures: cureList,
+    key: groupKey(first),
+    possible,
+    unlisted: first.unlisted,
+    breakMoney,
+    knownValue: possible ? Math.max(known, terms.feeIfNotRepaired) : terms.feeIfNotRepaired,
+  };
+}
+
+/** For each fault of the table, the money that one power-up with it still present destroys on the average. */
+function breakMoneyByFault(board: Board, bench: BenchState, terms: Terms, priors: PriorTable): Float64Array {
+  const money = new Float64Array(priors.faults.length);
+  const childMoney = new Map<string, number>();
+  for (const { parent, child, rate } of priors.knockOns) {
+    const name = priors.faults[child].part;
+    const part = board.parts.get(name);
+    if (part === undefined || bench.off.has(name)) continue;
+    let loss = childMoney.get(name);
+    if (loss === undefined) {
+      const { money: price, minutes } = priceCure(board, bench, name, terms);
+      loss = isObtainable(part) ? price + (minutes * terms.ratePerHour) / 60 : terms.agreedPrice;
+      childMoney.set(name, loss);
+    }
+    money[parent] += -Math.expm1(-rate) * loss;
+  }
+  return money;
+}

@@ -1,0 +1,72 @@
+import type { Outcome, Partition } from "./check-outcomes.ts";
+import type { Hypotheses } from "./hypotheses.ts";
+import type { Action } from "./proposal.ts";
+import type { RepairModel } from "./repair-model.ts";
+import { jobValue } from "./value.ts";
+
+/** A step that finds something out: what it takes, and what may come of it. */
+export interface FindingStep {
+  readonly action: Action;
+  /** further checks of the same set-up, included in the outcomes */
+  readonly row: readonly Action[];
+  /** of the action alone */
+  readonly minutes: number;
+  /** of everything the outcomes need: the row, and what has to be put back */
+  readonly allMinutes: number;
+  readonly outcomes: readonly Outcome[];
+  /** P(outcome | hypothesis), one array over the hypotheses for each outcome */
+  readonly shares: readonly Float64Array[];
+  /** the part on whose own pins the probes stand */
+  readonly inHand: string | null;
+  /** money that the step itself is expected to destroy (power only) */
+  readonly lossMoney: number;
+}
+
+/** The shares of a partition: one where the hypothesis leads to the outcome, else zero. */
+export function partitionShares({ classOf, outcomes }: Partition): Float64Array[] {
+  const shares = outcomes.map(() => new Float64Array(classOf.length));
+  classOf.forEach((outcome, h) => {
+    shares[outcome][h] = 1;
+  });
+  return shares;
+}
+
+/**
+ * Expected worth of the job after a step, before the step's own cost. A slipped reading lets a little of every hypothesis through
+ * whatever came out.
+ * @param slip - chance that the outcome says nothing
+ */
+export function valueAfter(
+  shares: readonly Float64Array[],
+  hypotheses: Hypotheses,
+  model: RepairModel,
+  minutesPerBit: number,
+  slip: number,
+): number {
+  let value = 0;
+  const weights = new Float64Array(model.groups.length);
+  for (const share of shares) {
+    weights.fill(0);
+    let reached = 0;
+    for (let h = 0; h < share.length; h++) reached += share[h] * hypotheses.list[h].weight;
+    if (reached === 0) continue;
+    for (let h = 0; h < share.length; h++) {
+      const kept = (1 - slip) * share[h] + slip * reached;
+      weights[model.groupOf[h]] += kept * hypotheses.list[h].weight;
+    }
+    value += jobValue(weights, model, minutesPerBit);
+  }
+  return value;
+}
+
+/** Probability of each outcome among the hypotheses weighed. */
+export function outcomeProbabilities(
+  shares: readonly Float64Array[],
+  hypotheses: Hypotheses,
+): readonly number[] {
+  const weights = shares.map((share) =>
+    hypotheses.list.reduce((sum, { weight }, h) => sum + share[h] * weight, 0),
+  );
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  return weights.map((weight) => (total > 0 ? weight / total : 0));
+}

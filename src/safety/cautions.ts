@@ -1,0 +1,134 @@
+import type { Feed, JobEvent, MeasureMode } from "../bench/event.ts";
+
+/** One caution: what a careful bench does without thinking, at the step it concerns. */
+interface Caution {
+  readonly id: string;
+  readonly words: string;
+  /** where the fact comes from */
+  readonly source: string;
+}
+
+const LAW =
+  "Local codes and the rules for licensed electrical work come first; where they say otherwise, follow them.";
+
+const CAUTIONS = {
+  voltageProof: {
+    id: "voltage-proof",
+    words:
+      "Unplug it and wait. Highest DC range, one hand, probes on the capacitor's own pins: bleeders and dark LEDs prove nothing.",
+    source: "trade.md 1.3, common practice",
+  },
+  notAScrewdriver: {
+    id: "resistor-not-screwdriver",
+    words:
+      "Discharge through the resistor with insulated clips, never with a screwdriver; the resistor gets hot.",
+    source: "trade.md 1.3",
+  },
+  unplugFirst: {
+    id: "unplug-first",
+    words: "Switch off, pull the plug, and count the bus as charged until it has been measured again.",
+    source: "trade.md 1.3, common practice",
+  },
+  heldSafe: {
+    id: "still-empty",
+    words:
+      "The bus can creep back up: if anything was left a while, measure its volts again before touching.",
+    source: "trade.md 1.3 (dielectric absorption), from memory",
+  },
+  hotIron: {
+    id: "hot-iron",
+    words: "Hot iron and fumes: eye protection and extraction; gloves for burnt resin.",
+    source: "trade.md 1.3, common practice",
+  },
+  dryBeforePower: {
+    id: "dry-before-power",
+    words: "Take a picture first. No power until it is fully dry: hours of warm air, not minutes.",
+    source: "trade.md 1.1 step 4, common practice",
+  },
+  padsLift: {
+    id: "pads-lift",
+    words:
+      "Pads lift, most of all on single-sided boards: add fresh solder, preheat, do not pull. A cut-out module does not go back.",
+    source: "trade.md 1.9 and section 5, from memory",
+  },
+  insulationBack: {
+    id: "insulation-back",
+    words: "Fit the same insulation pad and fresh paste as before; then check the tab against the heatsink.",
+    source: "trade.md 1.8 mistake 9, common practice",
+  },
+  powerUp: {
+    id: "power-up",
+    words:
+      "Hands off while it is live: clip meters on before power, cover the board, wear eye protection, parts can burst. Bus minus is at mains potential.",
+    source: "trade.md 1.3 and 6.1, common practice",
+  },
+  isolation: {
+    id: "isolate-the-unit",
+    words: "Isolate the board under test, not the instrument; an RCD helps but is no licence to touch.",
+    source: "trade.md 1.3, S33-S35",
+  },
+  lampLimit: {
+    id: "lamp-limits-mains-only",
+    words: "The lamp limits what the mains gives, not the energy stored in the bus capacitors.",
+    source: "trade.md 6.2, computed",
+  },
+  benchPolarity: {
+    id: "bench-polarity",
+    words: "Check the polarity twice and never exceed the rail's own voltage.",
+    source: "trade.md 6.1, common practice",
+  },
+  noInsulationTester: {
+    id: "no-insulation-tester",
+    words: "No insulation tester on a populated board: it kills chips and over-volts capacitors.",
+    source: "trade.md 3.14 lesson 7",
+  },
+} as const satisfies Record<string, Caution>;
+
+type CautionName = keyof typeof CAUTIONS;
+
+/** What of an action decides its cautions. */
+interface CautionedAction {
+  readonly do: JobEvent["do"];
+  readonly mode?: MeasureMode;
+  readonly feed?: Feed;
+}
+
+/** Actions of the same kind carry the same cautions; a hand inside a mains board always carries the local-codes line. */
+function cautionNames(action: CautionedAction): readonly CautionName[] {
+  switch (action.do) {
+    case "measure":
+      if (action.mode === "dcv" || action.mode === "acv") return ["voltageProof"];
+      return action.mode === "ohms" ? ["heldSafe", "noInsulationTester"] : ["heldSafe"];
+    case "clip":
+    case "unclip":
+      return ["notAScrewdriver", "heldSafe"];
+    case "unpower":
+      return ["unplugFirst"];
+    case "clean":
+      return ["dryBeforePower"];
+    case "lift":
+    case "refit":
+    case "resolder":
+      return ["heldSafe", "hotIron"];
+    case "remove":
+    case "restore":
+      return ["heldSafe", "hotIron", "padsLift"];
+    case "replace":
+      return ["heldSafe", "hotIron", "padsLift", "insulationBack"];
+    case "power":
+      if (action.feed === "lamp") return ["powerUp", "isolation", "lampLimit"];
+      return action.feed === "bench" ? ["powerUp", "benchPolarity"] : ["powerUp", "isolation"];
+    default:
+      return [];
+  }
+}
+
+/** Dangers that also call on local codes and licensed practice. */
+const UNDER_LAW: ReadonlySet<JobEvent["do"]> = new Set(["power", "unpower", "clip"]);
+
+/** The cautions that belong to one step, in plain words; empty where the step hurts nobody. */
+export function cautionsFor(action: CautionedAction): readonly string[] {
+  const words: string[] = cautionNames(action).map((name) => CAUTIONS[name].words);
+  const voltageProof = action.do === "measure" && (action.mode === "dcv" || action.mode === "acv");
+  return UNDER_LAW.has(action.do) || voltageProof ? [...words, LAW] : words;
+}
