@@ -27,7 +27,7 @@ describe("a line at the prompt", () => {
     expect(typed("done", { action: { do: "lift", place: "Q1.c" }, row: [] })).toEqual([
       { do: "lift", place: "Q1.c", ...TIMED },
     ]);
-    expect(typed("bulged", { action: { do: "look", part: "C1", finding: "clean" }, row: [] })).toEqual([
+    expect(typed("bulged", { action: { do: "look", part: "C1" }, row: [] })).toEqual([
       { do: "look", part: "C1", finding: "bulged", ...TIMED },
     ]);
     const power = { action: { do: "power", feed: "lamp", watts: 100 }, row: [] } as const;
