@@ -1,0 +1,56 @@
+/** The server's calls, with its one-line problems as errors. */
+import type {
+  AppendAnswer,
+  BoardAnswer,
+  BoardList,
+  CreateJobAnswer,
+  CreateJobRequest,
+  ErrorAnswer,
+  JobAnswer,
+  JobList,
+} from "../wire/job-api.ts";
+import type { KeptEvent } from "./job-event.ts";
+
+/** The server answered, and said no: trying the same again will not help. */
+export class Refused extends Error {}
+/** The server could not be reached: what was to be sent stays on this device and is sent later. */
+export class Away extends Error {}
+
+const PATIENCE_MS = 8_000;
+
+async function call<Answer>(path: string, request: RequestInit = {}): Promise<Answer> {
+  let response: Response;
+  try {
+    response = await fetch(`/api${path}`, { ...request, signal: AbortSignal.timeout(PATIENCE_MS) });
+  } catch {
+    throw new Away("the bench computer does not answer");
+  }
+  const json = response.headers.get("content-type")?.includes("json") === true;
+  if (!json || response.status >= 500) throw new Away(`the bench computer answered ${response.status}`);
+  const body = (await response.json()) as Answer | ErrorAnswer;
+  if (!response.ok) throw new Refused((body as ErrorAnswer).error ?? `refused (${response.status})`);
+  return body as Answer;
+}
+
+function post<Answer>(path: string, body: unknown): Promise<Answer> {
+  return call(path, {
+    method: "POST",
+    headers: { "content-type": "application/json" },
+    body: JSON.stringify(body),
+  });
+}
+
+export const api = {
+  jobs: () => call<JobList>("/jobs"),
+  job: (id: string) => call<JobAnswer>(`/jobs/${id}`),
+  create: (request: CreateJobRequest) => post<CreateJobAnswer>("/jobs", request),
+  append: (id: string, events: readonly KeptEvent[]) => post<AppendAnswer>(`/jobs/${id}/events`, { events }),
+  picture: (id: string, picture: string, data: Blob) =>
+    call<unknown>(`/jobs/${id}/pictures/${picture}`, {
+      method: "POST",
+      headers: { "content-type": data.type },
+      body: data,
+    }),
+  boards: () => call<BoardList>("/boards"),
+  board: (id: string) => call<BoardAnswer>(`/boards/${id}`),
+};

@@ -1,0 +1,11 @@
+/** Chooses the screen. */
+import { BenchScreen } from "./bench/bench-screen.tsx";
+import { IntakeScreen } from "./intake/intake-screen.tsx";
+import { JobsScreen } from "./jobs/jobs-screen.tsx";
+import { useRoute } from "./route.ts";
+
+export function App() {
+  const route = useRoute();
+  if (route.screen === "job") return <BenchScreen key={route.id} id={route.id} />;
+  return route.screen === "new" ? <IntakeScreen /> : <JobsScreen />;
+}

@@ -1,0 +1,170 @@
+/** The keys that answer a card, by what the card asks for. */
+import { useState } from "react";
+import type { BenchView, CardView } from "../../wire/bench-view.ts";
+import { field } from "../job-event.ts";
+import { FINDINGS, OBSERVED, VERDICTS, verdictWords } from "../words.ts";
+import type { Hands } from "./bench-screen.tsx";
+import { ReadingKeys } from "./reading-keys.tsx";
+import { ReplaceForm } from "./replace-form.tsx";
+
+export interface AnswerProps {
+  readonly card: CardView;
+  readonly view: BenchView;
+  readonly hands: Hands;
+  readonly disabled: boolean;
+}
+
+export function AnswerKeys(props: AnswerProps) {
+  switch (props.card.action.do) {
+    case "measure":
+      return <ReadingKeys {...props} />;
+    case "look":
+      return <FindingKeys {...props} />;
+    case "power":
+      return <ObservedKeys {...props} />;
+    case "replace":
+      return <ReplaceForm {...props} />;
+    case "answer":
+      return <TextAnswer {...props} name="answer" label="What the customer says" />;
+    case "calibrate":
+      return <TextAnswer {...props} name="reading" label="What the meter shows" />;
+    case "close":
+      return <VerdictKeys {...props} />;
+    default:
+      return <DoneKey {...props} />;
+  }
+}
+
+function DoneKey({ card, hands, disabled }: AnswerProps) {
+  return (
+    <button
+      type="button"
+      className="primary tall"
+      data-key="d"
+      disabled={disabled}
+      onClick={() => hands.done(card.action)}
+    >
+      Done
+    </button>
+  );
+}
+
+function FindingKeys({ card, hands, disabled }: AnswerProps) {
+  return (
+    <fieldset className="keys" aria-label="What you see">
+      {FINDINGS.map(({ finding, words }, index) => (
+        <button
+          type="button"
+          key={finding}
+          data-key={index + 1}
+          disabled={disabled}
+          onClick={() => hands.done(card.action, { finding })}
+        >
+          {words}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
+const FEED_WORDS: Readonly<Record<string, string>> = {
+  mains: "straight from the mains",
+  lamp: "through the series lamp",
+  bench: "from the bench supply",
+};
+
+function ObservedKeys({ card, hands, disabled }: AnswerProps) {
+  const [seen, setSeen] = useState<readonly string[]>([]);
+  const feed = field(card.action, "feed") ?? "mains";
+  const watts = field(card.action, "watts");
+  const volts = field(card.action, "volts");
+  const limit = field(card.action, "limitAmps");
+  const figures = [watts && `${watts} W`, volts && `${volts} V`, limit && `limit ${limit} A`].filter(Boolean);
+  const toggle = (name: string) =>
+    setSeen(seen.includes(name) ? seen.filter((other) => other !== name) : [...seen, name]);
+  return (
+    <div className="observed">
+      <p className="feed">
+        Power {FEED_WORDS[feed] ?? feed}
+        {figures.length > 0 && <span className="figure">, {figures.join(", ")}</span>}. Mark all you see, then
+        record.
+      </p>
+      <fieldset className="keys" aria-label="What you see with power on">
+        {OBSERVED.filter(({ feeds }) => feeds.includes(feed)).map((entry, index) => (
+          <button
+            type="button"
+            key={entry.seen}
+            data-key={index + 1}
+            aria-pressed={seen.includes(entry.seen)}
+            disabled={disabled}
+            onClick={() => toggle(entry.seen)}
+          >
+            {entry.words}
+          </button>
+        ))}
+      </fieldset>
+      <button
+        type="button"
+        className="primary tall"
+        data-key="d"
+        disabled={disabled || seen.length === 0}
+        onClick={() => hands.done(card.action, { observed: seen.length === 1 ? seen[0] : seen })}
+      >
+        Record what power showed
+      </button>
+    </div>
+  );
+}
+
+function VerdictKeys({ card, hands, disabled }: AnswerProps) {
+  const proposed = field(card.action, "verdict") ?? "";
+  return (
+    <div className="verdict-keys">
+      <button
+        type="button"
+        className="primary tall"
+        data-key="d"
+        disabled={disabled}
+        onClick={() => hands.done(card.action)}
+      >
+        Close the job: {verdictWords(proposed)}
+      </button>
+      <details>
+        <summary>Another verdict</summary>
+        <div className="keys">
+          {VERDICTS.filter(({ verdict }) => verdict !== proposed).map(({ verdict, words }) => (
+            <button
+              type="button"
+              key={verdict}
+              disabled={disabled}
+              onClick={() => hands.done({ do: "close", verdict })}
+            >
+              {words}
+            </button>
+          ))}
+        </div>
+      </details>
+    </div>
+  );
+}
+
+function TextAnswer({ card, hands, disabled, name, label }: AnswerProps & { name: string; label: string }) {
+  const [text, setText] = useState("");
+  const value = name === "reading" ? Number(text.replace(",", ".")) : text.trim();
+  const missing = text.trim() === "" || (typeof value === "number" && !Number.isFinite(value));
+  return (
+    <form
+      className="entry"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (!missing) hands.done(card.action, { [name]: value });
+      }}
+    >
+      <label htmlFor="text-answer">{label}</label>
+      <input id="text-answer" data-digits="" value={text} onChange={(event) => setText(event.target.value)} />
+      <button type="submit" className="primary" disabled={disabled || missing}>
+        Record
+      </button>
+    </form>
+  );
+}

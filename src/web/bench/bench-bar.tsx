@@ -1,0 +1,62 @@
+/** The bar above the bench: which job, what it has cost so far, and where its log is kept. */
+import type { BenchView } from "../../wire/bench-view.ts";
+import { go } from "../route.ts";
+import type { OpenJob } from "../use-job.ts";
+import { minutes, money } from "../words.ts";
+
+interface Props {
+  readonly open: OpenJob;
+  readonly view: BenchView;
+  onHelp(): void;
+}
+
+export function BenchBar({ open, view, onHelp }: Props) {
+  const job = open.job === "loading" ? null : open.job;
+  return (
+    <header className="bench-bar">
+      <button type="button" className="quiet" onClick={() => go("#/")}>
+        Jobs
+      </button>
+      <div className="bench-title">
+        <h1>{job?.title ?? view.boardName}</h1>
+        <p>
+          {job?.practice != null && <span className="practice-mark">Practice</span>}
+          <span className={view.powered ? "state live" : "state"}>{boardState(view)}</span>
+          <span className="figure">{minutes(view.minutesSpent)}</span>
+          <span className="figure">{money(view.moneySpent, view.currency)}</span>
+        </p>
+      </div>
+      <button type="button" className="quiet wide-only" onClick={onHelp} aria-label="Keyboard help">
+        ?
+      </button>
+      <div className="working" role="status">
+        {open.thinking ? "thinking…" : ""}
+      </div>
+      <SyncLine open={open} />
+    </header>
+  );
+}
+
+function boardState(view: BenchView): string {
+  if (view.powered) return "POWERED";
+  return view.discharged ? "Off, proven dead" : "Off, charge not proven gone";
+}
+
+function SyncLine({ open }: { readonly open: OpenJob }) {
+  const { sync } = open;
+  if (sync.state === "kept") return null;
+  if (sync.state === "waiting")
+    return (
+      <p className="sync" role="status">
+        Kept on this device, not yet on the bench computer ({sync.count}). It is sent by itself.
+      </p>
+    );
+  return (
+    <p className="sync refused" role="alert">
+      The bench computer does not accept this: {sync.problem}{" "}
+      <button type="button" onClick={open.takeBackRefused}>
+        Take it back
+      </button>
+    </p>
+  );
+}

@@ -1,0 +1,47 @@
+/** Where the card stands: the next check, or the end of the job. Read out when it changes. */
+import type { BenchView } from "../../wire/bench-view.ts";
+import { actionKey } from "../job-event.ts";
+import type { OpenJob } from "../use-job.ts";
+import type { Agenda } from "./agenda.ts";
+import type { Hands } from "./bench-screen.tsx";
+import { CheckCard } from "./check-card.tsx";
+import { ClosedCard } from "./closed-card.tsx";
+
+interface Props {
+  readonly open: OpenJob;
+  readonly view: BenchView;
+  readonly agenda: Agenda;
+  readonly hands: Hands;
+}
+
+export function CardPlace({ open, view, agenda, hands }: Props) {
+  const { card } = agenda;
+  const waiting = open.behind && agenda.inRow === null && agenda.chosen === null;
+  return (
+    <section className="card-place" aria-label="Next check" aria-busy={waiting}>
+      <p className="for-readers" aria-live="polite">
+        {waiting ? "" : (card?.headline ?? "The job is closed.")}
+      </p>
+      {open.problem !== null && (
+        <p className="problem" role="alert">
+          {open.problem}
+        </p>
+      )}
+      {view.verdict !== null ? (
+        <ClosedCard open={open} view={view} hands={hands} />
+      ) : card === null ? (
+        <p className="problem">Nothing is proposed. Enter a check of your own, or close the job.</p>
+      ) : (
+        <CheckCard
+          key={`${actionKey(card.action)} ${open.events.length}`}
+          open={open}
+          view={view}
+          card={card}
+          agenda={agenda}
+          hands={hands}
+          waiting={waiting}
+        />
+      )}
+    </section>
+  );
+}

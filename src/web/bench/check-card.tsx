@@ -1,0 +1,120 @@
+/** The card: what to do next, in the largest words where, then the keys to answer with, then why. */
+import { useState } from "react";
+import type { BenchView, CardView } from "../../wire/bench-view.ts";
+import { field, type Outcome } from "../job-event.ts";
+import { SafetyNotice } from "../shell/safety-notice.tsx";
+import type { OpenJob } from "../use-job.ts";
+import { minutes, money } from "../words.ts";
+import type { Agenda } from "./agenda.ts";
+import { AnswerKeys } from "./answer-keys.tsx";
+import type { Hands } from "./bench-screen.tsx";
+import { Expectations } from "./expectations.tsx";
+import { AtStake, PowerForecast } from "./gates.tsx";
+import { Probes } from "./probes.tsx";
+import { SomethingElse } from "./something-else.tsx";
+
+export interface CardProps {
+  readonly open: OpenJob;
+  readonly view: BenchView;
+  readonly card: CardView;
+  readonly agenda: Agenda;
+  readonly hands: Hands;
+  /** the engine has not yet answered for the last entry */
+  readonly waiting: boolean;
+}
+
+export function CheckCard(props: CardProps) {
+  const { card, view, agenda, hands } = props;
+  return (
+    <article className="card" data-do={card.action.do} data-waiting={props.waiting}>
+      <CardHead {...props} />
+      {needsNotice(card) && <SafetyNotice />}
+      {card.cautions.length > 0 && (
+        <ul className="cautions" aria-label="Caution">
+          {card.cautions.map((caution) => (
+            <li key={caution}>{caution}</li>
+          ))}
+        </ul>
+      )}
+      {card.wait !== null && (
+        <p className="wait">
+          <strong>Wait.</strong> {card.wait}
+        </p>
+      )}
+      <Probes card={card} places={view.places} />
+      {card.atStake !== null && <AtStake stake={card.atStake} currency={view.currency} />}
+      {card.forecast !== null && <PowerForecast forecast={card.forecast} />}
+      <PracticeAnswer {...props} />
+      <AnswerKeys card={card} view={view} hands={hands} disabled={props.waiting} />
+      {card.why !== "" && <p className="why">{card.why}</p>}
+      <Expectations card={card} />
+      {card.others.length + card.outlook.repairProbability > 0 && <Outlook card={card} view={view} />}
+      <SomethingElse card={card} view={view} agenda={agenda} hands={hands} />
+    </article>
+  );
+}
+
+function needsNotice(card: CardView): boolean {
+  const mode = field(card.action, "mode");
+  return card.action.do === "power" || (card.action.do === "measure" && (mode === "dcv" || mode === "acv"));
+}
+
+function CardHead({ card, view, agenda }: CardProps) {
+  const cost = [
+    card.minutes > 0 ? minutes(card.minutes) : "",
+    card.money > 0 ? money(card.money, view.currency) : "",
+  ];
+  return (
+    <div className="card-head">
+      <p className="card-kind">
+        {agenda.inRow !== null
+          ? `Same set-up: ${agenda.inRow.number} of ${agenda.inRow.of}`
+          : agenda.chosen !== null
+            ? "Your own choice"
+            : "Next"}
+        {card.row.length > 0 && `, first of a row of ${card.row.length + 1}`}
+      </p>
+      {(agenda.inRow !== null || agenda.chosen !== null) && (
+        <button type="button" className="quiet small" onClick={agenda.clear}>
+          {agenda.inRow !== null ? "Leave the row" : "Back to the proposal"}
+        </button>
+      )}
+      <p className="figure card-cost">{cost.filter((part) => part !== "").join(", ")}</p>
+    </div>
+  );
+}
+
+function Outlook({ card, view }: CardProps | { card: CardView; view: BenchView }) {
+  const { expectedMargin, repairProbability } = card.outlook;
+  return (
+    <p className="outlook">
+      From here: repaired in <b className="figure">{Math.round(repairProbability * 100)} of 100</b> such jobs,
+      worth <b className="figure">{money(expectedMargin, view.currency)}</b> on the average.
+    </p>
+  );
+}
+
+function PracticeAnswer({ open, card, hands, waiting }: CardProps) {
+  const [problem, setProblem] = useState<string | null>(null);
+  const [asking, setAsking] = useState(false);
+  if (open.job === null || open.job === "loading" || open.job.practice === null) return null;
+  if (card.action.do === "close") return null;
+  const ask = () => {
+    setAsking(true);
+    open.practice(card.action).then(
+      (outcome: Outcome) => hands.done(card.action, outcome),
+      (error: Error) => {
+        setAsking(false);
+        setProblem(error.message);
+      },
+    );
+  };
+  return (
+    <div className="practice-answer">
+      <button type="button" data-key="p" onClick={ask} disabled={waiting || asking}>
+        Let the practice board answer
+      </button>
+      {problem !== null && <p role="alert">{problem}</p>}
+    </div>
+  );
+}

@@ -1,0 +1,38 @@
+/** Everything done, oldest first, each line with its undo. Undo appends: nothing is lost. */
+import type { PanelProps } from "./panels.tsx";
+
+export function LogPanel({ view, hands, open }: PanelProps) {
+  const waiting = open.behind ? open.events.length - view.log.length : 0;
+  if (view.log.length === 0) return <p className="aside">Nothing yet.</p>;
+  return (
+    <ol className="log" aria-label="Log">
+      {view.log.map((line) => (
+        <li key={line.logIndex} data-undone={line.undone} data-unexplained={line.unexplained}>
+          <span className="figure log-number">{line.logIndex + 1}</span>
+          <span className="log-words">
+            {line.undone ? <s>{line.words}</s> : line.words}
+            {line.undone && <span className="log-note">undone</span>}
+            {line.unexplained && (
+              <span className="log-note">Nothing explains this one. Measure it again.</span>
+            )}
+          </span>
+          {line.canUndo && !line.undone && line.id !== null && (
+            <button
+              type="button"
+              className="small"
+              aria-label={`Undo: ${line.words}`}
+              onClick={() => line.id !== null && hands.undo(line.id)}
+            >
+              Undo
+            </button>
+          )}
+        </li>
+      ))}
+      {waiting > 0 && (
+        <li className="aside">
+          {waiting === 1 ? "One more entry" : `${waiting} more entries`}, being weighed…
+        </li>
+      )}
+    </ol>
+  );
+}

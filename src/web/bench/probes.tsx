@@ -1,0 +1,51 @@
+/** Where the probes go, or which part the hand takes: the largest words on the page. */
+import type { BenchView, CardView } from "../../wire/bench-view.ts";
+import { field } from "../job-event.ts";
+import { ModeDrawing, ProbeDrawing } from "../shell/icons.tsx";
+import { MODE_WORDS } from "../words.ts";
+
+interface Props {
+  readonly card: CardView;
+  readonly places: BenchView["places"];
+}
+
+export function Probes({ card, places }: Props) {
+  if (card.action.do !== "measure" || field(card.action, "red") === null)
+    return <h2 className="headline">{card.headline}</h2>;
+  const mode = field(card.action, "mode") ?? "";
+  return (
+    <>
+      {card.probesOn !== null && <h2 className="probes-on">{card.probesOn}</h2>}
+      <div className="probes">
+        <Probe tone="red" place={field(card.action, "red")} words={card.red} places={places} />
+        <Probe tone="black" place={field(card.action, "black")} words={card.black} places={places} />
+      </div>
+      <p className="mode">
+        <ModeDrawing mode={mode} />
+        {MODE_WORDS[mode] ?? mode}
+      </p>
+    </>
+  );
+}
+
+interface ProbeProps {
+  readonly tone: "red" | "black";
+  readonly place: string | null;
+  readonly words: string | null;
+  readonly places: BenchView["places"];
+}
+
+function Probe({ tone, place, words, places }: ProbeProps) {
+  const named =
+    words === null || words === place ? places.find((known) => known.place === place)?.words : words;
+  return (
+    <div className={`probe probe-${tone}`}>
+      <p className="probe-name">
+        <ProbeDrawing />
+        {tone === "red" ? "Red here" : "Black there"}
+      </p>
+      <p className="probe-words">{named ?? place}</p>
+      {named !== undefined && place !== null && <p className="probe-place">{place}</p>}
+    </div>
+  );
+}

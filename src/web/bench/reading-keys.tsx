@@ -1,0 +1,160 @@
+/** Four large keys for a gloved thumb, and one field for digits that narrow the answer. */
+import { useId, useState } from "react";
+import type { ActionView } from "../../wire/bench-view.ts";
+import { field, type Outcome } from "../job-event.ts";
+import { type EntryMode, parseEntry } from "../reading-entry.ts";
+import type { AnswerProps } from "./answer-keys.tsx";
+
+interface CoarseKey {
+  readonly words: string;
+  readonly hint: string;
+  readonly outcome: Outcome;
+}
+
+/** A climbing reading is the one two seconds after touching: still rising then, it is high in volts, middling in ohms. */
+function climbing(reading: string): Outcome {
+  return { reading, settling: "climbing" };
+}
+
+const OF_MODE: Readonly<Record<string, readonly CoarseKey[]>> = {
+  diode: [
+    { words: "Zero", hint: "under 0.1, a short", outcome: { reading: "zero" } },
+    { words: "A junction", hint: "0.1 to 1 V, settled", outcome: { reading: "junction" } },
+    { words: "Open", hint: "OL, or over 1 V", outcome: { reading: "high" } },
+    { words: "Still climbing", hint: "after two seconds", outcome: climbing("high") },
+  ],
+  ohms: [
+    { words: "Zero", hint: "under 10 Ω", outcome: { reading: "zero" } },
+    { words: "In between", hint: "10 Ω to 20 kΩ", outcome: { reading: "junction" } },
+    { words: "Open", hint: "OL, or over 20 kΩ", outcome: { reading: "high" } },
+    { words: "Still climbing", hint: "after two seconds", outcome: climbing("junction") },
+  ],
+  continuity: [
+    { words: "Beeps", hint: "a short", outcome: { reading: "beep" } },
+    { words: "Silent", hint: "no beep", outcome: { reading: "silent" } },
+  ],
+  farads: [
+    { words: "Zero", hint: "under 1 nF: open", outcome: { reading: "zero" } },
+    { words: "A value", hint: "type it if you can", outcome: { reading: "junction" } },
+    { words: "OL", hint: "shorted or too large", outcome: { reading: "OL" } },
+  ],
+};
+
+const UNITS: Readonly<Record<string, string>> = {
+  diode: "V",
+  ohms: "Ω",
+  continuity: "Ω",
+  farads: "F",
+  dcv: "V DC",
+  acv: "V AC",
+  amps: "A",
+  temperature: "°C",
+};
+
+const EXAMPLES: Readonly<Record<string, string>> = {
+  diode: "0.47  470m  OL",
+  ohms: "330  4k7  10k  OL",
+  continuity: "beep  0.4",
+  farads: "22u  100n",
+  dcv: "0.4  325",
+  temperature: "41",
+};
+
+export function modeOf(action: ActionView): EntryMode {
+  return (field(action, "mode") ?? "ohms") as EntryMode;
+}
+
+export function ReadingKeys({ card, hands, disabled }: AnswerProps) {
+  const mode = modeOf(card.action);
+  return (
+    <>
+      {OF_MODE[mode] !== undefined && (
+        <fieldset className="keys reading-keys" aria-label="What the meter shows">
+          {OF_MODE[mode].map(({ words, hint, outcome }, index) => (
+            <button
+              type="button"
+              key={words}
+              data-key={index + 1}
+              disabled={disabled}
+              onClick={() => hands.done(card.action, outcome)}
+            >
+              <span className="key-words">{words}</span>
+              <span className="key-hint">{hint}</span>
+            </button>
+          ))}
+        </fieldset>
+      )}
+      <DigitField
+        mode={mode}
+        disabled={disabled}
+        onReading={(reading, still) =>
+          hands.done(card.action, still ? { reading, settling: "climbing" } : { reading })
+        }
+      />
+    </>
+  );
+}
+
+interface DigitProps {
+  readonly mode: EntryMode;
+  readonly disabled: boolean;
+  onReading(reading: number | "OL" | "beep" | "silent", climbing: boolean): void;
+}
+
+/** The field that takes digits. A wrong entry stays, with a line saying what to type instead. */
+export function DigitField({ mode, disabled, onReading }: DigitProps) {
+  const [text, setText] = useState("");
+  const [problem, setProblem] = useState<string | null>(null);
+  const [still, setStill] = useState(false);
+  const id = useId();
+  const cold = OF_MODE[mode] !== undefined && mode !== "farads" && mode !== "continuity";
+  const submit = () => {
+    const entered = parseEntry(text, mode);
+    if (entered.ok) onReading(entered.reading, still);
+    else setProblem(entered.problem);
+  };
+  return (
+    <form
+      className="entry"
+      onSubmit={(event) => {
+        event.preventDefault();
+        submit();
+      }}
+    >
+      <label htmlFor={id}>Digits, {UNITS[mode]}</label>
+      <div className="entry-row">
+        <input
+          id={id}
+          data-digits=""
+          data-key="f"
+          className="digits"
+          autoComplete="off"
+          autoCapitalize="off"
+          enterKeyHint="done"
+          placeholder={EXAMPLES[mode]}
+          value={text}
+          aria-invalid={problem !== null}
+          aria-describedby={problem === null ? undefined : `${id}-problem`}
+          onChange={(event) => {
+            setText(event.target.value);
+            setProblem(null);
+          }}
+        />
+        <button type="submit" className="primary" disabled={disabled || text.trim() === ""}>
+          Enter
+        </button>
+      </div>
+      {cold && text !== "" && (
+        <label className="tick">
+          <input type="checkbox" checked={still} onChange={(event) => setStill(event.target.checked)} />
+          still climbing after two seconds
+        </label>
+      )}
+      {problem !== null && (
+        <p id={`${id}-problem`} className="entry-problem" role="alert">
+          {problem}
+        </p>
+      )}
+    </form>
+  );
+}

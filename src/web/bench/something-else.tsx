@@ -1,0 +1,55 @@
+/** Doing something else than proposed: another check in one tap, or a reason in one tap. */
+import { useState } from "react";
+import { happened } from "../job-event.ts";
+import { minutes, money } from "../words.ts";
+import type { CardProps } from "./check-card.tsx";
+
+/** The reasons heard most often at a bench (from memory). */
+const REASONS = [
+  "I cannot reach that place",
+  "I do not have the part or tool",
+  "Already done before this job",
+  "It does not look safe to me",
+  "I know this board",
+];
+
+type Props = Omit<CardProps, "open" | "waiting">;
+
+export function SomethingElse({ card, view, agenda, hands }: Props) {
+  const [open, setOpen] = useState(false);
+  if (agenda.inRow !== null || agenda.chosen !== null) return null;
+  return (
+    <section className="something-else">
+      <button type="button" data-key="s" aria-expanded={open} onClick={() => setOpen(!open)}>
+        Something else
+      </button>
+      {open && (
+        <div className="something-else-body">
+          <h3>Instead</h3>
+          <ul className="others">
+            {card.others.map((other) => (
+              <li key={other.headline}>
+                <button type="button" onClick={() => hands.choose(other.action)}>
+                  <span className="other-headline">{other.headline}</span>
+                  <span className="other-why">{other.why}</span>
+                  <span className="figure other-cost">
+                    {minutes(other.minutes)}
+                    {other.money > 0 && `, ${money(other.money, view.currency)}`}
+                  </span>
+                </button>
+              </li>
+            ))}
+          </ul>
+          <h3>Not this one, because</h3>
+          <div className="keys reasons">
+            {REASONS.map((why) => (
+              <button type="button" key={why} onClick={() => hands.add([happened({ do: "overrule", why })])}>
+                {why}
+              </button>
+            ))}
+          </div>
+        </div>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,102 @@
+/** Which parts are believed faulty, with the readings that speak for and against each, and the whole explanations. */
+import { useState } from "react";
+import type { BenchView, SuspectView } from "../../wire/bench-view.ts";
+import { Likelihood } from "../shell/likelihood.tsx";
+import { percent } from "../words.ts";
+import type { PanelProps } from "./panels.tsx";
+
+const SHORT_LIST = 8;
+
+export function SuspectsPanel({ view }: PanelProps) {
+  const [all, setAll] = useState(false);
+  const shown = all ? view.suspects : view.suspects.slice(0, SHORT_LIST);
+  return (
+    <>
+      <ol className="suspects">
+        {shown.map((suspect) => (
+          <Suspect key={suspect.part} suspect={suspect} />
+        ))}
+      </ol>
+      {view.suspects.length > SHORT_LIST && (
+        <button type="button" className="small" onClick={() => setAll(!all)}>
+          {all ? "Only the first few" : `All ${view.suspects.length} parts`}
+        </button>
+      )}
+      <Explanations view={view} />
+    </>
+  );
+}
+
+function Suspect({ suspect }: { readonly suspect: SuspectView }) {
+  const first = suspect.modes[0];
+  return (
+    <li>
+      <details>
+        <summary>
+          <span className="ref">{suspect.part}</span>
+          <span className="suspect-what">
+            {suspect.what}
+            {first !== undefined && <span className="suspect-mode"> {first.words}</span>}
+          </span>
+          <Likelihood value={suspect.probability} tone="bad" />
+        </summary>
+        <Reasons suspect={suspect} />
+      </details>
+    </li>
+  );
+}
+
+function Reasons({ suspect }: { readonly suspect: SuspectView }) {
+  return (
+    <div className="reasons-body">
+      {suspect.untested && <p className="untested">No reading so far could have shown a fault here.</p>}
+      {suspect.maskedBy.length > 0 && <p>Hidden behind {suspect.maskedBy.join(", ")}.</p>}
+      <ReasonList title="Speaks for it" reasons={suspect.speaksFor} />
+      <ReasonList title="Speaks against it" reasons={suspect.speaksAgainst} />
+      <ul className="modes">
+        {suspect.modes.map((mode) => (
+          <li key={mode.fault}>
+            <span>{mode.words}</span>
+            <Likelihood value={mode.probability} />
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function ReasonList({ title, reasons }: { readonly title: string; readonly reasons: readonly string[] }) {
+  if (reasons.length === 0) return null;
+  return (
+    <>
+      <h4>{title}</h4>
+      <ul className="plain">
+        {reasons.map((reason) => (
+          <li key={reason}>{reason}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+const EXPLANATIONS_SHOWN = 6;
+
+function Explanations({ view }: { readonly view: BenchView }) {
+  return (
+    <section className="explanations" aria-label="Explanations">
+      <h3>What would explain every reading</h3>
+      <ol>
+        {view.explanations.slice(0, EXPLANATIONS_SHOWN).map((explanation) => (
+          <li key={explanation.faults.join(" ")}>
+            <span>{explanation.words}</span>
+            <Likelihood value={explanation.probability} />
+          </li>
+        ))}
+      </ol>
+      <p className="aside">
+        Not looked into: <span className="figure">{percent(view.remainder)}</span>. Nothing faulty now:{" "}
+        <span className="figure">{percent(view.healthyProbability)}</span>.
+      </p>
+    </section>
+  );
+}

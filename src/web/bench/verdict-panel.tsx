@@ -1,0 +1,22 @@
+/** Closing the job with a verdict of one's own. */
+import { VERDICTS } from "../words.ts";
+import type { PanelProps } from "./panels.tsx";
+
+export function VerdictPanel({ view, hands }: PanelProps) {
+  if (view.verdict !== null) return <p className="aside">This job is closed.</p>;
+  return (
+    <>
+      <p className="aside">
+        The proposal is on the card. Close from here when you decide otherwise; the log keeps both, and
+        closing can be undone.
+      </p>
+      <div className="keys">
+        {VERDICTS.map(({ verdict, words }) => (
+          <button type="button" key={verdict} onClick={() => hands.choose({ do: "close", verdict })}>
+            {words}
+          </button>
+        ))}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,55 @@
+/** The few facts of a board file that the page lists by itself: which parts there are and which come off by a plug. */
+
+export interface PartFact {
+  readonly ref: string;
+  readonly kind: string;
+  readonly stage: string;
+  readonly role: string;
+  readonly plugged: boolean;
+}
+
+function record(value: unknown): Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null ? (value as Record<string, unknown>) : {};
+}
+
+function text(value: unknown): string {
+  return typeof value === "string" ? value : "";
+}
+
+/** Every part of a board file, in file order. The engine has judged the file, so a field of another type is left blank. */
+export function partFacts(board: unknown): readonly PartFact[] {
+  return Object.entries(record(record(board).parts)).map(([ref, value]) => {
+    const part = record(value);
+    return {
+      ref,
+      kind: text(part.kind),
+      stage: text(part.stage) || "other",
+      role: text(part.role),
+      plugged: part.plugged === true,
+    };
+  });
+}
+
+/** Net names with their labels, and every pin as `REF.pin`, for entering a check while the engine has not answered yet. */
+export function boardPlaces(board: unknown): readonly { readonly place: string; readonly words: string }[] {
+  const nets = Object.entries(record(record(board).nets)).map(([place, net]) => ({
+    place,
+    words: text(record(net).label) || place,
+  }));
+  const pins = Object.entries(record(record(board).parts)).flatMap(([ref, part]) =>
+    Object.keys(record(record(part).pins)).map((pin) => ({
+      place: `${ref}.${pin}`,
+      words: `${pin} of ${ref}`,
+    })),
+  );
+  return [...nets, ...pins];
+}
+
+/** The board with these parts marked as not seen or different: the diagnosis widens there. */
+export function withAssumed(board: unknown, refs: ReadonlySet<string>): unknown {
+  const parts = Object.entries(record(record(board).parts)).map(([ref, part]) => [
+    ref,
+    refs.has(ref) ? { ...record(part), assumed: true } : part,
+  ]);
+  return { ...record(board), parts: Object.fromEntries(parts) };
+}

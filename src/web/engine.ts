@@ -1,0 +1,82 @@
+/** The worker behind promises. Views that nobody waits for any more are dropped, not computed. */
+import type { ActionView, BenchView } from "../wire/bench-view.ts";
+import type {
+  EngineAnswer,
+  EngineRequest,
+  HiddenFaults,
+  JobSoFar,
+  PracticeOutcome,
+} from "./engine-messages.ts";
+
+type Question = EngineRequest extends infer R ? (R extends EngineRequest ? Omit<R, "ticket"> : never) : never;
+
+interface Waiting {
+  readonly resolve: (answer: unknown) => void;
+  readonly reject: (problem: Error) => void;
+}
+
+export class Engine {
+  readonly #worker = new Worker(new URL("./engine-worker.ts", import.meta.url), { type: "module" });
+  readonly #waiting = new Map<number, Waiting>();
+  #tickets = 0;
+  #viewRunning = false;
+  /** the one view asked for while another was being computed; a newer one takes its place */
+  #nextTurn: ((mine: boolean) => void) | null = null;
+
+  constructor() {
+    this.#worker.addEventListener("message", (message: MessageEvent<EngineAnswer>) => {
+      const answer = message.data;
+      const waiting = this.#waiting.get(answer.ticket);
+      this.#waiting.delete(answer.ticket);
+      if (answer.ok) waiting?.resolve(answer.answer);
+      else waiting?.reject(new Error(answer.problem));
+    });
+    this.#worker.addEventListener("error", (event) => {
+      for (const { reject } of this.#waiting.values())
+        reject(new Error(event.message || "the engine stopped"));
+      this.#waiting.clear();
+    });
+  }
+
+  /** The bench for this log; null where a later log has been asked about meanwhile. Throws what the engine says. */
+  async view(job: JobSoFar): Promise<BenchView | null> {
+    if (this.#viewRunning) {
+      this.#nextTurn?.(false);
+      const mine = await new Promise<boolean>((settle) => {
+        this.#nextTurn = settle;
+      });
+      if (!mine) return null;
+    }
+    this.#viewRunning = true;
+    try {
+      const view = (await this.#ask({ ask: "view", ...job })) as BenchView;
+      return this.#nextTurn === null ? view : null;
+    } finally {
+      this.#viewRunning = false;
+      const next = this.#nextTurn;
+      this.#nextTurn = null;
+      next?.(true);
+    }
+  }
+
+  /** What the practice board answers to an action: the fields that the event gets beside the action's own. */
+  async practice(job: JobSoFar, seed: number, action: ActionView): Promise<PracticeOutcome> {
+    return (await this.#ask({ ask: "practice", seed, action, ...job })) as PracticeOutcome;
+  }
+
+  async hidden(job: JobSoFar, seed: number): Promise<HiddenFaults> {
+    return (await this.#ask({ ask: "hidden", seed, ...job })) as HiddenFaults;
+  }
+
+  stop(): void {
+    this.#worker.terminate();
+  }
+
+  #ask(question: Question): Promise<unknown> {
+    const ticket = ++this.#tickets;
+    return new Promise((resolve, reject) => {
+      this.#waiting.set(ticket, { resolve, reject });
+      this.#worker.postMessage({ ...question, ticket });
+    });
+  }
+}

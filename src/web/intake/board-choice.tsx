@@ -1,0 +1,56 @@
+/** Which board: a shipped one that this one is like. What comes off by a plug is taken as not having come with it. */
+import { useEffect, useState } from "react";
+import type { BoardList } from "../../wire/job-api.ts";
+import { partFacts } from "../board-facts.ts";
+import { boardFile, boardList } from "../keeper.ts";
+import { Choices } from "./choices.tsx";
+import type { PartMark } from "./intake.ts";
+import type { IntakeProps } from "./intake-screen.tsx";
+
+export function BoardChoice({ intake, change }: IntakeProps) {
+  const [boards, setBoards] = useState<BoardList["boards"] | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  useEffect(() => {
+    boardList().then(
+      (list) => setBoards(list.boards),
+      (error: Error) => setProblem(error.message),
+    );
+  }, []);
+  const choose = async (boardId: string) => {
+    change({ boardId, board: null, marks: new Map() });
+    const file = await boardFile(boardId);
+    if (file === null) return setProblem("That board is not on this device, and the bench computer is away.");
+    const away = partFacts(file.board).filter((part) => part.kind === "motor");
+    const marks = new Map(away.map((part): [string, PartMark] => [part.ref, "absent"]));
+    change({ board: file.board, marks });
+  };
+  return (
+    <>
+      {problem !== null && (
+        <p role="alert" className="problem">
+          {problem}
+        </p>
+      )}
+      {boards !== null && boards.length === 0 && (
+        <p role="alert" className="problem">
+          No boards are known here yet: open this page once while the bench computer answers.
+        </p>
+      )}
+      <Choices
+        title="The board: one like this"
+        choices={(boards ?? []).map(({ id, title }) => ({ value: id, words: title }))}
+        value={intake.boardId}
+        onValue={(id) => void choose(id)}
+      />
+      <label className="entry title-entry">
+        A name for the job (optional)
+        <input
+          autoComplete="off"
+          maxLength={120}
+          value={intake.title}
+          onChange={(event) => change({ title: event.target.value })}
+        />
+      </label>
+    </>
+  );
+}

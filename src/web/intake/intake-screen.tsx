@@ -1,0 +1,158 @@
+/** A new job on one screen, in under a minute. */
+import { useState } from "react";
+import { newId } from "../job-event.ts";
+import { startJob } from "../keeper.ts";
+import { go } from "../route.ts";
+import { SafetyNotice } from "../shell/safety-notice.tsx";
+import { BoardChoice } from "./board-choice.tsx";
+import { Choices } from "./choices.tsx";
+import {
+  CAUSES,
+  EQUIPMENT,
+  FIRST_INTAKE,
+  firstEvents,
+  headerOf,
+  type Intake,
+  missing,
+  SYMPTOMS,
+  seedOf,
+} from "./intake.ts";
+import { PartMarks } from "./part-marks.tsx";
+import { Pictures } from "./pictures.tsx";
+import { TermsFields } from "./terms-fields.tsx";
+
+export interface IntakeProps {
+  readonly intake: Intake;
+  change(part: Partial<Intake>): void;
+}
+
+export function IntakeScreen() {
+  const [intake, setIntake] = useState<Intake>(FIRST_INTAKE);
+  const [problem, setProblem] = useState<string | null>(null);
+  const change = (part: Partial<Intake>) => {
+    setIntake((before) => ({ ...before, ...part }));
+    setProblem(null);
+  };
+  const start = async () => {
+    const lacking = missing(intake);
+    if (lacking !== null) return setProblem(lacking);
+    const id = newId();
+    const practice = intake.practice ? { seed: seedOf(intake) } : null;
+    const title = intake.title.trim() === "" ? {} : { title: intake.title.trim() };
+    await startJob({ id, ...title, practice, job: headerOf(intake) }, firstEvents(intake), intake.pictures);
+    go(`#/job/${id}`);
+  };
+  return (
+    <div className="intake">
+      <header className="bench-bar">
+        <button type="button" className="quiet" onClick={() => go("#/")}>
+          Jobs
+        </button>
+        <h1>New job</h1>
+      </header>
+      <main>
+        <SafetyNotice />
+        <IntakeFields intake={intake} change={change} />
+        <div className="start-bar">
+          {problem !== null && (
+            <p role="alert" className="entry-problem">
+              {problem}
+            </p>
+          )}
+          <button type="button" className="primary tall" onClick={() => void start()}>
+            {intake.practice ? "Start the practice job" : "Start the job"}
+          </button>
+        </div>
+      </main>
+    </div>
+  );
+}
+
+function IntakeFields({ intake, change }: IntakeProps) {
+  return (
+    <>
+      <BoardChoice intake={intake} change={change} />
+      <Choices
+        title="What happened to it"
+        choices={CAUSES.map(({ cause, words, hint }) => ({ value: cause, words, hint }))}
+        value={intake.cause}
+        onValue={(cause) => change({ cause })}
+      />
+      {intake.cause === "water" && (
+        <Choices
+          title="Was it powered while wet?"
+          choices={[
+            { value: "yes", words: "Yes" },
+            { value: "no", words: "No" },
+            { value: "unknown", words: "Nobody knows" },
+          ]}
+          value={intake.poweredWet}
+          onValue={(poweredWet) => change({ poweredWet: poweredWet as Intake["poweredWet"] })}
+        />
+      )}
+      <Choices
+        title="What it does"
+        choices={SYMPTOMS.map(({ symptom, words }) => ({ value: symptom, words }))}
+        value={intake.symptom}
+        onValue={(symptom) => change({ symptom })}
+      />
+      <PartMarks intake={intake} change={change} />
+      <EquipmentTicks intake={intake} change={change} />
+      <TermsFields intake={intake} change={change} />
+      <Pictures intake={intake} change={change} />
+      <PracticeSwitch intake={intake} change={change} />
+    </>
+  );
+}
+
+function EquipmentTicks({ intake, change }: IntakeProps) {
+  const toggle = (name: string) => {
+    const equipment = new Set(intake.equipment);
+    if (!equipment.delete(name)) equipment.add(name);
+    change({ equipment });
+  };
+  return (
+    <fieldset>
+      <legend>On this bench, beside a meter</legend>
+      <div className="keys">
+        {EQUIPMENT.map(({ name, words }) => (
+          <button
+            type="button"
+            key={name}
+            aria-pressed={intake.equipment.has(name)}
+            onClick={() => toggle(name)}
+          >
+            {words}
+          </button>
+        ))}
+      </div>
+    </fieldset>
+  );
+}
+
+function PracticeSwitch({ intake, change }: IntakeProps) {
+  return (
+    <fieldset className="practice-switch" data-on={intake.practice}>
+      <legend>Practice</legend>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={intake.practice}
+          onChange={(event) => change({ practice: event.target.checked })}
+        />
+        No board here: faults are hidden, and a simulated board answers
+      </label>
+      {intake.practice && (
+        <label className="entry">
+          Practice number: the same number hides the same faults; leave it empty for any
+          <input
+            inputMode="numeric"
+            autoComplete="off"
+            value={intake.seed}
+            onChange={(event) => change({ seed: event.target.value })}
+          />
+        </label>
+      )}
+    </fieldset>
+  );
+}

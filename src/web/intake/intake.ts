@@ -1,0 +1,126 @@
+/** What the intake gathers, and the job it becomes. */
+import { withAssumed } from "../board-facts.ts";
+import { happened, type JobHeader, type KeptEvent, newId } from "../job-event.ts";
+import type { PictureToSend } from "../keeper.ts";
+
+export const CAUSES: readonly { readonly cause: string; readonly words: string; readonly hint: string }[] = [
+  { cause: "water", words: "Water", hint: "leak, flood, condensation" },
+  { cause: "surge", words: "Surge", hint: "thunderstorm, mains trouble" },
+  { cause: "overload", words: "Overload", hint: "locked rotor, heat" },
+  { cause: "age", words: "Age", hint: "worn out, faded slowly" },
+  { cause: "insects", words: "Insects", hint: "ants, geckos, nests" },
+  { cause: "impact", words: "Impact", hint: "dropped, struck" },
+  { cause: "unknown", words: "Not known", hint: "nobody can say" },
+];
+
+export const SYMPTOMS: readonly { readonly symptom: string; readonly words: string }[] = [
+  { symptom: "dead", words: "Dead" },
+  { symptom: "trips-supply", words: "Trips the supply" },
+  { symptom: "starts-then-stops", words: "Starts, then stops" },
+  { symptom: "no-output", words: "Lives, but no output" },
+  { symptom: "other", words: "Something else" },
+];
+
+export const EQUIPMENT: readonly { readonly name: string; readonly words: string }[] = [
+  { name: "lamp-40", words: "Series lamp 40 W" },
+  { name: "lamp-100", words: "Series lamp 100 W" },
+  { name: "bench-supply", words: "Bench supply with current limit" },
+  { name: "variac", words: "Variable transformer" },
+  { name: "thermal-camera", words: "Thermal camera" },
+];
+
+/** How a part of this board stands to the board file. */
+export type PartMark = "absent" | "different";
+
+export interface Intake {
+  readonly boardId: string;
+  readonly board: unknown;
+  readonly title: string;
+  readonly cause: string;
+  readonly symptom: string;
+  /** for water: whether it was powered while wet */
+  readonly poweredWet: "yes" | "no" | "unknown";
+  readonly marks: ReadonlyMap<string, PartMark>;
+  readonly agreed: boolean;
+  readonly terms: Readonly<Record<TermName, string>>;
+  readonly equipment: ReadonlySet<string>;
+  readonly pictures: readonly PictureToSend[];
+  readonly practice: boolean;
+  readonly seed: string;
+}
+
+export const TERMS = [
+  { name: "agreedPrice", words: "Price when repaired", usual: "140" },
+  { name: "ratePerHour", words: "Rate an hour", usual: "30" },
+  { name: "newBoardPrice", words: "A new board costs", usual: "260" },
+  { name: "feeIfNotRepaired", words: "Fee when given up", usual: "0" },
+  { name: "comebackCost", words: "A come-back costs", usual: "30" },
+] as const;
+export type TermName = (typeof TERMS)[number]["name"];
+
+export const FIRST_INTAKE: Intake = {
+  boardId: "",
+  board: null,
+  title: "",
+  cause: "",
+  symptom: "dead",
+  poweredWet: "unknown",
+  marks: new Map(),
+  agreed: false,
+  terms: {
+    agreedPrice: "140",
+    ratePerHour: "30",
+    newBoardPrice: "260",
+    feeIfNotRepaired: "0",
+    comebackCost: "30",
+  },
+  equipment: new Set(["lamp-100"]),
+  pictures: [],
+  practice: false,
+  seed: "",
+};
+
+/** What is still missing before the job can start; null where it can. */
+export function missing(intake: Intake): string | null {
+  if (intake.board === null) return "Choose the board that is like this one.";
+  if (intake.cause === "") return "Choose what happened to it; 'not known' is an answer too.";
+  const wrong = TERMS.find(
+    ({ name }) => !(Number(intake.terms[name]) >= 0) || intake.terms[name].trim() === "",
+  );
+  if (wrong !== undefined) return `${wrong.words}: type an amount, such as ${wrong.usual}.`;
+  if (intake.practice && intake.seed !== "" && !/^\d{1,9}$/.test(intake.seed))
+    return "The practice number is up to nine digits, or empty for any.";
+  return null;
+}
+
+function marked(intake: Intake, mark: PartMark): readonly string[] {
+  return [...intake.marks].filter(([, given]) => given === mark).map(([ref]) => ref);
+}
+
+/** The job file's header. Where no price is agreed the field is left out, so the shop's usual one counts and is named so. */
+export function headerOf(intake: Intake): JobHeader {
+  const amounts = TERMS.filter(({ name }) => name !== "agreedPrice" || intake.agreed).map(({ name }) => [
+    name,
+    Number(intake.terms[name]),
+  ]);
+  return {
+    format: "faultwright-job/1",
+    board: withAssumed(intake.board, new Set(marked(intake, "different"))),
+    cause: intake.cause,
+    symptom: intake.symptom,
+    absent: marked(intake, "absent"),
+    equipment: [...intake.equipment],
+    terms: Object.fromEntries(amounts),
+  };
+}
+
+/** What the customer said that is no field of the header goes into the log as its first answer. */
+export function firstEvents(intake: Intake): readonly KeptEvent[] {
+  if (intake.cause !== "water") return [];
+  return [happened({ do: "answer", question: "powered-while-wet", answer: intake.poweredWet })];
+}
+
+/** The practice seed typed, or one from this job's fresh id where none was. */
+export function seedOf(intake: Intake): number {
+  return intake.seed === "" ? Number.parseInt(newId().slice(0, 7), 16) : Number(intake.seed);
+}

@@ -1,0 +1,96 @@
+/** What came with the board, and which parts differ from the board file: one tap each. */
+import { useState } from "react";
+import { matching } from "../bench/search-field.tsx";
+import { type PartFact, partFacts } from "../board-facts.ts";
+import type { PartMark } from "./intake.ts";
+import type { IntakeProps } from "./intake-screen.tsx";
+
+const SHOWN = 12;
+
+export function PartMarks({ intake, change }: IntakeProps) {
+  const [typed, setTyped] = useState("");
+  if (intake.board === null) return null;
+  const parts = partFacts(intake.board);
+  const loose = parts.filter((part) => part.plugged || part.kind === "motor");
+  const rest = parts.filter((part) => !loose.includes(part));
+  const found = matching(
+    rest.map((part) => ({ value: part.ref, words: `${part.kind} ${part.stage} ${part.role}` })),
+    typed,
+  );
+  const refs = new Set(found.slice(0, SHOWN).map(({ value }) => value));
+  const shown = rest.filter((part) => refs.has(part.ref) || intake.marks.has(part.ref));
+  const mark = (ref: string, to: PartMark | null) => {
+    const marks = new Map(intake.marks);
+    if (to === null) marks.delete(ref);
+    else marks.set(ref, to);
+    change({ marks });
+  };
+  return (
+    <fieldset>
+      <legend>What came with it</legend>
+      {loose.map((part) => (
+        <Came key={part.ref} part={part} absent={intake.marks.get(part.ref) === "absent"} onMark={mark} />
+      ))}
+      <details>
+        <summary>Parts that are missing, different, or that you are unsure of</summary>
+        <label className="entry">
+          Find a part
+          <input
+            value={typed}
+            placeholder="R12, fuse, rectifier"
+            onChange={(event) => setTyped(event.target.value)}
+          />
+        </label>
+        <ul className="part-marks">
+          {shown.map((part) => (
+            <Marks key={part.ref} part={part} mark={intake.marks.get(part.ref) ?? null} onMark={mark} />
+          ))}
+        </ul>
+        {found.length > SHOWN && <p className="aside">{found.length - SHOWN} more: type to narrow.</p>}
+      </details>
+    </fieldset>
+  );
+}
+
+interface CameProps {
+  readonly part: PartFact;
+  readonly absent: boolean;
+  onMark(ref: string, to: PartMark | null): void;
+}
+
+function Came({ part, absent, onMark }: CameProps) {
+  return (
+    <label className="tick">
+      <input type="checkbox" checked={!absent} onChange={() => onMark(part.ref, absent ? null : "absent")} />
+      <span className="ref">{part.ref}</span> {part.role === "" ? part.kind : part.role} is here and plugged
+      in
+    </label>
+  );
+}
+
+interface MarksProps {
+  readonly part: PartFact;
+  readonly mark: PartMark | null;
+  onMark(ref: string, to: PartMark | null): void;
+}
+
+function Marks({ part, mark, onMark }: MarksProps) {
+  const key = (to: PartMark, words: string) => (
+    <button
+      type="button"
+      aria-pressed={mark === to}
+      onClick={() => onMark(part.ref, mark === to ? null : to)}
+    >
+      {words}
+    </button>
+  );
+  return (
+    <li>
+      <span>
+        <span className="ref">{part.ref}</span> {part.kind}, {part.stage}
+      </span>
+      {key("absent", "Missing")}
+      {key("different", "Different or unsure")}
+    </li>
+  );
+}

@@ -1,0 +1,33 @@
+/** The job's money. Where no price is agreed the shop's usual one is counted with, and every card that uses it says so. */
+import { TERMS } from "./intake.ts";
+import type { IntakeProps } from "./intake-screen.tsx";
+
+export function TermsFields({ intake, change }: IntakeProps) {
+  return (
+    <fieldset>
+      <legend>Terms, in EUR</legend>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={intake.agreed}
+          onChange={(event) => change({ agreed: event.target.checked })}
+        />
+        A price is agreed with the customer
+      </label>
+      <div className="terms">
+        {TERMS.map(({ name, words }) => (
+          <label className="entry" key={name}>
+            {name === "agreedPrice" && !intake.agreed ? "The shop's usual price" : words}
+            <input
+              inputMode="decimal"
+              autoComplete="off"
+              value={intake.terms[name]}
+              disabled={name === "agreedPrice" && !intake.agreed}
+              onChange={(event) => change({ terms: { ...intake.terms, [name]: event.target.value } })}
+            />
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}

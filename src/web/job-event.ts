@@ -1,0 +1,39 @@
+/** Events as the page makes them: an action of the engine's, plus what came of it, plus an id of the page's own. */
+import type { ActionView } from "../wire/bench-view.ts";
+import type { AppendRequest, CreateJobRequest, JobAnswer } from "../wire/job-api.ts";
+
+export type KeptEvent = AppendRequest["events"][number];
+export type JobHeader = CreateJobRequest["job"];
+export type KeptJob = JobAnswer;
+export type Outcome = Readonly<Record<string, unknown>>;
+
+/** Of these `at` names places, not the time. */
+const PLACES_IN_AT = new Set(["clip", "unclip", "power"]);
+
+export function newId(): string {
+  return crypto.randomUUID();
+}
+
+/**
+ * The event of an action that was done, with its outcome (`{ reading: 0.47 }`), stamped with an id and the time.
+ * The engine wrote the action and the server judges the whole log again, so the shape is not checked here.
+ */
+export function happened(action: ActionView, outcome: Outcome = {}): KeptEvent {
+  const stamp = PLACES_IN_AT.has(action.do) ? {} : { at: new Date().toISOString() };
+  return { ...action, ...outcome, ...stamp, id: newId() } as unknown as KeptEvent;
+}
+
+/** Two actions ask for the same thing: compared as text, field order aside. */
+export function sameAction(a: ActionView, b: ActionView): boolean {
+  return actionKey(a) === actionKey(b);
+}
+
+export function actionKey(action: ActionView): string {
+  return JSON.stringify(Object.entries(action).sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+/** A text field of an action, or null where it has none. */
+export function field(action: ActionView, name: string): string | null {
+  const value = action[name];
+  return typeof value === "string" ? value : typeof value === "number" ? String(value) : null;
+}

@@ -1,0 +1,101 @@
+/** The jobs on this bench, latest first, and the way to a new one. */
+import { useEffect, useState } from "react";
+import type { JobList } from "../../wire/job-api.ts";
+import { Away, api } from "../api.ts";
+import { unsentJobs } from "../keeper.ts";
+import { go } from "../route.ts";
+import { Wordmark } from "../shell/icons.tsx";
+
+type JobLine = JobList["jobs"][number];
+
+interface Listed {
+  readonly jobs: readonly JobLine[] | null;
+  readonly problem: string | null;
+}
+
+async function listJobs(): Promise<Listed> {
+  const unsent = (await unsentJobs()).map((job) => ({
+    id: job.id,
+    title: job.title,
+    practice: job.practice,
+    boardName: "kept on this device",
+    createdAt: job.createdAt,
+    changedAt: job.createdAt,
+    eventCount: job.events.length,
+  }));
+  try {
+    const { jobs } = await api.jobs();
+    const known = new Set(jobs.map(({ id }) => id));
+    return { jobs: [...unsent.filter(({ id }) => !known.has(id)), ...jobs], problem: null };
+  } catch (problem) {
+    if (!(problem instanceof Away)) throw problem;
+    return {
+      jobs: unsent,
+      problem: "The bench computer does not answer. Jobs kept on this device still open.",
+    };
+  }
+}
+
+export function JobsScreen() {
+  const [{ jobs, problem }, setListed] = useState<Listed>({ jobs: null, problem: null });
+  useEffect(() => void listJobs().then(setListed), []);
+  return (
+    <div className="jobs-screen">
+      <header className="front">
+        <h1>
+          <Wordmark />
+        </h1>
+        <p>From a dead board to a verdict: which check next, what it means, what to replace, when to stop.</p>
+      </header>
+      <main>
+        <div className="front-keys">
+          <button type="button" className="primary tall" onClick={() => go("#/new")}>
+            New job
+          </button>
+        </div>
+        {problem !== null && (
+          <p className="sync" role="status">
+            {problem}
+          </p>
+        )}
+        <h2>Jobs</h2>
+        {jobs === null ? (
+          <p role="status">Looking…</p>
+        ) : jobs.length === 0 ? (
+          <p className="aside">
+            None yet. Start one with a dead board in front of you, or choose practice in the new job to work a
+            whole one without.
+          </p>
+        ) : (
+          <ul className="jobs">
+            {jobs.map((job) => (
+              <JobRow key={job.id} job={job} />
+            ))}
+          </ul>
+        )}
+      </main>
+    </div>
+  );
+}
+
+function JobRow({ job }: { readonly job: JobLine }) {
+  const day = new Date(job.changedAt);
+  return (
+    <li>
+      <a className="job" href={`#/job/${job.id}`}>
+        <span className="job-title">{job.title}</span>
+        {job.practice !== null && <span className="practice-mark">Practice</span>}
+        <span className="job-board">{job.boardName}</span>
+        <span className="figure job-when">
+          {job.eventCount === 1 ? "1 entry" : `${job.eventCount} entries`},{" "}
+          {day.toLocaleString("en-GB", {
+            day: "numeric",
+            month: "short",
+            hour: "2-digit",
+            minute: "2-digit",
+          })}
+        </span>
+      </a>
+    </li>
+  );
+}

@@ -1,0 +1,17 @@
+/** Starts the page. */
+import { StrictMode } from "react";
+import { createRoot } from "react-dom/client";
+import { App } from "./app.tsx";
+import "./style/ground.css";
+import "./style/controls.css";
+import "./style/screens.css";
+import "./style/card.css";
+import "./style/panels.css";
+
+const page = document.getElementById("page");
+if (page === null) throw new Error("index.html has no #page");
+createRoot(page).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);

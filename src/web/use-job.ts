@@ -1,0 +1,146 @@
+/** One open job: its log on this device, the engine's view of it, and how it stands with the server. */
+import { useCallback, useEffect, useRef, useState } from "react";
+import type { ActionView, BenchView } from "../wire/bench-view.ts";
+import { Engine } from "./engine.ts";
+import type { HiddenFaults, JobSoFar } from "./engine-messages.ts";
+import { happened, type KeptEvent, type KeptJob, newId, type Outcome } from "./job-event.ts";
+import { dropWaiting, keepEvents, openJob, type Sync, send } from "./keeper.ts";
+
+const RETRY_MS = 5_000;
+/** Progress is shown for anything longer. */
+const PROGRESS_MS = 500;
+
+export interface OpenJob {
+  readonly job: KeptJob | null | "loading";
+  readonly events: readonly KeptEvent[];
+  readonly view: BenchView | null;
+  /** the view does not yet count the last events */
+  readonly behind: boolean;
+  /** behind for longer than half a second */
+  readonly thinking: boolean;
+  readonly problem: string | null;
+  readonly sync: Sync;
+  record(events: readonly KeptEvent[]): void;
+  recordDone(action: ActionView, outcome: Outcome): void;
+  undo(of: string): void;
+  takeBackRefused(): void;
+  practice(action: ActionView): Promise<Outcome>;
+  hidden(): Promise<HiddenFaults>;
+}
+
+function useEngine(): Engine | null {
+  const [engine, setEngine] = useState<Engine | null>(null);
+  useEffect(() => {
+    const started = new Engine();
+    setEngine(started);
+    return () => started.stop();
+  }, []);
+  return engine;
+}
+
+function useSync(id: string, events: readonly KeptEvent[]): readonly [Sync, () => void] {
+  const [sync, setSync] = useState<Sync>({ state: "kept" });
+  const push = useCallback(() => void send(id).then(setSync), [id]);
+  useEffect(() => {
+    if (events.length >= 0) push();
+  }, [events, push]);
+  useEffect(() => {
+    const timer = setInterval(() => sync.state === "waiting" && push(), RETRY_MS);
+    addEventListener("online", push);
+    return () => {
+      clearInterval(timer);
+      removeEventListener("online", push);
+    };
+  }, [sync.state, push]);
+  return [sync, push];
+}
+
+interface Viewed {
+  readonly view: BenchView | null;
+  readonly of: readonly KeptEvent[] | null;
+  readonly problem: string | null;
+}
+
+function useView(
+  engine: Engine | null,
+  job: KeptJob | null,
+  events: readonly KeptEvent[],
+): Viewed & { readonly thinking: boolean } {
+  const [viewed, setViewed] = useState<Viewed>({ view: null, of: null, problem: null });
+  const [thinking, setThinking] = useState(false);
+  const header = job?.header;
+  useEffect(() => {
+    if (engine === null || header === undefined) return;
+    const late = setTimeout(() => setThinking(true), PROGRESS_MS);
+    const settle = (change: (before: Viewed) => Viewed) => {
+      clearTimeout(late);
+      setThinking(false);
+      setViewed(change);
+    };
+    engine.view({ header, events }).then(
+      (view) => view !== null && settle(() => ({ view, of: events, problem: null })),
+      (error: Error) => settle((before) => ({ view: before.view, of: events, problem: error.message })),
+    );
+    return () => clearTimeout(late);
+  }, [engine, header, events]);
+  return { ...viewed, thinking };
+}
+
+/** The practice board's side of the job; both answers stay the same functions while the log does. */
+function usePracticeBoard(engine: Engine | null, job: KeptJob | null, events: readonly KeptEvent[]) {
+  const ask = useCallback(
+    <T>(question: (on: Engine, soFar: JobSoFar, seed: number) => Promise<T>) => {
+      if (engine === null || job === null || job.practice === null)
+        return Promise.reject<T>(new Error("this is no practice job, or the engine is still starting"));
+      return question(engine, { header: job.header, events }, job.practice.seed);
+    },
+    [engine, job, events],
+  );
+  const practice = useCallback(
+    (action: ActionView) => ask((on, soFar, seed) => on.practice(soFar, seed, action)),
+    [ask],
+  );
+  const hidden = useCallback(() => ask((on, soFar, seed) => on.hidden(soFar, seed)), [ask]);
+  return { practice, hidden };
+}
+
+/** Opens a job and keeps it: everything recorded is safe on this device before it is sent. */
+export function useJob(id: string): OpenJob {
+  const engine = useEngine();
+  const [job, setJob] = useState<KeptJob | null | "loading">("loading");
+  const [events, setEvents] = useState<readonly KeptEvent[]>([]);
+  const [sync, push] = useSync(id, events);
+  const known = job === "loading" ? null : job;
+  const { view, of, problem, thinking } = useView(engine, known, events);
+  const writing = useRef<Promise<void>>(Promise.resolve());
+
+  const load = useCallback(async () => {
+    const opened = await openJob(id);
+    setJob(opened);
+    setEvents(opened?.events ?? []);
+  }, [id]);
+  useEffect(() => void load(), [load]);
+
+  const record = (added: readonly KeptEvent[]) => {
+    // Shown at once; kept here next; sent last. One after another, so that the outbox holds them in order.
+    writing.current = writing.current
+      .then(() => keepEvents(id, added))
+      .then(() => setEvents((before) => [...before, ...added]));
+  };
+  const { practice, hidden } = usePracticeBoard(engine, known, events);
+  return {
+    job,
+    events,
+    view,
+    behind: of !== events,
+    thinking,
+    problem,
+    sync,
+    record,
+    recordDone: (action, outcome) => record([happened(action, outcome)]),
+    undo: (target) => record([{ do: "undo", of: target, id: newId(), at: new Date().toISOString() }]),
+    takeBackRefused: () => void dropWaiting(id).then(load).then(push),
+    practice,
+    hidden,
+  };
+}

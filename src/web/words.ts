@@ -1,0 +1,163 @@
+/** How numbers, modes, findings and verdicts are said on the page. */
+import type { ActionView, CardView } from "../wire/bench-view.ts";
+import { field } from "./job-event.ts";
+
+export const MODE_WORDS: Readonly<Record<string, string>> = {
+  diode: "Diode mode",
+  continuity: "Continuity",
+  ohms: "Ohms",
+  farads: "Capacitance",
+  dcv: "DC volts",
+  acv: "AC volts",
+  amps: "Amps",
+  temperature: "Temperature",
+};
+
+export const FINDINGS: readonly { readonly finding: string; readonly words: string }[] = [
+  { finding: "clean", words: "Looks clean" },
+  { finding: "burnt", words: "Burnt" },
+  { finding: "bulged", words: "Bulged or leaking" },
+  { finding: "cracked", words: "Cracked" },
+  { finding: "corroded", words: "Corroded" },
+  { finding: "wet", words: "Wet" },
+  { finding: "lifted-pad", words: "Lifted pad" },
+  { finding: "other", words: "Something else" },
+];
+
+export const OBSERVED: readonly {
+  readonly seen: string;
+  readonly words: string;
+  readonly feeds: readonly string[];
+}[] = [
+  { seen: "runs", words: "Every output runs", feeds: ["mains", "lamp", "bench"] },
+  { seen: "quiet", words: "Nothing to see or hear", feeds: ["mains", "lamp", "bench"] },
+  { seen: "lamp-dark", words: "Lamp dark", feeds: ["lamp"] },
+  { seen: "lamp-dim", words: "Lamp dim", feeds: ["lamp"] },
+  { seen: "lamp-bright", words: "Lamp bright", feeds: ["lamp"] },
+  { seen: "lamp-pulsing", words: "Lamp pulsing", feeds: ["lamp"] },
+  { seen: "limiting", words: "Supply at its limit", feeds: ["bench"] },
+  { seen: "fuse-blew", words: "Fuse blew", feeds: ["mains", "lamp", "bench"] },
+  { seen: "trip", words: "Breaker or RCD tripped", feeds: ["mains", "lamp"] },
+  { seen: "smoke", words: "Smoke", feeds: ["mains", "lamp", "bench"] },
+];
+
+export const VERDICTS: readonly { readonly verdict: string; readonly words: string }[] = [
+  { verdict: "repaired", words: "Repaired" },
+  { verdict: "not-economic", words: "Not worth repairing" },
+  { verdict: "not-repairable", words: "Cannot be repaired" },
+  { verdict: "no-fault", words: "No fault on this board" },
+  { verdict: "declined", words: "Customer declined" },
+];
+
+export function verdictWords(verdict: string): string {
+  return VERDICTS.find((entry) => entry.verdict === verdict)?.words ?? verdict;
+}
+
+const DO_WORDS: Readonly<Record<string, string>> = {
+  look: "Look at",
+  clean: "Clean",
+  resolder: "Resolder",
+  lift: "Lift",
+  refit: "Solder back",
+  remove: "Take off",
+  restore: "Put back",
+  replace: "Replace",
+  clip: "Clip on",
+  unclip: "Take the clip off",
+  power: "Power up",
+  unpower: "Switch off and unplug",
+  close: "Close the job",
+  answer: "Ask the customer",
+  calibrate: "Check the meter",
+  note: "Note",
+};
+
+/** Short words for an action that came without a headline of its own (a row's later checks, a free entry). */
+export function actionWords(action: ActionView): string {
+  if (action.do === "measure") {
+    const mode = MODE_WORDS[field(action, "mode") ?? ""] ?? "Measure";
+    const part = field(action, "part");
+    if (part !== null) return `${mode} of ${part}`;
+    return `${mode}, red on ${field(action, "red") ?? "?"}, black on ${field(action, "black") ?? "?"}`;
+  }
+  if (action.do === "close") return `Close: ${verdictWords(field(action, "verdict") ?? "")}`;
+  const at = Array.isArray(action.at) ? action.at.join(" and ") : null;
+  const what = field(action, "part") ?? field(action, "place") ?? field(action, "stage") ?? at ?? "";
+  return `${DO_WORDS[action.do] ?? action.do} ${what}`.trim();
+}
+
+/** A card for an action that stands without the engine's reasons: the later checks of a row, a free entry. */
+export function bareCard(action: ActionView): CardView {
+  return {
+    action,
+    headline: actionWords(action),
+    red: field(action, "red"),
+    black: field(action, "black"),
+    mode: field(action, "mode"),
+    probesOn: null,
+    row: [],
+    minutes: 0,
+    money: 0,
+    why: "",
+    expect: [],
+    cautions: [],
+    wait: null,
+    atStake: null,
+    forecast: null,
+    others: [],
+    outlook: { expectedMargin: 0, repairProbability: 0 },
+  };
+}
+
+export function money(amount: number, currency: string): string {
+  const digits = Number.isInteger(amount) || Math.abs(amount) >= 100 ? 0 : 2;
+  try {
+    return new Intl.NumberFormat("en", {
+      style: "currency",
+      currency,
+      minimumFractionDigits: digits,
+      maximumFractionDigits: digits,
+    }).format(amount);
+  } catch {
+    // A currency that is no ISO code (the terms take any word) is written after the number.
+    return `${amount.toFixed(digits)} ${currency}`;
+  }
+}
+
+export function minutes(amount: number): string {
+  if (amount < 1) return `${Math.max(1, Math.round(amount * 60))} s`;
+  return amount < 10 && !Number.isInteger(amount) ? `${amount.toFixed(1)} min` : `${Math.round(amount)} min`;
+}
+
+export function percent(probability: number): string {
+  const hundred = probability * 100;
+  if (hundred > 0 && hundred < 1) return "<1 %";
+  if (hundred > 99 && hundred < 100) return ">99 %";
+  return `${Math.round(hundred)} %`;
+}
+
+const SCALES: readonly (readonly [number, string])[] = [
+  [1e6, "M"],
+  [1e3, "k"],
+  [1, ""],
+  [1e-3, "m"],
+  [1e-6, "µ"],
+  [1e-9, "n"],
+  [1e-12, "p"],
+];
+
+/** A quantity with its prefix: volts stay plain to the millivolt, ohms and farads take a letter. */
+export function quantity(value: number, unit: string): string {
+  if (unit === "V" || unit === "") return `${value.toFixed(Math.abs(value) < 10 ? 2 : 0)} ${unit}`.trim();
+  if (value === 0) return `0 ${unit}`;
+  const [scale, prefix] = SCALES.find(([size]) => Math.abs(value) >= size) ?? [1e-12, "p"];
+  return `${Number((value / scale).toPrecision(3))} ${prefix}${unit}`;
+}
+
+/** The span a reading would fall in: one figure where both ends round alike. */
+export function range(low: number | null, high: number | null, unit: string): string | null {
+  if (low === null || high === null) return null;
+  const from = quantity(low, unit);
+  const to = quantity(high, unit);
+  return from === to ? from : `${from} to ${to}`;
+}
