@@ -1,4 +1,5 @@
 import type { Board } from "../board/board.ts";
+import { rolesInWords } from "../board/roles-in-words.ts";
 import { table } from "./answer-text.ts";
 
 /** What was read of a board, in words. */
@@ -16,5 +17,8 @@ export function boardText(board: Board): string {
   return `${board.name} (${board.family}): ${board.parts.size} parts, ${board.nets.size} nets
 Supply: ${supply}; rails are measured against ${board.zero}
 ${rails.length === 0 ? "No rails are named.\n" : `Rails:\n${table(rails)}`}Parts by stage:
-${table([...stages].map(([stage, refs]) => [`  ${stage}`, refs.join(" ")]))}`;
+${table([...stages].map(([stage, refs]) => [`  ${stage}`, refs.join(" ")]))}Derived from the circuit:
+${rolesInWords(board)
+  .map((line) => `  ${line}\n`)
+  .join("")}`;
 }

@@ -6,7 +6,7 @@ import type { Job } from "../job/job.ts";
 import type { ColdCheck } from "../meter/prediction.ts";
 import type { Parsed } from "../units/outcome.ts";
 
-/** A `climbing` reading is the value this long after touching (docs/formats.md). */
+/** A `climbing` reading is the value this long after touching. */
 const CLIMBING_SECONDS = 2;
 /** Longer than any capacitor on a board takes to fill through a meter. */
 const MOST_SECONDS = 1e6;

@@ -78,7 +78,7 @@ export interface Written {
 
 /**
  * Judges the whole log as it would stand after an append: null to accept, else one line saying what is wrong.
- * Runs inside the write, so that two devices posting at once cannot together build a log neither would have.
+ * Runs inside the write, so that two benches posting at once cannot together build a log neither would have.
  */
 export type AcceptLog = (header: JobHeader, log: readonly KeptEvent[]) => string | null;
 

@@ -10,7 +10,7 @@ const READING = new Set(["GET", "HEAD"]);
 
 const CONTENT_SECURITY_POLICY = [
   "default-src 'self'",
-  // the component kit writes its sizes into style elements
+  // the kit of controls writes its sizes into style elements
   "style-src 'self' 'unsafe-inline'",
   "img-src 'self' data: blob:",
   "font-src 'self' data:",

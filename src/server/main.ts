@@ -1,8 +1,40 @@
-/** The server as the program ships it, with the boards that come with it. */
+/** The server as the program ships it: jobs in SQLite, and the boards that come with it. */
 import { SHIPPED } from "../shipped/shipped.ts";
-import { type RunningServer, type StartOptions, startServer } from "./start-server.ts";
+import { openSqliteStore } from "../store/sqlite/open-store.ts";
+import { defaultDataDir } from "./data-dir.ts";
+import { startServer } from "./start-server.ts";
+
+export interface StartOptions {
+  /** the port to use, 0 for any free one; left out: 4517 or the next free one */
+  readonly port?: number;
+  /** where jobs are kept; left out: see `data-dir.ts` */
+  readonly dataDir?: string;
+  /** open the page in the browser */
+  readonly open?: boolean;
+}
+
+export interface RunningServer {
+  readonly url: string;
+  readonly dataDir: string;
+  stop(): Promise<void>;
+}
 
 /** Rejects with `code: "EADDRINUSE"` where the port asked for is taken. */
-export function start(options: StartOptions = {}): Promise<RunningServer> {
-  return startServer(options, SHIPPED);
+export async function start(options: StartOptions = {}): Promise<RunningServer> {
+  const { dataDir = defaultDataDir(process.env), ...how } = options;
+  const store = openSqliteStore(dataDir, () => new Date().toISOString());
+  try {
+    const server = await startServer({ ...how, store, boards: SHIPPED });
+    return {
+      url: server.url,
+      dataDir,
+      stop: async () => {
+        await server.stop();
+        await store.close();
+      },
+    };
+  } catch (error) {
+    await store.close();
+    throw error;
+  }
 }

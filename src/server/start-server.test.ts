@@ -1,10 +1,12 @@
-import { mkdirSync, mkdtempSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { request } from "node:http";
 import { networkInterfaces, tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import type { JobStore } from "../job/job-store.ts";
+import { openSqliteStore } from "../store/sqlite/open-store.ts";
 import { defaultDataDir } from "./data-dir.ts";
-import { type RunningServer, type StartOptions, startServer } from "./start-server.ts";
+import { type ListeningServer, startServer } from "./start-server.ts";
 
 const BOARD = {
   format: "faultwright-board/1",
@@ -20,23 +22,25 @@ const BOARD = {
 const BOARDS = [{ id: "fan", title: "Fan drive", board: BOARD }];
 
 let folder: string;
-let running: RunningServer[];
+let running: ListeningServer[];
+let stores: JobStore[];
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), "faultwright-server-"));
   mkdirSync(join(folder, "web"));
   writeFileSync(join(folder, "web", "index.html"), "<title>bench</title>");
   running = [];
+  stores = [];
 });
 afterEach(async () => {
   for (const server of running) await server.stop();
+  for (const store of stores) await store.close();
   rmSync(folder, { recursive: true, force: true });
 });
 
-async function startHere(options: StartOptions = { port: 0 }): Promise<RunningServer> {
-  const server = await startServer(
-    { dataDir: join(folder, "data"), webRoot: join(folder, "web"), ...options },
-    BOARDS,
-  );
+async function startHere(options: { port?: number } = { port: 0 }): Promise<ListeningServer> {
+  const store = openSqliteStore(join(folder, "data"), () => new Date().toISOString());
+  stores.push(store);
+  const server = await startServer({ store, boards: BOARDS, webRoot: join(folder, "web"), ...options });
   running.push(server);
   return server;
 }
@@ -106,12 +110,6 @@ describe("the server on its socket", () => {
     expect(((await (await fetch(`${second.url}api/jobs`)).json()) as { jobs: object[] }).jobs).toHaveLength(
       1,
     );
-  });
-
-  it("makes its data folder for the owner only", async () => {
-    const server = await startHere();
-    expect(server.dataDir).toBe(join(folder, "data"));
-    expect(statSync(server.dataDir).mode & 0o777).toBe(0o700);
   });
 
   it("says that the port asked for is taken, and looks for a free one where none was asked for", async () => {

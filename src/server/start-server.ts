@@ -1,4 +1,4 @@
-/** The server of one bench: opens the store, listens on the loopback address. */
+/** The server of one bench: a store and the shipped boards, listening on the loopback address. */
 import { randomUUID } from "node:crypto";
 import { existsSync } from "node:fs";
 import { createServer, type Server } from "node:http";
@@ -7,10 +7,9 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { getRequestListener } from "@hono/node-server";
 import { acceptLog } from "../job/accept-log.ts";
-import { openSqliteStore } from "../store/sqlite/open-store.ts";
+import type { JobStore } from "../job/job-store.ts";
 import type { BoardAnswer } from "../wire/job-api.ts";
 import { makeApp } from "./app.ts";
-import { defaultDataDir } from "./data-dir.ts";
 import { demoJob } from "./demo-job.ts";
 import { openPage } from "./open-page.ts";
 
@@ -19,58 +18,43 @@ const HOST = "127.0.0.1";
 const USUAL_PORT = 4517;
 const PORTS_TRIED = 20;
 
-export interface StartOptions {
+export interface ServerParts {
+  readonly store: JobStore;
+  /** boards that come with the program */
+  readonly boards: readonly BoardAnswer[];
   /** the port to use, 0 for any free one; left out: 4517 or the next free one */
   readonly port?: number;
-  /** left out: see `data-dir.ts` */
-  readonly dataDir?: string;
   /** open the page in the browser */
   readonly open?: boolean;
   /** folder of the built page; left out: the one that was built with this program */
   readonly webRoot?: string;
 }
 
-export interface RunningServer {
+export interface ListeningServer {
   readonly url: string;
-  readonly dataDir: string;
+  /** stops listening; the store stays open */
   stop(): Promise<void>;
 }
 
-/** Rejects with `code: "EADDRINUSE"` where the port asked for is taken. `boards` are those that come with the program. */
-export async function startServer(
-  options: StartOptions,
-  boards: readonly BoardAnswer[],
-): Promise<RunningServer> {
-  const dataDir = options.dataDir ?? defaultDataDir(process.env);
-  const store = openSqliteStore(dataDir, () => new Date().toISOString());
-  try {
-    if ((await store.listJobs()).length === 0) {
-      const demo = demoJob(boards);
-      if (demo !== null) await store.createJob(demo);
-    }
-    const app = makeApp({
-      store,
-      acceptLog,
-      newId: randomUUID,
-      boards,
-      webRoot: options.webRoot ?? builtPage(),
-      report: (error) => process.stderr.write(`${error instanceof Error ? error.stack : String(error)}\n`),
-    });
-    const server = await listen(getRequestListener(app.fetch), options.port);
-    const url = `http://${HOST}:${(server.address() as AddressInfo).port}/`;
-    if (options.open === true) openPage(url);
-    return {
-      url,
-      dataDir,
-      stop: async () => {
-        await close(server);
-        await store.close();
-      },
-    };
-  } catch (error) {
-    await store.close();
-    throw error;
+/** Rejects with `code: "EADDRINUSE"` where the port asked for is taken. An empty store gains the practice job. */
+export async function startServer(parts: ServerParts): Promise<ListeningServer> {
+  const { store, boards } = parts;
+  if ((await store.listJobs()).length === 0) {
+    const demo = demoJob(boards);
+    if (demo !== null) await store.createJob(demo);
   }
+  const app = makeApp({
+    store,
+    acceptLog,
+    newId: randomUUID,
+    boards,
+    webRoot: parts.webRoot ?? builtPage(),
+    report: (error) => process.stderr.write(`${error instanceof Error ? error.stack : String(error)}\n`),
+  });
+  const server = await listen(getRequestListener(app.fetch), parts.port);
+  const url = `http://${HOST}:${(server.address() as AddressInfo).port}/`;
+  if (parts.open === true) openPage(url);
+  return { url, stop: () => close(server) };
 }
 
 /** The page lies beside the bundled program; run from its sources, it lies in the folder that a build fills. */

@@ -60,7 +60,7 @@ export interface AppendRequest {
   readonly events: readonly KeptEvent[];
 }
 
-/** `length` is the number of events in the log now: more than the client holds means another device wrote. */
+/** `length` is the number of events in the log now: more than the client holds means another page wrote. */
 export interface AppendAnswer {
   readonly added: number;
   readonly length: number;

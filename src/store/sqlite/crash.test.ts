@@ -8,7 +8,7 @@ import { newJob } from "../job-store.contract.ts";
 import { openConnection } from "./open-connection.ts";
 import { openSqliteStore } from "./open-store.ts";
 
-const WRITER = fileURLToPath(new URL("./crash-writer.ts", import.meta.url));
+const WRITER = fileURLToPath(new URL("./crash-writer.fixture.ts", import.meta.url));
 /** Milliseconds from the first acknowledged event to the kill: spread, so that it falls on different moments of a write. */
 const KILL_AFTER_MS = [0, 7, 23, 41, 77, 130];
 

@@ -5,7 +5,7 @@ import { afterEach, describe, expect, it } from "vitest";
 import type { KeptEvent, Refusal, Written } from "../../job/job-store.ts";
 import { ACCEPT_ALL, newJob, note, steppingClock } from "../job-store.contract.ts";
 import type { SqlConnection } from "./connection.ts";
-import { failingConnection } from "./failing-connection.ts";
+import { failingConnection } from "./failing-connection.fixture.ts";
 import { openConnection } from "./open-connection.ts";
 import { migrate } from "./schema.ts";
 import { SqliteJobStore } from "./sqlite-job-store.ts";
