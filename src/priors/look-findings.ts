@@ -1,4 +1,5 @@
 import type { Finding } from "../bench/event.ts";
+import { FINDINGS } from "../bench/words.ts";
 import type { Part } from "../board/board.ts";
 import type { Fault, FaultMode } from "../board/fault.ts";
 import type { Cause } from "./cause.ts";
@@ -127,16 +128,6 @@ export const HEALTHY_FINDINGS: Readonly<Record<Cause, Shares>> = {
 
 /** No finding is ever impossible: chance of a sight that no row names. `from memory`. */
 const STRAY = 0.002;
-const FINDINGS: readonly Finding[] = [
-  "clean",
-  "burnt",
-  "bulged",
-  "cracked",
-  "corroded",
-  "wet",
-  "lifted-pad",
-  "other",
-];
 
 function sharesOf(part: Part, fault: Fault): Shares {
   if (fault.of === "nets") return { corroded: 0.4, wet: 0.2, other: 0.1 };

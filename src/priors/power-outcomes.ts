@@ -1,4 +1,5 @@
 import type { Feed, Observed, Place } from "../bench/event.ts";
+import { OBSERVED } from "../bench/words.ts";
 import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
 import { viewOf } from "./circuit-view.ts";
@@ -94,20 +95,6 @@ export const OUTCOME_ROWS: Readonly<Record<PowerEffect, OutcomeRow>> = {
     "bright for a second, then dark: normal",
   ),
 };
-
-/** Every word for what is seen. */
-export const OBSERVED: readonly Observed[] = [
-  "quiet",
-  "runs",
-  "lamp-dark",
-  "lamp-dim",
-  "lamp-bright",
-  "lamp-pulsing",
-  "limiting",
-  "fuse-blew",
-  "trip",
-  "smoke",
-];
 
 /** Share of sights that follow no rule, spread over all words. `from memory`. */
 const STRAY = 0.03;

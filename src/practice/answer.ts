@@ -1,0 +1,166 @@
+import type {
+  CalibrateEvent,
+  ColdMode,
+  JobEvent,
+  LookEvent,
+  MeasureEvent,
+  PowerEvent,
+  Reading,
+} from "../bench/event.ts";
+import type { Timeline } from "../bench/timeline.ts";
+import { isColdMode } from "../bench/words.ts";
+import type { MakePredictor } from "../meter/prediction.ts";
+import { findingChances } from "../priors/look-findings.ts";
+import { boardEffect } from "../priors/power-effects.ts";
+import { netAt, restVolts } from "./charge.ts";
+import { faultsAfter, observedAt, outOfCircuit, type PracticeJob } from "./hidden-course.ts";
+import type { HiddenFault } from "./hide-faults.ts";
+import { noisyReading } from "./meter-noise.ts";
+import { drawOne, normalDeviate, seededRandom } from "./seeded-random.ts";
+
+/** An event whose outcome the practice bench is asked for. */
+export type Asked =
+  | Omit<MeasureEvent, "reading">
+  | Omit<LookEvent, "finding">
+  | Omit<PowerEvent, "observed">
+  | Omit<CalibrateEvent, "reading">
+  | Exclude<JobEvent, MeasureEvent | LookEvent | PowerEvent | CalibrateEvent>;
+
+/** The event with its outcome, or one sentence why this bench has none. */
+export type Answer =
+  | { readonly ok: true; readonly event: JobEvent }
+  | { readonly ok: false; readonly problem: string };
+
+/** Seconds after touching at which a climbing reading is taken: the file format's rule. */
+const CLIMBING_SECONDS = 2;
+
+/**
+ * What the hidden board shows for an event that would be appended to the log of `timeline`. A pure function of the job, its
+ * seed and the log: asked again it answers alike, on any machine.
+ */
+export function answer(
+  practice: PracticeJob,
+  timeline: Timeline,
+  asked: Asked,
+  makePredictor: MakePredictor,
+): Answer {
+  const present = faultsAfter(practice, timeline);
+  switch (asked.do) {
+    case "measure":
+      return answerMeasure(practice, timeline, asked, present, makePredictor);
+    case "look":
+      return answerLook(practice, asked, present);
+    case "power": {
+      const off = outOfCircuit({ before: timeline.now });
+      const seen = observedAt(practice, present, asked, off, nextIndex(timeline));
+      const only = seen.length === 1 ? seen[0] : undefined;
+      return { ok: true, event: { ...asked, observed: only ?? seen } };
+    }
+    case "calibrate": {
+      const reading = asked.known * (1 + METER_SHARE * meterError(practice.seed));
+      return { ok: true, event: { ...asked, reading: Number(reading.toPrecision(4)) } };
+    }
+    default:
+      return { ok: true, event: asked };
+  }
+}
+
+/** Gain error of the practice meter, one standard deviation. `from memory`. */
+const METER_SHARE = 0.01;
+
+const meterError = (seed: number): number => normalDeviate(seededRandom(seed, "meter"));
+
+/** The log index that the next event gets, as far as the events that count tell. */
+function nextIndex(timeline: Timeline): number {
+  return (timeline.entries.at(-1)?.logIndex ?? -1) + 1;
+}
+
+function answerMeasure(
+  practice: PracticeJob,
+  timeline: Timeline,
+  asked: Omit<MeasureEvent, "reading">,
+  present: readonly HiddenFault[],
+  makePredictor: MakePredictor,
+): Answer {
+  const { mode, red, black } = asked;
+  if (red === undefined || black === undefined)
+    return { ok: false, problem: `the practice bench has no answer to ${mode} without two places` };
+  if (mode === "dcv") return volts(practice, timeline, asked, red, black, present);
+  if (!isColdMode(mode)) return { ok: false, problem: `the practice bench has no answer to ${mode}` };
+  if (timeline.now.powered) return { ok: false, problem: `${mode} is a cold mode; unpower the board first` };
+  const { job, seed } = practice;
+  const predictor = makePredictor(job.board, timeline.now, job.meter);
+  const check = { mode: mode satisfies ColdMode, red, black };
+  const predicted = predictor.predict(
+    asked.settling === "climbing" ? { ...check, seconds: CLIMBING_SECONDS } : check,
+    present.map(({ fault }) => fault),
+  );
+  if (!predicted.solved) return { ok: false, problem: `no reading: ${predicted.why}` };
+  const random = seededRandom(seed, `read ${mode} ${red} ${black} ${nextIndex(timeline)}`);
+  return filled(asked, noisyReading(mode, predicted, job.meter, meterError(seed), random));
+}
+
+function filled(asked: Omit<MeasureEvent, "reading">, reading: Reading): Answer {
+  return { ok: true, event: { ...asked, reading } };
+}
+
+/** DC volts: at rest what charge is left; under power the bus and the rails, as far as the coarse rule knows them. */
+function volts(
+  { job, seed }: PracticeJob,
+  timeline: Timeline,
+  asked: Omit<MeasureEvent, "reading">,
+  red: string,
+  black: string,
+  present: readonly HiddenFault[],
+): Answer {
+  const { board } = job;
+  const off = outOfCircuit({ before: timeline.now });
+  const effect = boardEffect(
+    board,
+    present.map(({ fault }) => fault),
+    off,
+  );
+  const digits = (reading: number): Answer => filled(asked, Number(reading.toFixed(2)));
+  if (!timeline.now.powered)
+    return digits(
+      restVolts(board, timeline, seed, red, black, effect === "bus-short" || effect === "bus-leak"),
+    );
+  const rail = board.rails.find(
+    (one) => netAt(board, red) === one.net && netAt(board, black) === (one.against ?? board.zero),
+  );
+  if (rail === undefined)
+    return {
+      ok: false,
+      problem: "under power the practice bench knows the rails only; unpower and read cold",
+    };
+  const alive = ["no-run", "weak", "leg-half", "none"].includes(effect);
+  const scatter = 1 + (rail.tolerance / 4) * normalDeviate(seededRandom(seed, `rail ${rail.name}`));
+  return digits(alive ? rail.volts * scatter : effect === "rail-short" ? rail.volts * 0.08 * scatter : 0.02);
+}
+
+function answerLook(
+  { job, seed }: PracticeJob,
+  asked: Omit<LookEvent, "finding">,
+  present: readonly HiddenFault[],
+): Answer {
+  const part = job.board.parts.get(asked.part);
+  if (part === undefined) return { ok: false, problem: `there is no part ${asked.part}` };
+  const nets = new Set(part.pins.values());
+  const own = present.filter(({ fault }) =>
+    fault.of === "part" ? fault.part === part.ref : fault.nets.every((net) => nets.has(net)),
+  );
+  const chances = [
+    ...findingChances(
+      part,
+      own.map(({ fault }) => fault),
+      job.cause,
+    ),
+  ];
+  const salt = `look ${part.ref} ${own.map(({ row }) => row).join(",")}`;
+  const finding = drawOne(
+    chances.map(([word]) => word),
+    chances.map(([, chance]) => chance),
+    seededRandom(seed, salt),
+  );
+  return { ok: true, event: { ...asked, finding: finding ?? "clean" } };
+}

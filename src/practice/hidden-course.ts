@@ -1,0 +1,174 @@
+import type { CleanEvent, Observed, PowerEvent, ReplaceEvent } from "../bench/event.ts";
+import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
+import type { Board } from "../board/board.ts";
+import type { Job } from "../job/job.ts";
+import { viewOf } from "../priors/circuit-view.ts";
+import type { PriorTable } from "../priors/fault-prior.ts";
+import { boardEffect } from "../priors/power-effects.ts";
+import { POWER_HARM } from "../priors/power-harm.ts";
+import { outcomeChances } from "../priors/power-outcomes.ts";
+import { drawFaults, type HiddenFault, hideFaults, knockOnRates } from "./hide-faults.ts";
+import { drawOne, seededRandom } from "./seeded-random.ts";
+
+/** A practice job: an ordinary job, the table its faults are drawn from, and the seed that hides them. */
+export interface PracticeJob {
+  readonly job: Pick<Job, "board" | "cause" | "symptom" | "absent" | "meter">;
+  readonly table: PriorTable;
+  readonly seed: number;
+}
+
+/** Share of open faults that are a cracked joint, which resoldering cures. `from memory`. */
+const JOINT_SHARE = 0.4;
+
+/** The faults a practice board comes in with. A pure function of the job and its seed. */
+export function faultsOnArrival({ job, table, seed }: PracticeJob): HiddenFault[] {
+  return hideFaults(job.board, table, job.symptom, job.absent, seededRandom(seed, "arrival"));
+}
+
+/**
+ * The faults present after the first `count` entries of the timeline: those the board came with, less what was replaced,
+ * cleaned or resoldered, plus what power broke and what was fitted bad. A pure function of job, seed and log.
+ */
+export function faultsAfter(
+  practice: PracticeJob,
+  timeline: Timeline,
+  count = timeline.entries.length,
+): HiddenFault[] {
+  let present = faultsOnArrival(practice);
+  for (const entry of timeline.entries.slice(0, count)) present = afterEntry(practice, present, entry);
+  return present;
+}
+
+function afterEntry(practice: PracticeJob, present: HiddenFault[], entry: TimelineEntry): HiddenFault[] {
+  const { event } = entry;
+  switch (event.do) {
+    case "power":
+      return afterPower(practice, present, event, entry);
+    case "replace":
+      return afterReplace(practice, present, event, entry.logIndex);
+    case "clean":
+    case "resolder":
+      return afterHands(practice, present, event);
+    default:
+      return present;
+  }
+}
+
+/** Parts off the board or with a pin lifted: they take no part in what power does. */
+export function outOfCircuit(entry: Pick<TimelineEntry, "before">): ReadonlySet<string> {
+  const lifted = [...entry.before.lifted].map((place) => place.split(".")[0] ?? "");
+  return new Set([...entry.before.off, ...lifted]);
+}
+
+/** What is seen when power comes on: the log's own word where it has one, else drawn. */
+export function observedAt(
+  { job, seed }: PracticeJob,
+  present: readonly HiddenFault[],
+  event: Omit<PowerEvent, "observed"> & Pick<PowerEvent, "observed">,
+  off: ReadonlySet<string>,
+  logIndex: number,
+): readonly Observed[] {
+  if (event.observed !== undefined) return [event.observed].flat();
+  const setup =
+    typeof event.at === "object" ? { feed: event.feed, at: event.at, off } : { feed: event.feed, off };
+  const faults = present.map(({ fault }) => fault);
+  const chances = [...outcomeChances(job.board, faults, setup)].filter(([, chance]) => chance > LEAST_CHANCE);
+  const words = chances.map(([word]) => word);
+  const drawn = drawOne(
+    words,
+    chances.map(([, chance]) => chance),
+    seededRandom(seed, `power ${logIndex}`),
+  );
+  return drawn === null ? [] : [drawn];
+}
+
+/** A practice bench shows only what its rule says, not the stray words that keep the likelihood honest. */
+const LEAST_CHANCE = 0.01;
+
+function afterPower(
+  practice: PracticeJob,
+  present: HiddenFault[],
+  event: PowerEvent,
+  entry: TimelineEntry,
+): HiddenFault[] {
+  const { job, table, seed } = practice;
+  const off = outOfCircuit(entry);
+  const inCircuit = present.filter(({ fault }) => fault.of === "nets" || !off.has(fault.part));
+  const effect = boardEffect(
+    job.board,
+    inCircuit.map(({ fault }) => fault),
+    off,
+  );
+  const harm = effect === "input-open" ? 0 : POWER_HARM[event.feed];
+  const rates = knockOnRates(table, inCircuit, harm);
+  for (const [row, rate] of table.breaksAtPower.entries())
+    rates.set(row, (rates.get(row) ?? 0) + rate * harm);
+  const fuses = new Set(viewOf(job.board).lineFuses.map((part) => part.ref));
+  for (const row of rates.keys()) {
+    const part = table.faults[row]?.part ?? "";
+    if (off.has(part) || fuses.has(part)) rates.delete(row);
+  }
+  const random = seededRandom(seed, `broken ${entry.logIndex}`);
+  const broken = drawFaults(job.board, table, rates, present, random);
+  const seen = observedAt(practice, present, event, off, entry.logIndex);
+  return [
+    ...present,
+    ...broken,
+    ...(seen.includes("fuse-blew") ? blownFuses(table, present, fuses, off) : []),
+  ];
+}
+
+/** A fuse seen to blow is open from then on. */
+function blownFuses(
+  table: PriorTable,
+  present: readonly HiddenFault[],
+  fuses: ReadonlySet<string>,
+  off: ReadonlySet<string>,
+): HiddenFault[] {
+  const taken = new Set(present.map(({ row }) => table.faults[row]?.site));
+  return table.faults.flatMap(({ fault, part, site }, row) =>
+    fuses.has(part) && !off.has(part) && !taken.has(site) && fault.mode === "open" ? [{ row, fault }] : [],
+  );
+}
+
+function afterReplace(
+  { job, table, seed }: PracticeJob,
+  present: HiddenFault[],
+  event: ReplaceEvent,
+  logIndex: number,
+): HiddenFault[] {
+  const kept = present.filter(({ fault }) => fault.of === "nets" || fault.part !== event.part);
+  const random = seededRandom(seed, `fitted ${logIndex}`);
+  const bad = table.fittedBad[event.used === true ? "used" : "new"] + table.fittedBad.fittedWrong;
+  if (random() >= bad) return kept;
+  const own = table.faults.flatMap((row, index) => (row.part === event.part ? [index] : []));
+  const total = own.reduce((sum, row) => sum + (table.faults[row]?.rate ?? 0), 0);
+  const row = drawOne(
+    own,
+    own.map((index) => (table.faults[index]?.rate ?? 0) / total),
+    random,
+  );
+  const prior = row === null ? undefined : table.faults[row];
+  if (row === null || prior === undefined) return kept;
+  return [...kept, ...drawFaults(job.board, table, new Map([[row, 1e6]]), kept, random)];
+}
+
+/** Does cleaning or soldering there reach one of these nets? */
+function reaches(board: Board, event: CleanEvent, nets: readonly string[]): boolean {
+  if (event.part === undefined && event.stage === undefined) return true;
+  return [...board.parts.values()].some(
+    (part) =>
+      (part.ref === event.part || (event.stage !== undefined && part.stage === event.stage)) &&
+      [...part.pins.values()].some((net) => nets.includes(net)),
+  );
+}
+
+/** Cleaning takes away dirt between nets that it reaches; resoldering closes those opens that are a joint. */
+function afterHands({ job, seed }: PracticeJob, present: HiddenFault[], event: CleanEvent): HiddenFault[] {
+  return present.filter(({ fault, row }) => {
+    if (fault.of === "nets") return event.do !== "clean" || !reaches(job.board, event, fault.nets);
+    if (event.do !== "resolder" || fault.mode !== "open") return true;
+    const there = fault.part === event.part || job.board.parts.get(fault.part)?.stage === event.stage;
+    return !there || seededRandom(seed, `joint ${row}`)() >= JOINT_SHARE;
+  });
+}

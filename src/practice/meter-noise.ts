@@ -1,0 +1,39 @@
+import type { ColdMode, Reading } from "../bench/event.ts";
+import type { MeterReading } from "../meter/prediction.ts";
+import type { MeterSettings } from "../meter/settings.ts";
+import { normalDeviate, type Random } from "./seeded-random.ts";
+
+/** Above this the farads and ohms scales end. */
+const MOST_OHMS = 60e6;
+
+/** Digits of a common 6000-count meter. */
+function toDigits(value: number, mode: ColdMode): number {
+  if (mode === "diode") return Number(value.toFixed(3));
+  if (mode === "farads") return Number(value.toPrecision(3));
+  return value < 600 ? Number(value.toFixed(1)) : Number(value.toPrecision(4));
+}
+
+/**
+ * A reading as this practice meter would show it: the prediction, the error it shares with all readings of the job (`meterError`,
+ * a standard normal deviate) and its own part of the spread, cut to the meter's digits and limits.
+ */
+export function noisyReading(
+  mode: ColdMode,
+  prediction: MeterReading,
+  meter: MeterSettings,
+  meterError: number,
+  random: Random,
+): Reading {
+  const own = Math.sqrt(Math.max(0, prediction.spread ** 2 - prediction.common ** 2));
+  const shift = prediction.common * meterError + own * normalDeviate(random);
+  if (!Number.isFinite(prediction.raw)) return mode === "continuity" ? "silent" : "OL";
+  const value =
+    mode === "diode" ? prediction.raw + shift : Math.max(prediction.raw / 10, prediction.raw + shift);
+  if (mode === "continuity") return value < meter.beepOhms ? "beep" : "silent";
+  if (mode === "diode") {
+    const limit = Math.min(meter.diodeMaxVolts, 0.95 * meter.diodeOpenVolts);
+    return value > limit ? "OL" : toDigits(value, mode);
+  }
+  if (prediction.shown === "OL") return "OL";
+  return mode === "ohms" && value > MOST_OHMS ? "OL" : toDigits(value, mode);
+}
