@@ -31,9 +31,11 @@ export class Undoing {
 
   /** An undo that is itself undone gives its target back; one that is restored takes it away again. */
   #setUndone(index: number, undone: boolean): void {
-    if (undone) this.#undone.add(index);
-    else this.#undone.delete(index);
-    const further = this.#target.get(index);
-    if (further !== undefined) this.#setUndone(further, !undone);
+    let at: number | undefined = index;
+    for (let away = undone; at !== undefined; away = !away) {
+      if (away) this.#undone.add(at);
+      else this.#undone.delete(at);
+      at = this.#target.get(at);
+    }
   }
 }

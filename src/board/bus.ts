@@ -76,6 +76,32 @@ export function findBus(board: Board): Bus | null {
   return plus === undefined || minus === undefined ? null : { plus, minus, from: "largest capacitor" };
 }
 
+function across(part: Part, one: string, other: string): boolean {
+  const nets = [...part.pins.values()];
+  return one !== other && nets.includes(one) && nets.includes(other);
+}
+
+/** One of two capacitors in series across the bus: from one pole to a middle net that a second takes to the other pole. */
+function inSeriesPair(capacitors: readonly Part[], bus: Bus, part: Part): boolean {
+  return [...part.pins.values()].some((middle) => {
+    if (middle === bus.plus || middle === bus.minus) return false;
+    const here = across(part, bus.plus, middle)
+      ? bus.minus
+      : across(part, bus.minus, middle)
+        ? bus.plus
+        : null;
+    return here !== null && capacitors.some((other) => across(other, middle, here));
+  });
+}
+
+/** References of the capacitors across the bus, members of a series pair among them, in file order. */
+export function busCapacitors(board: Board, bus: Bus): readonly string[] {
+  const capacitors = [...board.parts.values()].filter((part) => part.kind === "capacitor");
+  return capacitors
+    .filter((part) => across(part, bus.plus, bus.minus) || inSeriesPair(capacitors, bus, part))
+    .map((part) => part.ref);
+}
+
 /** Parts that the mains current runs through on its way to the rectifier. */
 const IN_LINE: ReadonlySet<Part["kind"]> = new Set([
   "fuse",

@@ -179,3 +179,8 @@ export function kindOf(kind: PartKind): Kind {
 export function supplyPin(kind: "controller" | "ic"): "vdd" | "vcc" {
   return kind === "controller" ? "vdd" : "vcc";
 }
+
+/** `a fuse`, `an igbt`: the kind's word in an error. */
+export function aKind(kind: PartKind): string {
+  return `${/^(?:[aeiou]|led|ntc)/.test(kind) ? "an" : "a"} ${kind}`;
+}

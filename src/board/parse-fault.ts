@@ -4,6 +4,7 @@ import type { Parsed } from "../units/outcome.ts";
 import type { Board } from "./board.ts";
 import { type Fault, type FaultMode, faultName } from "./fault.ts";
 import { faultSites } from "./fault-sites.ts";
+import { aKind } from "./kinds.ts";
 
 const MODES: readonly FaultMode[] = ["short", "leaky", "open", "drift"];
 const AMOUNT = /^(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
@@ -82,7 +83,7 @@ function faultOfPart(
     return wrong(text, `${ref} (${part.kind}) has no junction ${quoted(named)}${suggestion(named, known)}`);
   }
   if (!site.modes.includes(mode))
-    return wrong(text, `a ${part.kind} cannot ${mode}; its modes: ${site.modes.join(" ")}`);
+    return wrong(text, `${aKind(part.kind)} cannot ${mode}; its modes: ${site.modes.join(" ")}`);
   return { ok: true, value: { of: "part", part: ref, junction: site.junction, mode, value } };
 }
 

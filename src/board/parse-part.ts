@@ -2,7 +2,7 @@ import { type Fields, found, NAME, type Problems, present, readNumber } from "..
 import { FrozenMap } from "../units/frozen.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 import type { Part, PartKind, PartMinutes, PartValue, Winding } from "./board.ts";
-import { KIND_NAMES, type Kind, kindOf } from "./kinds.ts";
+import { aKind, KIND_NAMES, type Kind, kindOf } from "./kinds.ts";
 import { fillWindings } from "./windings.ts";
 
 const PART_FIELDS = [
@@ -26,12 +26,12 @@ function readPins(fields: Fields, kind: PartKind, row: Kind): ReadonlyMap<string
   for (const pin of pins.keys) {
     if (!NAME.test(pin)) pins.complain(pin, `${quoted(pin)} is not a pin name (letters, digits, _ + - only)`);
     else if (!row.otherPins && !known.includes(pin))
-      pins.complain(pin, `a ${kind} has no such pin${suggestion(pin, known)}`);
+      pins.complain(pin, `${aKind(kind)} has no such pin${suggestion(pin, known)}`);
     read.push([pin, pins.name(pin) ?? ""]);
   }
   const missing = row.pins.filter((pin) => !pins.has(pin));
   if (missing.length > 0)
-    pins.complain(missing[0] ?? "", `is missing; a ${kind} needs the pins ${row.pins.join(" ")}`);
+    pins.complain(missing[0] ?? "", `is missing; ${aKind(kind)} needs the pins ${row.pins.join(" ")}`);
   if (kind === "module") checkModuleReturns(pins);
   if (kind === "transformer" && read.length < 2)
     fields.complain("pins", "a transformer needs two pins or more");
@@ -83,7 +83,7 @@ function readFloating(value: Fields, problems: Problems): readonly (readonly [st
 function readValue(fields: Fields, kind: PartKind, row: Kind, problems: Problems): PartValue {
   if (!fields.has("value")) return {};
   const value = fields.object("value");
-  value.only([...row.value.keys()], `the value of a ${kind}`);
+  value.only([...row.value.keys()], `the value of ${aKind(kind)}`);
   const read: Record<string, unknown> = {};
   for (const [key, rule] of row.value) {
     if (!value.has(key)) continue;

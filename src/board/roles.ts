@@ -1,6 +1,6 @@
 /** What each part does, derived from the circuit and helped by `stage` and `role`; it can be printed (`rolesInWords`). */
 import type { Board, Part, Rail } from "./board.ts";
-import { type Bus, busGroups, busLegs, findBus, lineNets } from "./bus.ts";
+import { type Bus, busCapacitors, busGroups, busLegs, findBus, lineNets } from "./bus.ts";
 import { supplyPin } from "./kinds.ts";
 import { isNearlyWire, NetGroups, SHUNT_OHMS } from "./net-groups.ts";
 import { type PowerSwitch, powerSwitches } from "./power-switches.ts";
@@ -26,8 +26,8 @@ export interface Gate {
 /** A single-switch boost: reactor to the switch, diode from there to the bus. */
 export interface Boost {
   readonly switch: string;
-  readonly diode: string | null;
-  readonly reactor: string | null;
+  readonly diode: string;
+  readonly reactor: string;
   readonly net: string;
 }
 
@@ -264,8 +264,6 @@ export function deriveRoles(board: Board): Roles {
   const boost = boosts(circuit, motor);
   const driven = powerSwitches(board).filter((one) => one.gate !== null);
   const { bus } = circuit;
-  const across = (part: Part) =>
-    bus !== null && part.kind === "capacitor" && joins(part, bus.plus, bus.minus);
   return {
     bus,
     line: [...line],
@@ -275,7 +273,7 @@ export function deriveRoles(board: Board): Roles {
     bridges: refs(circuit.parts.filter((part) => part.kind === "bridge")),
     boosts: boost,
     switchers: switchers(circuit),
-    busCapacitors: refs(circuit.parts.filter(across)),
+    busCapacitors: bus === null ? [] : busCapacitors(board, bus),
     lineFuses: refs(
       circuit.parts.filter(
         (part) => part.kind === "fuse" && [...part.pins.values()].some((net) => line.has(net)),

@@ -1,6 +1,6 @@
 /** Every capacitor that can hold a dangerous charge, each to be proven empty at its own pins. */
 import type { Board, Part } from "./board.ts";
-import { type Bus, findBus, lineNets } from "./bus.ts";
+import { busCapacitors, findBus, lineNets } from "./bus.ts";
 
 /** What counts as a store of charge. */
 export const CHARGE_THRESHOLDS = {
@@ -60,25 +60,6 @@ function isStore(board: Board, part: Part, high: boolean): boolean {
   return couldBeHigh && (farads === undefined || farads > harmlessFarads);
 }
 
-function across(part: Part, one: string, other: string): boolean {
-  const nets = [...part.pins.values()];
-  return one !== other && nets.includes(one) && nets.includes(other);
-}
-
-/** One of two capacitors in series across the bus: from one pole to a middle net that a second takes to the other pole. */
-function inSeriesPair(board: Board, bus: Bus, part: Part): boolean {
-  const capacitors = [...board.parts.values()].filter((one) => one.kind === "capacitor");
-  return [...part.pins.values()].some((middle) => {
-    if (middle === bus.plus || middle === bus.minus) return false;
-    const here = across(part, bus.plus, middle)
-      ? bus.minus
-      : across(part, bus.minus, middle)
-        ? bus.plus
-        : null;
-    return here !== null && capacitors.some((other) => across(other, middle, here));
-  });
-}
-
 function kindOfStore(part: Part, onBus: boolean, onLine: boolean): StoreKind {
   if (onLine) return "X capacitor";
   if (part.value.type === "film") return "film capacitor";
@@ -93,11 +74,12 @@ function kindOfStore(part: Part, onBus: boolean, onLine: boolean): StoreKind {
 export function storesOfCharge(board: Board): readonly StoreOfCharge[] {
   const bus = findBus(board);
   const line = lineNets(board);
+  const busSet = new Set(bus === null ? [] : busCapacitors(board, bus));
   const stores: StoreOfCharge[] = [];
   for (const part of board.parts.values()) {
     if (part.kind !== "capacitor") continue;
     const nets = [...part.pins.values()];
-    const onBus = bus !== null && (across(part, bus.plus, bus.minus) || inSeriesPair(board, bus, part));
+    const onBus = busSet.has(part.ref);
     const onLine = nets.every((net) => line.has(net));
     const high = onBus || onLine || HIGH_VOLTAGE_STAGES.includes(part.stage ?? "");
     if (!isStore(board, part, high)) continue;

@@ -26,9 +26,10 @@ export class Problems {
   }
 }
 
-/** `parts` and `BR1` make `parts.BR1`. */
-export function below(path: string, key: string): string {
-  return path === "" ? key : `${path}.${key}`;
+/** `parts` and `BR1` make `parts.BR1`; a key that is no name is quoted, so that an error stays one short line. */
+function below(path: string, key: string): string {
+  const shown = key.split(".").every((name) => NAME.test(name)) && key.length <= 100 ? key : quoted(key);
+  return path === "" ? shown : `${path}.${shown}`;
 }
 
 /** What a value is, for "expected a number, found ...". */
@@ -38,6 +39,7 @@ export function found(input: unknown): string {
   if (Array.isArray(input)) return `a list of ${input.length}`;
   if (typeof input === "object") return "an object";
   if (typeof input === "string") return quoted(input);
+  if (typeof input === "function") return "a function";
   return String(input);
 }
 

@@ -1,17 +1,29 @@
-/** Edit distance (Levenshtein 1966), case ignored; both words are short. */
+/** Edits between two short words, case ignored, two swapped letters being one edit (Damerau 1964, optimal alignment). */
 function distance(a: string, b: string): number {
   const from = a.toLowerCase();
   const to = b.toLowerCase();
-  let row = Array.from({ length: to.length + 1 }, (_, column) => column);
-  for (let i = 1; i <= from.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= to.length; j++) {
-      const change = (row[j - 1] ?? 0) + (from[i - 1] === to[j - 1] ? 0 : 1);
-      next.push(Math.min(change, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
+  const width = to.length + 1;
+  const table = new Uint16Array((from.length + 1) * width);
+  const at = (i: number, j: number) => table[i * width + j] ?? 0;
+  for (let i = 0; i <= from.length; i++) {
+    for (let j = 0; j <= to.length; j++) {
+      let edits = Math.max(i, j);
+      if (i > 0 && j > 0) {
+        const change = at(i - 1, j - 1) + (from[i - 1] === to[j - 1] ? 0 : 1);
+        edits = Math.min(change, at(i - 1, j) + 1, at(i, j - 1) + 1);
+        const swapped = i > 1 && j > 1 && from[i - 1] === to[j - 2] && from[i - 2] === to[j - 1];
+        if (swapped) edits = Math.min(edits, at(i - 2, j - 2) + 1);
+      }
+      table[i * width + j] = edits;
     }
-    row = next;
   }
-  return row[to.length] ?? 0;
+  return at(from.length, to.length);
+}
+
+function sharedHead(a: string, b: string): number {
+  let length = 0;
+  while (length < a.length && a[length] === b[length]) length++;
+  return length;
 }
 
 /** The known word that a mistyped one was most likely meant to be, or null where none is close. */
@@ -20,9 +32,10 @@ export function nearest(word: string, known: Iterable<string>): string | null {
   let best: string | null = null;
   let bestDistance = Math.max(1, Math.floor(word.length / 3)) + 1;
   for (const candidate of known) {
-    if (Math.abs(candidate.length - word.length) >= bestDistance) continue;
+    if (Math.abs(candidate.length - word.length) > bestDistance) continue;
     const edits = distance(word, candidate);
-    if (edits < bestDistance) {
+    const asGood = edits === bestDistance && best !== null;
+    if (edits < bestDistance || (asGood && sharedHead(word, candidate) > sharedHead(word, best ?? ""))) {
       best = candidate;
       bestDistance = edits;
     }

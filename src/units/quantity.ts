@@ -100,7 +100,7 @@ export function formatQuantity(value: number, unit: string): string {
     -12,
     "p",
   ];
-  const scaled = Number(`${rounded}e0`) / 10 ** power;
+  const scaled = rounded / 10 ** power;
   const digits = Math.abs(scaled) >= 99.95 ? 0 : Math.abs(scaled) >= 9.995 ? 1 : 2;
   return `${scaled.toFixed(digits)} ${prefix}${unit}`;
 }
