@@ -1,9 +1,10 @@
 import { createInterface } from "node:readline";
-import type { Command } from "commander";
+import { type Command, InvalidArgumentError } from "commander";
 import { DONE, type Finish, type Io, refuse } from "../io.ts";
 import { BENCH_HELP } from "./bench-help.ts";
 import { BenchSession } from "./bench-session.ts";
 import { JobFile } from "./job-file.ts";
+import { PracticeBench } from "./practice-bench.ts";
 
 export function addBench(program: Command, io: Io, finish: Finish): void {
   program
@@ -13,14 +14,21 @@ export function addBench(program: Command, io: Io, finish: Finish): void {
     )
     .argument("<job>", "a job file; what you enter is written back to it at once")
     .addHelpText("after", `\nExample:\n  $ faultwright bench examples/fan-drive.json\n\n${BENCH_HELP}`)
-    .action((file: string) => finish(() => bench(file, io)));
+    .option(
+      "--practice <seed>",
+      "no board at hand: `ask` answers each step from faults that this number hides",
+      parseSeed,
+    )
+    .action((file: string, options: { practice?: number }) =>
+      finish(() => bench(file, options.practice, io)),
+    );
 }
 
 /** Reads lines until `quit` or the end of input. Every line that was taken is in the file before the next is read. */
-async function bench(file: string, io: Io): Promise<number> {
+async function bench(file: string, seed: number | undefined, io: Io): Promise<number> {
   const opened = JobFile.open(file);
   if (!opened.ok) return refuse(io, opened.problem);
-  const session = new BenchSession(opened.value, io);
+  const session = new BenchSession(opened.value, io, seed === undefined ? null : new PracticeBench(seed));
   let worst = session.show();
   const lines = createInterface({ input: io.input, terminal: false, crlfDelay: Number.POSITIVE_INFINITY });
   const prompt = () => {
@@ -36,4 +44,10 @@ async function bench(file: string, io: Io): Promise<number> {
   lines.close();
   // A person has seen and mended what was refused; a script is told at the end.
   return io.isTerminal ? DONE : worst;
+}
+
+function parseSeed(text: string): number {
+  if (!/^\d{1,9}$/.test(text))
+    throw new InvalidArgumentError("a seed is a whole number of up to nine digits");
+  return Number(text);
 }

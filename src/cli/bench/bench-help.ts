@@ -13,4 +13,5 @@ export const BENCH_HELP = `At the prompt:
   note TEXT    overrule WHY    close repaired|not-economic|not-repairable|no-fault|declined
   { ... }                          any event as the job file spells it
   undo  undo 12                    the last event, or the one of that log line, counts as never done
+  ask  reveal                      with --practice: let the hidden board answer; show its faults
   next  others  suspects  why PART  log  help  quit`;

@@ -3,6 +3,7 @@ import { undoneEvents } from "../../bench/fold.ts";
 import { suspectsAnswer } from "../../job/answers.ts";
 import { type Assessment, AssessmentSession, assess } from "../../job/assess.ts";
 import { benchView } from "../../job/bench-view.ts";
+import { faultWords } from "../../job/words.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import type { BenchView } from "../../wire/bench-view.ts";
 import { percent, table } from "../answer-text.ts";
@@ -11,18 +12,21 @@ import { DONE, type Io, oneLine, refuse } from "../io.ts";
 import { suspectsText } from "../suspects-text.ts";
 import { BENCH_HELP } from "./bench-help.ts";
 import type { JobFile } from "./job-file.ts";
+import type { PracticeBench } from "./practice-bench.ts";
 import { parseLine } from "./typed-event.ts";
 
 /** One sitting at the prompt: takes lines, keeps events, shows the next step. */
 export class BenchSession {
   readonly #file: JobFile;
   readonly #io: Io;
+  readonly #practice: PracticeBench | null;
   readonly #engine = new AssessmentSession();
   #assessed: { readonly assessment: Assessment; readonly view: BenchView } | null = null;
 
-  constructor(file: JobFile, io: Io) {
+  constructor(file: JobFile, io: Io, practice: PracticeBench | null) {
     this.#file = file;
     this.#io = io;
+    this.#practice = practice;
   }
 
   /** Shows the next step. Gives an exit code, as `take` does. */
@@ -55,6 +59,9 @@ export class BenchSession {
         return this.#tell(verb, word);
       case "undo":
         return this.#undo(word);
+      case "ask":
+      case "reveal":
+        return this.#practise(verb);
       default:
         return this.#enter(line);
     }
@@ -63,7 +70,28 @@ export class BenchSession {
   #enter(line: string): number {
     const now = this.#now();
     const proposed = now.ok ? now.value.assessment.proposal : null;
-    const events = parseLine(line, proposed, () => ({ id: this.#io.newId(), at: this.#io.now() }));
+    const isPart = (word: string) => this.#file.job.board.parts.has(word);
+    const events = parseLine(line, { card: proposed, isPart, stamp: this.#stamp });
+    if (!events.ok) return refuse(this.#io, events.problem);
+    return this.#keep(events.value);
+  }
+
+  readonly #stamp = () => ({ id: this.#io.newId(), at: this.#io.now() });
+
+  #practise(what: "ask" | "reveal"): number {
+    if (this.#practice === null) {
+      return refuse(this.#io, `${what}: this is a real board; start with --practice SEED for a hidden one`);
+    }
+    const now = this.#now();
+    if (!now.ok) return refuse(this.#io, now.problem);
+    const { assessment } = now.value;
+    if (what === "reveal") {
+      this.#io.out(
+        `The board came in with: ${this.#practice.hidden(assessment).map(faultWords).join(", ")}\n`,
+      );
+      return DONE;
+    }
+    const events = this.#practice.ask(assessment, this.#stamp);
     if (!events.ok) return refuse(this.#io, events.problem);
     return this.#keep(events.value);
   }
@@ -78,13 +106,17 @@ export class BenchSession {
       return refuse(this.#io, word === "" ? "there is nothing to undo" : `undo: the log has no line ${word}`);
     if (event.id === undefined)
       return refuse(this.#io, `undo: log line ${index} has no id, so it cannot be undone`);
-    return this.#keep([{ do: "undo", of: event.id, id: this.#io.newId(), at: this.#io.now() }]);
+    return this.#keep([{ do: "undo", of: event.id, ...this.#stamp() }]);
   }
 
   #keep(events: readonly JobEvent[]): number {
     const kept = this.#file.append(events);
     if (!kept.ok) return refuse(this.#io, kept.problem);
     this.#assessed = null;
+    const now = this.#now();
+    if (!now.ok) return refuse(this.#io, now.problem);
+    for (const line of now.value.view.log.slice(-events.length))
+      this.#io.out(`kept: ${oneLine(line.words)}\n`);
     return this.show();
   }
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Action } from "../../planning/proposal.ts";
-import { parseLine } from "./typed-event.ts";
+import { type Proposed, parseLine } from "./typed-event.ts";
 
 const stamp = () => ({ id: "e", at: "2026-03-01T09:30:00Z" });
 const TIMED = { id: "e", at: "2026-03-01T09:30:00Z" };
@@ -8,8 +8,8 @@ const CHECK: Action = { do: "measure", mode: "diode", red: "PBUS", black: "NBUS"
 const SECOND: Action = { do: "measure", mode: "diode", red: "NBUS", black: "PBUS" };
 const CARD = { action: CHECK, row: [SECOND] };
 
-function typed(line: string, card: Parameters<typeof parseLine>[1] = CARD) {
-  const parsed = parseLine(line, card, stamp);
+function typed(line: string, card: Proposed | null = CARD) {
+  const parsed = parseLine(line, { card, stamp, isPart: (word) => word === "U1" });
   return parsed.ok ? parsed.value : parsed.problem;
 }
 
@@ -61,6 +61,7 @@ describe("a line at the prompt", () => {
       { do: "overrule", why: "the customer wants it tried", ...TIMED },
     ]);
     expect(typed("clean logic")).toEqual([{ do: "clean", stage: "logic", ...TIMED }]);
+    expect(typed("resolder U1")).toEqual([{ do: "resolder", part: "U1", ...TIMED }]);
     expect(typed("replace Q1 4.2")).toEqual([{ do: "replace", part: "Q1", price: 4.2, ...TIMED }]);
     expect(typed('{"do":"note","id":"mine","text":"hi"}')).toEqual([
       { do: "note", text: "hi", ...TIMED, id: "mine" },

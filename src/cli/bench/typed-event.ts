@@ -13,24 +13,30 @@ export type Stamp = () => { readonly id: string; readonly at: string };
 
 type Fields = Readonly<Record<string, unknown>>;
 
-/** The events a line stands for. `card` is the step proposed, which bare readings and `done` answer. */
-export function parseLine(line: string, card: Proposed | null, stamp: Stamp): Parsed<readonly JobEvent[]> {
-  const fields = line.trim().startsWith("{")
-    ? fromJson(line)
-    : fromWords(line.trim().split(/\s+/), line, card);
-  if (!fields.ok) return fields;
-  const events: JobEvent[] = [];
-  for (const one of fields.value) {
-    const event = parseEvent(stamped(one, stamp), "event");
-    if (!event.ok) return { ok: false, problem: event.problem.replace(/^event\.?/, "") };
-    events.push(event.value);
-  }
-  return { ok: true, value: events };
+/** What a line is read against. */
+export interface Prompt {
+  /** the step proposed, which bare readings and `done` answer */
+  readonly card: Proposed | null;
+  readonly isPart: (word: string) => boolean;
+  readonly stamp: Stamp;
 }
 
 export interface Proposed {
   readonly action: Action;
   readonly row: readonly Action[];
+}
+
+/** The events a line stands for; whether they can happen now is for the fold to say. */
+export function parseLine(line: string, prompt: Prompt): Parsed<readonly JobEvent[]> {
+  const fields = line.trim().startsWith("{") ? fromJson(line) : fromWords(line.trim(), prompt);
+  if (!fields.ok) return fields;
+  const events: JobEvent[] = [];
+  for (const one of fields.value) {
+    const event = parseEvent(stamped(one, prompt.stamp), "event");
+    if (!event.ok) return { ok: false, problem: event.problem.replace(/^event\.?/, "") };
+    events.push(event.value);
+  }
+  return { ok: true, value: events };
 }
 
 function stamped(fields: Fields, stamp: Stamp): Fields {
@@ -49,10 +55,11 @@ function one(fields: Fields): Parsed<readonly Fields[]> {
   return { ok: true, value: [fields] };
 }
 
-function fromWords(words: readonly string[], line: string, card: Proposed | null): Parsed<readonly Fields[]> {
+function fromWords(line: string, { card, isPart }: Prompt): Parsed<readonly Fields[]> {
+  const words = line.split(/\s+/);
   const [verb = "", ...rest] = words;
   const [first = "", second = "", third = "", fourth = ""] = rest;
-  const after = line.trim().slice(verb.length).trim();
+  const after = line.slice(verb.length).trim();
   switch (verb) {
     case "measure":
       return measured(rest);
@@ -68,7 +75,7 @@ function fromWords(words: readonly string[], line: string, card: Proposed | null
       return one({ do: verb, part: first, finding: second });
     case "clean":
     case "resolder":
-      return one({ do: verb, ...(/^[a-z]/.test(first) ? { stage: first } : { part: first }) });
+      return one({ do: verb, [isPart(first) ? "part" : "stage"]: first });
     case "clip":
     case "unclip": {
       const ohms = parseTypedReading(third, "ohms");

@@ -1,0 +1,55 @@
+import type { JobEvent } from "../../bench/event.ts";
+import { foldLog } from "../../bench/fold.ts";
+import { faultName } from "../../board/fault.ts";
+import type { Assessment } from "../../job/assess.ts";
+import { makePredictor } from "../../meter/predictor.ts";
+import type { Action } from "../../planning/proposal.ts";
+import { answer } from "../../practice/answer.ts";
+import { faultsOnArrival, type PracticeJob } from "../../practice/hidden-course.ts";
+import type { Parsed } from "../../units/outcome.ts";
+
+/** A bench without a board: what is asked for is answered from hidden faults that the seed drew. */
+export class PracticeBench {
+  readonly #seed: number;
+
+  constructor(seed: number) {
+    this.#seed = seed;
+  }
+
+  /** The step proposed and its row, done on the hidden board; stops before the first that it has no answer to. */
+  ask(
+    assessment: Assessment,
+    stamp: () => { readonly id: string; readonly at: string },
+  ): Parsed<readonly JobEvent[]> {
+    const { job, proposal } = assessment;
+    const practice = this.#practice(assessment);
+    const events: JobEvent[] = [];
+    for (const action of [proposal.action, ...proposal.row]) {
+      const timeline = foldLog(job.board, job.absent, [...job.log, ...events]);
+      if (!timeline.ok) return timeline;
+      const answered = answer(practice, timeline.value, action, makePredictor);
+      if (!answered.ok && events.length === 0) return answered;
+      if (!answered.ok) break;
+      events.push(stamped(answered.event, action, stamp()));
+    }
+    return { ok: true, value: events };
+  }
+
+  /** The faults the board came in with, for whoever has finished or given up. */
+  hidden(assessment: Assessment): readonly string[] {
+    return faultsOnArrival(this.#practice(assessment)).map(({ fault }) => faultName(fault));
+  }
+
+  #practice({ job, priors }: Assessment): PracticeJob {
+    return { job, table: priors, seed: this.#seed };
+  }
+}
+
+/** The time goes where `at` does not mean two places. */
+function stamped(
+  event: JobEvent,
+  action: Action,
+  { id, at }: { readonly id: string; readonly at: string },
+): JobEvent {
+  return "at" in action ? { ...event, id } : ({ ...event, id, at } as JobEvent);
+}
