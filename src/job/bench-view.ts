@@ -9,9 +9,9 @@ import { actionMinutes } from "../money/minutes.ts";
 import { partPrice } from "../money/prices.ts";
 import type { Action } from "../planning/proposal.ts";
 import { dischargeState } from "../safety/discharge.ts";
-import type { BenchView, CardView, GridView, LogLineView, SuspectView } from "../wire/bench-view.ts";
 import { namedExplanations } from "./answers.ts";
 import type { Assessment } from "./assess.ts";
+import type { BenchView, CardView, GridView, LogLineView, SuspectView } from "./bench-view-shape.ts";
 import { stageGrids } from "./grids.ts";
 import { actionWords, faultWords, modeWords, placeWords } from "./words.ts";
 

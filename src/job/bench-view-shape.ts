@@ -1,0 +1,117 @@
+/** What the page shows, computed in `bench-view.ts` and sent as it is: plain data, structured-clone safe. */
+import type { JobEvent } from "../bench/event.ts";
+
+export type ActionView = Record<string, unknown> & { readonly do: JobEvent["do"] };
+
+export interface ExpectationView {
+  readonly if: string;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly unit: string;
+  readonly probability: number;
+  readonly means: string;
+}
+
+export interface CardView {
+  readonly action: ActionView;
+  /** e.g. "Red on PBUS (C1 plus pin), black on NBUS (C1 minus pin), diode mode" */
+  readonly headline: string;
+  readonly red: string | null;
+  readonly black: string | null;
+  readonly mode: string | null;
+  readonly probesOn: "ON THE BOARD" | "ON THE PART IN YOUR HAND" | null;
+  readonly row: readonly ActionView[];
+  readonly minutes: number;
+  readonly money: number;
+  readonly why: string;
+  readonly expect: readonly ExpectationView[];
+  readonly cautions: readonly string[];
+  /** tell the person to wait for the charge of the check before */
+  readonly wait: string | null;
+  readonly atStake: {
+    readonly money: number;
+    readonly risks: readonly {
+      readonly what: string;
+      readonly probability: number;
+      readonly minutesToRuleOut: number | null;
+    }[];
+    readonly priceNote: string | null;
+  } | null;
+  readonly forecast: {
+    readonly anyBreaks: number;
+    readonly breaks: readonly {
+      readonly part: string;
+      readonly probability: number;
+      readonly because: string;
+    }[];
+    readonly advice: string;
+  } | null;
+  readonly others: readonly {
+    readonly action: ActionView;
+    readonly headline: string;
+    readonly minutes: number;
+    readonly money: number;
+    readonly why: string;
+  }[];
+  readonly outlook: { readonly expectedMargin: number; readonly repairProbability: number };
+}
+
+export interface SuspectView {
+  readonly part: string;
+  /** kind in words, stage */
+  readonly what: string;
+  readonly stage: string | null;
+  readonly probability: number;
+  readonly modes: readonly { readonly fault: string; readonly words: string; readonly probability: number }[];
+  readonly speaksFor: readonly string[];
+  readonly speaksAgainst: readonly string[];
+  readonly maskedBy: readonly string[];
+  readonly untested: boolean;
+}
+
+export interface LogLineView {
+  readonly logIndex: number;
+  readonly id: string | null;
+  readonly words: string;
+  readonly undone: boolean;
+  readonly unexplained: boolean;
+  readonly canUndo: boolean;
+}
+
+/** One cell of the grid of usual readings of a stage. */
+export interface GridCellView {
+  readonly label: string;
+  readonly action: ActionView;
+  readonly healthy: string;
+  readonly reading: string | null;
+  readonly span: "now" | "earlier" | null;
+}
+export interface GridView {
+  readonly stage: string;
+  readonly title: string;
+  readonly cells: readonly GridCellView[];
+}
+
+export interface BenchView {
+  readonly boardName: string;
+  readonly currency: string;
+  readonly powered: boolean;
+  /** the cold checks are open: every store of charge proven below 10 V since power was last on */
+  readonly discharged: boolean;
+  readonly card: CardView | null;
+  readonly suspects: readonly SuspectView[];
+  readonly explanations: readonly {
+    readonly faults: readonly string[];
+    readonly words: string;
+    readonly probability: number;
+  }[];
+  readonly remainder: number;
+  readonly healthyProbability: number;
+  readonly unexplained: readonly number[];
+  readonly log: readonly LogLineView[];
+  readonly grids: readonly GridView[];
+  readonly places: readonly { readonly place: string; readonly words: string }[];
+  readonly minutesSpent: number;
+  readonly moneySpent: number;
+  readonly verdict: string | null;
+}
