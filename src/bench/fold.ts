@@ -92,7 +92,7 @@ function absentProblem(board: Board, absent: readonly string[]): string | null {
 }
 
 /**
- * Folds a job's log over its board. Every event must be possible at its place in the log as it then stood, so that any device
+ * Folds a job's log over its board. Every event must be possible at its place in the log as it then stood, so that any phone or page
  * that holds a beginning of the log holds a possible one. A problem is one line that starts with the event's index and field
  * (`log[7].place: ...`).
  */

@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Board } from "../board/board.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { smallDrive } from "../board/small-drive.fixture.ts";
 import { parseChecks } from "./parse-check.ts";
@@ -175,7 +174,8 @@ describe("an event of the log", () => {
 
 describe("a check asked of the solver", () => {
   const parsedBoard = parseBoard(smallDrive());
-  const board = parsedBoard.ok ? parsedBoard.value : (null as unknown as Board);
+  if (!parsedBoard.ok) throw new Error(parsedBoard.problem);
+  const board = parsedBoard.value;
 
   it("is a measure event that needs no reading", () => {
     expect(parseChecks([DIODE, { ...DIODE, reading: 0.4, seconds: 3 }], board)).toEqual({

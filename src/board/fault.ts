@@ -22,7 +22,7 @@ export interface LeakFault {
 
 export type Fault = PartFault | LeakFault;
 
-/** The contract's spelling of a fault. */
+/** The board file format's spelling of a fault. */
 export function faultName(fault: Fault): string {
   const where =
     fault.of === "nets"

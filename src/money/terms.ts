@@ -10,7 +10,7 @@ export interface Terms {
   readonly agreed: boolean;
 }
 
-/** The contract's defaults, also the shop's usual terms until it sets its own. */
+/** The job file format's defaults, also the shop's usual terms until it sets its own. */
 export const DEFAULT_TERMS: Terms = {
   currency: "EUR",
   ratePerHour: 30,
