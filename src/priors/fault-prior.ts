@@ -3,11 +3,11 @@ import type { Fault } from "../board/fault.ts";
 /**
  * One way one junction can have failed, with how likely that was before any reading. A mode whose resistance is unknown over
  * decades is listed once per level (`short@0.2`, `leaky@100`, `leaky@1000` ...), all levels of all modes of a junction
- * excluding each other; `reportAs` is the contract's nominal spelling under which levels are summed.
+ * excluding each other; `reportAs` is the file format's nominal spelling under which levels are summed.
  */
 export interface FaultPrior {
   readonly fault: Fault;
-  /** the contract's spelling without level, e.g. `C5:leaky` */
+  /** the file format's spelling without level, e.g. `C5:leaky` */
   readonly reportAs: string;
   /** part this fault belongs to; for a leak between nets `NET1~NET2` */
   readonly part: string;

@@ -4,12 +4,14 @@ import {
   every,
   type Failing,
   type KnockOnRule,
+  type Link,
   ofKind,
   open,
   opensOf,
   pair,
   rule,
   short,
+  shortsOf,
 } from "./knock-on-rule.ts";
 
 /** Chips, controllers, modules and clamps fed by a net. */
@@ -37,6 +39,25 @@ function supplyFuses(view: CircuitView): Part[] {
   return view
     .inGroups("supply")
     .filter((part) => part.kind === "fuse" || (part.kind === "resistor" && (part.value.ohms ?? 100) <= 47));
+}
+
+/** A leak between two nets, spelled as the table spells it. */
+function leak(one: string, other: string): Failing {
+  return { site: one < other ? `${one}~${other}` : `${other}~${one}`, mode: "leaky" };
+}
+
+/** Leaks from each switch input of a module to its other inputs and to the rails, each with the switch it turns on. */
+function inputLeaks(view: CircuitView, part: Part): Link[] {
+  const inputs = ["up", "vp", "wp", "un", "vn", "wn"].flatMap((name) => {
+    const net = part.pins.get(`in${name}`);
+    return net === undefined ? [] : [{ name, net }];
+  });
+  const others = [...inputs.map(({ net }) => net), ...view.board.rails.map((rail) => rail.net)];
+  return inputs.flatMap(({ name, net }) =>
+    others
+      .filter((other) => other !== net)
+      .map((other) => pair(leak(net, other), short(`${part.ref}.${name}`))),
+  );
 }
 
 /** The small supply and its rails. */
@@ -79,6 +100,18 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
       );
     },
   ),
+  rule(
+    "supply-switch-raises-rails",
+    0.12,
+    "the last gulp of a dying supply switch lifts its rails: their clamps short",
+    (view) =>
+      every(
+        view.supplySwitches.map((found) => short(found.fault)),
+        view.board.rails.flatMap((rail) =>
+          shortsOf(ofKind(view.on(rail.net), "zener").filter((part) => part.pins.get("k") === rail.net)),
+        ),
+      ),
+  ),
   rule("opto-passes-on", 0.25, "an opto whose output took the drain passes on to the reference", (view) => {
     const parts = view.inGroups("supply", "rail");
     return every(
@@ -112,10 +145,14 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
       const gate = found.gate;
       if (gate === null) return [];
       const near = [found.high, ...view.board.rails.map((rail) => rail.net)].filter((net) => net !== gate);
-      return near.map((net) =>
-        pair({ site: gate < net ? `${gate}~${net}` : `${net}~${gate}`, mode: "leaky" }, short(found.fault)),
-      );
+      return near.map((net) => pair(leak(gate, net), short(found.fault)));
     }),
+  ),
+  rule(
+    "leak-at-input-turns-leg-on",
+    0.4,
+    "dirt from a module input to another input or a rail drives its switch against its partner",
+    (view) => ofKind([...view.board.parts.values()], "module").flatMap((part) => inputLeaks(view, part)),
   ),
   rule("leak-to-logic", 0.25, "dirt that brings a higher rail to a controller pin kills the pin", (view) =>
     [...view.board.parts.values()]
@@ -126,12 +163,7 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
           .flatMap((rail) =>
             [...part.pins]
               .filter(([name, net]) => name !== "vdd" && name !== "gnd" && net !== rail.net)
-              .map(([name, net]) =>
-                pair(
-                  { site: net < rail.net ? `${net}~${rail.net}` : `${rail.net}~${net}`, mode: "leaky" },
-                  short(`${part.ref}.${name}`),
-                ),
-              ),
+              .map(([name, net]) => pair(leak(net, rail.net), short(`${part.ref}.${name}`))),
           ),
       ),
   ),

@@ -1,7 +1,14 @@
 import { faultName } from "../board/fault.ts";
+import { CAUSE_FACTORS } from "./cause-factors.ts";
 import type { PriorTable } from "./fault-prior.ts";
-import { ruleWords } from "./knock-on-rules.ts";
+import { KIND_WEIGHTS, STAGE_SHARES } from "./kind-rates.ts";
+import { KNOCK_ON_RULES, ruleWords } from "./knock-on-rules.ts";
+import { FINDING_ROWS } from "./look-findings.ts";
+import type { Sourced } from "./mark.ts";
+import { MODE_SHARES } from "./mode-shares.ts";
+import { OUTCOME_ROWS } from "./power-outcomes.ts";
 import { FITTED_BAD_MARK } from "./prior-table.ts";
+import { SYMPTOM_FACTORS } from "./symptom-factors.ts";
 
 const percent = (share: number): string => `${(share * 100).toFixed(3).padStart(8)} %`;
 
@@ -37,4 +44,26 @@ export function printPriors(table: PriorTable): string {
     `fitted part bad: new ${fresh}, used ${used}, put in wrong ${fittedWrong} (${FITTED_BAD_MARK})`,
   );
   return `${lines.join("\n")}\n`;
+}
+
+/** Every rule table behind the priors, a line a row: id, figure, mark, words. */
+export function printRules(): string {
+  const line = (row: Sourced, figure: string): string =>
+    `${row.id.padEnd(34)} ${figure.padEnd(44)} [${row.mark}] ${row.words}`;
+  const shares = (of: Readonly<Record<string, number | undefined>>): string =>
+    Object.entries(of)
+      .map(([name, share]) => `${name} ${share}`)
+      .join(", ");
+  const tables: readonly (readonly [string, readonly string[]])[] = [
+    ["Shares of modes", Object.values(MODE_SHARES).map((row) => line(row, shares(row.shares)))],
+    ["First faults by stage", Object.values(STAGE_SHARES).map((row) => line(row, String(row.share)))],
+    ["Weights by kind", Object.values(KIND_WEIGHTS).map((row) => line(row, String(row.weight)))],
+    ["Factors by cause", CAUSE_FACTORS.map((row) => line(row, `x ${row.factor}`))],
+    ["Factors by symptom", SYMPTOM_FACTORS.map((row) => line(row, `x ${row.factor}`))],
+    ["Knock-ons", KNOCK_ON_RULES.map((row) => line(row, String(row.strength)))],
+    ["What a look finds", FINDING_ROWS.map((row) => line(row, shares(row.shares)))],
+    ["What mains power shows", Object.values(OUTCOME_ROWS).map((row) => line(row, shares(row.mains)))],
+    ["What lamp power shows", Object.values(OUTCOME_ROWS).map((row) => line(row, shares(row.lamp)))],
+  ];
+  return tables.map(([title, rows]) => `${title}\n${rows.join("\n")}\n`).join("\n");
 }

@@ -8,8 +8,9 @@ import { CAUSE_FACTORS } from "./cause-factors.ts";
 import { fixtureBoard } from "./drives.fixture.ts";
 import { KIND_WEIGHTS, ROOT_FAULTS, STAGE_SHARES } from "./kind-rates.ts";
 import { KNOCK_ON_RULES } from "./knock-on-rules.ts";
+import { FINDING_ROWS } from "./look-findings.ts";
 import { MODE_SHARES } from "./mode-shares.ts";
-import { printPriors } from "./print.ts";
+import { printPriors, printRules } from "./print.ts";
 import { partWeights } from "./prior-rows.ts";
 import { POWER_UP_FAULTS, priorTable } from "./prior-table.ts";
 import { stageGroups } from "./stage-groups.ts";
@@ -206,5 +207,14 @@ describe("printing", () => {
     for (const row of table.faults) expect(text).toContain(` ${faultName(row.fault)}\n`);
     for (const rule of new Set(table.knockOns.map((one) => one.rule))) expect(text).toContain(`${rule}: `);
     expect(text).toContain("new 0.01, used 0.1");
+  });
+
+  it("shows every row of every rule table with its mark", () => {
+    const lines = printRules().split("\n");
+    for (const row of [...Object.values(MODE_SHARES), ...CAUSE_FACTORS, ...KNOCK_ON_RULES, ...FINDING_ROWS])
+      expect(
+        lines.some((line) => line.startsWith(row.id) && line.includes(`[${row.mark}]`)),
+        row.id,
+      ).toBe(true);
   });
 });
