@@ -13,7 +13,7 @@ import { commonLogWeights } from "./calibration.ts";
 import { type AudibleMemory, coldEvidence, coldGroups } from "./cold-evidence.ts";
 import { datedFaults } from "./dated-faults.ts";
 import { lookEvidence, powerEvidence } from "./event-evidence.ts";
-import type { Evidence } from "./evidence.ts";
+import type { Piece } from "./evidence.ts";
 import { type Core, pieceLogLikelihoods, posteriorCores } from "./posterior.ts";
 import { DEFAULT_LIMITS, type SearchLimits } from "./search.ts";
 import { suspectsOf } from "./suspects.ts";
@@ -30,12 +30,6 @@ export interface BelieveInput {
   /** kept by the caller between assessments of the same board, cause and meter: only speed depends on it */
   readonly memory: AudibleMemory;
   readonly limits?: SearchLimits;
-}
-
-/** One piece of evidence with the log indexes it speaks for. */
-export interface Piece {
-  readonly evidence: Evidence;
-  readonly logIndexes: readonly number[];
 }
 
 /** Explanations listed; the mass of the rest is the remainder. */

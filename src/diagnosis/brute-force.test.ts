@@ -6,6 +6,7 @@ import { expect, test } from "vitest";
 import type { JobEvent, MeasureEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
 import { parseBoard } from "../board/parse-board.ts";
+import type { MeterReading } from "../meter/prediction.ts";
 import { makePredictor } from "../meter/predictor.ts";
 import { DEFAULT_METER } from "../meter/settings.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
@@ -13,7 +14,8 @@ import { priorTable } from "../priors/prior-table.ts";
 import { believe } from "./believe.ts";
 import { AudibleMemory, coldEvidence, coldGroups } from "./cold-evidence.ts";
 import { datedFaults } from "./dated-faults.ts";
-import { COMMON_NODES, COMMON_WEIGHTS } from "./evidence.ts";
+import { COMMON_POINTS, COMMON_WEIGHTS } from "./evidence.ts";
+import { READING_MODEL } from "./reading-model.ts";
 import { scoreSet } from "./search.ts";
 import { TWENTY_FIVE_PARTS } from "./twenty-five-parts.fixture.ts";
 
@@ -78,6 +80,60 @@ function priorAgain(table: PriorTable, set: readonly number[]): number {
   return Math.log(both + aThenB + bThenA);
 }
 
+/** P(X > x), by Simpson's rule: slow and plain. */
+function tailAgain(x: number): number {
+  if (x < 0) return 1 - tailAgain(-x);
+  if (x > 12) return 0;
+  const steps = 2000;
+  const h = 14 / steps;
+  const density = (t: number): number => Math.exp(-t * t * 0.5) / Math.sqrt(2 * Math.PI);
+  let sum = density(x) + density(x + 14);
+  for (let k = 1; k < steps; k++) sum += (k % 2 === 1 ? 4 : 2) * density(x + k * h);
+  return (sum * h) / 3;
+}
+const tails = new Map<number, number>();
+function tailKept(x: number): number {
+  const kept = tails.get(x) ?? tailAgain(x);
+  tails.set(x, kept);
+  return kept;
+}
+
+/** P(reading | prediction, common unknown z), worked out again from what `reading-model.ts` says of it. */
+function likelihoodAgain(event: MeasureEvent, p: MeterReading, z: number): number {
+  const M = READING_MODEL;
+  const diode = event.mode === "diode";
+  const contact = M.contactOhms;
+  const at = (x: number): number => (diode ? x : Math.log(Math.max(0, x) + contact));
+  const unit = diode ? 1 : Math.max(0, p.raw) + contact;
+  const parts = Math.sqrt(Math.max(0, p.spread ** 2 - p.common ** 2)) / unit;
+  const deviation = diode
+    ? Math.sqrt(parts ** 2 + M.diodeVolts ** 2 + (M.diodeShare * p.raw) ** 2)
+    : Math.sqrt(parts ** 2 + M.ohmsModelLn ** 2 + ((0.5 * contact) / unit) ** 2 + M.ohmsShare ** 2);
+  const mean = at(p.raw) + (p.common / unit) * z;
+  const [zero, high] = diode ? [M.diodeZeroVolts, M.diodeHighVolts] : [at(M.ohmsZero), at(M.ohmsHigh)];
+  const limit = diode ? 2.0 : at(M.ohmsLimit);
+  const lowest = diode ? -M.diodeZeroVolts : at(0);
+  const between = (low: number, up: number): number =>
+    tailKept((low - mean) / deviation) - tailKept((up - mean) / deviation);
+  let good: number;
+  let slip: number;
+  if (typeof event.reading === "number") {
+    const x = at(event.reading);
+    good = Math.exp(-(((x - mean) / deviation) ** 2) / 2) / deviation / Math.sqrt(2 * Math.PI);
+    slip = (x <= zero ? M.slipZero / (zero - lowest) : 0) + M.slipAnywhere / (limit - lowest);
+  } else if (event.reading === "OL") {
+    good = tailKept((limit - mean) / deviation);
+    slip = M.slipOpen;
+  } else if (event.reading === "silent") {
+    good = tailKept((at(DEFAULT_METER.beepOhms) - mean) / deviation);
+    slip = M.slipOpen + (M.slipAnywhere * (limit - at(DEFAULT_METER.beepOhms))) / (limit - lowest);
+  } else {
+    good = between(zero, high);
+    slip = (M.slipAnywhere * (high - zero)) / (limit - lowest);
+  }
+  return (1 - M.slipShare) * good + M.slipShare * slip;
+}
+
 test(`every set of up to two faults on a board of ${board.parts.size} parts has the log probability of the brute force`, () => {
   expect(board.parts.size).toBe(25);
   const universe = datedFaults(board, timeline, priors, []);
@@ -90,10 +146,17 @@ test(`every set of up to two faults on a board of ${board.parts.size} parts has 
   let worst = 0;
   const count = priors.faults.length;
   const compare = (set: readonly number[]): void => {
-    const likelihoods = groups.map((_, i) => evidence[i].logLikelihood([...set].sort((x, y) => x - y)));
-    const likelihood = COMMON_NODES.reduce(
-      (sum, _, z) =>
-        sum + COMMON_WEIGHTS[z] * Math.exp(likelihoods.reduce((log, vector) => log + vector[z], 0)),
+    const faults = set.map((index) => priors.faults[index].fault);
+    const seen = groups.map((group) => {
+      const prediction = predictor.predict(group.check, faults);
+      if (!prediction.solved || group.entry.event.do !== "measure") throw new Error("no prediction");
+      return { event: group.entry.event, prediction };
+    });
+    const likelihood = COMMON_POINTS.reduce(
+      (sum, z, k) =>
+        sum +
+        COMMON_WEIGHTS[k] *
+          seen.reduce((product, { event, prediction }) => product * likelihoodAgain(event, prediction, z), 1),
       0,
     );
     const again = priorAgain(priors, set) + Math.log(likelihood);

@@ -5,20 +5,20 @@
 import type { Timeline } from "../bench/timeline.ts";
 import { logSumExp } from "../numeric/log-space.ts";
 import { logNormalDensity } from "../numeric/normal.ts";
-import { COMMON_NODES, COMMON_WEIGHTS } from "./evidence.ts";
+import { COMMON_POINTS, COMMON_WEIGHTS } from "./evidence.ts";
 
 /** Common deviation of one junction reading, as a share of it, and what a calibration leaves open (from memory). */
 const COMMON_SHARE = 0.025;
 const LEFT_OPEN_SHARE = 0.008;
 
-/** ln of the weight of each node of the common unknown. */
+/** ln of the weight of each point of the common unknown. */
 export function commonLogWeights(timeline: Timeline): Float64Array {
   const log = Float64Array.from(COMMON_WEIGHTS, Math.log);
   for (const { event } of timeline.entries) {
     if (event.do !== "calibrate" || event.mode !== "diode" || event.known === 0) continue;
     const deviation = (event.reading - event.known) / event.known;
-    COMMON_NODES.forEach((node, z) => {
-      log[z] += logNormalDensity((deviation - COMMON_SHARE * node) / LEFT_OPEN_SHARE);
+    COMMON_POINTS.forEach((point, z) => {
+      log[z] += logNormalDensity((deviation - COMMON_SHARE * point) / LEFT_OPEN_SHARE);
     });
   }
   const total = logSumExp(log);

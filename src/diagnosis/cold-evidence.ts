@@ -8,7 +8,7 @@ import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { ColdCheck, Predictor } from "../meter/prediction.ts";
 import type { FaultPrior } from "../priors/fault-prior.ts";
 import { formatQuantity } from "../units/quantity.ts";
-import { COMMON_NODES, type Evidence } from "./evidence.ts";
+import { COMMON_POINTS, type Evidence } from "./evidence.ts";
 import { bestLogLikelihood, readingLogLikelihood, slipLogLikelihood } from "./reading-model.ts";
 
 /** A reading marked `climbing` is the value this long after touching, capacitors empty before. */
@@ -102,8 +102,14 @@ export function coldEvidence(
   const faultsOf = (indexes: readonly number[]) => indexes.map((index) => priors[index].fault);
   return {
     logIndex: group.entry.logIndex,
-    best: readings.reduce<number>((sum, reading) => sum + bestLogLikelihood(check.mode, reading, predictor.meter), 0),
-    slip: readings.reduce<number>((sum, reading) => sum + slipLogLikelihood(check.mode, reading, predictor.meter), 0),
+    best: readings.reduce<number>(
+      (sum, reading) => sum + bestLogLikelihood(check.mode, reading, predictor.meter),
+      0,
+    ),
+    slip: readings.reduce<number>(
+      (sum, reading) => sum + slipLogLikelihood(check.mode, reading, predictor.meter),
+      0,
+    ),
     logLikelihood(indexes) {
       const key = indexes.join(",");
       const known = vectors.get(key);
@@ -112,7 +118,7 @@ export function coldEvidence(
       if (!prediction.solved) notSolved.add(prediction.why);
       const vector = prediction.solved
         ? readingLogLikelihood(check.mode, readings, prediction, predictor.meter)
-        : new Float64Array(COMMON_NODES.length);
+        : new Float64Array(COMMON_POINTS.length);
       vectors.set(key, vector);
       return vector;
     },

@@ -10,7 +10,7 @@ import type { Cause } from "../priors/cause.ts";
 import type { FaultPrior } from "../priors/fault-prior.ts";
 import { findingLikelihood } from "../priors/look-findings.ts";
 import { observedLikelihood } from "../priors/power-outcomes.ts";
-import { COMMON_NODES, type Evidence } from "./evidence.ts";
+import { COMMON_POINTS, type Evidence } from "./evidence.ts";
 
 /** What the eye found on one part: only its own faults, and leaks between the nets at its pins, can change it. */
 export function lookEvidence(
@@ -81,7 +81,7 @@ function discreteEvidence(
       const known = vectors.get(key);
       if (known !== undefined) return known;
       const log = Math.log(likelihood(indexes.map((index) => priors[index].fault)));
-      const vector = new Float64Array(COMMON_NODES.length).fill(log);
+      const vector = new Float64Array(COMMON_POINTS.length).fill(log);
       vectors.set(key, vector);
       return vector;
     },

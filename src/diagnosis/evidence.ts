@@ -7,7 +7,7 @@
  * What all readings of one meter and one room have in common is one standard normal unknown, integrated by five-point
  * Gauss-Hermite quadrature (Abramowitz & Stegun table 25.10, n = 5, scaled to the standard normal).
  */
-export const COMMON_NODES: readonly number[] = [
+export const COMMON_POINTS: readonly number[] = [
   -2.8569700138728, -1.3556261799743, 0, 1.3556261799743, 2.8569700138728,
 ];
 export const COMMON_WEIGHTS: readonly number[] = [
@@ -18,14 +18,20 @@ export interface Evidence {
   readonly logIndex: number;
   /** an upper bound of any log likelihood this evidence can give */
   readonly best: number;
-  /** ln P(seen | faults, common unknown at each node); `faults` are prior-table indexes, sorted, present at `logIndex` */
-  logLikelihood(faults: readonly number[]): Float64Array; // (COMMON_NODES.length)
+  /** ln P(seen | faults, common unknown at each point); `faults` are prior-table indexes, sorted, present at `logIndex` */
+  logLikelihood(faults: readonly number[]): Float64Array; // (COMMON_POINTS.length)
   /** 1 for each fault of the prior table that could change the answer when added to `faults` */
   audible(faults: readonly number[]): Uint8Array; // (faults of the prior table)
   /** what would have been seen with these faults, in the meter's words */
   wouldShow(faults: readonly number[]): string;
   /** ln of what a slip alone would give: a reading no better explained than this is unexplained */
   readonly slip: number;
+}
+
+/** One piece of evidence with the log indexes it speaks for. */
+export interface Piece {
+  readonly evidence: Evidence;
+  readonly logIndexes: readonly number[];
 }
 
 /** ln of the sum over the common unknown, with the given log weights. */

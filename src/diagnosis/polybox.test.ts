@@ -4,7 +4,7 @@
  * D4-D12 computed from them). A broken part's output is one unknown shared by all readings that depend on it.
  */
 import { expect, test } from "vitest";
-import { COMMON_NODES, COMMON_WEIGHTS, type Evidence } from "./evidence.ts";
+import { COMMON_POINTS, COMMON_WEIGHTS, type Evidence } from "./evidence.ts";
 import { posteriorCores } from "./posterior.ts";
 import { scoreSet } from "./search.ts";
 import { makeUniverse, type Universe } from "./universe.ts";
@@ -52,7 +52,7 @@ function evidenceOf(seen: Seen): Evidence {
     slip: Number.NEGATIVE_INFINITY,
     logLikelihood(faults) {
       const broken = new Set(faults.map((fault) => PARTS[fault]));
-      return new Float64Array(COMMON_NODES.length).fill(
+      return new Float64Array(COMMON_POINTS.length).fill(
         consistent(broken, seen) ? 0 : Number.NEGATIVE_INFINITY,
       );
     },

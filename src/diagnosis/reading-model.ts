@@ -10,7 +10,7 @@ import type { MeterReading } from "../meter/prediction.ts";
 import type { MeterSettings } from "../meter/settings.ts";
 import { logAdd, logSumExp } from "../numeric/log-space.ts";
 import { logNormalDensity, normalTail } from "../numeric/normal.ts";
-import { COMMON_NODES } from "./evidence.ts";
+import { COMMON_POINTS } from "./evidence.ts";
 
 export const READING_MODEL = {
   /** share of readings that are slips (from memory; oracle boards of the evaluation use 1-2 %) */
@@ -59,7 +59,7 @@ interface Scale {
 }
 
 /**
- * ln P(readings | prediction) at each node of the common unknown; slips included. Several readings of one check share the
+ * ln P(readings | prediction) at each point of the common unknown; slips included. Several readings of one check share the
  * tolerance of the parts: repeating a check only averages the digits and makes a slip plain.
  */
 export function readingLogLikelihood(
@@ -71,7 +71,7 @@ export function readingLogLikelihood(
   const scale = scaleOf(mode, meter);
   const mean = scale.at(prediction.raw);
   const common = scale.common(prediction);
-  const vector = new Float64Array(COMMON_NODES.length);
+  const vector = new Float64Array(COMMON_POINTS.length);
   const log = (reading: Reading, shifted: number, deviation: number): number =>
     logAdd(
       goodLog(mode, reading, shifted, deviation, scale, meter, prediction) + Math.log1p(-M.slipShare),
@@ -80,7 +80,7 @@ export function readingLogLikelihood(
   if (readings.length === 1) {
     const deviation = Math.hypot(scale.parts(prediction), scale.digits(prediction));
     for (let z = 0; z < vector.length; z++)
-      vector[z] = log(readings[0], mean + common * COMMON_NODES[z], deviation);
+      vector[z] = log(readings[0], mean + common * COMMON_POINTS[z], deviation);
     return vector;
   }
   const digits = scale.digits(prediction);
@@ -89,7 +89,7 @@ export function readingLogLikelihood(
     const terms = SHARED_GRID.map((step) => {
       let sum = logNormalDensity(step) + Math.log(SHARED_STEP);
       for (const reading of readings)
-        sum += log(reading, mean + common * COMMON_NODES[z] + parts * step, digits);
+        sum += log(reading, mean + common * COMMON_POINTS[z] + parts * step, digits);
       return sum;
     });
     vector[z] = logSumExp(terms);

@@ -4,8 +4,7 @@
  */
 import type { PriorTable } from "../priors/fault-prior.ts";
 import type { Reason, Suspect } from "./belief.ts";
-import type { Piece } from "./believe.ts";
-import { overCommon } from "./evidence.ts";
+import { overCommon, type Piece } from "./evidence.ts";
 import type { Core } from "./posterior.ts";
 import { presentAt, type Universe } from "./universe.ts";
 

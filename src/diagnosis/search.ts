@@ -4,7 +4,7 @@
  * silent open may hide a loud short and then neither step alone improves. A step is evaluated only where some reading could
  * hear the added fault and where an upper bound of its score is worth it. Deterministic: ties break by the set itself.
  */
-import { COMMON_NODES, type Evidence, overCommon } from "./evidence.ts";
+import { COMMON_POINTS, type Evidence, overCommon } from "./evidence.ts";
 import { logPrior, presentAt, type Universe } from "./universe.ts";
 
 export interface SearchLimits {
@@ -61,7 +61,7 @@ function finish(
   prior: number,
   hearings: readonly Hearing[],
 ): ScoredSet {
-  const total = new Float64Array(COMMON_NODES.length);
+  const total = new Float64Array(COMMON_POINTS.length);
   for (const hearing of hearings) for (let z = 0; z < total.length; z++) total[z] += hearing.vector[z];
   const logLikelihood = overCommon(total, commonLogWeights);
   return { set, logPrior: prior, logLikelihood, score: prior + logLikelihood, hearings };

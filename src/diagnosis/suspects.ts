@@ -2,7 +2,7 @@
 import type { Board } from "../board/board.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import type { Suspect, SuspectMode } from "./belief.ts";
-import type { Piece } from "./believe.ts";
+import type { Piece } from "./evidence.ts";
 import type { Core } from "./posterior.ts";
 import { type ReasonInput, reasonsFor } from "./reasons.ts";
 import { presentAt, type Universe } from "./universe.ts";
