@@ -8,6 +8,7 @@ import { addPriors } from "./commands/priors.ts";
 import { addServe } from "./commands/serve.ts";
 import { addSuspects } from "./commands/suspects.ts";
 import { BAD_INPUT, BROKEN, DONE, type Finish, type Io, oneLine } from "./io.ts";
+import { version } from "./version.ts";
 
 const HELP = `
 A first look, with a job that comes with the program:
@@ -45,6 +46,7 @@ function makeProgram(io: Io, finish: Finish): Command {
     .description(
       "Finds the faults of dead power-electronics boards: which check next, what it means, when to stop.",
     )
+    .version(version(), "--version", "print the version")
     .addHelpText("after", HELP)
     .exitOverride()
     .configureOutput({
