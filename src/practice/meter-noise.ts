@@ -1,10 +1,8 @@
 import type { ColdMode, Reading } from "../bench/event.ts";
 import type { MeterReading } from "../meter/prediction.ts";
+import { rangesOf } from "../meter/ranges.ts";
 import type { MeterSettings } from "../meter/settings.ts";
 import { normalDeviate, type Random } from "./seeded-random.ts";
-
-/** Above this the farads and ohms scales end. */
-const MOST_OHMS = 60e6;
 
 /** Digits of a common 6000-count meter. */
 function toDigits(value: number, mode: ColdMode): number {
@@ -29,11 +27,11 @@ export function noisyReading(
   if (!Number.isFinite(prediction.raw)) return mode === "continuity" ? "silent" : "OL";
   const value =
     mode === "diode" ? prediction.raw + shift : Math.max(prediction.raw / 10, prediction.raw + shift);
+  const limit = rangesOf(mode, meter).at(-1)?.limit ?? Number.POSITIVE_INFINITY;
   if (mode === "continuity") return value < meter.beepOhms ? "beep" : "silent";
   if (mode === "diode") {
-    const limit = Math.min(meter.diodeMaxVolts, 0.95 * meter.diodeOpenVolts);
     return value > limit ? "OL" : toDigits(value, mode);
   }
   if (prediction.shown === "OL") return "OL";
-  return mode === "ohms" && value > MOST_OHMS ? "OL" : toDigits(value, mode);
+  return mode === "ohms" && value > limit ? "OL" : toDigits(value, mode);
 }
