@@ -74,7 +74,7 @@ export function decide(
   let weighed: readonly WeighedStep[] = [];
   for (const minutesPerBit of sure ? FINDING_OUT_RATES.slice(0, 1) : FINDING_OUT_RATES) {
     weighed = weighSteps(steps, hypotheses, model, minutesPerBit);
-    const best = weighed.find(({ net }) => net > PLANNING_RATES.leastGain);
+    const best = weighed.find(({ net }) => net > PLANNING_RATES.leastGainMinutes * model.perMinute);
     if (best !== undefined) return findingProposal(given, best.step, weighed, minutesPerBit, plan);
   }
   return committed(given, plan, weighed);

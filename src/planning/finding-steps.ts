@@ -114,7 +114,7 @@ export function withRow(
     if (next === chosen) continue;
     const refined = refine(joint, next.partition);
     const then = valueAfter(partitionShares(refined), hypotheses, model, minutesPerBit, PLANNING_RATES.slip);
-    if (then - worth <= MINUTES.measure * model.perMinute + PLANNING_RATES.leastGain) continue;
+    if (then - worth <= (MINUTES.measure + PLANNING_RATES.leastGainMinutes) * model.perMinute) continue;
     joint = refined;
     worth = then;
     row.push(actionOf(next.candidate));

@@ -24,8 +24,8 @@ export const PLANNING_RATES = {
   remainderRepaired: 0.4,
   /** An action that costs this share of the agreed price shows what could waste the money (the design's rule). */
   spendingShare: 0.1,
-  /** Least gain in money, above its own cost, for which a check is worth naming. Below it the sum is noise. */
-  leastGain: 0.02,
+  /** Least net gain, in minutes of bench time, for which a step is worth naming. Below it the sum is noise. */
+  leastGainMinutes: 0.25,
   /** Parts weighed for a lift, a look or a removal. Bound on work. */
   handledParts: 16,
   /** Least chance of being faulty at which a part is replaced without first being taken in hand. From memory. */

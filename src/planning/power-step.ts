@@ -4,7 +4,7 @@ import type { Fault } from "../board/fault.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import { MINUTES } from "../money/minutes.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
-import { OBSERVED, outcomeChances } from "../priors/power-outcomes.ts";
+import { outcomeChances } from "../priors/power-outcomes.ts";
 import { lastPowerIndex } from "../safety/discharge.ts";
 import { forecastPower } from "../safety/forecast.ts";
 import { firstFeed } from "../safety/limiter.ts";
@@ -102,7 +102,8 @@ export function powerFinding(
   if (action === null || action.do !== "power" || anyBreaks > BREAKS_MOST) return null;
   const { board, timeline } = input;
   const setup = { feed: action.feed, off: timeline.now.off };
-  const shares = OBSERVED.map(() => new Float64Array(hypotheses.list.length));
+  const seen = [...outcomeChances(board, [], setup).keys()];
+  const shares = seen.map(() => new Float64Array(hypotheses.list.length));
   const known = new Map<string, readonly number[]>();
   hypotheses.list.forEach((hypothesis, h) => {
     const faults = faultsOf(hypothesis, hypotheses);
@@ -128,7 +129,7 @@ export function powerFinding(
     row: [],
     minutes: MINUTES.power,
     allMinutes: MINUTES.power + MINUTES.unpower + model.proofMinutes,
-    outcomes: OBSERVED.map((word) => ({ word, low: null, high: null })),
+    outcomes: seen.map((word) => ({ word, low: null, high: null })),
     shares,
     inHand: null,
     lossMoney,
@@ -140,6 +141,5 @@ function chancesOf(
   faults: readonly Fault[],
   setup: Parameters<typeof outcomeChances>[2],
 ): readonly number[] {
-  const chances = outcomeChances(board, faults, setup);
-  return OBSERVED.map((word) => chances.get(word) ?? 0);
+  return [...outcomeChances(board, faults, setup).values()];
 }
