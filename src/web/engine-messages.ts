@@ -1,5 +1,5 @@
 /** What the page and its worker say to each other. Plain data, structured-clone safe. */
-import type { ActionView, BenchView } from "../wire/bench-view.ts";
+import type { ActionView } from "../wire/bench-view.ts";
 import type { JobHeader, KeptEvent, Outcome } from "./job-event.ts";
 
 export interface JobSoFar {
@@ -21,14 +21,17 @@ export type EngineAnswer =
   | { readonly ticket: number; readonly ok: true; readonly answer: unknown }
   | { readonly ticket: number; readonly ok: false; readonly problem: string };
 
-/** What the practice board did: the fields to add to the action. */
+/** What the practice board did: the event's fields, the action's own among them. */
 export type PracticeOutcome = Outcome;
 
-/** The faults that the practice board hides, told once the job is closed. */
-export interface HiddenFaults {
-  readonly faults: readonly string[];
-  /** the verdict that these faults deserve after what was done to the board */
-  readonly present: readonly string[];
+export interface NamedFault {
+  /** as the file format spells it */
+  readonly fault: string;
+  readonly words: string;
 }
 
-export type ViewAnswer = BenchView;
+/** What the practice board hid, told once the job is closed: the faults it came with, and those on it now. */
+export interface HiddenFaults {
+  readonly arrived: readonly NamedFault[];
+  readonly left: readonly NamedFault[];
+}

@@ -22,10 +22,13 @@ export function BenchBar({ open, view, onHelp }: Props) {
         <p>
           {job?.practice != null && <span className="practice-mark">Practice</span>}
           <span className={view.powered ? "state live" : "state"}>{boardState(view)}</span>
-          <span className="figure">{minutes(view.minutesSpent)}</span>
-          <span className="figure">{money(view.moneySpent, view.currency)}</span>
         </p>
       </div>
+      <p className="spent">
+        <span className="for-readers">Spent so far</span>
+        <span className="figure">{minutes(view.minutesSpent)}</span>
+        <span className="figure">{money(view.moneySpent, view.currency)}</span>
+      </p>
       <button type="button" className="quiet wide-only" onClick={onHelp} aria-label="Keyboard help">
         ?
       </button>

@@ -2,6 +2,7 @@
 import { useRef, useState } from "react";
 import type { ActionView, BenchView } from "../../wire/bench-view.ts";
 import { happened, type KeptEvent, type Outcome } from "../job-event.ts";
+import { useLayout } from "../layout.ts";
 import { go } from "../route.ts";
 import { Wordmark } from "../shell/icons.tsx";
 import { type OpenJob, useJob } from "../use-job.ts";
@@ -53,6 +54,7 @@ export interface Hands {
 
 function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchView }) {
   const [tab, setTab] = useState("check");
+  const layout = useLayout();
   const agenda = useAgenda(view, open.behind);
   const help = useRef<HTMLDialogElement>(null);
   const hands: Hands = {
@@ -80,11 +82,13 @@ function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchVie
     help: () => help.current?.showModal(),
   });
   return (
-    <div className="bench" data-tab={tab}>
+    <div className="bench" data-layout={layout}>
       <BenchBar open={open} view={view} onHelp={() => help.current?.showModal()} />
       <main className="bench-body">
-        <CardPlace open={open} view={view} agenda={agenda} hands={hands} />
-        <Panels open={open} view={view} hands={hands} tab={tab} onTab={setTab} />
+        {(layout !== "phone" || tab === "check") && (
+          <CardPlace open={open} view={view} agenda={agenda} hands={hands} />
+        )}
+        <Panels layout={layout} open={open} view={view} hands={hands} tab={tab} onTab={setTab} />
       </main>
       <KeyHelp dialog={help} />
     </div>

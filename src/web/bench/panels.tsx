@@ -1,6 +1,7 @@
 /** Beside the card: suspects, grid, log, entries of one's own, the verdict. Tabs on a phone, columns on a laptop. */
 import { type KeyboardEvent, type ReactNode, useRef } from "react";
 import type { BenchView } from "../../wire/bench-view.ts";
+import type { Layout } from "../layout.ts";
 import type { OpenJob } from "../use-job.ts";
 import type { Hands } from "./bench-screen.tsx";
 import { EnterPanel } from "./enter-panel.tsx";
@@ -18,58 +19,69 @@ export interface PanelProps {
 interface Tab {
   readonly name: string;
   readonly words: string;
+  /** null: the card itself, which on a phone is one of the tabs */
   readonly panel: ((props: PanelProps) => ReactNode) | null;
+  readonly on: readonly Layout[];
 }
 
-/** `check` shows the card itself, on a phone; on a wider screen the card is always there and the tab is hidden. */
 const TABS: readonly Tab[] = [
-  { name: "check", words: "Check", panel: null },
-  { name: "suspects", words: "Suspects", panel: SuspectsPanel },
-  { name: "grid", words: "Grid", panel: GridPanel },
-  { name: "log", words: "Log", panel: LogPanel },
-  { name: "enter", words: "Enter", panel: EnterPanel },
-  { name: "close", words: "Close", panel: VerdictPanel },
+  { name: "check", words: "Check", panel: null, on: ["phone"] },
+  { name: "suspects", words: "Suspects", panel: SuspectsPanel, on: ["phone", "middle"] },
+  { name: "grid", words: "Grid", panel: GridPanel, on: ["phone", "middle", "wide"] },
+  { name: "log", words: "Log", panel: LogPanel, on: ["phone", "middle", "wide"] },
+  { name: "enter", words: "Enter", panel: EnterPanel, on: ["phone", "middle", "wide"] },
+  { name: "close", words: "Close", panel: VerdictPanel, on: ["phone", "middle", "wide"] },
 ];
 
 interface Props extends PanelProps {
+  readonly layout: Layout;
   readonly tab: string;
   onTab(name: string): void;
 }
 
-export function Panels({ tab, onTab, ...rest }: Props) {
+export function Panels({ layout, tab, onTab, ...rest }: Props) {
+  const tabs = TABS.filter(({ on }) => on.includes(layout));
+  const shown = tabs.find(({ name }) => name === tab) ?? tabs[0];
+  const Panel = shown?.panel ?? null;
   return (
     <>
-      <TabStrip tab={tab} onTab={onTab} />
-      <div className="panels">
-        {TABS.map(
-          ({ name, words, panel: Panel }) =>
-            Panel !== null && (
-              <section
-                key={name}
-                id={`panel-${name}`}
-                className="panel"
-                role="tabpanel"
-                aria-labelledby={`tab-${name}`}
-                data-panel={name}
-                data-open={tab === name || (tab === "check" && name === "suspects")}
-              >
-                <h2 className="panel-title">{words}</h2>
-                <Panel {...rest} />
-              </section>
-            ),
+      {layout === "wide" && (
+        <section className="panel suspects-column" aria-labelledby="suspects-title">
+          <h2 id="suspects-title">Suspects</h2>
+          <SuspectsPanel {...rest} />
+        </section>
+      )}
+      <div className="side">
+        <TabStrip tabs={tabs} tab={shown?.name ?? ""} onTab={onTab} />
+        {shown !== undefined && Panel !== null && (
+          <section
+            className="panel"
+            id={`panel-${shown.name}`}
+            role="tabpanel"
+            aria-labelledby={`tab-${shown.name}`}
+          >
+            <h2 className="panel-title">{shown.words}</h2>
+            <Panel {...rest} />
+          </section>
         )}
       </div>
     </>
   );
 }
 
-function TabStrip({ tab, onTab }: Pick<Props, "tab" | "onTab">) {
+interface StripProps {
+  readonly tabs: readonly Tab[];
+  readonly tab: string;
+  onTab(name: string): void;
+}
+
+function TabStrip({ tabs, tab, onTab }: StripProps) {
   const strip = useRef<HTMLDivElement>(null);
   const arrows = (event: KeyboardEvent) => {
     const step = event.key === "ArrowRight" ? 1 : event.key === "ArrowLeft" ? -1 : 0;
     if (step === 0) return;
-    const at = TABS.findIndex(({ name }) => name === tab);
-    const next = TABS[(at + step + TABS.length) % TABS.length];
+    const at = tabs.findIndex(({ name }) => name === tab);
+    const next = tabs[(at + step + tabs.length) % tabs.length];
     if (next === undefined) return;
     event.preventDefault();
     onTab(next.name);
@@ -77,15 +89,14 @@ function TabStrip({ tab, onTab }: Pick<Props, "tab" | "onTab">) {
   };
   return (
     <div className="tabs" role="tablist" aria-label="Bench" ref={strip} onKeyDown={arrows}>
-      {TABS.map(({ name, words, panel }) => (
+      {tabs.map(({ name, words, panel }) => (
         <button
           type="button"
           role="tab"
           key={name}
           id={`tab-${name}`}
-          data-tab={name}
           aria-selected={tab === name}
-          aria-controls={panel === null ? undefined : `panel-${name}`}
+          aria-controls={tab === name && panel !== null ? `panel-${name}` : undefined}
           tabIndex={tab === name ? 0 : -1}
           onClick={() => onTab(name)}
         >

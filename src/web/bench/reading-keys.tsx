@@ -67,7 +67,7 @@ export function modeOf(action: ActionView): EntryMode {
 export function ReadingKeys({ card, hands, disabled }: AnswerProps) {
   const mode = modeOf(card.action);
   return (
-    <>
+    <div className="reading-dock">
       {OF_MODE[mode] !== undefined && (
         <fieldset className="keys reading-keys" aria-label="What the meter shows">
           {OF_MODE[mode].map(({ words, hint, outcome }, index) => (
@@ -91,7 +91,7 @@ export function ReadingKeys({ card, hands, disabled }: AnswerProps) {
           hands.done(card.action, still ? { reading, settling: "climbing" } : { reading })
         }
       />
-    </>
+    </div>
   );
 }
 
@@ -131,7 +131,7 @@ export function DigitField({ mode, disabled, onReading }: DigitProps) {
           autoComplete="off"
           autoCapitalize="off"
           enterKeyHint="done"
-          placeholder={EXAMPLES[mode]}
+          placeholder={`${UNITS[mode] ?? ""}  ${EXAMPLES[mode] ?? ""}`}
           value={text}
           aria-invalid={problem !== null}
           aria-describedby={problem === null ? undefined : `${id}-problem`}

@@ -69,7 +69,7 @@ function ReasonList({ title, reasons }: { readonly title: string; readonly reaso
   if (reasons.length === 0) return null;
   return (
     <>
-      <h4>{title}</h4>
+      <h3 className="reason-title">{title}</h3>
       <ul className="plain">
         {reasons.map((reason) => (
           <li key={reason}>{reason}</li>

@@ -42,15 +42,6 @@ export function BoardChoice({ intake, change }: IntakeProps) {
         value={intake.boardId}
         onValue={(id) => void choose(id)}
       />
-      <label className="entry title-entry">
-        A name for the job (optional)
-        <input
-          autoComplete="off"
-          maxLength={120}
-          value={intake.title}
-          onChange={(event) => change({ title: event.target.value })}
-        />
-      </label>
     </>
   );
 }

@@ -71,6 +71,7 @@ export function IntakeScreen() {
 function IntakeFields({ intake, change }: IntakeProps) {
   return (
     <>
+      <PracticeSwitch intake={intake} change={change} />
       <BoardChoice intake={intake} change={change} />
       <Choices
         title="What happened to it"
@@ -81,11 +82,7 @@ function IntakeFields({ intake, change }: IntakeProps) {
       {intake.cause === "water" && (
         <Choices
           title="Was it powered while wet?"
-          choices={[
-            { value: "yes", words: "Yes" },
-            { value: "no", words: "No" },
-            { value: "unknown", words: "Nobody knows" },
-          ]}
+          choices={WET}
           value={intake.poweredWet}
           onValue={(poweredWet) => change({ poweredWet: poweredWet as Intake["poweredWet"] })}
         />
@@ -97,13 +94,29 @@ function IntakeFields({ intake, change }: IntakeProps) {
         onValue={(symptom) => change({ symptom })}
       />
       <PartMarks intake={intake} change={change} />
-      <EquipmentTicks intake={intake} change={change} />
-      <TermsFields intake={intake} change={change} />
-      <Pictures intake={intake} change={change} />
-      <PracticeSwitch intake={intake} change={change} />
+      <label className="entry title-entry">
+        A name for the job (optional)
+        <input
+          autoComplete="off"
+          maxLength={120}
+          value={intake.title}
+          onChange={(event) => change({ title: event.target.value })}
+        />
+      </label>
+      <div className="folded">
+        <EquipmentTicks intake={intake} change={change} />
+        <TermsFields intake={intake} change={change} />
+        <Pictures intake={intake} change={change} />
+      </div>
     </>
   );
 }
+
+const WET = [
+  { value: "yes", words: "Yes" },
+  { value: "no", words: "No" },
+  { value: "unknown", words: "Nobody knows" },
+];
 
 function EquipmentTicks({ intake, change }: IntakeProps) {
   const toggle = (name: string) => {
@@ -111,10 +124,17 @@ function EquipmentTicks({ intake, change }: IntakeProps) {
     if (!equipment.delete(name)) equipment.add(name);
     change({ equipment });
   };
+  const here = EQUIPMENT.filter(({ name }) => intake.equipment.has(name)).map(({ words }) =>
+    words.toLowerCase(),
+  );
   return (
-    <fieldset>
-      <legend>On this bench, beside a meter</legend>
-      <div className="keys">
+    <details>
+      <summary>
+        <span>
+          On this bench <small>{["a meter", ...here].join("; ")}</small>
+        </span>
+      </summary>
+      <fieldset className="keys" aria-label="On this bench beside a meter">
         {EQUIPMENT.map(({ name, words }) => (
           <button
             type="button"
@@ -125,8 +145,8 @@ function EquipmentTicks({ intake, change }: IntakeProps) {
             {words}
           </button>
         ))}
-      </div>
-    </fieldset>
+      </fieldset>
+    </details>
   );
 }
 
@@ -140,7 +160,7 @@ function PracticeSwitch({ intake, change }: IntakeProps) {
           checked={intake.practice}
           onChange={(event) => change({ practice: event.target.checked })}
         />
-        No board here: faults are hidden, and a simulated board answers
+        No board at hand: hide faults, and let a simulated board answer
       </label>
       {intake.practice && (
         <label className="entry">

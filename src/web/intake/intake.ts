@@ -22,11 +22,15 @@ export const SYMPTOMS: readonly { readonly symptom: string; readonly words: stri
 ];
 
 export const EQUIPMENT: readonly { readonly name: string; readonly words: string }[] = [
-  { name: "lamp-40", words: "Series lamp 40 W" },
-  { name: "lamp-100", words: "Series lamp 100 W" },
-  { name: "bench-supply", words: "Bench supply with current limit" },
-  { name: "variac", words: "Variable transformer" },
+  { name: "lamp-60", words: "Lamp, 60 W" },
+  { name: "lamp-100", words: "Lamp, 100 W" },
+  { name: "lamp-200", words: "Lamp, 200 W" },
+  { name: "bench-supply", words: "Bench supply" },
+  { name: "isolation-transformer", words: "Isolation transformer" },
+  { name: "thermometer", words: "Thermometer" },
   { name: "thermal-camera", words: "Thermal camera" },
+  { name: "clip-leads", words: "Clip-on leads" },
+  { name: "hot-air", words: "Hot air" },
 ];
 
 /** How a part of this board stands to the board file. */

@@ -28,8 +28,13 @@ export function Pictures({ intake, change }: IntakeProps) {
     }
   };
   return (
-    <fieldset>
-      <legend>Pictures</legend>
+    <details>
+      <summary>
+        <span>
+          Pictures{" "}
+          <small>{intake.pictures.length === 0 ? "none yet" : `${intake.pictures.length} taken`}</small>
+        </span>
+      </summary>
       <label className="entry">
         Both sides, before anything is touched
         <input
@@ -40,8 +45,7 @@ export function Pictures({ intake, change }: IntakeProps) {
           onChange={(event) => void add([...(event.target.files ?? [])])}
         />
       </label>
-      {intake.pictures.length > 0 && <p className="aside">{intake.pictures.length} taken.</p>}
       {problem !== null && <p role="alert">{problem}</p>}
-    </fieldset>
+    </details>
   );
 }

@@ -4,8 +4,16 @@ import type { IntakeProps } from "./intake-screen.tsx";
 
 export function TermsFields({ intake, change }: IntakeProps) {
   return (
-    <fieldset>
-      <legend>Terms, in EUR</legend>
+    <details>
+      <summary>
+        <span>
+          Terms{" "}
+          <small>
+            {intake.agreed ? "agreed" : "the shop's usual"}: {intake.terms.agreedPrice} EUR,{" "}
+            {intake.terms.ratePerHour} an hour
+          </small>
+        </span>
+      </summary>
       <label className="tick">
         <input
           type="checkbox"
@@ -28,6 +36,6 @@ export function TermsFields({ intake, change }: IntakeProps) {
           </label>
         ))}
       </div>
-    </fieldset>
+    </details>
   );
 }

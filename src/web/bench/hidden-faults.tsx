@@ -1,0 +1,42 @@
+/** After a practice job: what the board came with, and what is still on it. */
+import { useEffect, useState } from "react";
+import type { NamedFault, HiddenFaults as Told } from "../engine-messages.ts";
+import type { OpenJob } from "../use-job.ts";
+
+export function HiddenFaults({ open }: { readonly open: OpenJob }) {
+  const [told, setTold] = useState<Told | null>(null);
+  const { hidden, behind } = open;
+  useEffect(() => {
+    if (behind) return;
+    let left = false;
+    hidden().then(
+      (faults) => left || setTold(faults),
+      () => left || setTold(null),
+    );
+    return () => {
+      left = true;
+    };
+  }, [hidden, behind]);
+  if (told === null) return null;
+  return (
+    <section className="gate hidden-faults" aria-label="What the practice board had">
+      <h3>What the practice board came with</h3>
+      <FaultList faults={told.arrived} />
+      <h3>{told.left.length === 0 ? "Nothing is faulty on it now" : "Still on it now"}</h3>
+      <FaultList faults={told.left} />
+    </section>
+  );
+}
+
+function FaultList({ faults }: { readonly faults: readonly NamedFault[] }) {
+  if (faults.length === 0) return null;
+  return (
+    <ul className="plain">
+      {faults.map(({ fault, words }) => (
+        <li key={fault} data-fault={fault}>
+          {words}
+        </li>
+      ))}
+    </ul>
+  );
+}
