@@ -1,8 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { parseBoard } from "../board/parse-board.ts";
-import { smallDrive } from "../board/small-drive.fixture.ts";
-import { parseChecks } from "./parse-check.ts";
 import { parseEvent } from "./parse-event.ts";
 
 function problemOf(input: unknown): string {
@@ -169,40 +166,5 @@ describe("an event of the log", () => {
       if (!parsed.ok) expect(parsed.problem).toMatch(/^log\[0\]/);
     });
     fc.assert(neverThrows, { seed: 3, numRuns: 1000 });
-  });
-});
-
-describe("a check asked of the solver", () => {
-  const parsedBoard = parseBoard(smallDrive());
-  if (!parsedBoard.ok) throw new Error(parsedBoard.problem);
-  const board = parsedBoard.value;
-
-  it("is a measure event that needs no reading", () => {
-    expect(parseChecks([DIODE, { ...DIODE, reading: 0.4, seconds: 3 }], board)).toEqual({
-      ok: true,
-      value: [
-        { mode: "diode", red: "PBUS", black: "Q1.c" },
-        { mode: "diode", red: "PBUS", black: "Q1.c", seconds: 3 },
-      ],
-    });
-  });
-
-  it("marked as climbing asks for the value after two seconds", () => {
-    expect(parseChecks([{ ...DIODE, settling: "climbing" }], board)).toMatchObject({
-      value: [{ seconds: 2 }],
-    });
-  });
-
-  it.each<[unknown, string]>([
-    [{}, "expected a list of measure events, found an object"],
-    [[DIODE, { ...DIODE, red: "PBSU" }], '[1].red: there is no net "PBSU"; did you mean "PBUS"?'],
-    [[{ ...DIODE, mode: "dcv" }], "[0].mode: dcv is no cold mode"],
-    [[{ ...DIODE, seconds: -1 }], "[0].seconds: must be 0 or more, found -1"],
-    [[{ do: "look", part: "C1", finding: "burnt" }], "[0].reading: unknown field of look"],
-    [[{ ...DIODE, sedonds: 1 }], "[0].sedonds: unknown field of measure"],
-    [["x"], '[0]: expected an object, found "x"'],
-  ])("is refused in one line that names the field: %j", (input, problem) => {
-    const parsed = parseChecks(input, board);
-    expect(parsed.ok ? "none" : parsed.problem).toContain(problem);
   });
 });
