@@ -1,0 +1,117 @@
+/**
+ * What the inside of each part kind measures when it is cold and healthy. Forward drops are volts at 1 mA and 25 degC, with
+ * their emission and the standard deviation from part to part. Where a board gives a value, the board wins.
+ */
+
+/** Where a row comes from. */
+export type Mark = "common practice" | "from memory" | "board file format";
+
+export interface JunctionModel {
+  readonly volts: number;
+  readonly emission: number;
+  readonly sigmaVolts: number;
+  readonly mark: Mark;
+}
+
+const SILICON = 1.4;
+const METAL = 1.1;
+/** Part-to-part scatter of a drop of one type (from memory). */
+const PART = 0.02;
+
+function drop(volts: number, mark: Mark, emission = SILICON, sigmaVolts = PART): JunctionModel {
+  return { volts, emission, sigmaVolts, mark };
+}
+
+export const JUNCTION_MODELS = {
+  rectifier: drop(0.47, "common practice"),
+  fast: drop(0.41, "common practice"),
+  schottky: drop(0.2, "common practice", METAL),
+  sic: drop(0.8, "common practice", METAL),
+  signal: drop(0.6, "common practice"),
+  bridge: drop(0.47, "common practice"),
+  zenerForward: drop(0.7, "common practice"),
+  led: drop(1.8, "from memory", 2, 0.08),
+  optoLed: drop(1.1, "common practice", SILICON, 0.03),
+  mosfetBody: drop(0.5, "common practice"),
+  freewheel: drop(0.43, "common practice"),
+  moduleSubstrate: drop(0.75, "board file format"),
+  moduleBootstrapBack: drop(0.65, "board file format"),
+  moduleBootstrap: drop(0.55, "board file format"),
+  moduleDrive: drop(0.58, "board file format"),
+  regulatorReverse: drop(0.55, "common practice"),
+  switcherSupply: drop(0.6, "from memory"),
+  shuntrefReverse: drop(0.65, "from memory"),
+  thyristorGate: drop(0.65, "from memory"),
+  chipPin: drop(0.6, "common practice"),
+  chipFloatingPin: drop(0.65, "from memory"),
+  chipSupplyLow: drop(0.55, "common practice"),
+  chipSupplyHigh: drop(0.58, "common practice"),
+  /** load of a chip between its supply and ground; with the resistance of `LOAD_OHMS` */
+  chipLoadLow: drop(0.65, "board file format", SILICON, 0.08),
+  chipLoadHigh: drop(1.5, "board file format", SILICON, 0.15),
+} as const satisfies Record<string, JunctionModel>;
+
+/** A chip for this supply or less has the low knee. */
+export const LOW_SUPPLY_VOLTS = 5;
+
+/** Resistances inside parts, ohms: nominal and share of deviation. */
+export const RESISTANCE_MODELS = {
+  fuse: { ohms: 0.02, sigma: 0.3, mark: "common practice" },
+  link: { ohms: 0.005, sigma: 0.5, mark: "common practice" },
+  inductor: { ohms: 0.08, sigma: 0.1, mark: "common practice" },
+  choke: { ohms: 0.03, sigma: 0.1, mark: "common practice" },
+  winding: { ohms: 0.3, sigma: 0.1, mark: "common practice" },
+  primary: { ohms: 1.2, sigma: 0.15, mark: "common practice" },
+  relayCoil: { ohms: 400, sigma: 0.05, mark: "common practice" },
+  resistor: { ohms: 10_000, sigma: 0.02, mark: "from memory" },
+  ntc: { ohms: 10, sigma: 0.08, mark: "common practice" },
+  ptc: { ohms: 47, sigma: 0.1, mark: "common practice" },
+  motor: { ohms: 4, sigma: 0.05, mark: "common practice" },
+  varistor: { ohms: 1e9, sigma: 0.3, mark: "from memory" },
+  triacGate: { ohms: 60, sigma: 0.3, mark: "from memory" },
+  moduleBootstrap: { ohms: 33, sigma: 0.2, mark: "board file format" },
+  moduleInput: { ohms: 5000, sigma: 0.2, mark: "board file format" },
+  chipLoadLow: { ohms: 300, sigma: 0.3, mark: "board file format" },
+  chipLoadHigh: { ohms: 680, sigma: 0.3, mark: "board file format" },
+  /** bond wire and lead frame of a chip's supply pin: the place where it can come off */
+  chipBond: { ohms: 0.01, sigma: 0.5, mark: "from memory" },
+} as const satisfies Record<string, { ohms: number; sigma: number; mark: Mark }>;
+
+/** Deviation of a resistor whose tolerance the board does not give (5 % parts, two deviations). */
+export const RESISTOR_TOLERANCE = 0.05;
+
+/**
+ * Capacitor insulation as a time constant R x C in seconds at the meter's few volts, with a ceiling in ohms. Data sheets bound
+ * electrolytics at rated voltage (0.02 CV + 25 uA after 5 minutes: about 50 s); at a hundredth of it they are far better.
+ */
+export const CAPACITOR_MODELS = {
+  electrolytic: {
+    farads: 100e-6,
+    insulationSeconds: 10_000,
+    mostOhms: 1e9,
+    tolerance: 0.2,
+    mark: "from memory",
+  },
+  film: { farads: 100e-9, insulationSeconds: 30_000, mostOhms: 1e11, tolerance: 0.1, mark: "from memory" },
+  ceramic: { farads: 100e-9, insulationSeconds: 1_000, mostOhms: 1e11, tolerance: 0.1, mark: "from memory" },
+} as const;
+
+/** An electrolytic is assumed at and above this capacitance where the board names no type (from memory). */
+export const ELECTROLYTIC_FARADS = 4.7e-6;
+
+/** Small transistor: base-emitter drop with the collector open, gains, emission (general-purpose data sheets, from memory). */
+export const BJT_MODEL = {
+  baseEmitterVolts: 0.65,
+  forwardGain: 100,
+  reverseGain: 2,
+  emission: 1,
+  mark: "from memory",
+} as const;
+
+/** A zener knee at its voltage: this many e-folds from nothing to 1 mA (from memory; soft below 5 V, as they are). */
+export const KNEE_FOLDS = 200;
+
+/** Nominal values of faults, ohms (board file format). */
+export const FAULT_OHMS = { short: 0.2, leaky: 1000, leakyInSeries: 30 } as const;
+/** `drift` doubles a resistance and halves a capacitance (board file format). */
+export const DRIFT = { ohms: 2, farads: 0.5 } as const;

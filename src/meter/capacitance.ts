@@ -1,0 +1,38 @@
+/** The farads range: Im(Y) / (2 pi 100 Hz) at zero bias, and OL where the settled ohms are too low to measure it. */
+import { type Admittance, admittance } from "../circuit/alternating.ts";
+import type { Values } from "../circuit/netlist.ts";
+import type { ColdCheck, MeterReading, NotSolved } from "./prediction.ts";
+import { type Probing, whyUnsolved } from "./probing.ts";
+import { FARADS_HERTZ, FARADS_LEAST_OHMS } from "./ranges.ts";
+
+/** Reads `check` in farads with these branch values. */
+export function readFarads(probing: Probing, check: ColdCheck, values: Values): MeterReading | NotSolved {
+  const { circuit } = probing;
+  const settled = probing.settle({ mode: "ohms", red: check.red, black: check.black }, values);
+  if (!settled.solved) return { solved: false, why: whyUnsolved(settled) };
+  const { plus, minus } = settled.problem.source;
+  const found = admittance(circuit.netlist, settled.problem.frame, values, plus, minus, FARADS_HERTZ);
+  if (plus === minus) return { solved: true, raw: 0, shown: "OL", spread: 0, common: 0 };
+  if (found === null)
+    return { solved: false, why: "no solution: the admittance at 100 Hz could not be computed" };
+  const raw = found.im / (2 * Math.PI * FARADS_HERTZ);
+  const shown = settled.raw < FARADS_LEAST_OHMS ? "OL" : raw;
+  return { solved: true, raw, shown, spread: spreadOf(probing, values, found), common: 0 };
+}
+
+/**
+ * By reciprocity the slope of Y with one capacitance is j omega (v / V)^2, v the volts across that capacitor while V stands at
+ * the probes.
+ */
+function spreadOf(probing: Probing, values: Values, found: Admittance): number {
+  const { netlist, deviations } = probing.circuit;
+  const { from, to } = netlist.capacitors;
+  const at = (part: Float64Array, net: number) => (net < 0 ? 0 : part[net]);
+  let square = 0;
+  for (let i = 0; i < values.farads.length; i++) {
+    const re = at(found.perVolt.re, from[i]) - at(found.perVolt.re, to[i]);
+    const im = at(found.perVolt.im, from[i]) - at(found.perVolt.im, to[i]);
+    square += ((re * re - im * im) * values.farads[i] * deviations.capacitors[i]) ** 2;
+  }
+  return Math.hypot(Math.sqrt(square), 1e-12);
+}

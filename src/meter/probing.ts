@@ -1,0 +1,102 @@
+/**
+ * Solves of one compiled board with the probes on it. Keeps the elimination plan of each pair of probes, and the healthy
+ * answer of each check as the start for every faulted one.
+ */
+
+import type { Problem } from "../circuit/equations.ts";
+import { type Frame, frameOf } from "../circuit/frame.ts";
+import type { Values } from "../circuit/netlist.ts";
+import { type Solved, solveCircuit, type Unsolved } from "../circuit/solve.ts";
+import type { ColdCircuit } from "../cold/cold-circuit.ts";
+import type { ColdCheck } from "./prediction.ts";
+import { type Range, rangesOf, rawAt } from "./ranges.ts";
+import type { MeterSettings } from "./settings.ts";
+
+/** Plans kept; each is some tens of kilobytes. */
+const MOST_FRAMES = 400;
+
+/** The settled circuit with the meter on it, in the range that fits (or the last one). */
+export interface Probed {
+  readonly solved: true;
+  readonly problem: Problem;
+  readonly range: Range;
+  readonly answer: Solved;
+  /** volts between the probes */
+  readonly volts: number;
+  /** volts in diode mode, else ohms; before the OL rule */
+  readonly raw: number;
+}
+
+export class Probing {
+  readonly circuit: ColdCircuit;
+  readonly meter: MeterSettings;
+  readonly #frames = new Map<string, Frame>();
+  /** check and range -> net voltages of the healthy board */
+  readonly #healthy = new Map<string, Float64Array>();
+
+  constructor(circuit: ColdCircuit, meter: MeterSettings) {
+    this.circuit = circuit;
+    this.meter = meter;
+  }
+
+  /** The plan for probes on `red` and `black` with the leaks of `values`. */
+  frame(red: number, black: number, values: Values): Frame {
+    const pairs = [red, black, ...values.extra.flatMap((one) => [one.from, one.to])];
+    const key = pairs.join(",");
+    const known = this.#frames.get(key);
+    if (known !== undefined) return known;
+    const oldest = this.#frames.keys().next();
+    if (this.#frames.size >= MOST_FRAMES && !oldest.done) this.#frames.delete(oldest.value);
+    const frame = frameOf(this.circuit.netlist, pairs);
+    this.#frames.set(key, frame);
+    return frame;
+  }
+
+  /** The problem of one range: the meter as a Norton source between the probes. */
+  problem(check: ColdCheck, range: Range, values: Values): Problem {
+    const plus = this.circuit.netOf(check.red);
+    const minus = this.circuit.netOf(check.black);
+    return {
+      netlist: this.circuit.netlist,
+      frame: this.frame(plus, minus, values),
+      values,
+      source: { plus, minus, amps: range.openVolts / range.ohms, siemens: 1 / range.ohms },
+      companions: null,
+    };
+  }
+
+  /** Tries the ranges of the check's mode in order until the reading fits; each is its own solve. */
+  settle(check: ColdCheck, values: Values): Probed | Unsolved {
+    const ranges = rangesOf(check.mode, this.meter);
+    let last: Probed | null = null;
+    for (const [index, range] of ranges.entries()) {
+      const key = `${check.mode === "diode" ? "d" : "o"}${index},${check.red},${check.black}`;
+      const problem = this.problem(check, range, values);
+      const answer = solveCircuit(problem, this.#healthy.get(key) ?? null);
+      if (!answer.solved) return answer;
+      if (values === this.circuit.healthy) this.#remember(key, answer.volts);
+      last = probed(check, problem, range, answer);
+      if (last.raw <= range.limit) return last;
+    }
+    if (last === null) throw new Error(`the mode ${check.mode} has no range`);
+    return last;
+  }
+
+  #remember(key: string, volts: Float64Array): void {
+    if (this.#healthy.size >= 4 * MOST_FRAMES) this.#healthy.clear();
+    this.#healthy.set(key, volts);
+  }
+}
+
+function probed(check: ColdCheck, problem: Problem, range: Range, answer: Solved): Probed {
+  const { plus, minus } = problem.source;
+  const ground = problem.netlist.nets;
+  const volts = answer.volts[plus < 0 ? ground : plus] - answer.volts[minus < 0 ? ground : minus];
+  return { solved: true, problem, range, answer, volts, raw: rawAt(check.mode, range, volts) };
+}
+
+/** Why a solve gave no answer, in one sentence. */
+export function whyUnsolved(unsolved: Unsolved): string {
+  const amps = unsolved.residualAmps.toExponential(1);
+  return `no solution: ${unsolved.rung} was the last of the ways tried, after ${unsolved.iterations} iterations; at net ${unsolved.worstNet} the currents still miss by ${amps} A`;
+}
