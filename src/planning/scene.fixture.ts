@@ -43,6 +43,21 @@ function netsOf(board: Board, bench: BenchState, fault: Fault): readonly string[
   });
 }
 
+/** Nets joined to one net by shorts and leaks. */
+function joined(board: Board, bench: BenchState, net: string, faults: readonly Fault[]): ReadonlySet<string> {
+  const reached = new Set([net]);
+  for (let before = -1; before < reached.size; ) {
+    before = reached.size;
+    for (const fault of faults) {
+      const [a, b] = netsOf(board, bench, fault);
+      if (fault.mode === "open" || fault.mode === "drift" || a === undefined || b === undefined) continue;
+      if (reached.has(a)) reached.add(b);
+      else if (reached.has(b)) reached.add(a);
+    }
+  }
+  return reached;
+}
+
 /** Ohms between two nets through shorts and leaks alone, found by walking from net to net. */
 function ohmsBetween(board: Board, bench: BenchState, check: ColdCheck, faults: readonly Fault[]): number {
   const links = faults.flatMap((fault) => {
@@ -84,9 +99,14 @@ export function ruleMeter(board: Board, bench: BenchState): Predictor {
     predict,
     audible: (check, faults, candidates) => {
       const before = predict(check, faults).raw;
-      return candidates.map(
-        (candidate) => Math.abs(predict(check, [...faults, candidate]).raw - before) > 1e-3 * (1 + before),
-      );
+      const near = new Set([
+        ...joined(board, bench, check.red, faults),
+        ...joined(board, bench, check.black, faults),
+      ]);
+      return candidates.map((candidate) => {
+        if (!netsOf(board, bench, candidate).every((net) => near.has(net))) return false;
+        return Math.abs(predict(check, [...faults, candidate]).raw - before) > 1e-3 * (1 + before);
+      });
     },
   };
 }

@@ -40,7 +40,7 @@ export function repairPlan(weights: Float64Array, model: RepairModel): RepairPla
   for (let g = 0; g < groups.length; g++) breakable += weights[g] * groups[g].breakMoney;
   let best: RepairPlan = { value: total * fee, steps: [], repaired: 0 };
   while (steps.length < MOST_STEPS && open.length > 0) {
-    const choice = bestStep(open, weights, cured, model);
+    const choice = bestStep(open, weights, cured, alive, breakable, model);
     const stepCost = choice.cost - testMoney;
     const bad = 1 - (1 - fittedBad) ** choice.added.length;
     value -= alive * choice.cost;
@@ -63,11 +63,13 @@ export function repairPlan(weights: Float64Array, model: RepairModel): RepairPla
   return best;
 }
 
-/** What to cure next: the most success per money, counting every group that the same cures finish. */
+/** What to cure next: the most success per money (what a failed try breaks included), counting every group the same cures finish. */
 function bestStep(
   open: readonly number[],
   weights: Float64Array,
   cured: Uint8Array,
+  alive: number,
+  breakable: number,
   { groups, cures, testMoney, perMinute }: RepairModel,
 ): { readonly added: readonly number[]; readonly cost: number } {
   let best: { added: readonly number[]; cost: number } = { added: [], cost: testMoney };
@@ -76,10 +78,15 @@ function bestStep(
     const added = groups[g].cures.filter((c) => cured[c] === 0);
     const cost = added.reduce((money, c) => money + cures[c].money + cures[c].minutes * perMinute, testMoney);
     let gained = 0;
-    for (const other of open)
-      if (groups[other].cures.every((c) => cured[c] === 1 || added.includes(c))) gained += weights[other];
-    if (gained / cost <= ratio) continue;
-    ratio = gained / cost;
+    let lost = breakable;
+    for (const other of open) {
+      if (!groups[other].cures.every((c) => cured[c] === 1 || added.includes(c))) continue;
+      gained += weights[other];
+      lost -= weights[other] * groups[other].breakMoney;
+    }
+    const perMoney = gained / Math.max(alive * cost + Math.max(0, lost), 1e-9);
+    if (perMoney <= ratio) continue;
+    ratio = perMoney;
     best = { added, cost };
   }
   return best;

@@ -1,0 +1,102 @@
+import { expect, test } from "vitest";
+import { DEFAULT_TERMS } from "../money/terms.ts";
+import type { RepairGroup, RepairModel } from "./repair-model.ts";
+import { jobValue, repairPlan } from "./value.ts";
+
+interface Row {
+  readonly p: number;
+  readonly cost: number;
+  readonly possible?: boolean;
+  readonly breaks?: number;
+}
+
+/** Each row is one fault cured by one part; tests cost nothing and fitted parts are good, so that sums are by hand. */
+function model(rows: readonly Row[], agreedPrice: number, testMoney = 0): RepairModel {
+  const groups = rows.map(
+    ({ cost, possible = true, breaks = 0 }, g): RepairGroup => ({
+      cures: [g],
+      key: String(g),
+      possible,
+      unlisted: false,
+      breakMoney: breaks,
+      knownValue: possible ? agreedPrice - cost - testMoney : 0,
+    }),
+  );
+  return {
+    cures: rows.map(({ cost, possible = true }, g) => ({
+      name: String(g),
+      money: cost,
+      minutes: 0,
+      possible,
+    })),
+    groups,
+    groupOf: Int16Array.from(rows, (_, g) => g),
+    weights: Float64Array.from(rows, ({ p }) => p),
+    terms: { ...DEFAULT_TERMS, agreedPrice },
+    perMinute: 0.5,
+    testMoney,
+    proofMinutes: 0,
+    fittedBad: 0,
+  };
+}
+
+test("independent repairs go by chance over cost: d, b, then a and c tied, at an expected cost of 11.6 (constructed, not published)", () => {
+  const four = model(
+    [
+      { p: 0.4, cost: 10 },
+      { p: 0.3, cost: 4 },
+      { p: 0.2, cost: 5 },
+      { p: 0.1, cost: 1 },
+    ],
+    1000,
+  );
+  const plan = repairPlan(four.weights, four);
+  expect(plan.steps.map(({ cures }) => cures[0])).toSatisfy(
+    ([first, second]: number[]) => first === 3 && second === 1,
+  );
+  expect(1000 - plan.value).toBeCloseTo(11.6, 9);
+  expect(plan.repaired).toBeCloseTo(1, 12);
+});
+
+test("a try is worth nothing where the part that nobody sells is dead: the plan stops before it pays for that", () => {
+  const dead = model(
+    [
+      { p: 0.1, cost: 30 },
+      { p: 0.9, cost: 0, possible: false },
+    ],
+    140,
+  );
+  expect(repairPlan(dead.weights, dead).steps).toEqual([]);
+  expect(repairPlan(dead.weights, dead).value).toBe(0);
+  const alive = model(
+    [
+      { p: 0.9, cost: 30 },
+      { p: 0.1, cost: 0, possible: false },
+    ],
+    140,
+  );
+  expect(repairPlan(alive.weights, alive).value).toBeCloseTo(0.9 * 140 - 30, 9);
+});
+
+test("what a failed try breaks is charged to the explanations under which it fails", () => {
+  const rows: readonly Row[] = [
+    { p: 0.6, cost: 10 },
+    { p: 0.4, cost: 10, breaks: 50 },
+  ];
+  const plan = repairPlan(model(rows, 140).weights, model(rows, 140));
+  // the likelier first would fail in 40 % of the jobs and break 50 each time: 140 - 10 - 0.4 * (10 + 50) = 106
+  expect(plan.steps.map(({ cures }) => cures[0])).toEqual([1, 0]);
+  expect(plan.value).toBeCloseTo(140 - 10 - 0.6 * 10, 9);
+});
+
+test("the value of a belief grows in proportion to its weight", () => {
+  const two = model(
+    [
+      { p: 0.5, cost: 10 },
+      { p: 0.5, cost: 60 },
+    ],
+    140,
+  );
+  const half = two.weights.map((weight) => weight / 2);
+  expect(jobValue(half, two, 3)).toBeCloseTo(jobValue(two.weights, two, 3) / 2, 9);
+});
