@@ -13,7 +13,7 @@ import type { KeptEvent } from "./job-event.ts";
 
 /** The server answered, and said no: trying the same again will not help. */
 export class Refused extends Error {}
-/** The server could not be reached: what was to be sent stays on this device and is sent later. */
+/** The server could not be reached: what was to be sent stays in this browser and is sent later. */
 export class Away extends Error {}
 
 const PATIENCE_MS = 8_000;

@@ -8,18 +8,18 @@ export interface JobSoFar {
 }
 
 export type EngineRequest =
-  | ({ readonly ask: "view"; readonly ticket: number } & JobSoFar)
+  | ({ readonly ask: "view"; readonly askId: number } & JobSoFar)
   | ({
       readonly ask: "practice";
-      readonly ticket: number;
+      readonly askId: number;
       readonly seed: number;
       readonly action: ActionView;
     } & JobSoFar)
-  | ({ readonly ask: "hidden"; readonly ticket: number; readonly seed: number } & JobSoFar);
+  | ({ readonly ask: "hidden"; readonly askId: number; readonly seed: number } & JobSoFar);
 
 export type EngineAnswer =
-  | { readonly ticket: number; readonly ok: true; readonly answer: unknown }
-  | { readonly ticket: number; readonly ok: false; readonly problem: string };
+  | { readonly askId: number; readonly ok: true; readonly answer: unknown }
+  | { readonly askId: number; readonly ok: false; readonly problem: string };
 
 /** What the practice board did: the event's fields, the action's own among them. */
 export type PracticeOutcome = Outcome;

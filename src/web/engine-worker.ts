@@ -8,12 +8,12 @@ function answer(request: EngineRequest): unknown {
 }
 
 addEventListener("message", (message: MessageEvent<EngineRequest>) => {
-  const { ticket } = message.data;
+  const { askId } = message.data;
   let reply: EngineAnswer;
   try {
-    reply = { ticket, ok: true, answer: answer(message.data) };
+    reply = { askId, ok: true, answer: answer(message.data) };
   } catch (problem) {
-    reply = { ticket, ok: false, problem: problem instanceof Error ? problem.message : String(problem) };
+    reply = { askId, ok: false, problem: problem instanceof Error ? problem.message : String(problem) };
   }
   postMessage(reply);
 });

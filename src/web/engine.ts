@@ -8,7 +8,7 @@ import type {
   PracticeOutcome,
 } from "./engine-messages.ts";
 
-type Question = EngineRequest extends infer R ? (R extends EngineRequest ? Omit<R, "ticket"> : never) : never;
+type Question = EngineRequest extends infer R ? (R extends EngineRequest ? Omit<R, "askId"> : never) : never;
 
 interface Waiting {
   readonly resolve: (answer: unknown) => void;
@@ -18,7 +18,7 @@ interface Waiting {
 export class Engine {
   readonly #worker = new Worker(new URL("./engine-worker.ts", import.meta.url), { type: "module" });
   readonly #waiting = new Map<number, Waiting>();
-  #tickets = 0;
+  #asked = 0;
   #viewRunning = false;
   /** the one view asked for while another was being computed; a newer one takes its place */
   #nextTurn: ((mine: boolean) => void) | null = null;
@@ -26,8 +26,8 @@ export class Engine {
   constructor() {
     this.#worker.addEventListener("message", (message: MessageEvent<EngineAnswer>) => {
       const answer = message.data;
-      const waiting = this.#waiting.get(answer.ticket);
-      this.#waiting.delete(answer.ticket);
+      const waiting = this.#waiting.get(answer.askId);
+      this.#waiting.delete(answer.askId);
       if (answer.ok) waiting?.resolve(answer.answer);
       else waiting?.reject(new Error(answer.problem));
     });
@@ -73,10 +73,10 @@ export class Engine {
   }
 
   #ask(question: Question): Promise<unknown> {
-    const ticket = ++this.#tickets;
+    const askId = ++this.#asked;
     return new Promise((resolve, reject) => {
-      this.#waiting.set(ticket, { resolve, reject });
-      this.#worker.postMessage({ ...question, ticket });
+      this.#waiting.set(askId, { resolve, reject });
+      this.#worker.postMessage({ ...question, askId });
     });
   }
 }

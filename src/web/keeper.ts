@@ -1,5 +1,5 @@
 /**
- * What is kept on this device: every job seen, and an outbox of what the server has not acknowledged. An event goes into
+ * What is kept in this browser: every job seen, and an outbox of what the server has not acknowledged. An event goes into
  * the outbox first and to the server second, so that nothing entered is lost when the server is away.
  */
 import { get, set, update } from "idb-keyval";
@@ -73,7 +73,7 @@ export async function openJob(id: string): Promise<KeptJob | null> {
   return { ...job, events: [...job.events, ...waiting] };
 }
 
-/** Jobs made on this device that the server has not taken yet. */
+/** Jobs made in this browser that the server has not taken yet. */
 export async function unsentJobs(): Promise<readonly KeptJob[]> {
   const ids = (await get<readonly string[]>("own-jobs")) ?? [];
   const jobs = await Promise.all(
@@ -84,7 +84,7 @@ export async function unsentJobs(): Promise<readonly KeptJob[]> {
   return jobs.filter((job) => job !== undefined);
 }
 
-/** Puts events into the outbox. They are safe on this device once this resolves. */
+/** Puts events into the outbox. They are safe in this browser once this resolves. */
 export function keepEvents(id: string, events: readonly KeptEvent[]): Promise<void> {
   return changeOutbox(id, (outbox) => ({ ...outbox, events: [...outbox.events, ...events] }));
 }

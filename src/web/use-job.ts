@@ -1,4 +1,4 @@
-/** One open job: its log on this device, the engine's view of it, and how it stands with the server. */
+/** One open job: its log in this browser, the engine's view of it, and how it stands with the server. */
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { ActionView, BenchView } from "../wire/bench-view.ts";
 import { Engine } from "./engine.ts";
@@ -104,7 +104,7 @@ function usePracticeBoard(engine: Engine | null, job: KeptJob | null, events: re
   return { practice, hidden };
 }
 
-/** Opens a job and keeps it: everything recorded is safe on this device before it is sent. */
+/** Opens a job and keeps it: everything recorded is safe in this browser before it is sent. */
 export function useJob(id: string): OpenJob {
   const engine = useEngine();
   const [job, setJob] = useState<KeptJob | null | "loading">("loading");

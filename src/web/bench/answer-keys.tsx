@@ -1,18 +1,11 @@
 /** The keys that answer a card, by what the card asks for. */
+
 import { useState } from "react";
-import type { BenchView, CardView } from "../../wire/bench-view.ts";
 import { field } from "../job-event.ts";
 import { FINDINGS, OBSERVED, VERDICTS, verdictWords } from "../words.ts";
-import type { Hands } from "./bench-screen.tsx";
+import type { AnswerProps } from "./bench-props.ts";
 import { ReadingKeys } from "./reading-keys.tsx";
 import { ReplaceForm } from "./replace-form.tsx";
-
-export interface AnswerProps {
-  readonly card: CardView;
-  readonly view: BenchView;
-  readonly hands: Hands;
-  readonly disabled: boolean;
-}
 
 export function AnswerKeys(props: AnswerProps) {
   switch (props.card.action.do) {

@@ -51,7 +51,7 @@ function SyncLine({ open }: { readonly open: OpenJob }) {
   if (sync.state === "waiting")
     return (
       <p className="sync" role="status">
-        Kept on this device, not yet on the bench computer ({sync.count}). It is sent by itself.
+        Kept in this browser, not yet on the bench computer ({sync.count}). It is sent by itself.
       </p>
     );
   return (

@@ -1,7 +1,7 @@
 /** The bench: the next check as a card, and beside it what is believed, what was read, and what else can be done. */
 import { useRef, useState } from "react";
-import type { ActionView, BenchView } from "../../wire/bench-view.ts";
-import { happened, type KeptEvent, type Outcome } from "../job-event.ts";
+import type { BenchView } from "../../wire/bench-view.ts";
+import { happened, type KeptEvent } from "../job-event.ts";
 import { useLayout } from "../layout.ts";
 import { go } from "../route.ts";
 import { Wordmark } from "../shell/icons.tsx";
@@ -10,6 +10,7 @@ import { useWakeLock } from "../wake-lock.ts";
 import { actionWords } from "../words.ts";
 import { type Agenda, useAgenda } from "./agenda.ts";
 import { BenchBar } from "./bench-bar.tsx";
+import type { Hands } from "./bench-props.ts";
 import { CardPlace } from "./card-place.tsx";
 import { KeyHelp } from "./key-help.tsx";
 import { Panels } from "./panels.tsx";
@@ -21,7 +22,7 @@ export function BenchScreen({ id }: { readonly id: string }) {
   if (open.job === "loading") return <Blank words="Opening the job…" />;
   if (open.job === null)
     return (
-      <Blank words="This job is not on this device, and the bench computer does not have it or is away." />
+      <Blank words="This job is not in this browser, and the bench computer does not have it or is away." />
     );
   if (open.view === null)
     return (
@@ -40,16 +41,6 @@ function Blank({ words, bad = false }: { readonly words: string; readonly bad?: 
       </button>
     </main>
   );
-}
-
-/** What a panel or the card may do to the job. */
-export interface Hands {
-  /** records what was done; where it is not what was proposed, the log first says so, with `why` */
-  done(action: ActionView, outcome?: Outcome): void;
-  add(events: readonly KeptEvent[]): void;
-  /** puts an action on the card instead of the proposal */
-  choose(action: ActionView): void;
-  undo(of: string): void;
 }
 
 function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchView }) {

@@ -3,7 +3,7 @@ import type { BenchView } from "../../wire/bench-view.ts";
 import { actionKey } from "../job-event.ts";
 import type { OpenJob } from "../use-job.ts";
 import type { Agenda } from "./agenda.ts";
-import type { Hands } from "./bench-screen.tsx";
+import type { Hands } from "./bench-props.ts";
 import { CheckCard } from "./check-card.tsx";
 import { ClosedCard } from "./closed-card.tsx";
 

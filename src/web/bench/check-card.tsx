@@ -1,27 +1,16 @@
 /** The card: what to do next, in the largest words where, then the keys to answer with, then why. */
+
 import { useState } from "react";
 import type { BenchView, CardView } from "../../wire/bench-view.ts";
 import { field, type Outcome } from "../job-event.ts";
 import { SafetyNotice } from "../shell/safety-notice.tsx";
-import type { OpenJob } from "../use-job.ts";
 import { minutes, money } from "../words.ts";
-import type { Agenda } from "./agenda.ts";
 import { AnswerKeys } from "./answer-keys.tsx";
-import type { Hands } from "./bench-screen.tsx";
+import type { CardProps } from "./bench-props.ts";
 import { Expectations } from "./expectations.tsx";
 import { AtStake, PowerForecast } from "./gates.tsx";
 import { Probes } from "./probes.tsx";
 import { SomethingElse } from "./something-else.tsx";
-
-export interface CardProps {
-  readonly open: OpenJob;
-  readonly view: BenchView;
-  readonly card: CardView;
-  readonly agenda: Agenda;
-  readonly hands: Hands;
-  /** the engine has not yet answered for the last entry */
-  readonly waiting: boolean;
-}
 
 export function CheckCard(props: CardProps) {
   const { card, view, agenda, hands } = props;

@@ -3,7 +3,7 @@ import type { BenchView } from "../../wire/bench-view.ts";
 import { go } from "../route.ts";
 import type { OpenJob } from "../use-job.ts";
 import { minutes, money, verdictWords } from "../words.ts";
-import type { Hands } from "./bench-screen.tsx";
+import type { Hands } from "./bench-props.ts";
 import { HiddenFaults } from "./hidden-faults.tsx";
 
 interface Props {

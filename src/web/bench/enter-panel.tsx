@@ -4,8 +4,8 @@ import type { ActionView } from "../../wire/bench-view.ts";
 import { partFacts } from "../board-facts.ts";
 import { happened } from "../job-event.ts";
 import { MODE_WORDS } from "../words.ts";
+import type { PanelProps } from "./bench-props.ts";
 import { EnterPower } from "./enter-power.tsx";
-import type { PanelProps } from "./panels.tsx";
 import { type Choice, SearchField } from "./search-field.tsx";
 
 const OF_A_PART = [

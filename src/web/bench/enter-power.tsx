@@ -2,7 +2,7 @@
 import { useState } from "react";
 import type { BenchView } from "../../wire/bench-view.ts";
 import { SafetyNotice } from "../shell/safety-notice.tsx";
-import type { Hands } from "./bench-screen.tsx";
+import type { Hands } from "./bench-props.ts";
 import { type Choice, SearchField } from "./search-field.tsx";
 
 interface Props {

@@ -3,7 +3,7 @@ import { useState } from "react";
 import type { GridCellView, GridView } from "../../wire/bench-view.ts";
 import { actionKey } from "../job-event.ts";
 import { MODE_WORDS } from "../words.ts";
-import type { PanelProps } from "./panels.tsx";
+import type { PanelProps } from "./bench-props.ts";
 import { DigitField, modeOf } from "./reading-keys.tsx";
 
 export function GridPanel({ view, hands, open }: PanelProps) {

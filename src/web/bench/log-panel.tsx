@@ -1,5 +1,5 @@
 /** Everything done, oldest first, each line with its undo. Undo appends: nothing is lost. */
-import type { PanelProps } from "./panels.tsx";
+import type { PanelProps } from "./bench-props.ts";
 
 export function LogPanel({ view, hands, open }: PanelProps) {
   const waiting = open.behind ? open.events.length - view.log.length : 0;

@@ -1,20 +1,13 @@
 /** Beside the card: suspects, grid, log, entries of one's own, the verdict. Tabs on a phone, columns on a laptop. */
+
 import { type KeyboardEvent, type ReactNode, useRef } from "react";
-import type { BenchView } from "../../wire/bench-view.ts";
 import type { Layout } from "../layout.ts";
-import type { OpenJob } from "../use-job.ts";
-import type { Hands } from "./bench-screen.tsx";
+import type { PanelProps } from "./bench-props.ts";
 import { EnterPanel } from "./enter-panel.tsx";
 import { GridPanel } from "./grid-panel.tsx";
 import { LogPanel } from "./log-panel.tsx";
 import { SuspectsPanel } from "./suspects-panel.tsx";
 import { VerdictPanel } from "./verdict-panel.tsx";
-
-export interface PanelProps {
-  readonly open: OpenJob;
-  readonly view: BenchView;
-  readonly hands: Hands;
-}
 
 interface Tab {
   readonly name: string;

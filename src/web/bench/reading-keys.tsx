@@ -3,7 +3,7 @@ import { useId, useState } from "react";
 import type { ActionView } from "../../wire/bench-view.ts";
 import { field, type Outcome } from "../job-event.ts";
 import { type EntryMode, parseEntry } from "../reading-entry.ts";
-import type { AnswerProps } from "./answer-keys.tsx";
+import type { AnswerProps } from "./bench-props.ts";
 
 interface CoarseKey {
   readonly words: string;

@@ -1,7 +1,7 @@
 /** A replacement done: what it cost, and whether the part was new or pulled from a donor. */
 import { useState } from "react";
 import { field } from "../job-event.ts";
-import type { AnswerProps } from "./answer-keys.tsx";
+import type { AnswerProps } from "./bench-props.ts";
 
 export function ReplaceForm({ card, view, hands, disabled }: AnswerProps) {
   const [price, setPrice] = useState(

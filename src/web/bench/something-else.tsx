@@ -2,7 +2,7 @@
 import { useState } from "react";
 import { happened } from "../job-event.ts";
 import { minutes, money } from "../words.ts";
-import type { CardProps } from "./check-card.tsx";
+import type { CardProps } from "./bench-props.ts";
 
 /** The reasons heard most often at a bench (from memory). */
 const REASONS = [

@@ -3,7 +3,7 @@ import { useState } from "react";
 import type { BenchView, SuspectView } from "../../wire/bench-view.ts";
 import { Likelihood } from "../shell/likelihood.tsx";
 import { percent } from "../words.ts";
-import type { PanelProps } from "./panels.tsx";
+import type { PanelProps } from "./bench-props.ts";
 
 const SHORT_LIST = 8;
 

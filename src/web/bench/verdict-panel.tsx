@@ -1,6 +1,6 @@
 /** Closing the job with a verdict of one's own. */
 import { VERDICTS } from "../words.ts";
-import type { PanelProps } from "./panels.tsx";
+import type { PanelProps } from "./bench-props.ts";
 
 export function VerdictPanel({ view, hands }: PanelProps) {
   if (view.verdict !== null) return <p className="aside">This job is closed.</p>;

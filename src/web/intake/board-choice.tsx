@@ -4,8 +4,7 @@ import type { BoardList } from "../../wire/job-api.ts";
 import { partFacts } from "../board-facts.ts";
 import { boardFile, boardList } from "../keeper.ts";
 import { Choices } from "./choices.tsx";
-import type { PartMark } from "./intake.ts";
-import type { IntakeProps } from "./intake-screen.tsx";
+import type { IntakeProps, PartMark } from "./intake.ts";
 
 export function BoardChoice({ intake, change }: IntakeProps) {
   const [boards, setBoards] = useState<BoardList["boards"] | null>(null);
@@ -19,7 +18,8 @@ export function BoardChoice({ intake, change }: IntakeProps) {
   const choose = async (boardId: string) => {
     change({ boardId, board: null, marks: new Map() });
     const file = await boardFile(boardId);
-    if (file === null) return setProblem("That board is not on this device, and the bench computer is away.");
+    if (file === null)
+      return setProblem("That board is not in this browser, and the bench computer is away.");
     const away = partFacts(file.board).filter((part) => part.kind === "motor");
     const marks = new Map(away.map((part): [string, PartMark] => [part.ref, "absent"]));
     change({ board: file.board, marks });

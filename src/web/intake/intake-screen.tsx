@@ -13,6 +13,7 @@ import {
   firstEvents,
   headerOf,
   type Intake,
+  type IntakeProps,
   missing,
   SYMPTOMS,
   seedOf,
@@ -20,11 +21,6 @@ import {
 import { PartMarks } from "./part-marks.tsx";
 import { Pictures } from "./pictures.tsx";
 import { TermsFields } from "./terms-fields.tsx";
-
-export interface IntakeProps {
-  readonly intake: Intake;
-  change(part: Partial<Intake>): void;
-}
 
 export function IntakeScreen() {
   const [intake, setIntake] = useState<Intake>(FIRST_INTAKE);

@@ -128,3 +128,9 @@ export function firstEvents(intake: Intake): readonly KeptEvent[] {
 export function seedOf(intake: Intake): number {
   return intake.seed === "" ? Number.parseInt(newId().slice(0, 7), 16) : Number(intake.seed);
 }
+
+/** What every part of the intake is given. */
+export interface IntakeProps {
+  readonly intake: Intake;
+  change(part: Partial<Intake>): void;
+}

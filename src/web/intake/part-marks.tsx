@@ -2,8 +2,7 @@
 import { useState } from "react";
 import { matching } from "../bench/search-field.tsx";
 import { type PartFact, partFacts } from "../board-facts.ts";
-import type { PartMark } from "./intake.ts";
-import type { IntakeProps } from "./intake-screen.tsx";
+import type { IntakeProps, PartMark } from "./intake.ts";
 
 const SHOWN = 12;
 

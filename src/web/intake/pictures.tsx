@@ -1,8 +1,9 @@
 /** Pictures of the board as it came in, made small enough to keep. */
+
 import { useState } from "react";
 import { newId } from "../job-event.ts";
 import type { PictureToSend } from "../keeper.ts";
-import type { IntakeProps } from "./intake-screen.tsx";
+import type { IntakeProps } from "./intake.ts";
 
 const LONGEST_SIDE = 1600;
 const JPEG_QUALITY = 0.82;

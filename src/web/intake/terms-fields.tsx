@@ -1,6 +1,5 @@
 /** The job's money. Where no price is agreed the shop's usual one is counted with, and every card that uses it says so. */
-import { TERMS } from "./intake.ts";
-import type { IntakeProps } from "./intake-screen.tsx";
+import { type IntakeProps, TERMS } from "./intake.ts";
 
 export function TermsFields({ intake, change }: IntakeProps) {
   return (

@@ -18,7 +18,7 @@ async function listJobs(): Promise<Listed> {
     id: job.id,
     title: job.title,
     practice: job.practice,
-    boardName: "kept on this device",
+    boardName: "kept in this browser",
     createdAt: job.createdAt,
     changedAt: job.createdAt,
     eventCount: job.events.length,
@@ -31,7 +31,7 @@ async function listJobs(): Promise<Listed> {
     if (!(problem instanceof Away)) throw problem;
     return {
       jobs: unsent,
-      problem: "The bench computer does not answer. Jobs kept on this device still open.",
+      problem: "The bench computer does not answer. Jobs kept in this browser still open.",
     };
   }
 }

@@ -1,0 +1,38 @@
+/** What the bench gives its views: what to show, and the hands that act on it. */
+import type { ActionView, BenchView, CardView } from "../../wire/bench-view.ts";
+import type { KeptEvent, Outcome } from "../job-event.ts";
+import type { OpenJob } from "../use-job.ts";
+import type { Agenda } from "./agenda.ts";
+
+/** What a panel or the card may do to the job. */
+export interface Hands {
+  /** records what was done; where it is not what was proposed, the log first says so, with `why` */
+  done(action: ActionView, outcome?: Outcome): void;
+  add(events: readonly KeptEvent[]): void;
+  /** puts an action on the card instead of the proposal */
+  choose(action: ActionView): void;
+  undo(of: string): void;
+}
+
+export interface PanelProps {
+  readonly open: OpenJob;
+  readonly view: BenchView;
+  readonly hands: Hands;
+}
+
+export interface CardProps {
+  readonly open: OpenJob;
+  readonly view: BenchView;
+  readonly card: CardView;
+  readonly agenda: Agenda;
+  readonly hands: Hands;
+  /** the engine has not yet answered for the last entry */
+  readonly waiting: boolean;
+}
+
+export interface AnswerProps {
+  readonly card: CardView;
+  readonly view: BenchView;
+  readonly hands: Hands;
+  readonly disabled: boolean;
+}
