@@ -53,7 +53,7 @@ export interface NextAnswer {
   readonly others: readonly { readonly action: Action; readonly minutes: number; readonly money: number }[];
 }
 
-/** The contract's fields, with what the card shows beside them as additions. */
+/** The fields that docs/formats.md promises, with what the card shows beside them as additions. */
 export function nextAnswer(assessment: Assessment): NextAnswer & Record<string, unknown> {
   const { proposal } = assessment;
   return {

@@ -7,7 +7,7 @@ export interface MeterSettings {
   readonly beepOhms: number;
 }
 
-/** The contract's defaults. */
+/** The defaults of the job file format. */
 export const DEFAULT_METER: MeterSettings = {
   diodeOpenVolts: 3.0,
   diodeShortAmps: 0.0011,

@@ -12,7 +12,7 @@ const MOST_RECHECKS = 6;
 
 /**
  * What still stands between this board and power although nothing more is to be replaced: pins to put back, parts to restore, and
- * the cold re-check of what was fitted (trade.md 1.1 step 11: skipped "because it is all new" is the costly mistake). Null: power may come.
+ * the cold re-check of what was fitted (common practice; skipping it because everything is new is the costly mistake). Null: power may come.
  * @param dead - chance that each part is faulty
  */
 export function beforePower(input: PlanningInput, dead: ReadonlyMap<string, number>): DueStep | null {

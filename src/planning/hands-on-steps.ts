@@ -16,7 +16,7 @@ import type { FindingStep } from "./steps.ts";
 /**
  * Steps that take a suspect in hand: a look, one pin lifted, or the part taken off and measured by itself. With the part free,
  * the meter sees the part alone, so these need no solve: they tell whether it is faulty. Modules and controllers are not taken off to be
- * measured (trade.md 1.5: the costly way to find out); their cures are judged as a whole.
+ * measured (the costly way to find out, common practice); their cures are judged as a whole.
  */
 export function handsOnSteps(
   { board, timeline, cause = "unknown" }: PlanningInput,

@@ -24,7 +24,7 @@ const CHANGES: ReadonlySet<string> = new Set([
   "clean",
   "resolder",
 ]);
-/** What a lamp shows where nothing hard is wrong (trade.md 6.3). */
+/** What a lamp shows where nothing hard is wrong (common practice). */
 const LAMP_FINE: ReadonlySet<Observed> = new Set(["quiet", "lamp-dark", "lamp-dim"]);
 /** Power is never tried only to find out when something breaks more often than this. From memory. */
 const BREAKS_MOST = 0.25;

@@ -16,71 +16,71 @@ const CAUTIONS = {
     id: "voltage-proof",
     words:
       "Unplug it and wait. Highest DC range, one hand, probes on the capacitor's own pins: bleeders and dark LEDs prove nothing.",
-    source: "trade.md 1.3, common practice",
+    source: "common practice",
   },
   notAScrewdriver: {
     id: "resistor-not-screwdriver",
     words:
       "Discharge through the resistor with insulated clips, never with a screwdriver; the resistor gets hot.",
-    source: "trade.md 1.3",
+    source: "common practice",
   },
   unplugFirst: {
     id: "unplug-first",
     words: "Switch off, pull the plug, and count the bus as charged until it has been measured again.",
-    source: "trade.md 1.3, common practice",
+    source: "common practice",
   },
   heldSafe: {
     id: "still-empty",
     words:
       "The bus can creep back up: if anything was left a while, measure its volts again before touching.",
-    source: "trade.md 1.3 (dielectric absorption), from memory",
+    source: "dielectric absorption, from memory",
   },
   hotIron: {
     id: "hot-iron",
     words: "Hot iron and fumes: eye protection and extraction; gloves for burnt resin.",
-    source: "trade.md 1.3, common practice",
+    source: "common practice",
   },
   dryBeforePower: {
     id: "dry-before-power",
     words: "Take a picture first. No power until it is fully dry: hours of warm air, not minutes.",
-    source: "trade.md 1.1 step 4, common practice",
+    source: "common practice",
   },
   padsLift: {
     id: "pads-lift",
     words:
       "Pads lift, most of all on single-sided boards: add fresh solder, preheat, do not pull. A cut-out module does not go back.",
-    source: "trade.md 1.9 and section 5, from memory",
+    source: "from memory",
   },
   insulationBack: {
     id: "insulation-back",
     words: "Fit the same insulation pad and fresh paste as before; then check the tab against the heatsink.",
-    source: "trade.md 1.8 mistake 9, common practice",
+    source: "common practice",
   },
   powerUp: {
     id: "power-up",
     words:
       "Hands off while it is live: clip meters on before power, cover the board, wear eye protection, parts can burst. Bus minus is at mains potential.",
-    source: "trade.md 1.3 and 6.1, common practice",
+    source: "common practice",
   },
   isolation: {
     id: "isolate-the-unit",
     words: "Isolate the board under test, not the instrument; an RCD helps but is no licence to touch.",
-    source: "trade.md 1.3, S33-S35",
+    source: "common practice among repairers",
   },
   lampLimit: {
     id: "lamp-limits-mains-only",
     words: "The lamp limits what the mains gives, not the energy stored in the bus capacitors.",
-    source: "trade.md 6.2, computed",
+    source: "computed: the stored energy does not pass through the lamp",
   },
   benchPolarity: {
     id: "bench-polarity",
     words: "Check the polarity twice and never exceed the rail's own voltage.",
-    source: "trade.md 6.1, common practice",
+    source: "common practice",
   },
   noInsulationTester: {
     id: "no-insulation-tester",
     words: "No insulation tester on a populated board: it kills chips and over-volts capacitors.",
-    source: "trade.md 3.14 lesson 7",
+    source: "common practice",
   },
 } as const satisfies Record<string, Caution>;
 

@@ -9,9 +9,9 @@ export interface DischargeResistor {
   readonly joules: number;
 }
 
-/** Resistors a bench keeps for this, 10 W wire-wound: trade.md 1.3, the two repairers' values and one between. */
+/** Resistors a bench keeps for this, 10 W wire-wound: two values in common use among repairers and one between, common practice. */
 const KEPT_OHMS = [2200, 4700, 10_000, 22_000] as const;
-/** Short peak that a 10 W wire-wound part bears: 67 W is the customary 2.2 kohm on 385 V (trade.md 1.3, computed). */
+/** Short peak that a 10 W wire-wound part bears: 67 W is the customary 2.2 kohm on 385 V (common practice; the watts computed). */
 const PEAK_WATTS = 70;
 
 /**

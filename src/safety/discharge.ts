@@ -3,7 +3,7 @@ import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { StoreOfCharge } from "../board/stores-of-charge.ts";
 
-/** Below this a store of charge counts as empty: trade.md 1.1 step 2, common practice (50 V is only "less dangerous"). */
+/** Below this a store of charge counts as empty: common practice (50 V is only "less dangerous"). */
 export const EMPTY_BELOW_VOLTS = 10;
 
 /** A store whose last voltage reading was not below the limit. */

@@ -6,9 +6,9 @@ export interface FirstFeed {
   readonly advice: string;
 }
 
-/** A series lamp passes at most about this share of its watts to a constant-power load: trade.md 6.2, computed. */
+/** Share of its watts that a series lamp passes to a constant-power load at most, computed. */
 export const LAMP_SHARE = 0.36;
-/** What the board itself draws at idle, small supply running: trade.md 6.2 gives 10-20 W for such boards, common practice. */
+/** What the board itself draws at idle, small supply running: 10-20 W for such boards, common practice. */
 const IDLE_WATTS = 20;
 
 /** Lamp watts named by the bench's equipment (`lamp-100`), smallest first. */

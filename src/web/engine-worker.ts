@@ -1,10 +1,79 @@
 /** The page's only door to the engine: runs in a worker, so that the page never freezes. */
-import type { EngineAnswer, EngineRequest } from "./engine-messages.ts";
-import { FIXTURE } from "./fixture/bench-view.ts";
+
+import { foldLog } from "../bench/fold.ts";
+import type { Board } from "../board/board.ts";
+import { faultName } from "../board/fault.ts";
+import { AssessmentSession, assess } from "../job/assess.ts";
+import { benchView } from "../job/bench-view.ts";
+import type { Job } from "../job/job.ts";
+import { parseJob } from "../job/parse-job.ts";
+import { faultWords } from "../job/words.ts";
+import { makePredictor } from "../meter/predictor.ts";
+import { type Asked, answer as practiceAnswer } from "../practice/answer.ts";
+import { faultsAfter, faultsOnArrival, type PracticeJob } from "../practice/hidden-course.ts";
+import type { Parsed } from "../units/outcome.ts";
+import type { BenchView } from "../wire/bench-view.ts";
+import type {
+  EngineAnswer,
+  EngineRequest,
+  HiddenFaults,
+  JobSoFar,
+  PracticeOutcome,
+} from "./engine-messages.ts";
+
+/** The board of the open job, parsed once: caches behind it are told apart by the object. */
+let known: { readonly text: string; readonly board: Board } | null = null;
+const session = new AssessmentSession();
+
+function taken<T>(parsed: Parsed<T>): T {
+  if (parsed.ok) return parsed.value;
+  throw new Error(parsed.problem);
+}
+
+function jobOf({ header, events }: JobSoFar): Job {
+  const text = JSON.stringify(header.board);
+  const job = taken(parseJob({ ...header, log: events }, known?.text === text ? known.board : null));
+  known = { text, board: job.board };
+  return job;
+}
+
+function view(soFar: JobSoFar): BenchView {
+  return benchView(taken(assess(jobOf(soFar), session)));
+}
+
+function practiceJob(job: Job, seed: number): PracticeJob {
+  return { job, table: session.priors(job), seed };
+}
+
+function practice(soFar: JobSoFar, seed: number, action: Asked): PracticeOutcome {
+  const job = jobOf(soFar);
+  const timeline = taken(foldLog(job.board, job.absent, job.log));
+  const answered = practiceAnswer(practiceJob(job, seed), timeline, action, makePredictor);
+  if (!answered.ok) throw new Error(answered.problem);
+  return { ...answered.event };
+}
+
+function hidden(soFar: JobSoFar, seed: number): HiddenFaults {
+  const job = jobOf(soFar);
+  const hiding = practiceJob(job, seed);
+  const left = faultsAfter(hiding, taken(foldLog(job.board, job.absent, job.log)));
+  const words = (fault: string) => ({ fault, words: faultWords(fault) });
+  return {
+    arrived: faultsOnArrival(hiding).map(({ fault }) => words(faultName(fault))),
+    left: left.map(({ fault }) => words(faultName(fault))),
+  };
+}
 
 function answer(request: EngineRequest): unknown {
-  if (request.ask === "view") return FIXTURE;
-  throw new Error("practice is not wired yet");
+  switch (request.ask) {
+    case "view":
+      return view(request);
+    case "practice":
+      // The page hands back an action of the engine's own, or one of the same shape; the fold judges it again.
+      return practice(request, request.seed, request.action as unknown as Asked);
+    case "hidden":
+      return hidden(request, request.seed);
+  }
 }
 
 addEventListener("message", (message: MessageEvent<EngineRequest>) => {

@@ -20,6 +20,7 @@ export function newId(): string {
  */
 export function happened(action: ActionView, outcome: Outcome = {}): KeptEvent {
   const stamp = PLACES_IN_AT.has(action.do) ? {} : { at: new Date().toISOString() };
+  // The engine wrote the action: see above.
   return { ...action, ...outcome, ...stamp, id: newId() } as unknown as KeptEvent;
 }
 
