@@ -46,10 +46,10 @@ function deck(file: string, options: DeckOptions, io: Io): number {
   if (!check.ok) return refuse(io, check.problem);
   const bench = { ...timeline.value.now, powered: false };
   const text = spiceDeck(job.board, bench, job.meter, check.value, faults.value);
-  if (!text.ok) {
-    io.err(`${oneLine(text.problem)}\n`);
+  if (typeof text !== "string") {
+    io.err(`--check: no deck: ${oneLine(text.why)}\n`);
     return NOT_SOLVED;
   }
-  io.out(text.value);
+  io.out(text);
   return DONE;
 }

@@ -1,5 +1,4 @@
 import { type Command, InvalidArgumentError } from "commander";
-import { start } from "../../server/main.ts";
 import { DONE, type Finish, type Io, refuse } from "../io.ts";
 
 interface ServeOptions {
@@ -23,6 +22,8 @@ export function addServe(program: Command, io: Io, finish: Finish): void {
 }
 
 async function serve(options: ServeOptions, io: Io): Promise<number> {
+  // Loaded here only: the other commands need neither the database nor the shipped boards.
+  const { start } = await import("../../server/main.ts");
   try {
     const server = await start({
       ...(options.port === undefined ? {} : { port: options.port }),
