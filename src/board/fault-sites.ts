@@ -1,5 +1,5 @@
 /** Where a part can fail and how: the junction names and modes of `faultwright-board/1`. */
-import type { Board, Part } from "./board.ts";
+import type { Part } from "./board.ts";
 import type { FaultMode } from "./fault.ts";
 import { MODULE_INPUTS, supplyPin } from "./kinds.ts";
 
@@ -90,16 +90,4 @@ export function faultSites(part: Part): readonly FaultSite[] {
     default:
       return [fixed(null)];
   }
-}
-
-/** The nominal ohms of a mode where the fault gives no value; null for `open` and `drift`. */
-export function nominalOhms(part: Part | null, mode: FaultMode): number | null {
-  if (mode === "short") return 0.2;
-  if (mode === "leaky") return part !== null && (part.kind === "fuse" || part.kind === "link") ? 30 : 1000;
-  return null;
-}
-
-/** Every site of every part: what a search over single faults walks through. */
-export function allFaultSites(board: Board): readonly { readonly part: Part; readonly site: FaultSite }[] {
-  return [...board.parts.values()].flatMap((part) => faultSites(part).map((site) => ({ part, site })));
 }

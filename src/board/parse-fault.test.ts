@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Board } from "./board.ts";
 import { faultName } from "./fault.ts";
-import { allFaultSites, faultSites, nominalOhms } from "./fault-sites.ts";
+import { faultSites } from "./fault-sites.ts";
 import { parseBoard } from "./parse-board.ts";
 import { parseFault, parseFaultList } from "./parse-fault.ts";
 import { smallDrive } from "./small-drive.fixture.ts";
@@ -58,8 +58,10 @@ describe("where a part can fail", () => {
 
 describe("a fault's spelling", () => {
   it("is read and written back the same, for every site and mode of the board", () => {
-    for (const { part, site } of allFaultSites(BOARD)) {
-      for (const mode of site.modes) {
+    for (const part of BOARD.parts.values()) {
+      for (const [site, mode] of faultSites(part).flatMap((one) =>
+        one.modes.map((mode) => [one, mode] as const),
+      )) {
         const where = site.junction === null ? part.ref : `${part.ref}.${site.junction}`;
         const parsed = parseFault(`${where}:${mode}`, BOARD);
         expect(parsed.ok ? faultName(parsed.value) : parsed.problem).toBe(`${where}:${mode}`);
@@ -122,17 +124,5 @@ describe("a set of faults", () => {
     expect(parseFaultList("Q1.ce:short,Q1.ce:open", BOARD)).toMatchObject({ ok: false });
     expect(parseFaultList("PBUS~NBUS:leaky,NBUS~PBUS:leaky", BOARD)).toMatchObject({ ok: false });
     expect(parseFaultList("U4:short,U4.ka:open", BOARD)).toMatchObject({ ok: false });
-  });
-});
-
-describe("a mode without a value", () => {
-  it("has the format's nominal ohms", () => {
-    const fuse = BOARD.parts.get("F1") ?? null;
-    const capacitor = BOARD.parts.get("C1") ?? null;
-    expect(nominalOhms(capacitor, "short")).toBe(0.2);
-    expect(nominalOhms(capacitor, "leaky")).toBe(1000);
-    expect(nominalOhms(fuse, "leaky")).toBe(30);
-    expect(nominalOhms(null, "leaky")).toBe(1000);
-    expect(nominalOhms(capacitor, "open")).toBeNull();
   });
 });

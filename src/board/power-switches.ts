@@ -20,11 +20,11 @@ export interface Leg {
   readonly phase: string;
 }
 
-/** A transistor of less than this is no switch of a mains-fed bus. Common practice. */
+/** A transistor of less than this is no switch of a mains-fed bus but part of its drive. Common practice. */
 const LEAST_VOLTS = 100;
 
-function discrete(part: Part): readonly PowerSwitch[] {
-  if ((part.value.volts ?? LEAST_VOLTS) < LEAST_VOLTS) return [];
+function discrete(part: Part, leastVolts: number): readonly PowerSwitch[] {
+  if ((part.value.volts ?? leastVolts) < leastVolts) return [];
   const [high, low] = part.kind === "igbt" ? ["c", "e"] : ["d", "s"];
   const pin = (name: string) => part.pins.get(name) ?? "";
   return [{ site: part.ref, part: part.ref, high: pin(high ?? ""), low: pin(low ?? ""), gate: pin("g") }];
@@ -46,9 +46,10 @@ function insideModule(part: Part): readonly PowerSwitch[] {
 
 /** Every IGBT, MOSFET and module switch of the board, in file order. */
 export function powerSwitches(board: Board): readonly PowerSwitch[] {
+  const leastVolts = Math.min(LEAST_VOLTS, board.supply.volts);
   return [...board.parts.values()].flatMap((part) => {
     if (part.kind === "module") return insideModule(part);
-    return part.kind === "igbt" || part.kind === "mosfet" ? discrete(part) : [];
+    return part.kind === "igbt" || part.kind === "mosfet" ? discrete(part, leastVolts) : [];
   });
 }
 

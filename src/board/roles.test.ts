@@ -36,6 +36,19 @@ describe("the bus", () => {
     });
   });
 
+  it("of a 24 V board is found across its 40 V switches, which on a mains board would only be a drive", () => {
+    const lowVolts = (raw: Raw) => {
+      for (const part of Object.values(raw.parts)) if (part.kind === "igbt") part.value = { volts: 40 };
+    };
+    expect(deriveRoles(load(lowVolts)).motorSwitches).toEqual([]);
+    const board = load((raw) => {
+      lowVolts(raw);
+      raw.supply = { kind: "dc", volts: 24, at: ["PBUS", "NBUS"] };
+    });
+    expect(deriveRoles(board).bus?.from).toBe("inverter legs");
+    expect(deriveRoles(board).line).toEqual([]);
+  });
+
   it("is nowhere on a board with neither", () => {
     expect(deriveRoles(load(without("igbt", "capacitor"))).bus).toBeNull();
   });

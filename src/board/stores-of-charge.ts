@@ -10,9 +10,6 @@ export const CHARGE_THRESHOLDS = {
   harmlessFarads: 0.1e-6,
   /** joules: above this dangerous at any voltage (IEC 60950-1 hazardous energy, second-hand) */
   energyJoules: 20,
-  /** joules above 400 V at which the body jerks (published, poor source; DOE-HDBK-1092 from memory): a stronger warning */
-  reflexJoules: 0.25,
-  reflexVolts: 400,
 } as const;
 
 /** What a store is to the person who looks for it. */
