@@ -20,9 +20,17 @@ export interface PracticeJob {
 /** Share of open faults that are a cracked joint, which resoldering cures. `from memory`. */
 const JOINT_SHARE = 0.4;
 
+/** Remembered by the object: a job that plays on asks for its faults at every answer. */
+const arrivals = new WeakMap<PracticeJob, readonly HiddenFault[]>();
+
 /** The faults a practice board comes in with. A pure function of the job and its seed. */
-export function faultsOnArrival({ job, table, seed }: PracticeJob): HiddenFault[] {
-  return hideFaults(job.board, table, job.symptom, job.absent, seededRandom(seed, "arrival"));
+export function faultsOnArrival(practice: PracticeJob): readonly HiddenFault[] {
+  const known = arrivals.get(practice);
+  if (known !== undefined) return known;
+  const { job, table, seed } = practice;
+  const hidden = hideFaults(job.board, table, job.symptom, job.absent, seededRandom(seed, "arrival"));
+  arrivals.set(practice, hidden);
+  return hidden;
 }
 
 /**
@@ -34,7 +42,7 @@ export function faultsAfter(
   timeline: Timeline,
   count = timeline.entries.length,
 ): HiddenFault[] {
-  let present = faultsOnArrival(practice);
+  let present = [...faultsOnArrival(practice)];
   for (const entry of timeline.entries.slice(0, count)) present = afterEntry(practice, present, entry);
   return present;
 }

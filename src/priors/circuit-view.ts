@@ -26,6 +26,19 @@ export interface CircuitView {
   inGroups(...groups: readonly StageGroup[]): readonly Part[];
 }
 
+/** A limiter of this many ohms cold holds a short below what opens a fuse of 10 A for the moment that counts. */
+const LIMITING_OHMS = 20;
+
+/**
+ * Does a PTC or resistor stand in the way of a short behind the rectifier? An NTC does not count: it is a few ohms, and less
+ * once warm. Common practice; the ohms `from memory`.
+ */
+export function limitsShorts(view: CircuitView): boolean {
+  return view.inrushLimiters.some(
+    (part) => part.kind === "ptc" || (part.kind === "resistor" && (part.value.ohms ?? 47) >= LIMITING_OHMS),
+  );
+}
+
 /** Nets of a part, without repeats. */
 export function netsOf(part: Part): readonly string[] {
   return [...new Set(part.pins.values())];

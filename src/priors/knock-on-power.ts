@@ -1,5 +1,5 @@
 import type { Part } from "../board/board.ts";
-import type { CircuitView } from "./circuit-view.ts";
+import { type CircuitView, limitsShorts } from "./circuit-view.ts";
 import {
   every,
   type Failing,
@@ -28,7 +28,7 @@ const shunts = (view: CircuitView): Part[] =>
   view.roles.shunts.flatMap((ref) => view.board.parts.get(ref) ?? []);
 
 /** With a PTC or resistor in the path a short draws too little to be sure of the fuse. */
-const fuseTimes = (view: CircuitView): number => (view.inrushLimiters.length > 0 ? 0.3 : 1);
+const fuseTimes = (view: CircuitView): number => (limitsShorts(view) ? 0.3 : 1);
 
 /** Power path: what a short on the line or bus takes with it. */
 export const POWER_RULES: readonly KnockOnRule[] = [
@@ -64,7 +64,7 @@ export const POWER_RULES: readonly KnockOnRule[] = [
         ...view.supplySwitches.map((found) => short(found.fault)),
       ]),
   ),
-  rule("short-takes-bridge", 0.12, "fault current takes a bridge junction with it", (view) =>
+  rule("short-takes-bridge", 0.04, "fault current takes a bridge junction with it", (view) =>
     every(
       [...busShorts(view), ...view.motorSwitches.map((found) => short(found.fault))],
       shortsOf(bridges(view)),

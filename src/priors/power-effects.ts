@@ -76,7 +76,8 @@ function shortEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffe
     return chipEffect(fault.junction ?? "", ohms);
   if (part.kind === "capacitor" || part.kind === "zener" || part.kind === "resistor") {
     const [a = "", b = ""] = netsOf(part);
-    return crossEffect(view, [a, b], ohms);
+    const across = crossEffect(view, [a, b], ohms);
+    return across === "no-run" && group === "supply" ? "supply-dead" : across;
   }
   if (group === "supply") return ohms < 200 ? (part.kind === "diode" ? "rail-short" : "supply-dead") : "none";
   if (part.kind === "link" || part.kind === "fuse" || part.kind === "inductor" || part.kind === "choke")

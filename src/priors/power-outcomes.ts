@@ -2,7 +2,7 @@ import type { Feed, Observed, Place } from "../bench/event.ts";
 import { OBSERVED } from "../bench/words.ts";
 import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
-import { viewOf } from "./circuit-view.ts";
+import { limitsShorts, viewOf } from "./circuit-view.ts";
 import type { Sourced } from "./mark.ts";
 import { boardEffect, type PowerEffect, shortBetween } from "./power-effects.ts";
 
@@ -120,7 +120,7 @@ function shares(
 ): Readonly<Partial<Record<Observed, number>>> {
   if (setup.feed !== "bench") {
     const effect = boardEffect(board, faults, setup.off);
-    const limited = effect === "bus-short" && viewOf(board).inrushLimiters.length > 0;
+    const limited = effect === "bus-short" && limitsShorts(viewOf(board));
     if (limited && setup.feed === "mains") return { quiet: 0.35, "fuse-blew": 0.4, trip: 0.1, smoke: 0.15 };
     return OUTCOME_ROWS[effect][setup.feed];
   }
