@@ -28,7 +28,7 @@ export interface Kind {
 }
 
 const POSITIVE: ValueRule = { reads: "number", bounds: { above: 0 } };
-/** A wire or a fuse may be given as 0 ohm; the solver has its own floor. */
+/** A wire, a fuse or a bridging resistor may be given as 0 ohm; the solver has its own floor. */
 const ZERO_OR_MORE: ValueRule = { reads: "number", bounds: { least: 0 } };
 const FRACTION: ValueRule = { reads: "number", bounds: { least: 0, below: 1 } };
 const VOLTS_AMPS = { volts: POSITIVE, amps: POSITIVE };
@@ -64,7 +64,7 @@ const ROWS: Readonly<Record<PartKind, Row>> = {
   resistor: {
     words: "resistor",
     pins: "1 2",
-    value: { ohms: POSITIVE, tolerance: FRACTION, watts: POSITIVE },
+    value: { ohms: ZERO_OR_MORE, tolerance: FRACTION, watts: POSITIVE },
   },
   ntc: { words: "NTC thermistor", pins: "1 2", value: { ohms: POSITIVE, beta: POSITIVE } },
   ptc: { words: "PTC thermistor", pins: "1 2", value: { ohms: POSITIVE, beta: POSITIVE } },

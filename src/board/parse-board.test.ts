@@ -62,6 +62,13 @@ describe("a board file", () => {
     expect(read.points[0]).toEqual({ name: "TP1", net: "PBUS", at: "C1 plus pin", xy: [0.41, 0.22] });
   });
 
+  it("may have a bridging resistor of 0 ohm, and reads -0 as 0", () => {
+    const raw = smallDrive();
+    part("RS1", { value: { ohms: -0 } })(raw);
+    const parsed = parseBoard(raw);
+    expect(parsed.ok && Object.is(parsed.value.parts.get("RS1")?.value.ohms, 0)).toBe(true);
+  });
+
   it("cannot be changed once read", () => {
     const read = board();
     expect(Object.isFrozen(read.parts.get("BR1")?.value)).toBe(true);
@@ -117,8 +124,8 @@ describe("a board file", () => {
     ],
     [
       "minus zero ohms",
-      part("RS1", { value: { ohms: -0 } }),
-      "parts.RS1.value.ohms: must be above 0, found 0",
+      part("NTC1", { value: { ohms: -0 } }),
+      "parts.NTC1.value.ohms: must be above 0, found 0",
     ],
     [
       "a capacitor of no type known",
@@ -144,6 +151,11 @@ describe("a board file", () => {
       "a rail from a part that is not there",
       (raw) => Object.assign(raw, { rails: { V5: { net: "V5", volts: 5, from: "U22" } } }),
       'rails.V5.from: there is no part "U22"; did you mean "U2"?',
+    ],
+    [
+      "a rail that is its own return",
+      (raw) => Object.assign(raw, { rails: { V5: { net: "NBUS", volts: 5 } } }),
+      'rails.V5.net: "NBUS" is the net this rail is measured against',
     ],
     [
       "a zero that is no net",

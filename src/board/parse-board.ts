@@ -76,7 +76,7 @@ function readSupply(board: Fields, nets: Nets, problems: Problems): Supply {
   return { kind, volts: supply.number("volts", { above: 0 }) ?? 0, hz, at };
 }
 
-function readRails(board: Fields, nets: Nets, refs: readonly string[]): readonly Rail[] {
+function readRails(board: Fields, nets: Nets, refs: readonly string[], zero: string): readonly Rail[] {
   if (!board.has("rails")) return [];
   const rails = board.object("rails");
   return rails.keys.map((name) => {
@@ -90,13 +90,17 @@ function readRails(board: Fields, nets: Nets, refs: readonly string[]): readonly
     const from = rail.text("from") ?? null;
     if (from !== null && !refs.includes(from))
       rail.complain("from", `there is no part ${quoted(from)}${suggestion(from, refs)}`);
+    const net = knownNet(rail, "net", nets);
+    const against = rail.has("against") ? knownNet(rail, "against", nets) : null;
+    if (net === (against ?? zero))
+      rail.complain("net", `${quoted(net)} is the net this rail is measured against`);
     return {
       name,
-      net: knownNet(rail, "net", nets),
+      net,
       volts,
       tolerance: rail.number("tolerance", { least: 0, below: 1 }) ?? RAIL_TOLERANCE,
       from,
-      against: rail.has("against") ? knownNet(rail, "against", nets) : null,
+      against,
     };
   });
 }
@@ -145,14 +149,15 @@ export function parseBoard(input: unknown): Parsed<Board> {
   const nets = readNets(file, parts);
   if (problems.first !== null) return { ok: false, problem: problems.first };
   const refs = parts.map((part) => part.ref);
+  const zero = knownNet(file, "zero", nets);
   const board: Board = {
     name: file.text("name") ?? "",
     family: file.text("family") ?? "",
     supply: readSupply(file, nets, problems),
-    zero: knownNet(file, "zero", nets),
+    zero,
     nets,
     parts: new FrozenMap(parts.map((part) => [part.ref, part])),
-    rails: readRails(file, nets, refs),
+    rails: readRails(file, nets, refs, zero),
     points: readPoints(file, nets, problems),
   };
   return problems.outcome(deepFreeze(board));
