@@ -25,8 +25,7 @@ export function noisyReading(
   const own = Math.sqrt(Math.max(0, prediction.spread ** 2 - prediction.common ** 2));
   const shift = prediction.common * meterError + own * normalDeviate(random);
   if (!Number.isFinite(prediction.raw)) return mode === "continuity" ? "silent" : "OL";
-  const value =
-    mode === "diode" ? prediction.raw + shift : Math.max(prediction.raw / 10, prediction.raw + shift);
+  const value = Math.max(mode === "diode" ? 0 : prediction.raw / 10, prediction.raw + shift);
   const limit = rangesOf(mode, meter).at(-1)?.limit ?? Number.POSITIVE_INFINITY;
   if (mode === "continuity") return value < meter.beepOhms ? "beep" : "silent";
   if (mode === "diode") {

@@ -4,6 +4,7 @@ import { foldLog } from "../bench/fold.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import { faultName } from "../board/fault.ts";
 import type { MakePredictor, MeterReading } from "../meter/prediction.ts";
+import { makePredictor } from "../meter/predictor.ts";
 import { DEFAULT_METER } from "../meter/settings.ts";
 import type { Cause, Symptom } from "../priors/cause.ts";
 import { fixtureBoard } from "../priors/drives.fixture.ts";
@@ -217,6 +218,21 @@ describe("the practice bench answers", () => {
     expect(fresh.some((volts) => volts < 5)).toBe(true);
     const clip: JobEvent = { do: "clip", at: ["PBUS", "NBUS"], ohms: 2200 };
     for (let seed = 0; seed < 40; seed++) expect(Math.abs(read(seed, [clip]))).toBeLessThan(5);
+  });
+
+  it("through the circuit solver: a shorted bus capacitor reads zero both ways and, once off the board, no more", () => {
+    let seed = 1;
+    const alone = (one: number): boolean =>
+      names(practiceJob(one, "age", "trips-supply")).every((name) => /^C1:short|^F1|^NTC1/.test(name));
+    while (!alone(seed)) seed++;
+    const practice = practiceJob(seed, "age", "trips-supply");
+    const read = (log: readonly JobEvent[]): unknown => {
+      const asked = { do: "measure", mode: "diode", red: "PBUS", black: "NBUS" } as const;
+      const got = answer(practice, fold(log), asked, makePredictor);
+      return got.ok && got.event.do === "measure" ? got.event.reading : got;
+    };
+    expect(read([])).toBeLessThan(0.01);
+    expect(read([{ do: "remove", part: "C1" }])).toBe("OL");
   });
 
   it("says what it cannot answer", () => {
