@@ -1,22 +1,24 @@
+import { createColors } from "picocolors";
 import type { BenchView, CardView } from "../wire/bench-view.ts";
 import { percent, table } from "./answer-text.ts";
 
 /** The next step in words: what to do, where the probes go, what to expect, what it costs, what could hurt. */
-export function cardText(view: BenchView): string {
+export function cardText(view: BenchView, color: boolean): string {
+  const paint = createColors(color);
   const { card } = view;
   if (card === null) {
     return view.verdict === null ? "There is nothing to propose.\n" : `The job is closed: ${view.verdict}.\n`;
   }
   return [
-    view.powered ? "THE BOARD IS LIVE.\n" : "",
-    ...card.cautions.map((caution) => `! ${caution}\n`),
-    `${card.headline}\n`,
+    view.powered ? `${paint.red("THE BOARD IS LIVE.")}\n` : "",
+    ...card.cautions.map((caution) => `${paint.yellow(`! ${caution}`)}\n`),
+    `${paint.bold(card.headline)}\n`,
     card.probesOn === null ? "" : `  Probes ${card.probesOn}.\n`,
     card.wait === null ? "" : `  ${card.wait}\n`,
     `  ${costText(card, view.currency)}\n`,
     `  Why: ${card.why}\n`,
     expectText(card),
-    card.row.length === 0 ? "" : `  Then, with the same set-up: ${card.row.length} more.\n`,
+    rowText(card),
     stakeText(card, view.currency),
     forecastText(card),
   ].join("");
@@ -26,6 +28,13 @@ function costText(card: CardView, currency: string): string {
   const money = card.money === 0 ? "" : `, ${card.money} ${currency}`;
   const { expectedMargin, repairProbability } = card.outlook;
   return `${card.minutes} min${money}. From here the job ends repaired with ${percent(repairProbability)}, worth ${expectedMargin.toFixed(0)} ${currency}.`;
+}
+
+/** The checks that follow with the same set-up, in the order in which their readings may be typed. */
+function rowText(card: CardView): string {
+  if (card.row.length === 0) return "";
+  const rows = card.row.map(({ mode, red, black }) => `    ${mode}: red on ${red}, black on ${black}\n`);
+  return `  Then, with the same set-up (type the readings on one line):\n${rows.join("")}`;
 }
 
 function expectText(card: CardView): string {

@@ -1,7 +1,10 @@
 import { readFileSync } from "node:fs";
-import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { run } from "./run.ts";
 import { capturedIo, type Folder, freshFolder, SMALL_BOARD, SMALL_JOB } from "./small-job.fixture.ts";
+
+// A whole job takes several assessments, and the machine may be busy with other tests.
+vi.setConfig({ testTimeout: 60_000 });
 
 let folder: Folder;
 let job: string;
@@ -239,6 +242,22 @@ describe("the bench at the prompt", () => {
     expect(await run(["bench", job], io)).toBe(0);
     const { log } = JSON.parse(readFileSync(job, "utf8"));
     expect(log).toMatchObject([{ do: "measure", mode: "dcv", reading: 0.1 }]);
+  });
+
+  it("practises on a board whose faults a seed hides, the same ones every time", async () => {
+    const lines = ["ask", "ask", "ask", "reveal", "quit"];
+    const said: string[] = [];
+    for (const name of ["one.json", "two.json"]) {
+      const io = capturedIo(lines);
+      expect(await run(["bench", "--practice", "7", folder.file(name, SMALL_JOB)], io)).toBe(0);
+      expect(io.said.out).toMatch(/kept: .* read /);
+      expect(io.said.out).toMatch(/The board came in with: \w/);
+      said.push(io.said.out);
+    }
+    expect(said[1]).toBe(said[0]);
+    const real = capturedIo(["ask"]);
+    expect(await run(["bench", job], real)).toBe(2);
+    expect(real.said.err).toMatch(/this is a real board/);
   });
 
   it("tells a script by its exit code that a line was refused, and goes on", async () => {

@@ -33,7 +33,7 @@ export class BenchSession {
   show(): number {
     const now = this.#now();
     if (!now.ok) return refuse(this.#io, now.problem);
-    this.#io.out(`\n${cardText(now.value.view)}`);
+    this.#io.out(`\n${cardText(now.value.view, this.#io.color)}`);
     return DONE;
   }
 

@@ -29,6 +29,6 @@ function next(file: string, json: boolean, io: Io): number {
   const assessed = assess(loaded.value.job);
   if (!assessed.ok) return refuse(io, `${file}: ${assessed.problem}`);
   if (json) io.out(answerText(nextAnswer(assessed.value)));
-  else io.out(cardText(benchView(assessed.value)));
+  else io.out(cardText(benchView(assessed.value), io.color));
   return DONE;
 }
