@@ -1,10 +1,7 @@
 import { readFileSync } from "node:fs";
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { run } from "./run.ts";
 import { capturedIo, type Folder, freshFolder, SMALL_BOARD, SMALL_JOB } from "./small-job.fixture.ts";
-
-// A whole job takes several assessments, and the machine may be busy with other tests.
-vi.setConfig({ testTimeout: 60_000 });
 
 let folder: Folder;
 let job: string;
