@@ -34,11 +34,24 @@ const feedbackParts = (view: CircuitView): Failing[] => {
   ];
 };
 
-/** Parts between the bus and the small supply's switch that open when it shorts. */
+/** Fuse or low resistor between the bus and the small supply's transformer: it opens when the switch shorts. */
 function supplyFuses(view: CircuitView): Part[] {
-  return view
-    .inGroups("supply")
-    .filter((part) => part.kind === "fuse" || (part.kind === "resistor" && (part.value.ohms ?? 100) <= 47));
+  const transformers = view.roles.switchers.flatMap(({ transformer }) =>
+    transformer === null ? [] : (view.board.parts.get(transformer) ?? []),
+  );
+  const windings = new Set(transformers.flatMap(netsOf));
+  const plus = view.roles.bus?.plus ?? "";
+  return [...view.board.parts.values()].filter((part) => {
+    if (part.kind !== "fuse" && !(part.kind === "resistor" && (part.value.ohms ?? 100) <= 47)) return false;
+    const nets = netsOf(part);
+    const between = nets.includes(plus) && nets.some((net) => windings.has(net));
+    return between || (part.kind === "fuse" && view.groupOf.get(part.ref) === "supply") || isFeed(view, part);
+  });
+}
+
+/** A low resistor of the supply's stage on the bus, though no winding follows at once (a coil or a second fuse between). */
+function isFeed(view: CircuitView, part: Part): boolean {
+  return view.groupOf.get(part.ref) === "supply" && netsOf(part).includes(view.roles.bus?.plus ?? "");
 }
 
 /** A leak between two nets, spelled as the table spells it. */

@@ -6,6 +6,7 @@ import { KNOCK_ON_RULES, ruleWords } from "./knock-on-rules.ts";
 import { FINDING_ROWS } from "./look-findings.ts";
 import type { Sourced } from "./mark.ts";
 import { MODE_SHARES } from "./mode-shares.ts";
+import { POWER_HARM, POWER_HARM_MARK } from "./power-harm.ts";
 import { OUTCOME_ROWS } from "./power-outcomes.ts";
 import { FITTED_BAD_MARK } from "./prior-table.ts";
 import { SYMPTOM_FACTORS } from "./symptom-factors.ts";
@@ -42,6 +43,7 @@ export function printPriors(table: PriorTable): string {
     "",
     `faults added by one mains power-up of a board with nothing else wrong: ${atPower.toFixed(3)}`,
     `fitted part bad: new ${fresh}, used ${used}, put in wrong ${fittedWrong} (${FITTED_BAD_MARK})`,
+    `harm of a power-up beside full mains: lamp ${POWER_HARM.lamp}, bench supply ${POWER_HARM.bench} (${POWER_HARM_MARK})`,
   );
   return `${lines.join("\n")}\n`;
 }

@@ -39,7 +39,7 @@ const BY_KIND: Readonly<Partial<Record<PartKind, StageGroup>>> = {
   fuse: "input",
   varistor: "input",
   choke: "input",
-  ntc: "inrush",
+  ntc: "sensor",
   ptc: "inrush",
   bridge: "rectifier",
   module: "inverter",
