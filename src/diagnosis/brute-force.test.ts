@@ -28,7 +28,7 @@ const LOG: JobEvent[] = [
   { do: "measure", mode: "diode", red: "PBUS", black: "NBUS", reading: "OL" },
   { do: "measure", mode: "diode", red: "NBUS", black: "SW", reading: 0.002 },
   { do: "measure", mode: "diode", red: "SW", black: "PBUS", reading: 0.44 },
-  { do: "measure", mode: "ohms", red: "GATE", black: "NBUS", reading: 30 },
+  { do: "measure", mode: "ohms", red: "GATE", black: "NBUS", reading: 10_050 },
   { do: "measure", mode: "continuity", red: "L_IN", black: "L_F", reading: "silent" },
   { do: "measure", mode: "diode", red: "V5", black: "NBUS", reading: "junction" },
 ];
@@ -134,6 +134,9 @@ function likelihoodAgain(event: MeasureEvent, p: MeterReading, z: number): numbe
   return (1 - M.slipShare) * good + M.slipShare * slip;
 }
 
+/** ln P(set, readings) of every set of up to two faults, by brute force. */
+const scores = new Map<string, number>();
+
 test(`every set of up to two faults on a board of ${board.parts.size} parts has the log probability of the brute force`, () => {
   expect(board.parts.size).toBe(25);
   const universe = datedFaults(board, timeline, priors, []);
@@ -163,6 +166,7 @@ test(`every set of up to two faults on a board of ${board.parts.size} parts has 
     const scored = scoreSet(universe, evidence, logWeights, set).score;
     if (again === Number.NEGATIVE_INFINITY && scored === Number.NEGATIVE_INFINITY) return;
     worst = Math.max(worst, Math.abs(again - scored));
+    scores.set(set.join(","), again);
     compared++;
   };
   compare([]);
@@ -173,7 +177,7 @@ test(`every set of up to two faults on a board of ${board.parts.size} parts has 
   expect(worst).toBeLessThan(1e-6);
 }, 240_000);
 
-test("the search puts the part that the brute force finds most probable first", () => {
+test("the search finds for itself the best sets that the brute force finds", () => {
   const belief = believe({
     board,
     timeline,
@@ -183,21 +187,8 @@ test("the search puts the part that the brute force finds most probable first", 
     predictorFor: (bench) => makePredictor(board, bench, DEFAULT_METER),
     memory: new AudibleMemory(),
   });
-  const evidence = coldGroups(timeline).map((group) =>
-    coldEvidence(group, predictor, priors.faults, new AudibleMemory(), new Set()),
-  );
-  const universe = datedFaults(board, timeline, priors, []);
-  const logWeights = Float64Array.from(COMMON_WEIGHTS, Math.log);
-  const byPart = new Map<string, number>();
-  let total = 0;
-  for (let a = 0; a < priors.faults.length; a++)
-    for (let b = 0; b <= a; b++) {
-      const weight = Math.exp(scoreSet(universe, evidence, logWeights, a === b ? [a] : [a, b]).score);
-      total += weight;
-      for (const part of new Set([priors.faults[a].part, priors.faults[b].part]))
-        byPart.set(part, (byPart.get(part) ?? 0) + weight);
-    }
-  const [best] = [...byPart].sort(([, x], [, y]) => y - x);
-  expect(belief.suspects[0].part).toBe(best[0]);
-  expect(belief.suspects[0].probability).toBeCloseTo(best[1] / total, 1);
+  const found = new Set(belief.explanations.map(({ faults }) => faults.map(({ fault }) => fault).join(",")));
+  const best = [...scores].sort(([, x], [, y]) => y - x).slice(0, 5);
+  expect(best).toHaveLength(5);
+  for (const [set] of best) expect(found).toContain(set);
 });

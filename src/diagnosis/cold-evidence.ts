@@ -126,6 +126,7 @@ export function coldEvidence(
       const prediction = predictor.predict(check, faultsOf(indexes));
       return prediction.solved ? shownWords(check.mode, prediction.shown) : "no answer";
     },
+    hears: (indexes, fault) => predictor.audible(check, faultsOf(indexes), [candidates[fault]])[0] === true,
     audible(indexes) {
       return memory.mask(`${group.key}#${indexes.join(",")}`, () =>
         Uint8Array.from(predictor.audible(check, faultsOf(indexes), candidates), (heard) => (heard ? 1 : 0)),

@@ -72,6 +72,14 @@ function discreteEvidence(
 ): Evidence {
   const masks = new Map<string, Uint8Array>();
   const vectors = new Map<string, Float64Array>();
+  const mask = (indexes: readonly number[]): Uint8Array => {
+    const key = indexes.join(",");
+    const known = masks.get(key);
+    if (known !== undefined) return known;
+    const found = audible(indexes);
+    masks.set(key, found);
+    return found;
+  };
   return {
     logIndex,
     best: 0,
@@ -86,13 +94,7 @@ function discreteEvidence(
       return vector;
     },
     wouldShow: () => shown,
-    audible(indexes) {
-      const key = indexes.join(",");
-      const known = masks.get(key);
-      if (known !== undefined) return known;
-      const mask = audible(indexes);
-      masks.set(key, mask);
-      return mask;
-    },
+    hears: (indexes, fault) => mask(indexes)[fault] === 1,
+    audible: mask,
   };
 }

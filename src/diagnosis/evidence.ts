@@ -22,6 +22,8 @@ export interface Evidence {
   logLikelihood(faults: readonly number[]): Float64Array; // (COMMON_POINTS.length)
   /** 1 for each fault of the prior table that could change the answer when added to `faults` */
   audible(faults: readonly number[]): Uint8Array; // (faults of the prior table)
+  /** the same question about one fault */
+  hears(faults: readonly number[], fault: number): boolean;
   /** what would have been seen with these faults, in the meter's words */
   wouldShow(faults: readonly number[]): string;
   /** ln of what a slip alone would give: a reading no better explained than this is unexplained */

@@ -57,6 +57,7 @@ function evidenceOf(seen: Seen): Evidence {
       );
     },
     wouldShow: () => "",
+    hears: () => true,
     audible: () => new Uint8Array(PARTS.length).fill(1),
   };
 }

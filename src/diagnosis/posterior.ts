@@ -26,6 +26,10 @@ export interface Core {
 /** Most cores weighed; the rest of the found mass is the remainder. */
 const CORES_WEIGHED = 120;
 
+/** Cores whose silent faults are found by asking the circuit: the first few, within so many nats of the best. */
+const EXACT_CORES = 16;
+const EXACT_WITHIN = 5;
+
 /** Searches and weighs. `now` is an index behind the last event of the log. Cores come most probable first and sum to one. */
 export function posteriorCores(
   universe: Universe,
@@ -40,7 +44,11 @@ export function posteriorCores(
     .slice(0, 3 * CORES_WEIGHED)
     .filter((scored) => search.isCore(scored))
     .slice(0, CORES_WEIGHED);
-  const drafts = cores.map((scored) => weighCore(universe, scored, search.audibleElements(scored), now));
+  const best = cores[0]?.score ?? 0;
+  const drafts = cores.map((scored, rank) => {
+    const exact = rank < EXACT_CORES && scored.score > best - EXACT_WITHIN;
+    return weighCore(universe, scored, search.audibleElements(scored, exact), now);
+  });
   const total = logSumExp(drafts.map((draft) => draft.logWeight));
   return drafts
     .map(({ logWeight, ...core }) => ({ ...core, probability: Math.exp(logWeight - total) }))

@@ -18,6 +18,15 @@ export interface SearchLimits {
 
 export const DEFAULT_LIMITS: SearchLimits = { expansions: 60, width: 11, size: 6 };
 
+/** The first sets are expanded with exact knowledge of what each reading can hear; later ones with a guess. */
+const EXACT_EXPANSIONS = 10;
+/** Log likelihoods further apart than this are different answers: a silent fault moves a reading by a tenth of its spread at most. */
+const SAME_ANSWER = 0.05;
+
+function differ(a: number, b: number): boolean {
+  return a !== b && !(Math.abs(a - b) <= SAME_ANSWER);
+}
+
 /** How one piece of evidence sees a set: only the faults it can hear, and its answer. */
 interface Hearing {
   readonly faults: readonly number[];
@@ -103,17 +112,27 @@ export class ExplanationSearch {
     return this.ranked();
   }
 
-  /** True where every member is heard by some reading given the others: the set is a core. */
+  /**
+   * True where every member is heard by some reading given the others: the set is a core. A member that changes an answer is
+   * heard; where all answers are alike the circuit is asked.
+   */
   isCore(scored: ScoredSet): boolean {
     return scored.set.every((member) => {
       const rest = scored.set.filter((element) => element !== member);
       const known = this.#found.get(rest.join(",")) ?? this.#score(rest);
-      return this.#evidence.some(
-        (piece, i) =>
-          presentAt(this.#universe, member, piece.logIndex) &&
-          piece.audible(known.hearings[i].faults)[this.#universe.fault[member]] === 1,
+      const changes = scored.hearings.some((hearing, i) =>
+        hearing.vector.some((log, z) => differ(log, known.hearings[i].vector[z])),
+      );
+      return (
+        changes || this.#evidence.some((piece, i) => this.#hears(piece, known.hearings[i].faults, member))
       );
     });
+  }
+
+  #hears(piece: Evidence, faults: readonly number[], element: number): boolean {
+    return (
+      presentAt(this.#universe, element, piece.logIndex) && piece.hears(faults, this.#universe.fault[element])
+    );
   }
 
   ranked(): ScoredSet[] {
@@ -122,11 +141,16 @@ export class ExplanationSearch {
       .sort(byScore);
   }
 
-  /** The mask of elements (not faults) that some reading could hear beside this set. */
-  audibleElements(scored: ScoredSet): Uint8Array {
+  /**
+   * The mask of elements (not faults) that some reading could hear beside this set: `exact`, or guessed from what its
+   * members leave audible one by one.
+   */
+  audibleElements(scored: ScoredSet, exact: boolean): Uint8Array {
     const audible = new Uint8Array(this.#elementCount);
     this.#evidence.forEach((piece, i) => {
-      const mask = piece.audible(scored.hearings[i].faults);
+      const mask = exact
+        ? piece.audible(scored.hearings[i].faults)
+        : this.#guide(i, scored.hearings[i].faults);
       for (let e = 0; e < this.#elementCount; e++)
         if (mask[this.#universe.fault[e]] === 1 && presentAt(this.#universe, e, piece.logIndex))
           audible[e] = 1;
@@ -173,7 +197,10 @@ export class ExplanationSearch {
   }
 
   #addOne(scored: ScoredSet): void {
-    const masks = this.#evidence.map((piece, i) => piece.audible(scored.hearings[i].faults));
+    const exact = this.#expanded.size <= EXACT_EXPANSIONS;
+    const masks = this.#evidence.map((piece, i) =>
+      exact ? piece.audible(scored.hearings[i].faults) : this.#guide(i, scored.hearings[i].faults),
+    );
     const own = this.#evidence.map((_, i) => overCommon(scored.hearings[i].vector, this.#logWeights));
     const taken = new Set(scored.set.map((element) => this.#universe.site[element]));
     for (let e = 0; e < this.#elementCount; e++) {
@@ -182,6 +209,16 @@ export class ExplanationSearch {
       const grown = this.#tryAdd(scored, e, masks, own);
       if (grown !== null) this.#withChildren(grown, e);
     }
+  }
+
+  /**
+   * Which faults a reading can hear beside several others, guessed without asking the circuit again: those it hears on a
+   * board with nothing else wrong. It only guides the search; what is tried is always predicted.
+   */
+  #guide(i: number, faults: readonly number[]): Uint8Array {
+    return this.#evidence[i].audible(
+      faults.length <= 1 && this.#expanded.size <= EXACT_EXPANSIONS ? faults : [],
+    );
   }
 
   #heard(element: number, masks: readonly Uint8Array[]): boolean {
@@ -240,7 +277,7 @@ export class ExplanationSearch {
     if (grown.set.length >= this.#limits.size || grown.score < this.#best - 2 * this.#limits.width) return;
     const strong = this.#universe.knocksOn[parent].filter((edge) => edge.rate >= 0.05);
     if (strong.length === 0) return;
-    const masks = this.#evidence.map((piece, i) => piece.audible(grown.hearings[i].faults));
+    const masks = this.#evidence.map((_, i) => this.#guide(i, grown.hearings[i].faults));
     const own = this.#evidence.map((_, i) => overCommon(grown.hearings[i].vector, this.#logWeights));
     const taken = new Set(grown.set.map((element) => this.#universe.site[element]));
     for (const edge of strong)

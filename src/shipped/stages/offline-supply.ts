@@ -1,0 +1,84 @@
+/**
+ * The small off-line supply: integrated flyback switch on the bus, clamp, transformer, one diode and capacitor a rail,
+ * optocoupler and shunt reference. Values from `trade.md` 3.7 (common practice): fuse resistor 4.7 ohm, clamp 100 kohm with 2.2 nF,
+ * primary some ohms, secondaries below half an ohm, LED resistor 1 kohm, divider by the rail, loop capacitor 100 nF.
+ */
+import type { Composer } from "../composer.ts";
+
+/** A rail made by a winding of the transformer. */
+export interface Secondary {
+  readonly rail: string;
+  readonly volts: number;
+  readonly diode: "fast" | "schottky";
+  readonly farads: number;
+}
+
+/** Builds the supply; the first secondary is the regulated one. Returns the references of the rails' diodes. */
+export function offlineSupply(board: Composer, secondaries: readonly Secondary[]): Map<string, string> {
+  board.stage("supply");
+  board.resistor("PBUS", "SUP_P", 4.7, { watts: 1 }, { price: 0.2, role: "fuse resistor" });
+  board.capacitor("SUP_P", "NBUS", 4.7e-6, 450, "electrolytic", { price: 0.7 });
+  const windings: Record<string, { pins: readonly [string, string]; ohms: number }> = {
+    pri: { pins: ["1", "2"], ohms: 2.2 },
+    aux: { pins: ["3", "4"], ohms: 0.4 },
+  };
+  const pins: Record<string, string> = { "1": "SUP_P", "2": "DRAIN", "3": "AUX", "4": "NBUS" };
+  secondaries.forEach(({ rail }, i) => {
+    const [a, b] = [`${5 + 2 * i}`, `${6 + 2 * i}`];
+    windings[`sec${i + 1}`] = { pins: [a, b], ohms: 0.15 };
+    pins[a] = `S_${rail}`;
+    pins[b] = "NBUS";
+  });
+  board.part("T", "transformer", pins, { windings }, { price: 4.5 });
+  board.part(
+    "U",
+    "switcher",
+    { d: "DRAIN", s: "NBUS", vcc: "VCC_SW", fb: "FB" },
+    { volts: 700, watts: 15 },
+    { price: 1.9 },
+  );
+  board.diode("DRAIN", "CLAMP", "fast", 1000, 1);
+  board.resistor("CLAMP", "SUP_P", 100_000, { watts: 2 });
+  board.capacitor("CLAMP", "SUP_P", 2.2e-9, 1000, "ceramic");
+  board.resistor("AUX", "AUX_R", 10);
+  board.diode("AUX_R", "VCC_SW", "signal", 100, 0.2);
+  board.capacitor("VCC_SW", "NBUS", 33e-6, 35, "electrolytic", { price: 0.2 });
+  board.ceramic("FB", "NBUS", 10e-9);
+  const diodes = new Map<string, string>();
+  for (const { rail, volts, diode, farads } of secondaries) {
+    diodes.set(
+      rail,
+      board.diode(`S_${rail}`, rail, diode, diode === "schottky" ? 100 : 200, 2, { price: 0.4 }),
+    );
+    board.capacitor(rail, "NBUS", farads, Math.max(16, Math.ceil(volts * 1.6)), "electrolytic", {
+      price: 0.4,
+    });
+    board.ceramic(rail, "NBUS");
+  }
+  const regulated = secondaries[0];
+  board.resistor(regulated.rail, "OPTO_A", 1_000);
+  board.part("OC", "opto", { a: "OPTO_A", k: "REF_K", c: "FB", e: "NBUS" }, {}, { price: 0.3 });
+  board.part("U", "shuntref", { ref: "REF", k: "REF_K", a: "NBUS" }, { volts: 2.5 }, { price: 0.3 });
+  board.resistor(regulated.rail, "REF", 10_000 * (regulated.volts / 2.5 - 1), { tolerance: 0.01 });
+  board.resistor("REF", "NBUS", 10_000, { tolerance: 0.01 });
+  board.ceramic("REF_K", "REF");
+  board.net("DRAIN", "drain of the off-line switch");
+  board.net("SUP_P", "feed of the small supply");
+  board.net("VCC_SW", "supply of the off-line switch");
+  return diodes;
+}
+
+/** A linear regulator with its capacitors; returns its reference. */
+export function regulator(board: Composer, from: string, to: string, volts: number): string {
+  board.stage("supply");
+  const ref = board.part(
+    "U",
+    "regulator",
+    { in: from, out: to, gnd: "NBUS" },
+    { volts, amps: 1 },
+    { price: 0.6 },
+  );
+  board.ceramic(from, "NBUS", 330e-9);
+  board.capacitor(to, "NBUS", 47e-6, 16, "electrolytic", { price: 0.15 });
+  return ref;
+}
