@@ -42,7 +42,7 @@ export function BenchBar({ open, view, onHelp }: Props) {
 
 function boardState(view: BenchView): string {
   if (view.powered) return "POWERED";
-  return view.discharged ? "Off, proven dead" : "Off, charge not proven gone";
+  return view.discharged ? "Off, proven dead" : "Off, may be charged";
 }
 
 function SyncLine({ open }: { readonly open: OpenJob }) {

@@ -8,12 +8,18 @@ interface Props {
   onValue(value: string): void;
 }
 
+/** Long words take wider boxes, so that none is cut or broken. */
+function lengthOf(choices: Props["choices"]): "short" | "middling" | "long" {
+  const longest = Math.max(0, ...choices.map(({ words }) => words.length));
+  return longest > 24 ? "long" : longest > 13 ? "middling" : "short";
+}
+
 export function Choices({ title, choices, value, onValue }: Props) {
   const name = useId();
   return (
     <fieldset>
       <legend>{title}</legend>
-      <div className="choices">
+      <div className="choices" data-length={lengthOf(choices)}>
         {choices.map((choice) => (
           <label className="choice" key={choice.value}>
             <input
