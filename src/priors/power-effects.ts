@@ -65,9 +65,10 @@ function shortEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffe
   const group = view.groupOf.get(part.ref);
   const site = fault.junction === null ? part.ref : `${part.ref}.${fault.junction}`;
   if (view.motorSwitches.some((found) => found.fault === site)) return ohms < 200 ? "leg-half" : "none";
-  if (view.otherSwitches.some((found) => found.fault === site)) return ohms < 50 ? "bus-short" : "bus-leak";
+  if (view.otherSwitches.some((found) => found.fault === site))
+    return ohms < 50 ? "bus-short" : ohms < BUS_LEAK_OHMS ? "bus-leak" : "none";
   if (view.supplySwitches.some((found) => found.fault === site))
-    return ohms < 50 ? "supply-short" : "supply-dead";
+    return ohms < 50 ? "supply-short" : ohms < 2000 ? "supply-dead" : ohms < BUS_LEAK_OHMS ? "weak" : "none";
   if (part.kind === "varistor" || (part.kind === "capacitor" && group === "input"))
     return ohms < 50 ? "line-short" : "none";
   if (group === "rectifier" && (part.kind === "bridge" || part.kind === "diode"))
@@ -119,16 +120,35 @@ function bridgeDead(faults: readonly Fault[]): boolean {
   );
 }
 
-const known = new WeakMap<Fault, { readonly board: Board; readonly effect: PowerEffect }>();
-
-/** `powerEffect`, remembered for the fault objects of a prior table: asked for every fault at every power-up of a log. */
-function remembered(view: CircuitView, fault: Fault): PowerEffect {
-  const before = known.get(fault);
-  if (before?.board === view.board) return before.effect;
-  const effect = powerEffect(view, fault);
-  known.set(fault, { board: view.board, effect });
-  return effect;
+/** What one fault brings to the sum: its own effect by rank, and whether a second like it would make it worse. */
+interface Share {
+  readonly board: Board;
+  readonly rank: number;
+  /** the motor switch it shorts */
+  readonly shorted: string | null;
+  readonly bridgeOpen: boolean;
 }
+
+const shares = new WeakMap<Fault, Share>();
+
+/** Remembered for the fault objects of a prior table: asked for every fault at every power-up of a log. */
+function shareOf(view: CircuitView, fault: Fault): Share {
+  const before = shares.get(fault);
+  if (before?.board === view.board) return before;
+  const rank = POWER_EFFECTS.indexOf(powerEffect(view, fault));
+  const site = fault.of === "part" ? `${fault.part}.${fault.junction ?? ""}` : "";
+  const shorted =
+    fault.mode === "short" && view.motorSwitches.some((found) => found.fault === site) ? site : null;
+  const bridgeOpen =
+    fault.of === "part" && fault.mode === "open" && view.board.parts.get(fault.part)?.kind === "bridge";
+  const share = { board: view.board, rank, shorted, bridgeOpen };
+  shares.set(fault, share);
+  return share;
+}
+
+const FEED_OPEN = POWER_EFFECTS.indexOf("feed-open");
+const BUS_SHORT = POWER_EFFECTS.indexOf("bus-short");
+const NOBODY: ReadonlySet<string> = new Set();
 
 /**
  * What a board with these faults does under power, as one of the effects above: the first that stands. Two shorted
@@ -137,24 +157,29 @@ function remembered(view: CircuitView, fault: Fault): PowerEffect {
 export function boardEffect(
   board: Board,
   faults: readonly Fault[],
-  off: ReadonlySet<string> = new Set(),
+  off: ReadonlySet<string> = NOBODY,
 ): PowerEffect {
   const view = viewOf(board);
-  const there = faults.filter((fault) => fault.of === "nets" || !off.has(fault.part));
-  const effects = new Set<PowerEffect>(there.map((fault) => remembered(view, fault)));
+  let rank = POWER_EFFECTS.length - 1;
+  const shorted: string[] = [];
+  const bridgeOpens: Fault[] = [];
+  for (const fault of faults) {
+    if (fault.of === "part" && off.has(fault.part)) continue;
+    const share = shareOf(view, fault);
+    rank = Math.min(rank, share.rank);
+    if (share.shorted !== null) shorted.push(share.shorted);
+    if (share.bridgeOpen) bridgeOpens.push(fault);
+  }
   for (const ref of off) {
     const part = board.parts.get(ref);
-    if (part !== undefined) effects.add(absentEffect(view, part));
+    if (part !== undefined) rank = Math.min(rank, POWER_EFFECTS.indexOf(absentEffect(view, part)));
   }
-  const shorted = new Set(
-    there.flatMap((fault) =>
-      fault.of === "part" && fault.mode === "short" ? [`${fault.part}.${fault.junction ?? ""}`] : [],
-    ),
-  );
-  if (bridgeDead(there)) effects.add("feed-open");
-  if (view.legs.some(([upper, lower]) => shorted.has(upper.fault) && shorted.has(lower.fault)))
-    effects.add("bus-short");
-  return POWER_EFFECTS.find((effect) => effects.has(effect)) ?? "none";
+  if (bridgeOpens.length > 1 && bridgeDead(bridgeOpens)) rank = Math.min(rank, FEED_OPEN);
+  const legShort =
+    shorted.length > 1 &&
+    view.legs.some(([upper, lower]) => shorted.includes(upper.fault) && shorted.includes(lower.fault));
+  if (legShort) rank = Math.min(rank, BUS_SHORT);
+  return POWER_EFFECTS[rank] ?? "none";
 }
 
 /** Whether a short of this board lies between the two nets a bench supply is clipped to. */

@@ -131,6 +131,10 @@ function shares(
     : { quiet: 0.9, runs: 0.05, limiting: 0.05 };
 }
 
+function smoothed(share: number | undefined): number {
+  return (1 - STRAY) * (share ?? 0) + STRAY / OBSERVED.length;
+}
+
 /** Chance of each word for what is seen, summing to one. */
 export function outcomeChances(
   board: Board,
@@ -138,7 +142,7 @@ export function outcomeChances(
   setup: FeedSetup,
 ): ReadonlyMap<Observed, number> {
   const rule = shares(board, faults, setup);
-  return new Map(OBSERVED.map((word) => [word, (1 - STRAY) * (rule[word] ?? 0) + STRAY / OBSERVED.length]));
+  return new Map(OBSERVED.map((word) => [word, smoothed(rule[word])]));
 }
 
 /**
@@ -151,9 +155,11 @@ export function observedLikelihood(
   setup: FeedSetup,
   observed: Observed | readonly Observed[],
 ): number {
-  const chances = outcomeChances(board, faults, setup);
   const words = typeof observed === "string" ? [observed] : observed;
   if (words.length === 0) return 1;
-  const logs = words.reduce((sum, word) => sum + Math.log(chances.get(word) ?? STRAY / OBSERVED.length), 0);
+  const rule = shares(board, faults, setup);
+  const only = words.length === 1 ? words[0] : undefined;
+  if (only !== undefined) return smoothed(rule[only]);
+  const logs = words.reduce((sum, word) => sum + Math.log(smoothed(rule[word])), 0);
   return Math.exp(logs / words.length);
 }
