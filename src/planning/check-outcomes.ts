@@ -35,7 +35,7 @@ export function checkPartition(
   predictor: Predictor,
 ): Partition | null {
   const shown = shownBy(check, hypotheses, predictor);
-  return shown === null ? null : gather(shown, hypotheses.list.length, check.mode === "diode");
+  return shown === null ? null : gather(shown, hypotheses.list.length, floorOf(check.mode));
 }
 
 function shownBy(check: ColdCheck, hypotheses: Hypotheses, predictor: Predictor): Shown[] | null {
@@ -75,7 +75,13 @@ function membersByCore(hypotheses: Hypotheses): readonly (readonly number[])[] {
   return byCore;
 }
 
-function gather(shown: readonly Shown[], count: number, volts: boolean): Partition {
+/** What no calculated spread covers, in the unit of the mode. */
+function floorOf(mode: ColdCheck["mode"]): number {
+  if (mode === "diode") return PLANNING_RATES.floorVolts;
+  return mode === "farads" ? PLANNING_RATES.floorFarads : PLANNING_RATES.floorOhms;
+}
+
+function gather(shown: readonly Shown[], count: number, least: number): Partition {
   const classOf = new Int16Array(count);
   const outcomes: { word: string | null; low: number | null; high: number | null }[] = [];
   const words = new Map<string, number>();
@@ -84,10 +90,10 @@ function gather(shown: readonly Shown[], count: number, volts: boolean): Partiti
     .sort((a, b) => a.value - b.value || a.hypothesis - b.hypothesis);
   let previous: Shown | null = null;
   for (const next of numbers) {
-    const spread = sigma(next, volts);
+    const spread = sigma(next, least);
     const low = Math.max(0, next.value - 1.645 * spread);
     const high = next.value + 1.645 * spread;
-    if (previous === null || apart(previous, next, volts)) outcomes.push({ word: null, low, high });
+    if (previous === null || apart(previous, next, least)) outcomes.push({ word: null, low, high });
     const at = outcomes[outcomes.length - 1];
     at.low = Math.min(at.low ?? low, low);
     at.high = Math.max(at.high ?? high, high);
@@ -103,14 +109,19 @@ function gather(shown: readonly Shown[], count: number, volts: boolean): Partiti
   return { classOf, outcomes };
 }
 
-function sigma({ value, spread }: Shown, volts: boolean): number {
+function sigma({ value, spread }: Shown, least: number): number {
   const floor =
     (volts ? PLANNING_RATES.floorVolts : PLANNING_RATES.floorOhms) + PLANNING_RATES.floorShare * value;
   return Math.hypot(spread, floor);
 }
 
-function apart(a: Shown, b: Shown, volts: boolean): boolean {
-  return b.value - a.value > PLANNING_RATES.tellApartSpreads * Math.hypot(sigma(a, volts), sigma(b, volts));
+function apart(a: Shown, b: Shown, least: number): boolean {
+  return b.value - a.value > PLANNING_RATES.tellApartSpreads * Math.hypot(sigma(a, least), sigma(b, least));
+}
+
+function shownAs({ word, low, high }: Outcome): string {
+  if (word !== null || low === null || high === null) return word ?? "anything else";
+  return `${Number(low.toPrecision(2))}-${Number(high.toPrecision(2))}`;
 }
 
 /** Two steps taken together: hypotheses stay in one class only where both leave them in one. */
@@ -122,7 +133,8 @@ export function refine(first: Partition, second: Partition): Partition {
     const key = first.classOf[h] * 4096 + second.classOf[h];
     let at = seen.get(key);
     if (at === undefined) {
-      at = outcomes.push({ word: "several readings", low: null, high: null }) - 1;
+      const word = `${shownAs(first.outcomes[first.classOf[h]])}; ${shownAs(second.outcomes[second.classOf[h]])}`;
+      at = outcomes.push({ word, low: null, high: null }) - 1;
       seen.set(key, at);
     }
     classOf[h] = at;

@@ -9,6 +9,7 @@ import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import type { Action } from "./proposal.ts";
 import type { RepairModel } from "./repair-model.ts";
+import { separations } from "./separations.ts";
 import { type FindingStep, partitionShares, valueAfter } from "./steps.ts";
 import { jobValue } from "./value.ts";
 
@@ -52,6 +53,8 @@ export function findings(
     steps.push(checkStep(first, rest, joint));
   }
   steps.push(...handsOnSteps(input, belief, hypotheses));
+  if (input.predictorFor !== undefined)
+    steps.push(...separations(input, belief, hypotheses, input.predictorFor));
   return { steps, bySetUp, checkOf };
 }
 
@@ -69,6 +72,7 @@ function checkStep(first: WeighedCheck, rest: readonly WeighedCheck[], joint: Pa
     shares: partitionShares(joint),
     inHand: first.candidate.inHand,
     lossMoney: 0,
+    lead: null,
   };
 }
 

@@ -91,6 +91,7 @@ function lookStep(
     shares: [clean.map((share) => 1 - share), clean],
     inHand: null,
     lossMoney: 0,
+    lead: null,
   };
 }
 
@@ -152,5 +153,9 @@ function freeStep(board: Board, bench: BenchState, part: Part, hypotheses: Hypot
     shares: [faulty, faulty.map((share) => 1 - share)],
     inHand: part.ref,
     lossMoney: 0,
+    lead:
+      pin === null
+        ? `Off the board the meter sees ${part.ref} alone.`
+        : `With ${place} free the meter sees ${part.ref} alone.`,
   };
 }

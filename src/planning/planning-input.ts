@@ -1,6 +1,7 @@
 import type { BenchState } from "../bench/bench-state.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
+import type { Predictor } from "../meter/prediction.ts";
 import type { Terms } from "../money/terms.ts";
 import type { Cause } from "../priors/cause.ts";
 
@@ -15,6 +16,8 @@ export interface PlanningInput {
   readonly equipment: readonly string[];
   /** what happened to the board; absent: unknown */
   readonly cause?: Cause;
+  /** predictors of the bench as it would be with a plug pulled; without it no plug is proposed */
+  readonly predictorFor?: (bench: BenchState) => Predictor;
 }
 
 /** Parts that never came with the board: those that were off it before the first event. */

@@ -13,6 +13,7 @@ export const PLANNING_RATES = {
   /** What no calculation of spread covers: probe contact, the last digits. From memory. */
   floorVolts: 0.01,
   floorOhms: 0.15,
+  floorFarads: 1e-10,
   floorShare: 0.03,
   /** A single reading is a probe slip this often; no answer is believed beyond it. From memory. */
   slip: 0.01,

@@ -133,6 +133,7 @@ export function powerFinding(
     shares,
     inHand: null,
     lossMoney,
+    lead: null,
   };
 }
 

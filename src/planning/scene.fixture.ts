@@ -149,6 +149,7 @@ export function scene(
     terms: { ...DEFAULT_TERMS, ...options.terms },
     equipment: options.equipment ?? ["lamp-100"],
     cause,
+    predictorFor: (bench) => ruleMeter(board, bench),
   };
   return { input, belief, priors, predictor: ruleMeter(board, timeline.now) };
 }

@@ -1,11 +1,13 @@
 import type { BenchState } from "../bench/bench-state.ts";
 import type { Board, Part } from "../board/board.ts";
+import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import { MINUTES } from "../money/minutes.ts";
 import { minutesOf } from "./action-minutes.ts";
-import type { CandidateCheck } from "./candidate-checks.ts";
+import { type CandidateCheck, candidateChecks } from "./candidate-checks.ts";
 import { checkPartition, type Partition, refine } from "./check-outcomes.ts";
 import type { Hypotheses } from "./hypotheses.ts";
+import type { PlanningInput } from "./planning-input.ts";
 import type { Action } from "./proposal.ts";
 import { type FindingStep, partitionShares } from "./steps.ts";
 
@@ -18,59 +20,87 @@ const MOST_REPEATS = 6;
  * with it off, predicted on the bench as it would then be. The cheapest separation there is, so it is weighed before any solder joint.
  */
 export function separations(
-  board: Board,
-  bench: BenchState,
-  candidates: readonly CandidateCheck[],
+  { board, timeline }: PlanningInput,
+  belief: Belief,
   hypotheses: Hypotheses,
   predictorFor: (bench: BenchState) => Predictor,
 ): readonly FindingStep[] {
-  const plugs = [...board.parts.values()].filter((part) => isPlug(part) && !bench.off.has(part.ref));
+  const bench = timeline.now;
+  const plugs = [...board.parts.values()].filter((part) => part.plugged && !bench.off.has(part.ref));
   return plugs.slice(0, MOST_PLUGS).flatMap((part) => {
-    const step = separation(board, bench, part, candidates, hypotheses, predictorFor);
+    const pull = pullOf(board, bench, part);
+    if (pull === null) return [];
+    const candidates = candidateChecks(board, pull.bench, timeline, belief);
+    const step = separation(board, part, pull, candidates, hypotheses, predictorFor);
     return step === null ? [] : [step];
   });
 }
 
-function isPlug(part: Part): boolean {
-  return part.plugged || part.kind === "motor";
+/** How a plug comes off: what is done first, the bench with all of it done, and the minutes there and back. */
+interface Pull {
+  readonly action: Action;
+  readonly bench: BenchState;
+  readonly minutes: number;
+  readonly backMinutes: number;
+}
+
+/** Off as a whole, or contact by contact where that is quicker; null where it is apart already. */
+function pullOf(board: Board, bench: BenchState, part: Part): Pull | null {
+  const places = [...part.pins.keys()].map((pin) => `${part.ref}.${pin}`);
+  const still = places.filter((place) => !bench.lifted.has(place)).slice(0, -1);
+  if (still.length === 0) return null;
+  const sum = (actions: readonly Action[]) =>
+    actions.reduce((minutes, action) => minutes + minutesOf(board, bench, action), 0);
+  const lifts = sum(still.map((place) => ({ do: "lift", place })));
+  const whole: Action = { do: "remove", part: part.ref };
+  if (sum([whole]) <= lifts)
+    return {
+      action: whole,
+      bench: { ...bench, off: new Set([...bench.off, part.ref]) },
+      minutes: sum([whole]),
+      backMinutes: sum([{ do: "restore", part: part.ref }]),
+    };
+  return {
+    action: { do: "lift", place: still[0] },
+    bench: { ...bench, lifted: new Set([...bench.lifted, ...still]) },
+    minutes: lifts,
+    backMinutes: sum(still.map((place) => ({ do: "refit", place }))),
+  };
 }
 
 function separation(
   board: Board,
-  bench: BenchState,
   part: Part,
+  pull: Pull,
   candidates: readonly CandidateCheck[],
   hypotheses: Hypotheses,
   predictorFor: (bench: BenchState) => Predictor,
 ): FindingStep | null {
-  const action: Action = { do: "remove", part: part.ref };
-  const apart = predictorFor({ ...bench, off: new Set([...bench.off, part.ref]) });
+  const apart = predictorFor(pull.bench);
   const nets = new Set(part.pins.values());
-  const near = candidates.filter(
-    ({ check, inHand }) => inHand === null && (nets.has(check.red) || nets.has(check.black)),
-  );
   let joint: Partition | null = null;
-  let taken = 0;
-  for (const { check } of near) {
-    if (taken >= MOST_REPEATS) break;
+  const repeated: string[] = [];
+  for (const { check } of candidates) {
+    if (repeated.length >= MOST_REPEATS) break;
+    if (!nets.has(check.red) && !nets.has(check.black)) continue;
     const partition = checkPartition(check, hypotheses, apart);
     if (partition === null || partition.outcomes.length < 2) continue;
     const refined: Partition = joint === null ? partition : refine(joint, partition);
     // a repeat that tells nothing beyond those before it is not taken
     if (joint !== null && refined.outcomes.length === joint.outcomes.length) continue;
     joint = refined;
-    taken += 1;
+    repeated.push(`${check.red} > ${check.black}`);
   }
   if (joint === null) return null;
-  const minutes = minutesOf(board, bench, action);
   return {
-    action,
+    action: pull.action,
     row: [],
-    minutes,
-    allMinutes: minutes + MINUTES.measure * taken + minutesOf(board, bench, { do: "restore", part: part.ref }),
+    minutes: minutesOf(board, apart.bench, pull.action),
+    allMinutes: pull.minutes + MINUTES.measure * repeated.length + pull.backMinutes,
     outcomes: joint.outcomes,
     shares: partitionShares(joint),
     inHand: null,
     lossMoney: 0,
+    lead: `Pulling the plug of ${part.ref} parts what hangs together there. Then again: ${repeated.join(", ")}.`,
   };
 }

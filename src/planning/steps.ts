@@ -20,6 +20,8 @@ export interface FindingStep {
   readonly inHand: string | null;
   /** money that the step itself is expected to destroy (power only) */
   readonly lossMoney: number;
+  /** one sentence on what it does, where the check itself does not say */
+  readonly lead: string | null;
 }
 
 /** The shares of a partition: one where the hypothesis leads to the outcome, else zero. */

@@ -8,7 +8,8 @@ const TURNS = 0.25;
 
 /** Why a finding step comes now, in the trade's words. */
 export function whyFinding(step: FindingStep, hypotheses: Hypotheses, model: RepairModel): string {
-  const sentences = [leadSentence(step, hypotheses)];
+  const sentences = step.lead === null ? [] : [step.lead];
+  sentences.push(leadSentence(step, hypotheses));
   const verdict = writeOffSentence(step, hypotheses, model);
   if (verdict !== null) sentences.push(verdict);
   if (step.row.length > 0) sentences.push("The probes are there already: take the whole row.");
@@ -94,7 +95,9 @@ export function whyReplace(
 ): string {
   const each = names.map((name) => `${name} (${percent(chance.get(name) ?? 0)})`);
   const also =
-    names.length > 1 ? ` With ${orList(each.slice(1)).replace(/ or /, " and ")} it goes together.` : "";
+    names.length > 1
+      ? ` ${each.slice(1).join(", ")}: changed in the same go, since a power-up that fails costs more.`
+      : "";
   return `${each[0]} is faulty as far as the readings tell, and no check left is worth its minutes before that.${also} Then ${percent(success)} that the board is whole.`;
 }
 
