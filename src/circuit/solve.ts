@@ -31,11 +31,11 @@ const MOST_ITERATIONS = 100;
 /** A step this small, with the currents right, ends the iteration. */
 const STEP_VOLTS = 1e-6;
 /** Currents are right when they miss by less than this share of the source's short-circuit current ... */
-const CURRENT_SHARE = 1e-8;
+const CURRENT_SHARE = 1e-12;
 /** ... and by what doubles can add up through the largest conductance. */
-const ROUNDING = 1e-15;
+const ROUNDING = 2e-16;
 /** Share of rounding above which the sparse factors are not believed, in units of the tolerance. */
-const PATIENCE = 3;
+const PATIENCE = 15;
 
 interface Attempt {
   readonly ok: boolean;

@@ -115,14 +115,11 @@ export class CircuitBuilder {
     return r.from.length - 1;
   }
 
-  junction(anode: number, cathode: number, model: JunctionModel, volts = model.volts): number {
-    return this.#addJunction(
-      anode,
-      cathode,
-      model.emission,
-      saturationFor(volts, MILLIAMP, model.emission * VT),
-      model.sigmaVolts,
-    );
+  /** `volts` at 1 mA instead of the model's, where the board gives it. */
+  junction(anode: number, cathode: number, model: JunctionModel, volts: number = model.volts): number {
+    const emission = Math.max(model.emission, volts / KNEE_FOLDS / VT);
+    const saturation = saturationFor(volts, MILLIAMP, emission * VT);
+    return this.#addJunction(anode, cathode, emission, saturation, model.sigmaVolts);
   }
 
   /** A junction that blocks until `volts`: a zener's breakdown, a varistor's knee. */

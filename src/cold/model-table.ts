@@ -108,8 +108,11 @@ export const BJT_MODEL = {
   mark: "from memory",
 } as const;
 
-/** A zener knee at its voltage: this many e-folds from nothing to 1 mA (from memory; soft below 5 V, as they are). */
-export const KNEE_FOLDS = 200;
+/**
+ * A knee at some voltage takes this many e-folds from nothing to 1 mA (from memory; low-voltage zeners are as soft). No junction
+ * is steeper: its saturation current would fall below 1e-28 A, where ngspice stops following.
+ */
+export const KNEE_FOLDS = 50;
 
 /** Nominal values of faults, ohms (board file format). */
 export const FAULT_OHMS = { short: 0.2, leaky: 1000, leakyInSeries: 30 } as const;

@@ -5,10 +5,10 @@
 import type { BenchState } from "../bench/bench-state.ts";
 import type { Board } from "../board/board.ts";
 import { type Fault, faultName } from "../board/fault.ts";
-import { coldCircuit } from "../cold/cold-circuit.ts";
-import { BJT_MODEL } from "../cold/model-table.ts";
 import { JUNCTION_LEAK_SIEMENS, ROOM_CELSIUS, thermalVolts } from "../circuit/junction.ts";
 import { NET_LEAK_SIEMENS, type Netlist, type Values } from "../circuit/netlist.ts";
+import { coldCircuit } from "../cold/cold-circuit.ts";
+import { BJT_MODEL } from "../cold/model-table.ts";
 import { climbAt } from "./climbing.ts";
 import type { ColdCheck, NotSolved } from "./prediction.ts";
 import { type Probed, Probing, whyUnsolved } from "./probing.ts";
@@ -40,13 +40,17 @@ function resistorLines(netlist: Netlist, values: Values, alternating: boolean): 
     const henries = netlist.henries[i];
     if (!alternating || henries === 0) lines.push(`r${i} ${spiceNet(from[i])} ${spiceNet(to[i])} ${ohms}`);
     else {
-      lines.push(`r${i} ${spiceNet(from[i])} m${i} ${ohms}`, `l${i} m${i} ${spiceNet(to[i])} ${exact(henries)}`);
+      lines.push(
+        `r${i} ${spiceNet(from[i])} m${i} ${ohms}`,
+        `l${i} m${i} ${spiceNet(to[i])} ${exact(henries)}`,
+      );
     }
   }
   values.extra.forEach((one, i) => {
     lines.push(`rx${i} ${spiceNet(one.from)} ${spiceNet(one.to)} ${exact(1 / one.siemens)}`);
   });
-  for (let net = 0; net < netlist.nets; net++) lines.push(`rleak${net} ${spiceNet(net)} 0 ${exact(1 / NET_LEAK_SIEMENS)}`);
+  for (let net = 0; net < netlist.nets; net++)
+    lines.push(`rleak${net} ${spiceNet(net)} 0 ${exact(1 / NET_LEAK_SIEMENS)}`);
   return lines;
 }
 
@@ -79,7 +83,8 @@ function capacitorLines(netlist: Netlist, values: Values): string[] {
   const { from, to } = netlist.capacitors;
   const lines: string[] = [];
   for (let i = 0; i < from.length; i++)
-    if (values.farads[i] > 0) lines.push(`c${i} ${spiceNet(from[i])} ${spiceNet(to[i])} ${exact(values.farads[i])} ic=0`);
+    if (values.farads[i] > 0)
+      lines.push(`c${i} ${spiceNet(from[i])} ${spiceNet(to[i])} ${exact(values.farads[i])} ic=0`);
   return lines;
 }
 
@@ -93,15 +98,24 @@ function meterLines(check: ColdCheck, probed: Probed): { meter: string[]; contro
     const omega = 2 * Math.PI * FARADS_HERTZ;
     return {
       meter: [`iprobe ${black} ${red} dc 0 ac 1`],
-      control: [`ac lin 1 ${FARADS_HERTZ} ${FARADS_HERTZ}`, `let reading = imag(1/(${across}))/${exact(omega)}`],
+      control: [
+        `ac lin 1 ${FARADS_HERTZ} ${FARADS_HERTZ}`,
+        `let reading = imag(1/(${across}))/${exact(omega)}`,
+      ],
     };
   }
   const { openVolts, ohms } = probed.range;
-  const source = check.seconds === undefined ? [] : [`tran ${exact(check.seconds / 2000)} ${exact(check.seconds)} 0 ${exact(check.seconds / 500)} uic`];
+  const source =
+    check.seconds === undefined
+      ? []
+      : [`tran ${exact(check.seconds / 2000)} ${exact(check.seconds)} 0 ${exact(check.seconds / 500)} uic`];
   const settled = check.seconds === undefined ? ["op"] : source;
   const end = check.seconds === undefined ? [] : [`let last = length(time)-1`];
   const pick = check.seconds === undefined ? `let seen = ${across}` : `let seen = (${across})[last]`;
-  const reading = check.mode === "diode" ? "let reading = seen" : `let reading = seen*${exact(ohms)}/(${exact(openVolts)}-seen)`;
+  const reading =
+    check.mode === "diode"
+      ? "let reading = seen"
+      : `let reading = seen*${exact(ohms)}/(${exact(openVolts)}-seen)`;
   return {
     meter: [`vmeter meter ${black} dc ${exact(openVolts)}`, `rmeter meter ${red} ${exact(ohms)}`],
     control: [...settled, ...end, pick, reading],

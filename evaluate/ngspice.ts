@@ -1,0 +1,64 @@
+/** Runs many decks in one ngspice process: starting it costs more than a solve. */
+import { execFile } from "node:child_process";
+import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+
+/** One process gets this many decks at most, and this long. */
+const DECKS_PER_RUN = 40;
+const MOST_MILLISECONDS = 120_000;
+
+/** The output of one run of a program, whatever its exit code; an empty text where it is not there or was stopped. */
+function outputOf(program: string, args: readonly string[], folder: string): Promise<string> {
+  return new Promise((resolve) => {
+    execFile(
+      program,
+      [...args],
+      { cwd: folder, timeout: MOST_MILLISECONDS, maxBuffer: 64 << 20 },
+      (_error, stdout) => {
+        resolve(stdout);
+      },
+    );
+  });
+}
+
+/** Is ngspice on the PATH? */
+export async function hasNgspice(): Promise<boolean> {
+  return /ngspice/i.test(await outputOf("ngspice", ["--version"], tmpdir()));
+}
+
+/** A deck that does not end the process it runs in. */
+function withoutQuit(deck: string): string {
+  return deck.replace(/^quit$/m, "");
+}
+
+async function runSome(decks: readonly string[]): Promise<(number | null)[]> {
+  const folder = await mkdtemp(join(tmpdir(), "faultwright-decks-"));
+  try {
+    const commands: string[] = [];
+    for (const [index, deck] of decks.entries()) {
+      await writeFile(join(folder, `d${index}.cir`), withoutQuit(deck));
+      commands.push(`echo begin ${index}`, `source d${index}.cir`, "destroy all", "remcirc");
+    }
+    const script = ["batch", ".control", ...commands, "quit", ".endc", ".end", ""].join("\n");
+    await writeFile(join(folder, "batch.cir"), script);
+    const output = await outputOf("ngspice", ["-b", "batch.cir"], folder);
+    const pieces = output.split(/^begin (\d+)$/m);
+    const readings: (number | null)[] = decks.map(() => null);
+    for (let i = 1; i + 1 < pieces.length; i += 2) {
+      const found = /^reading = (\S+)/m.exec(pieces[i + 1] ?? "");
+      if (found !== null) readings[Number(pieces[i])] = Number(found[1]);
+    }
+    return readings;
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+/** What each deck prints as its reading, in order; null where ngspice gave none. */
+export async function runDecks(decks: readonly string[]): Promise<(number | null)[]> {
+  const readings: (number | null)[] = [];
+  for (let start = 0; start < decks.length; start += DECKS_PER_RUN)
+    readings.push(...(await runSome(decks.slice(start, start + DECKS_PER_RUN))));
+  return readings;
+}
