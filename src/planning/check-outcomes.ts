@@ -110,8 +110,7 @@ function gather(shown: readonly Shown[], count: number, least: number): Partitio
 }
 
 function sigma({ value, spread }: Shown, least: number): number {
-  const floor =
-    (volts ? PLANNING_RATES.floorVolts : PLANNING_RATES.floorOhms) + PLANNING_RATES.floorShare * value;
+  const floor = least + PLANNING_RATES.floorShare * value;
   return Math.hypot(spread, floor);
 }
 

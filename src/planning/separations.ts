@@ -11,6 +11,15 @@ import type { PlanningInput } from "./planning-input.ts";
 import type { Action } from "./proposal.ts";
 import { type FindingStep, partitionShares } from "./steps.ts";
 
+/** Plugged parts of so few ohms that two stages read as one through them; sensors and the like come after. */
+const JOINING: ReadonlySet<Part["kind"]> = new Set([
+  "motor",
+  "inductor",
+  "choke",
+  "link",
+  "fuse",
+  "transformer",
+]);
 /** Plugs weighed at once, and checks repeated with one pulled: bounds on work. */
 const MOST_PLUGS = 3;
 const MOST_REPEATS = 6;
@@ -26,7 +35,9 @@ export function separations(
   predictorFor: (bench: BenchState) => Predictor,
 ): readonly FindingStep[] {
   const bench = timeline.now;
-  const plugs = [...board.parts.values()].filter((part) => part.plugged && !bench.off.has(part.ref));
+  const plugs = [...board.parts.values()]
+    .filter((part) => part.plugged && !bench.off.has(part.ref))
+    .sort((a, b) => Number(JOINING.has(b.kind)) - Number(JOINING.has(a.kind)));
   return plugs.slice(0, MOST_PLUGS).flatMap((part) => {
     const pull = pullOf(board, bench, part);
     if (pull === null) return [];
