@@ -38,13 +38,11 @@ function useEngine(): Engine | null {
   return engine;
 }
 
-function useSync(id: string, events: readonly KeptEvent[]): readonly [Sync, () => void] {
+function useSync(id: string): readonly [Sync, () => void] {
   const [sync, setSync] = useState<Sync>({ state: "kept" });
   const push = useCallback(() => void send(id).then(setSync), [id]);
   useEffect(() => {
-    if (events.length >= 0) push();
-  }, [events, push]);
-  useEffect(() => {
+    push();
     const timer = setInterval(() => sync.state === "waiting" && push(), RETRY_MS);
     addEventListener("online", push);
     return () => {
@@ -109,7 +107,8 @@ export function useJob(id: string): OpenJob {
   const engine = useEngine();
   const [job, setJob] = useState<KeptJob | null | "loading">("loading");
   const [events, setEvents] = useState<readonly KeptEvent[]>([]);
-  const [sync, push] = useSync(id, events);
+  const [sync, push] = useSync(id);
+  const [unkept, setUnkept] = useState<string | null>(null);
   const known = job === "loading" ? null : job;
   const { view, of, problem, thinking } = useView(engine, known, events);
   const writing = useRef<Promise<void>>(Promise.resolve());
@@ -123,9 +122,12 @@ export function useJob(id: string): OpenJob {
 
   const record = (added: readonly KeptEvent[]) => {
     // Shown at once; kept here next; sent last. One after another, so that the outbox holds them in order.
+    setEvents((before) => [...before, ...added]);
     writing.current = writing.current
       .then(() => keepEvents(id, added))
-      .then(() => setEvents((before) => [...before, ...added]));
+      .then(push, (error: Error) =>
+        setUnkept(`This device keeps nothing (${error.message}): write it down as well.`),
+      );
   };
   const { practice, hidden } = usePracticeBoard(engine, known, events);
   return {
@@ -134,7 +136,7 @@ export function useJob(id: string): OpenJob {
     view,
     behind: of !== events,
     thinking,
-    problem,
+    problem: unkept ?? problem,
     sync,
     record,
     recordDone: (action, outcome) => record([happened(action, outcome)]),

@@ -63,6 +63,7 @@ function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchVie
       const event = happened(action, outcome);
       open.record(agenda.chosen === null ? [event] : [overruled(agenda, view), event]);
       agenda.next();
+      scrollTo({ top: 0 });
     },
   };
   useBenchKeys({

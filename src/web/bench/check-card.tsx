@@ -15,8 +15,14 @@ import { SomethingElse } from "./something-else.tsx";
 export function CheckCard(props: CardProps) {
   const { card, view, agenda, hands } = props;
   return (
-    <article className="card" data-do={card.action.do} data-waiting={props.waiting}>
+    <article
+      className="card"
+      data-do={card.action.do}
+      data-entry={props.open.events.length}
+      data-waiting={props.waiting}
+    >
       <CardHead {...props} />
+      <Probes card={card} places={view.places} />
       {needsNotice(card) && <SafetyNotice />}
       {card.cautions.length > 0 && (
         <ul className="cautions" aria-label="Caution">
@@ -30,7 +36,6 @@ export function CheckCard(props: CardProps) {
           <strong>Wait.</strong> {card.wait}
         </p>
       )}
-      <Probes card={card} places={view.places} />
       {card.atStake !== null && <AtStake stake={card.atStake} currency={view.currency} />}
       {card.forecast !== null && <PowerForecast forecast={card.forecast} />}
       <PracticeAnswer {...props} />
@@ -43,7 +48,9 @@ export function CheckCard(props: CardProps) {
   );
 }
 
+/** A card of the person's own has no cautions of the engine's: near charge or power the notice stands in for them. */
 function needsNotice(card: CardView): boolean {
+  if (card.cautions.length > 0) return false;
   const mode = field(card.action, "mode");
   return card.action.do === "power" || (card.action.do === "measure" && (mode === "dcv" || mode === "acv"));
 }
@@ -101,7 +108,7 @@ function PracticeAnswer({ open, card, hands, waiting }: CardProps) {
   return (
     <div className="practice-answer">
       <button type="button" data-key="p" onClick={ask} disabled={waiting || asking}>
-        Let the practice board answer
+        {asking ? "The practice board is answering…" : "Let the practice board answer"}
       </button>
       {problem !== null && <p role="alert">{problem}</p>}
     </div>

@@ -15,7 +15,7 @@ interface Props {
 export function ClosedCard({ open, view, hands }: Props) {
   const close = view.log.findLast((line) => line.canUndo && !line.undone);
   return (
-    <article className="card" data-do="closed">
+    <article className="card" data-do="closed" data-entry={open.events.length} data-waiting="false">
       <p className="card-kind">Closed</p>
       <h2 className="probes-on">{verdictWords(view.verdict ?? "")}</h2>
       <p>
