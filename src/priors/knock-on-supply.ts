@@ -13,6 +13,7 @@ import {
   short,
   shortsOf,
 } from "./knock-on-rule.ts";
+import { LOGIC_VOLTS } from "./net-neighbours.ts";
 
 /** Chips, controllers, modules and clamps fed by a net. */
 function fedBy(view: CircuitView, net: string): Failing[] {
@@ -57,6 +58,15 @@ function isFeed(view: CircuitView, part: Part): boolean {
 /** A leak between two nets, spelled as the table spells it. */
 function leak(one: string, other: string): Failing {
   return { site: one < other ? `${one}~${other}` : `${other}~${one}`, mode: "leaky" };
+}
+
+/** Nets one small resistor away. */
+function throughSmallResistor(view: CircuitView, net: string): string[] {
+  return view
+    .on(net)
+    .filter((part) => part.kind === "resistor" && (part.value.ohms ?? 1e6) <= 1000)
+    .flatMap(netsOf)
+    .filter((other) => other !== net && other !== view.board.zero);
 }
 
 /** Leaks from each switch input of a module to its other inputs and to the rails, each with the switch it turns on. */
@@ -168,16 +178,19 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
     (view) => ofKind([...view.board.parts.values()], "module").flatMap((part) => inputLeaks(view, part)),
   ),
   rule("leak-to-logic", 0.25, "dirt that brings a higher rail to a controller pin kills the pin", (view) =>
-    [...view.board.parts.values()]
-      .filter((part) => part.kind === "controller")
-      .flatMap((part) =>
-        view.board.rails
-          .filter((rail) => rail.volts > 5.5)
-          .flatMap((rail) =>
-            [...part.pins]
-              .filter(([name, net]) => name !== "vdd" && name !== "gnd" && net !== rail.net)
-              .map(([name, net]) => pair(leak(net, rail.net), short(`${part.ref}.${name}`))),
-          ),
+    view.board.rails
+      .filter((rail) => rail.volts > LOGIC_VOLTS)
+      .flatMap((rail) =>
+        view.roles.controllers.flatMap(({ part }) => {
+          const pins = [...(view.board.parts.get(part)?.pins ?? [])];
+          return pins
+            .filter(([name, net]) => name !== "vdd" && name !== "gnd" && net !== rail.net)
+            .flatMap(([name, net]) =>
+              [net, ...throughSmallResistor(view, net)]
+                .filter((near) => near !== rail.net)
+                .map((near) => pair(leak(near, rail.net), short(`${part}.${name}`))),
+            );
+        }),
       ),
   ),
 ];

@@ -30,7 +30,8 @@ const CHIP_LEAK: readonly Level[] = [
   { value: null, share: 0.35, spreadLn: 0.8 },
   { value: 10_000, share: 0.25, spreadLn: 0.8 },
 ];
-const ONE_LEAK: readonly Level[] = [{ value: null, share: 1, spreadLn: 1.1 }];
+/** One level over the decades about a kilo-ohm, where finer ones would crowd the table. */
+const ONE_LEAK: readonly Level[] = [{ value: null, share: 1, spreadLn: 1.3 }];
 
 /** Leaks between neighbouring nets: wet dirt is kilo-ohms, dried dirt tens of them. `from memory`. */
 export const NET_LEAK: readonly Level[] = [
@@ -38,9 +39,8 @@ export const NET_LEAK: readonly Level[] = [
   { value: 20_000, share: 0.55, spreadLn: 1.0 },
 ];
 
-const WIDE: ReadonlySet<Shape> = new Set(["switch", "electrolytic", "film", "varistor"]);
+const WIDE: ReadonlySet<Shape> = new Set(["switch", "electrolytic", "varistor"]);
 const NEAR: ReadonlySet<Shape> = new Set([
-  "ceramic",
   "diode",
   "rectifier-diode",
   "zener",

@@ -7,7 +7,9 @@ export interface NetPair {
 }
 
 /** More pairs than this drown the table without telling the technician more. */
-const MOST_PAIRS = 60;
+const MOST_PAIRS = 48;
+/** Rails above this kill logic. Common practice. */
+export const LOGIC_VOLTS = 5.5;
 const PACKAGES: ReadonlySet<string> = new Set(["module", "controller", "ic", "switcher"]);
 
 /** Neighbouring pins of a package, in the order in which the board lists them, wrapping round. */
@@ -24,9 +26,25 @@ function closePins(part: Part): [string, string][] {
   return [];
 }
 
+/** A chip or module fed above logic volts has its supply beside an input that comes from the controller. */
+function supplyBesideInput(board: Board, part: Part): [string, string][] {
+  const vcc = part.pins.get("vcc");
+  const rail = board.rails.find((one) => one.net === vcc);
+  if (vcc === undefined || rail === undefined || rail.volts <= LOGIC_VOLTS) return [];
+  if (part.kind === "module") return [[vcc, part.pins.get("inup") ?? ""]];
+  const logic = new Set(
+    [...board.parts.values()]
+      .filter((one) => one.kind === "controller")
+      .flatMap((one) => [...one.pins.values()]),
+  );
+  const gnd = part.pins.get("gnd");
+  const input = [...part.pins.values()].find((net) => net !== vcc && net !== gnd && logic.has(net));
+  return input === undefined ? [] : [[vcc, input]];
+}
+
 /**
  * Pairs of nets that dirt or an insect may bridge: neighbouring pins of chips and modules, gate pins beside their collectors,
- * and every rail beside the board's zero. At most 60, the likeliest kept, in a fixed order.
+ * and every rail beside the board's zero. At most 48, the likeliest kept, in a fixed order.
  */
 export function neighbouringNets(board: Board): NetPair[] {
   const weights = new Map<string, NetPair>();
@@ -39,6 +57,7 @@ export function neighbouringNets(board: Board): NetPair[] {
   for (const rail of board.rails) add(rail.net, rail.against ?? board.zero, 1.5);
   for (const part of board.parts.values()) {
     for (const [a, b] of closePins(part)) add(a, b, 2);
+    for (const [a, b] of supplyBesideInput(board, part)) add(a, b, 1.2);
     if (PACKAGES.has(part.kind)) for (const [a, b] of adjacentPins(part)) add(a, b, 1);
   }
   return [...weights.values()].sort((p, q) => q.weight - p.weight).slice(0, MOST_PAIRS);
