@@ -35,3 +35,14 @@ export function refuse(io: Io, problem: string): number {
   io.err(`${oneLine(problem)}\n`);
   return BAD_INPUT;
 }
+
+/** Tells a person who waits that work is going on; a script sees nothing of it. */
+export function whileTold<T>(io: Io, work: () => T): T {
+  if (!io.isTerminal) return work();
+  io.err("Working it out...");
+  try {
+    return work();
+  } finally {
+    io.err("\r                  \r");
+  }
+}

@@ -8,7 +8,7 @@ import type { Parsed } from "../../units/outcome.ts";
 import type { BenchView } from "../../wire/bench-view.ts";
 import { percent, table } from "../answer-text.ts";
 import { cardText } from "../card-text.ts";
-import { DONE, type Io, oneLine, refuse } from "../io.ts";
+import { DONE, type Io, oneLine, refuse, whileTold } from "../io.ts";
 import { suspectsText } from "../suspects-text.ts";
 import { BENCH_HELP } from "./bench-help.ts";
 import type { JobFile } from "./job-file.ts";
@@ -137,7 +137,7 @@ export class BenchSession {
 
   #now(): Parsed<{ readonly assessment: Assessment; readonly view: BenchView }> {
     if (this.#assessed === null) {
-      const assessed = assess(this.#file.job, this.#engine);
+      const assessed = whileTold(this.#io, () => assess(this.#file.job, this.#engine));
       if (!assessed.ok) return assessed;
       this.#assessed = { assessment: assessed.value, view: benchView(assessed.value) };
     }

@@ -4,7 +4,7 @@ import { assess } from "../../job/assess.ts";
 import { benchView } from "../../job/bench-view.ts";
 import { answerText } from "../answer-text.ts";
 import { cardText } from "../card-text.ts";
-import { DONE, type Finish, type Io, refuse } from "../io.ts";
+import { DONE, type Finish, type Io, refuse, whileTold } from "../io.ts";
 import { loadJob } from "../load-job.ts";
 
 export function addNext(program: Command, io: Io, finish: Finish): void {
@@ -26,7 +26,8 @@ Example:
 function next(file: string, json: boolean, io: Io): number {
   const loaded = loadJob(file);
   if (!loaded.ok) return refuse(io, loaded.problem);
-  const assessed = assess(loaded.value.job);
+  const { job } = loaded.value;
+  const assessed = whileTold(io, () => assess(job));
   if (!assessed.ok) return refuse(io, `${file}: ${assessed.problem}`);
   if (json) io.out(answerText(nextAnswer(assessed.value)));
   else io.out(cardText(benchView(assessed.value), io.color));

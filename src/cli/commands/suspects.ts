@@ -2,7 +2,7 @@ import type { Command } from "commander";
 import { suspectsAnswer } from "../../job/answers.ts";
 import { AssessmentSession, beliefOf } from "../../job/assess.ts";
 import { answerText } from "../answer-text.ts";
-import { DONE, type Finish, type Io, oneLine, refuse } from "../io.ts";
+import { DONE, type Finish, type Io, oneLine, refuse, whileTold } from "../io.ts";
 import { loadJob } from "../load-job.ts";
 import { suspectsText } from "../suspects-text.ts";
 
@@ -27,7 +27,8 @@ Example:
 function suspects(file: string, json: boolean, io: Io): number {
   const loaded = loadJob(file);
   if (!loaded.ok) return refuse(io, loaded.problem);
-  const believed = beliefOf(loaded.value.job, new AssessmentSession());
+  const { job } = loaded.value;
+  const believed = whileTold(io, () => beliefOf(job, new AssessmentSession()));
   if (!believed.ok) return refuse(io, `${file}: ${believed.problem}`);
   const answer = suspectsAnswer(believed.value);
   if (json) {
