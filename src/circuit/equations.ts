@@ -6,7 +6,7 @@ import type { Frame, PairSlots } from "./frame.ts";
 import { JUNCTION_LEAK_SIEMENS, junctionAmps, junctionSiemens, limitJunction } from "./junction.ts";
 import { NET_LEAK_SIEMENS, type Netlist, type Values } from "./netlist.ts";
 
-/** A source between two nets in Norton form: `amps` out of `from` into... the net `from`, `siemens` across. */
+/** A source between two nets in Norton form: `amps` into the net `plus` and out of `minus`, `siemens` across. */
 export interface NortonSource {
   readonly plus: number;
   readonly minus: number;
@@ -28,6 +28,34 @@ export interface Problem {
   readonly companions: Companions | null;
 }
 
+/** The arrays a solve writes over, kept with the frame because making them costs as much as a solve. */
+export interface Workspace {
+  readonly matrix: Float64Array;
+  readonly leaving: Float64Array;
+  readonly junctionVolts: Float64Array;
+  readonly bjtVolts: Float64Array;
+}
+
+function newWorkspace({ netlist, frame }: Problem): Workspace {
+  return {
+    matrix: new Float64Array(frame.plan.entries + 1),
+    leaving: new Float64Array(netlist.nets + 1),
+    junctionVolts: new Float64Array(netlist.junctions.from.length),
+    bjtVolts: new Float64Array(2 * netlist.bjts.base.length),
+  };
+}
+
+const workspaces = new WeakMap<Frame, Workspace>();
+
+/** The workspace of a frame: for one solve at a time. */
+export function workspaceOf(problem: Problem): Workspace {
+  const known = workspaces.get(problem.frame);
+  if (known !== undefined) return known;
+  const made = newWorkspace(problem);
+  workspaces.set(problem.frame, made);
+  return made;
+}
+
 /** Voltages of nets (one more place, for the reference, kept at 0) and of junctions as last used. */
 export class Equations {
   readonly problem: Problem;
@@ -40,15 +68,16 @@ export class Equations {
   /** largest conductance stamped: what rounding is measured against */
   readonly mostSiemens: number;
 
-  constructor(problem: Problem) {
-    const { netlist, frame } = problem;
+  /** `workspace` is written over; give none where the matrix is to outlive the next solve. */
+  constructor(problem: Problem, workspace: Workspace = newWorkspace(problem)) {
     this.problem = problem;
-    this.matrix = new Float64Array(frame.plan.entries + 1);
-    this.leaving = new Float64Array(netlist.nets + 1);
-    this.junctionVolts = new Float64Array(netlist.junctions.from.length);
-    this.bjtVolts = new Float64Array(2 * netlist.bjts.base.length);
+    this.matrix = workspace.matrix;
+    this.leaving = workspace.leaving;
+    this.junctionVolts = workspace.junctionVolts;
+    this.bjtVolts = workspace.bjtVolts;
     let most = problem.source.siemens;
-    for (const siemens of problem.values.siemens) if (siemens > most) most = siemens;
+    const { siemens } = problem.values;
+    for (let i = 0; i < siemens.length; i++) if (siemens[i] > most) most = siemens[i];
     this.mostSiemens = most;
   }
 
@@ -89,7 +118,8 @@ export class Equations {
           siemens * this.#across(volts, from[i], to[i]),
         );
     }
-    values.extra.forEach((one, i) => {
+    for (let i = 0; i < values.extra.length; i++) {
+      const one = values.extra[i];
       this.#stamp(
         one.from,
         one.to,
@@ -98,7 +128,7 @@ export class Equations {
         one.siemens,
         one.siemens * this.#across(volts, one.from, one.to),
       );
-    });
+    }
     const meterAmps = source.siemens * this.#across(volts, source.plus, source.minus) - ramp * source.amps;
     this.#stamp(source.plus, source.minus, frame.extra, 0, source.siemens, meterAmps);
     this.#junctions(volts, gmin);
@@ -143,8 +173,17 @@ export class Equations {
       const held = limitJunction(wanted, this.junctionVolts[i], emissionVolts[i], values.critical[i]);
       if (Math.abs(held - wanted) > 1e-9) this.limited = true;
       this.junctionVolts[i] = held;
-      const siemens = junctionSiemens(saturation, emissionVolts[i], held) + gmin;
-      const amps = junctionAmps(saturation, emissionVolts[i], held) + gmin * held;
+      let siemens: number;
+      let amps: number;
+      if (held >= -3 * emissionVolts[i]) {
+        // The law of `junction.ts` with its exponential taken once: here the time of a solve goes.
+        const grown = saturation * Math.exp(held / emissionVolts[i]);
+        siemens = grown / emissionVolts[i] + gmin;
+        amps = grown - saturation + gmin * held;
+      } else {
+        siemens = junctionSiemens(saturation, emissionVolts[i], held) + gmin;
+        amps = junctionAmps(saturation, emissionVolts[i], held) + gmin * held;
+      }
       this.#stamp(from[i], to[i], frame.junctions, 4 * i, siemens, amps + siemens * (wanted - held));
     }
   }

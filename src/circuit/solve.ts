@@ -33,7 +33,7 @@ const STEP_VOLTS = 1e-6;
 /** Currents are right when they miss by less than this share of the source's short-circuit current ... */
 const CURRENT_SHARE = 1e-12;
 /** ... and by what doubles can add up through the largest conductance. */
-const ROUNDING = 2e-16;
+const ROUNDING = 2e-15;
 /** Share of rounding above which the sparse factors are not believed, in units of the tolerance. */
 const PATIENCE = 15;
 

@@ -20,7 +20,6 @@ import {
 } from "./switch-inside.ts";
 
 function resistance(
-  inside: Inside,
   model: keyof typeof RESISTANCE_MODELS,
   given?: number,
   sigma?: number,
@@ -34,7 +33,7 @@ function twoPin(inside: Inside, model: keyof typeof RESISTANCE_MODELS): void {
   const from = pinOf(inside, "1");
   const to = pinOf(inside, "2");
   const tolerance = part.kind === "resistor" ? (part.value.tolerance ?? RESISTOR_TOLERANCE) / 2 : undefined;
-  const { ohms, sigma } = resistance(inside, model, part.value.ohms, tolerance);
+  const { ohms, sigma } = resistance(model, part.value.ohms, tolerance);
   const resistor = build.resistor(from, to, ohms, sigma, part.value.henries ?? 0);
   build.site(part.ref, null, from, to, {
     resistors: [resistor],
@@ -46,7 +45,7 @@ function varistor(inside: Inside): void {
   const { build, part } = inside;
   const from = pinOf(inside, "1");
   const to = pinOf(inside, "2");
-  const { ohms, sigma } = resistance(inside, "varistor");
+  const { ohms, sigma } = resistance("varistor");
   const volts = part.value.volts ?? 470;
   const resistors = [build.resistor(from, to, ohms, sigma)];
   const junctions = [build.knee(from, to, volts), build.knee(to, from, volts)];
@@ -75,13 +74,13 @@ function capacitor(inside: Inside): void {
 function windingsOf(inside: Inside): void {
   const { build, part } = inside;
   if (part.kind === "choke") {
-    winding("w12", "1", "2", resistance(inside, "choke", part.value.ohms));
-    winding("w34", "3", "4", resistance(inside, "choke", part.value.ohms));
+    winding("w12", "1", "2", resistance("choke", part.value.ohms));
+    winding("w34", "3", "4", resistance("choke", part.value.ohms));
     return;
   }
   for (const [name, { pins, ohms }] of Object.entries(part.value.windings ?? {})) {
     const model = /^pri/i.test(name) ? "primary" : "winding";
-    winding(name, pins[0], pins[1], resistance(inside, model, ohms));
+    winding(name, pins[0], pins[1], resistance(model, ohms));
   }
   function winding(name: string, one: string, other: string, r: { ohms: number; sigma: number }): void {
     const from = pinOf(inside, one);
@@ -94,7 +93,7 @@ function relay(inside: Inside): void {
   const { build, part } = inside;
   const from = pinOf(inside, "coil1");
   const to = pinOf(inside, "coil2");
-  const { ohms, sigma } = resistance(inside, "relayCoil", part.value.coilOhms);
+  const { ohms, sigma } = resistance("relayCoil", part.value.coilOhms);
   build.site(part.ref, "coil", from, to, { resistors: [build.resistor(from, to, ohms, sigma)] });
   build.site(part.ref, "contact", pinOf(inside, "com"), pinOf(inside, "no"));
 }
@@ -156,7 +155,7 @@ function opto(inside: Inside): void {
 /** Three windings to a star point; `ohms` is one pair of terminals. A fault opens or changes winding u, or shorts it to v. */
 function motor(inside: Inside): void {
   const { build, part } = inside;
-  const { ohms, sigma } = resistance(inside, "motor", part.value.ohms);
+  const { ohms, sigma } = resistance("motor", part.value.ohms);
   const star = build.net(`${part.ref}#star`);
   const [u] = ["u", "v", "w"].map((pin) => build.resistor(pinOf(inside, pin), star, ohms / 2, sigma));
   build.site(part.ref, null, pinOf(inside, "u"), pinOf(inside, "v"), { resistors: [u] });

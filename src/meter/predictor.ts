@@ -20,7 +20,7 @@ import type {
 import { type Probed, Probing, whyUnsolved } from "./probing.ts";
 import type { MeterSettings } from "./settings.ts";
 import { boundAmps, disturbances, roughAmps } from "./silent.ts";
-import { type Sensitivity, sensitivityOf } from "./spread.ts";
+import { climbingSpread, type Sensitivity, type Spread, sensitivityOf } from "./spread.ts";
 
 /** States kept; each holds the voltages of the nets, about a kilobyte. */
 const MOST_STATES = 6000;
@@ -28,8 +28,6 @@ const MOST_STATES = 6000;
 const EXACT_VOLTS = 1e-7;
 /** Share of the spread below which a fault is called silent. */
 const SILENT_SHARE = 0.1;
-/** A bound this many spreads large is believed without a solve. */
-const PLAIN_SPREADS = 3;
 /** Readings that both show OL are one reading when both are this many spreads and this share above the limit. */
 const FAR_OVER = { spreads: 5, share: 0.1 } as const;
 
@@ -46,7 +44,7 @@ function readingOf(
   check: ColdCheck,
   meter: MeterSettings,
   probed: Probed,
-  spread: Sensitivity,
+  spread: Spread,
 ): MeterReading {
   const { raw, range } = probed;
   const over = raw > range.limit;
@@ -205,9 +203,10 @@ function predictionOf(
   found: ReturnType<typeof climbAt>,
 ): readonly (MeterReading | NotSolved)[] {
   if ("solved" in found) return [{ solved: false, why: whyUnsolved(found) }];
-  return found.map((probed) =>
-    readingOf(check, probing.meter, probed, sensitivityOf(probing.circuit, check.mode, probed)),
-  );
+  return found.map((probed) => {
+    const settled = sensitivityOf(probing.circuit, check.mode, probed);
+    return readingOf(check, probing.meter, probed, climbingSpread(check.mode, probed, settled));
+  });
 }
 
 /** Makes the predictor of a board on the bench. Compiles the circuit once; throws where the bench names what the board has not. */

@@ -21,6 +21,8 @@ export const METER_SPREAD = {
   /** ohms ranges: share of reading (published hand-held meters: 0.8 %) and contact, ohms */
   ohmsShare: 0.008,
   ohmsContact: 0.05,
+  /** capacitance of a charging bus, share (20 % parts, two deviations) */
+  capacitanceShare: 0.1,
   /** the last digit in diode mode, volts */
   diodeVolts: 0.001,
 } as const;
@@ -101,6 +103,23 @@ export function sensitivityOf(circuit: ColdCircuit, mode: ColdMode, probed: Prob
     common,
     spread: Math.hypot(Math.sqrt(square) * perVolt, common, M.ohmsContact),
   };
+}
+
+/**
+ * Spread of a climbing reading. Between the probes stands a capacitance that charges towards the open voltage: from V = E (1 -
+ * exp(-x)) follow the slopes with its tolerance and with the meter's current, and what a constant current would show (E x).
+ */
+export function climbingSpread(mode: ColdMode, probed: Probed, settled: Spread): Spread {
+  const { range, volts } = probed;
+  const M = METER_SPREAD;
+  const share = Math.min(Math.max(volts / range.openVolts, 0), 0.999);
+  const x = -Math.log1p(-share);
+  const slope = (range.openVolts - volts) * x;
+  const toConstant = M.constantCurrentShare * (range.openVolts * Math.min(1, x) - volts);
+  const scale = mode === "diode" ? 1 : ohmsPerVolt(range, volts);
+  const common = Math.hypot(slope * M.currentShare, mode === "diode" ? toConstant : 0) * scale;
+  const own = Math.hypot(slope * M.capacitanceShare * scale, settled.spread - Math.abs(settled.common));
+  return { common, spread: Math.hypot(common, own) };
 }
 
 /** Two independent shared deviations as one, with the sign of the larger. */
