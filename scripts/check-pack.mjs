@@ -1,5 +1,5 @@
 /** Packs the tarball, installs it into an empty folder and runs it there, as somebody who has only npm would. */
-import { execFile } from "node:child_process";
+import { execFile, spawn } from "node:child_process";
 import { mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -47,6 +47,30 @@ async function checkProgram(home) {
   return jobs.length;
 }
 
+/** Serves the installed page once, on a free port. */
+async function checkServer(home) {
+  const program = join(home, "node_modules", "faultwright", "dist", "cli.mjs");
+  const args = [program, "serve", "--port", "0", "--data", join(home, "jobs")];
+  const server = spawn(process.execPath, args, { cwd: home });
+  try {
+    const url = await new Promise((resolve, reject) => {
+      let printed = "";
+      const read = (chunk) => {
+        printed += chunk;
+        const found = printed.match(/http:\/\/127\.0\.0\.1:\d+/);
+        if (found !== null) resolve(found[0]);
+      };
+      server.stdout.on("data", read);
+      server.stderr.on("data", read);
+      server.once("exit", () => reject(new SetupError(`\`faultwright serve\` ended early: ${printed}`)));
+    });
+    const page = await (await fetch(url)).text();
+    if (!page.includes("<html")) throw new SetupError("`faultwright serve` does not serve the page.");
+  } finally {
+    server.kill("SIGTERM");
+  }
+}
+
 await runScript(async () => {
   const home = mkdtempSync(join(tmpdir(), "faultwright-pack-"));
   try {
@@ -54,8 +78,9 @@ await runScript(async () => {
     writeFileSync(join(home, "package.json"), '{ "private": true }\n');
     await npm(["install", "--ignore-scripts", "--no-audit", "--no-fund", join(home, tarball)], home);
     const jobs = await checkProgram(home);
+    await checkServer(home);
     process.stdout.write(
-      `${tarball} installs in an empty folder; --help and suspects ran on ${jobs} example jobs.\n`,
+      `${tarball} installs in an empty folder; --help, suspects (${jobs} example jobs) and serve ran.\n`,
     );
   } finally {
     rmSync(home, { recursive: true, force: true });
