@@ -74,11 +74,22 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
       });
     if (entry.event.do === "power" && entry.event.observed !== undefined)
       powers.push({
-        evidence: powerEvidence(board, entry.event, entry.logIndex, entry.before.off, priors.faults),
+        evidence: powerEvidence(
+          board,
+          entry.event,
+          entry.logIndex,
+          outOfCircuit(entry.before),
+          priors.faults,
+        ),
         logIndexes: [entry.logIndex],
       });
   }
   return [...cold, ...looks, ...powers];
+}
+
+/** Parts that power could not reach: off the board, or with a pin lifted. */
+function outOfCircuit(bench: BenchState): ReadonlySet<string> {
+  return new Set([...bench.off, ...[...bench.lifted].map((place) => place.split(".")[0])]);
 }
 
 function explanationOf(

@@ -7,6 +7,7 @@ import type { JobEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
+import { POWER_HARM } from "../priors/power-harm.ts";
 import { makeUniverse, type Universe } from "./universe.ts";
 
 /** Rules of time (from memory: the shop's own outcomes will replace them). */
@@ -110,7 +111,7 @@ function rateInSpan(
   if (event === null) return arrivalRate;
   switch (event.do) {
     case "power":
-      return priors.breaksAtPower[index] ?? 0;
+      return (priors.breaksAtPower[index] ?? 0) * POWER_HARM[event.feed];
     case "replace": {
       if (event.part !== part) return 0;
       const bad =
@@ -173,10 +174,9 @@ function datedKnockOns(timeline: Timeline, priors: PriorTable, bySpan: readonly 
       for (let earlier = 0; earlier <= span.index; earlier++) {
         const parent = bySpan[earlier][knock.parent];
         if (parent < 0 || draft.until[parent] <= span.openedBy) continue;
-        const strength =
-          earlier === span.index || !poweredBetween(timeline, earlier, span.index)
-            ? 1
-            : SPAN_RULES.knockOnAtLaterPower;
+        const harm = span.event === null ? 1 : POWER_HARM[span.event.feed];
+        const seen = earlier < span.index && poweredBetween(timeline, earlier, span.index);
+        const strength = harm * (seen ? SPAN_RULES.knockOnAtLaterPower : 1);
         edges.push({ from: parent, to: child, rate: knock.rate * strength });
       }
     }

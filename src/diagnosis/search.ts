@@ -16,12 +16,21 @@ export interface SearchLimits {
   readonly size: number;
 }
 
-export const DEFAULT_LIMITS: SearchLimits = { expansions: 60, width: 11, size: 6 };
+export const DEFAULT_LIMITS: SearchLimits = { expansions: 36, width: 8, size: 6 };
 
 /** The first sets are expanded with exact knowledge of what each reading can hear; later ones with a guess. */
 const EXACT_EXPANSIONS = 10;
 /** Log likelihoods further apart than this are different answers: a silent fault moves a reading by a tenth of its spread at most. */
 const SAME_ANSWER = 0.05;
+
+/** Later expansions keep only sets no further than this below the set they grew from (nats). */
+const LATE_REACH = 3;
+/** How much better than the best so far a piece of evidence may yet be explained (nats). */
+const HOPE = 0.5;
+/** A piece this much likelier than by a slip alone counts as explained (nats). */
+const EXPLAINED = 2;
+/** What a knock-on may add to a set that is not good enough by itself (nats). */
+const CHILD_GAIN = 5;
 
 function differ(a: number, b: number): boolean {
   return a !== b && !(Math.abs(a - b) <= SAME_ANSWER);
@@ -87,6 +96,8 @@ export class ExplanationSearch {
   readonly #expanded = new Set<string>();
   readonly #rejected = new Set<string>();
   #best = Number.NEGATIVE_INFINITY;
+  /** best log likelihood that each piece has given any set tried */
+  readonly #bestSeen: Float64Array;
 
   constructor(
     universe: Universe,
@@ -99,6 +110,7 @@ export class ExplanationSearch {
     this.#logWeights = commonLogWeights;
     this.#limits = limits;
     this.#elementCount = universe.fault.length;
+    this.#bestSeen = new Float64Array(evidence.length).fill(Number.NEGATIVE_INFINITY);
   }
 
   /** All sets found within the width, best first. */
@@ -248,10 +260,10 @@ export class ExplanationSearch {
     for (let i = 0; i < masks.length; i++) {
       if (masks[i][fault] === 0 || !presentAt(this.#universe, element, this.#evidence[i].logIndex)) continue;
       heardBy.push(i);
-      bound += this.#evidence[i].best - own[i];
+      bound += this.#bestOf(i) - own[i];
     }
     // The common unknown couples readings: a little slack keeps the bound honest.
-    const floor = this.#best - this.#limits.width - 2;
+    const floor = Math.max(this.#best - this.#limits.width - 1, scored.score - this.#reach());
     const hearings = [...scored.hearings];
     for (const i of heardBy) {
       if (bound < floor) {
@@ -261,7 +273,9 @@ export class ExplanationSearch {
       const faults = insertSorted(scored.hearings[i].faults, fault);
       const vector = this.#evidence[i].logLikelihood(faults);
       hearings[i] = { faults, vector };
-      bound += overCommon(vector, this.#logWeights) - this.#evidence[i].best;
+      const log = overCommon(vector, this.#logWeights);
+      bound += log - this.#bestOf(i);
+      this.#bestSeen[i] = Math.max(this.#bestSeen[i], log);
     }
     const grown = finish(this.#logWeights, set, prior, hearings);
     if (grown.score < floor) {
@@ -273,8 +287,23 @@ export class ExplanationSearch {
     return grown;
   }
 
+  /** How far below the set it grew from a new one may fall: later sets are only asked for near equals. */
+  #reach(): number {
+    return this.#expanded.size <= EXACT_EXPANSIONS ? Number.POSITIVE_INFINITY : LATE_REACH;
+  }
+
+  /**
+   * The best this piece can be hoped to say: little more than the best it has said of any set so far, once some set has
+   * explained it better than a slip would; else its bound.
+   */
+  #bestOf(i: number): number {
+    const { best, slip } = this.#evidence[i];
+    return this.#bestSeen[i] > slip + EXPLAINED ? Math.min(best, this.#bestSeen[i] + HOPE) : best;
+  }
+
   #withChildren(grown: ScoredSet, parent: number): void {
-    if (grown.set.length >= this.#limits.size || grown.score < this.#best - 2 * this.#limits.width) return;
+    if (grown.set.length >= this.#limits.size || this.#expanded.size > EXACT_EXPANSIONS) return;
+    if (grown.score < this.#best - this.#limits.width - CHILD_GAIN) return;
     const strong = this.#universe.knocksOn[parent].filter((edge) => edge.rate >= 0.05);
     if (strong.length === 0) return;
     const masks = this.#evidence.map((_, i) => this.#guide(i, grown.hearings[i].faults));

@@ -99,7 +99,14 @@ export function assess(job: Job, session: AssessmentSession = new AssessmentSess
   if (!believed.ok) return believed;
   const { timeline, priors, belief, predictor } = believed.value;
   const proposal = propose(
-    { board: job.board, bench: timeline.now, timeline, terms: job.terms, equipment: job.equipment },
+    {
+      board: job.board,
+      bench: timeline.now,
+      timeline,
+      terms: job.terms,
+      equipment: job.equipment,
+      cause: job.cause,
+    },
     belief,
     priors,
     predictor,
