@@ -110,7 +110,7 @@ function missingPapers(text: string, path: string): string[] {
 }
 
 const isCode = (path: string) => CODE.test(path);
-const isTesting = (path: string) => /\.(test|fixture|contract)\.tsx?$/.test(path);
+const isTesting = (path: string) => /^test\/|\.(test|fixture|contract)\.tsx?$/.test(path);
 const isProse = (path: string) => PROSE.test(path);
 const isOwnText = (path: string) => !/^test\/tidy/.test(path);
 /** `test/` and `scripts/` speak of syntax trees and of Node, in those tools' words. */

@@ -25,7 +25,7 @@ const MOST_PLUGS = 3;
 const MOST_REPEATS = 6;
 
 /**
- * Pulling a plug to part two stages (trade.md 1.7, rungs 1 and 2: the motor, the reactor): what the checks at its nets would show
+ * Pulling a plug to part two stages (common practice: the motor first, then the reactor): what the checks at its nets would show
  * with it off, predicted on the bench as it would then be. The cheapest separation there is, so it is weighed before any solder joint.
  */
 export function separations(

@@ -1,6 +1,6 @@
 /**
  * The demo: a greenhouse ventilation fan drive, 1.5 kW, 230 V, six discrete switches. A board of our own, composed of stages
- * with the trade's usual values; prices are invented demo data in the proportions of `trade.md` 5.
+ * with the trade's usual values; prices are invented demo data in the usual proportions.
  */
 import { Composer } from "./composer.ts";
 import { bus } from "./stages/bus.ts";

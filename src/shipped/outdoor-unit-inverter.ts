@@ -1,6 +1,6 @@
 /**
  * An outdoor unit's inverter with single-switch boost and a three-phase module, four rails. A board of our own, composed of
- * stages with the trade's usual values; prices are invented demo data in the proportions of `trade.md` 5.
+ * stages with the trade's usual values; prices are invented demo data in the usual proportions.
  */
 import { Composer } from "./composer.ts";
 import { boost } from "./stages/boost.ts";

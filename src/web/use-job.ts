@@ -126,7 +126,7 @@ export function useJob(id: string): OpenJob {
     writing.current = writing.current
       .then(() => keepEvents(id, added))
       .then(push, (error: Error) =>
-        setUnkept(`This device keeps nothing (${error.message}): write it down as well.`),
+        setUnkept(`This browser keeps nothing (${error.message}): write it down as well.`),
       );
   };
   const { practice, hidden } = usePracticeBoard(engine, known, events);

@@ -1,6 +1,6 @@
 /**
  * Single-switch boost: plugged reactor, switch with its gate parts and totem pole, boost and bypass diode, shunt. Values from
- * `trade.md` 3.3 (common practice): reactor 250 uH 60 mohm, 10 mohm shunt, 22 ohm gate, 10 kohm and 18 V clamp, fast boost diode.
+ * Common practice: reactor 250 uH 60 mohm, 10 mohm shunt, 22 ohm gate, 10 kohm and 18 V clamp, fast boost diode.
  */
 import type { Composer } from "../composer.ts";
 

@@ -1,6 +1,5 @@
 /**
- * The DC bus: electrolytics, film snubber, bleeder, voltage sense chain. Values: capacitors, bleeder and chain from `trade.md`
- * 3.4 (common practice; the three upper resistors of the chain as on one published board).
+ * The DC bus: electrolytics, film snubber, bleeder, voltage sense chain. Values: capacitors, bleeder and chain (common practice; the three upper resistors of the chain as on one published board).
  */
 import type { Composer } from "../composer.ts";
 

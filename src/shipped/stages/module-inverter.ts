@@ -1,5 +1,5 @@
 /**
- * Three-phase power module with what stands round it. Values from `trade.md` 3.5 (common practice, from memory where marked there): one
+ * Three-phase power module with what stands round it. Values (common practice, from memory where marked there): one
  * shunt a leg, 20 V clamp and capacitors on its 15 V, bootstrap 22 uF with 100 nF, 100 ohm and 1 nF at the inputs, fault pull-up
  * 4.7 kohm, trip filter 1 kohm and 2.2 nF.
  */

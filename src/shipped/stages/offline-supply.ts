@@ -1,6 +1,6 @@
 /**
  * The small off-line supply: integrated flyback switch on the bus, clamp, transformer, one diode and capacitor a rail,
- * optocoupler and shunt reference. Values from `trade.md` 3.7 (common practice): fuse resistor 4.7 ohm, clamp 100 kohm with 2.2 nF,
+ * optocoupler and shunt reference. Values (common practice): fuse resistor 4.7 ohm, clamp 100 kohm with 2.2 nF,
  * primary some ohms, secondaries below half an ohm, LED resistor 1 kohm, divider by the rail, loop capacitor 100 nF.
  */
 import type { Composer } from "../composer.ts";
