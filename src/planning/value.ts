@@ -18,7 +18,7 @@ export interface RepairPlan {
 }
 
 const MOST_STEPS = 6;
-const MOST_GROUPS = 24;
+const MOST_GROUPS = 16;
 
 /**
  * The best repair sequence for a (not normalised) weighting of the groups: each step cures the group with most success per cost

@@ -1,0 +1,81 @@
+import { expect, test } from "vitest";
+import type { JobEvent } from "../bench/event.ts";
+import { foldLog } from "../bench/fold.ts";
+import { DEFAULT_TERMS } from "../money/terms.ts";
+import { beforePower } from "./before-power.ts";
+import { makeSafe } from "./make-safe.ts";
+import type { PlanningInput } from "./planning-input.ts";
+import { powerAction } from "./power-step.ts";
+import { provenEmpty, smallDriveBoard } from "./scene.fixture.ts";
+
+const BOARD = smallDriveBoard();
+const SAFE = provenEmpty(BOARD);
+
+function input(
+  log: readonly JobEvent[],
+  absent: readonly string[] = [],
+  equipment = ["lamp-100"],
+): PlanningInput {
+  const timeline = foldLog(BOARD, absent, log);
+  if (!timeline.ok) throw new Error(timeline.problem);
+  return {
+    board: BOARD,
+    bench: timeline.value.now,
+    timeline: timeline.value,
+    terms: DEFAULT_TERMS,
+    equipment,
+  };
+}
+
+test("a lifted pin goes back before power, a good part is restored, a doubtful one replaced", () => {
+  const lifted = input([...SAFE, { do: "lift", place: "C4.plus" }]);
+  expect(beforePower(lifted, new Map())?.action).toEqual({ do: "refit", place: "C4.plus" });
+  const off = input([...SAFE, { do: "remove", part: "BR1" }]);
+  expect(beforePower(off, new Map([["BR1", 0.1]]))?.action).toEqual({ do: "restore", part: "BR1" });
+  expect(beforePower(off, new Map([["BR1", 0.9]]))?.action).toEqual({ do: "replace", part: "BR1" });
+});
+
+test("a part that never came with the board is not asked for", () => {
+  expect(beforePower(input(SAFE, ["M1"]), new Map())).toBeNull();
+});
+
+test("a fitted part is measured cold, both ways, before power; once that is done power may come", () => {
+  const fitted: JobEvent[] = [...SAFE, { do: "replace", part: "BR1" }];
+  const recheck = beforePower(input(fitted), new Map());
+  expect([recheck?.action, ...(recheck?.row ?? [])]).toEqual([
+    { do: "measure", mode: "diode", red: "L_B", black: "PBUS" },
+    { do: "measure", mode: "diode", red: "PBUS", black: "L_B" },
+    { do: "measure", mode: "diode", red: "N_IN", black: "PBUS" },
+    { do: "measure", mode: "diode", red: "PBUS", black: "N_IN" },
+  ]);
+  const measured: JobEvent[] = [
+    ...fitted,
+    { do: "measure", mode: "diode", red: "L_B", black: "PBUS", reading: 0.45 },
+  ];
+  expect(beforePower(input(measured), new Map())).toBeNull();
+});
+
+test("a discharge resistor is off before anything else, so before power", () => {
+  const clipped = input([...SAFE, { do: "clip", at: ["C1.plus", "C1.minus"], ohms: 2200 }]);
+  expect(makeSafe(clipped)?.action).toEqual({ do: "unclip", at: ["C1.plus", "C1.minus"], ohms: 2200 });
+});
+
+test("power goes through the lamp first, then mains, and never twice the same way on an unchanged board", () => {
+  const lamp: JobEvent[] = [
+    ...SAFE,
+    { do: "power", feed: "lamp", watts: 100, observed: "lamp-dim" },
+    { do: "unpower" },
+  ];
+  expect(powerAction(input(SAFE))).toEqual({ do: "power", feed: "lamp", watts: 100 });
+  expect(powerAction(input(lamp))).toEqual({ do: "power", feed: "mains" });
+  const bright: JobEvent[] = [
+    ...SAFE,
+    { do: "power", feed: "lamp", watts: 100, observed: "lamp-bright" },
+    { do: "unpower" },
+  ];
+  expect(powerAction(input(bright))).toBeNull();
+  expect(powerAction(input([...bright, ...SAFE, { do: "replace", part: "BR1" }]))).toMatchObject({
+    feed: "lamp",
+  });
+  expect(powerAction(input(SAFE, [], []))).toEqual({ do: "power", feed: "mains" });
+});
