@@ -1,6 +1,7 @@
 /**
- * Single-switch boost: plugged reactor, switch with its gate parts and totem pole, boost and bypass diode, shunt. Values from
- * Common practice: reactor 250 uH 60 mohm, 10 mohm shunt, 22 ohm gate, 10 kohm and 18 V clamp, fast boost diode.
+ * Single-switch boost: plugged reactor, switch with its gate parts and totem pole, boost and bypass diode, shunt.
+ * Values from Common practice: reactor 250 uH 60 mohm, 10 mohm shunt, 22 ohm gate, 10 kohm and 18 V clamp, fast boost
+ * diode.
  */
 import type { Composer } from "../composer.ts";
 

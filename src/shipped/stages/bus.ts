@@ -1,5 +1,6 @@
 /**
- * The DC bus: electrolytics, film snubber, bleeder, voltage sense chain. Values: capacitors, bleeder and chain (common practice; the three upper resistors of the chain as on one published board).
+ * The DC bus: electrolytics, film snubber, bleeder, voltage sense chain. Values: capacitors, bleeder and chain (common
+ * practice; the three upper resistors of the chain as on one published board).
  */
 import type { Composer } from "../composer.ts";
 

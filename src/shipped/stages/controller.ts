@@ -1,6 +1,7 @@
 /**
- * The controller with its decoupling, the parts round its pins, and what hangs on them. Values (common practice): 100 nF a supply pin and 10 uF, 100 ohm and 10 kohm at the drive signals, 10 kohm thermistor against 10 kohm,
- * relay through a transistor with 2.2 kohm.
+ * The controller with its decoupling, the parts round its pins, and what hangs on them. Values (common practice): 100
+ * nF a supply pin and 10 uF, 100 ohm and 10 kohm at the drive signals, 10 kohm thermistor against 10 kohm, relay
+ * through a transistor with 2.2 kohm.
  */
 import type { Composer } from "../composer.ts";
 

@@ -1,6 +1,7 @@
 /**
- * Six discrete switches with their gate parts, three half-bridge drivers with bootstrap, one shunt a leg. Values (common practice): 600 V switches with co-packed diode, gate 47 ohm, 10 kohm and an 18 V clamp from gate to
- * emitter, bootstrap through a fast diode and 22 ohm into 10 uF.
+ * Six discrete switches with their gate parts, three half-bridge drivers with bootstrap, one shunt a leg. Values
+ * (common practice): 600 V switches with co-packed diode, gate 47 ohm, 10 kohm and an 18 V clamp from gate to emitter,
+ * bootstrap through a fast diode and 22 ohm into 10 uF.
  */
 import type { Composer } from "../composer.ts";
 

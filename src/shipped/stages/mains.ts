@@ -1,5 +1,6 @@
 /**
- * From the mains terminals to the bridge. Values: fuse, varistor, X and Y capacitors, choke, PTC and relay (common practice); 8.2 kohm and 47 nF of the relay's snubber from memory.
+ * From the mains terminals to the bridge. Values: fuse, varistor, X and Y capacitors, choke, PTC and relay (common
+ * practice); 8.2 kohm and 47 nF of the relay's snubber from memory.
  */
 import type { Composer } from "../composer.ts";
 

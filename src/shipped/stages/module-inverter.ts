@@ -1,7 +1,7 @@
 /**
- * Three-phase power module with what stands round it. Values (common practice, from memory where marked there): one
- * shunt a leg, 20 V clamp and capacitors on its 15 V, bootstrap 22 uF with 100 nF, 100 ohm and 1 nF at the inputs, fault pull-up
- * 4.7 kohm, trip filter 1 kohm and 2.2 nF.
+ * Three-phase power module with what stands round it. Values (common practice, some from memory): one shunt a leg, 20
+ * V clamp and capacitors on its 15 V, bootstrap 22 uF with 100 nF, 100 ohm and 1 nF at the inputs, fault pull-up 4.7
+ * kohm, trip filter 1 kohm and 2.2 nF.
  */
 import type { Composer } from "../composer.ts";
 import { PHASES } from "./discrete-inverter.ts";

@@ -1,6 +1,6 @@
 /**
- * What an outdoor unit's board drives and listens to: darlington array with relay, valve and stepper, fan plug, current loop to
- * the other unit. Values (common practice; stepper 46 ohm a phase from memory).
+ * What an outdoor unit's board drives and listens to: darlington array with relay, valve and stepper, fan plug,
+ * current loop to the other unit. Values (common practice; stepper 46 ohm a phase from memory).
  */
 import type { Composer } from "../composer.ts";
 
