@@ -4,7 +4,7 @@
  */
 import { solveDense } from "../numeric/dense-lu.ts";
 import { factor, solve, solveTransposed } from "../numeric/sparse-lu.ts";
-import { Equations, type Problem } from "./equations.ts";
+import { Equations, type Problem, workspaceOf } from "./equations.ts";
 import { JUNCTION_LEAK_SIEMENS } from "./junction.ts";
 
 export type Rung = "warm newton" | "cold newton" | "gmin stepping" | "source ramp" | "dense newton";
@@ -128,23 +128,25 @@ const PLAIN = [JUNCTION_LEAK_SIEMENS, 1] as const;
 const GMIN_STAGES = [1e-2, 1e-3, 1e-4, 1e-5, 1e-6, 1e-8, 1e-10, 1e-12].map((gmin) => [gmin, 1] as const);
 const RAMP_STAGES = Array.from({ length: 20 }, (_, i) => [JUNCTION_LEAK_SIEMENS, (i + 1) / 20] as const);
 
+const RUNGS: readonly Rung[] = ["warm newton", "cold newton", "gmin stepping", "source ramp", "dense newton"];
+
+function climbRung(equations: Equations, volts: Float64Array, rung: Rung): Attempt {
+  if (rung === "gmin stepping") return staged(equations, volts, [...GMIN_STAGES, PLAIN]);
+  if (rung === "source ramp") return staged(equations, volts, RAMP_STAGES);
+  return newton(equations, volts, ...PLAIN, rung === "dense newton");
+}
+
 /** Solves the settled circuit. `warm` is a solution of a similar problem (same nets), or null to start from 0 V. */
 export function solveCircuit(problem: Problem, warm: Float64Array | null): Solved | Unsolved {
-  const equations = new Equations(problem);
+  const equations = new Equations(problem, workspaceOf(problem));
   const size = problem.netlist.nets + 1;
-  const rungs: [Rung, (volts: Float64Array) => Attempt][] = [
-    ["cold newton", (volts) => newton(equations, volts, ...PLAIN)],
-    ["gmin stepping", (volts) => staged(equations, volts, [...GMIN_STAGES, PLAIN])],
-    ["source ramp", (volts) => staged(equations, volts, RAMP_STAGES)],
-    ["dense newton", (volts) => newton(equations, volts, ...PLAIN, true)],
-  ];
-  if (warm !== null) rungs.unshift(["warm newton", (volts) => newton(equations, volts, ...PLAIN)]);
   let iterations = 0;
   let last: Rung = "cold newton";
-  for (const [rung, run] of rungs) {
+  for (const rung of RUNGS) {
+    if (rung === "warm newton" && warm === null) continue;
     const volts = rung === "warm newton" && warm !== null ? warm.slice() : new Float64Array(size);
     equations.adopt(volts);
-    const attempt = run(volts);
+    const attempt = climbRung(equations, volts, rung);
     iterations += attempt.iterations;
     last = rung;
     if (attempt.ok) return { solved: true, volts, rung, iterations, residualAmps: equations.worst().amps };

@@ -40,12 +40,7 @@ interface State {
 }
 
 /** What the meter shows for a settled or climbing circuit, with its spread. */
-function readingOf(
-  check: ColdCheck,
-  meter: MeterSettings,
-  probed: Probed,
-  spread: Spread,
-): MeterReading {
+function readingOf(check: ColdCheck, meter: MeterSettings, probed: Probed, spread: Spread): MeterReading {
   const { raw, range } = probed;
   const over = raw > range.limit;
   const shown =

@@ -41,12 +41,13 @@ export class Probing {
 
   /** The plan for probes on `red` and `black` with the leaks of `values`. */
   frame(red: number, black: number, values: Values): Frame {
-    const pairs = [red, black, ...values.extra.flatMap((one) => [one.from, one.to])];
-    const key = pairs.join(",");
+    let key = `${red},${black}`;
+    for (const one of values.extra) key += `,${one.from},${one.to}`;
     const known = this.#frames.get(key);
     if (known !== undefined) return known;
     const oldest = this.#frames.keys().next();
     if (this.#frames.size >= MOST_FRAMES && !oldest.done) this.#frames.delete(oldest.value);
+    const pairs = [red, black, ...values.extra.flatMap((one) => [one.from, one.to])];
     const frame = frameOf(this.circuit.netlist, pairs);
     this.#frames.set(key, frame);
     return frame;
