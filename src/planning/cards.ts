@@ -1,3 +1,4 @@
+import { partPrice } from "../money/prices.ts";
 import { cautionsFor } from "../safety/cautions.ts";
 import { minutesOf } from "./action-minutes.ts";
 import type { DueStep } from "./make-safe.ts";
@@ -8,12 +9,17 @@ import type { RepairModel } from "./repair-model.ts";
 import { jobValue, repairPlan } from "./value.ts";
 
 /** A proposal for a step that no sum has to decide. */
-export function dueProposal({ board, timeline }: PlanningInput, due: DueStep, model: RepairModel): Proposal {
+export function dueProposal(
+  { board, timeline, terms }: PlanningInput,
+  due: DueStep,
+  model: RepairModel,
+): Proposal {
+  const bought = due.action.do === "replace" ? board.parts.get(due.action.part) : undefined;
   return {
     action: due.action,
     row: due.row,
     minutes: minutesOf(board, timeline.now, due.action),
-    money: 0,
+    money: bought === undefined ? 0 : partPrice(bought, terms.newBoardPrice),
     why: due.why,
     expect: due.expect,
     others: [],

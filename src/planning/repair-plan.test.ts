@@ -1,47 +1,9 @@
 import { expect, test } from "vitest";
-import { DEFAULT_TERMS } from "../money/terms.ts";
-import type { RepairGroup, RepairModel } from "./repair-model.ts";
+import { handModel, type Row } from "./hand-model.fixture.ts";
 import { jobValue, repairPlan } from "./value.ts";
 
-interface Row {
-  readonly p: number;
-  readonly cost: number;
-  readonly possible?: boolean;
-  readonly breaks?: number;
-}
-
-/** Each row is one fault cured by one part; tests cost nothing and fitted parts are good, so that sums are by hand. */
-function model(rows: readonly Row[], agreedPrice: number, testMoney = 0): RepairModel {
-  const groups = rows.map(
-    ({ cost, possible = true, breaks = 0 }, g): RepairGroup => ({
-      cures: [g],
-      key: String(g),
-      possible,
-      unlisted: false,
-      breakMoney: breaks,
-      knownValue: possible ? agreedPrice - cost - testMoney : 0,
-    }),
-  );
-  return {
-    cures: rows.map(({ cost, possible = true }, g) => ({
-      name: String(g),
-      money: cost,
-      minutes: 0,
-      possible,
-    })),
-    groups,
-    groupOf: Int16Array.from(rows, (_, g) => g),
-    weights: Float64Array.from(rows, ({ p }) => p),
-    terms: { ...DEFAULT_TERMS, agreedPrice },
-    perMinute: 0.5,
-    testMoney,
-    proofMinutes: 0,
-    fittedBad: 0,
-  };
-}
-
 test("independent repairs go by chance over cost: d, b, then a and c tied, at an expected cost of 11.6 (constructed, not published)", () => {
-  const four = model(
+  const four = handModel(
     [
       { p: 0.4, cost: 10 },
       { p: 0.3, cost: 4 },
@@ -59,7 +21,7 @@ test("independent repairs go by chance over cost: d, b, then a and c tied, at an
 });
 
 test("a try is worth nothing where the part that nobody sells is dead: the plan stops before it pays for that", () => {
-  const dead = model(
+  const dead = handModel(
     [
       { p: 0.1, cost: 30 },
       { p: 0.9, cost: 0, possible: false },
@@ -68,7 +30,7 @@ test("a try is worth nothing where the part that nobody sells is dead: the plan 
   );
   expect(repairPlan(dead.weights, dead).steps).toEqual([]);
   expect(repairPlan(dead.weights, dead).value).toBe(0);
-  const alive = model(
+  const alive = handModel(
     [
       { p: 0.9, cost: 30 },
       { p: 0.1, cost: 0, possible: false },
@@ -83,14 +45,14 @@ test("what a failed try breaks is charged to the explanations under which it fai
     { p: 0.6, cost: 10 },
     { p: 0.4, cost: 10, breaks: 50 },
   ];
-  const plan = repairPlan(model(rows, 140).weights, model(rows, 140));
+  const plan = repairPlan(handModel(rows, 140).weights, handModel(rows, 140));
   // the likelier first would fail in 40 % of the jobs and break 50 each time: 140 - 10 - 0.4 * (10 + 50) = 106
   expect(plan.steps.map(({ cures }) => cures[0])).toEqual([1, 0]);
   expect(plan.value).toBeCloseTo(140 - 10 - 0.6 * 10, 9);
 });
 
 test("the value of a belief grows in proportion to its weight", () => {
-  const two = model(
+  const two = handModel(
     [
       { p: 0.5, cost: 10 },
       { p: 0.5, cost: 60 },
