@@ -12,12 +12,16 @@ import { DEFAULT_METER } from "./settings.ts";
 export const BARE: BenchState = { lifted: new Set(), off: new Set(), clips: [], powered: false };
 
 /** A board of the given parts; throws where it would not be one. */
-export function boardOf(parts: Record<string, object>, zero: string, more: object = {}): Board {
+export function boardOf(
+  parts: Record<string, object>,
+  [zero, other]: readonly [string, string],
+  more: object = {},
+): Board {
   const board = parseBoard({
     format: "faultwright-board/1",
     name: "test piece",
     family: "test",
-    supply: { kind: "dc", volts: 12, at: [zero, zero] },
+    supply: { kind: "dc", volts: 12, at: [other, zero] },
     zero,
     nets: { [zero]: {} },
     parts,

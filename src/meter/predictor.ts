@@ -19,7 +19,7 @@ import type {
 } from "./prediction.ts";
 import { type Probed, Probing, whyUnsolved } from "./probing.ts";
 import type { MeterSettings } from "./settings.ts";
-import { boundAmps, disturbances, roughAmps } from "./silent.ts";
+import { boundAmps, disturbances, mostGain, roughAmps } from "./silent.ts";
 import { climbingSpread, type Sensitivity, type Spread, sensitivityOf } from "./spread.ts";
 
 /** States kept; each holds the voltages of the nets, about a kilobyte. */
@@ -59,6 +59,7 @@ class BoardPredictor implements Predictor {
   readonly bench: BenchState;
   readonly meter: MeterSettings;
   readonly probing: Probing;
+  readonly #gain: number;
   readonly #states = new Map<string, State>();
   readonly #checkIds = new Map<string, number>();
   readonly #faultIds = new Map<string, number>();
@@ -68,6 +69,7 @@ class BoardPredictor implements Predictor {
     this.bench = bench;
     this.meter = meter;
     this.probing = new Probing(coldCircuit(board, bench), meter);
+    this.#gain = mostGain(this.probing.circuit);
   }
 
   predict(check: ColdCheck, faults: readonly Fault[]): Prediction {
@@ -99,7 +101,11 @@ class BoardPredictor implements Predictor {
   /** Volts that a fault could move the probes by, at the very most. */
   #rough(probed: Probed, fault: Fault): number {
     const { problem, answer, range } = probed;
-    return roughAmps(disturbances(this.probing.circuit, problem.values, answer.volts, fault)) * range.ohms;
+    return (
+      roughAmps(disturbances(this.probing.circuit, problem.values, answer.volts, fault)) *
+      range.ohms *
+      this.#gain
+    );
   }
 
   #moves(check: ColdCheck, state: State, core: readonly Fault[], candidate: Fault): boolean {
@@ -109,9 +115,9 @@ class BoardPredictor implements Predictor {
     if (probed !== null) {
       const allowed = SILENT_SHARE * spreadVolts(before, state.sensitivity, probed);
       const found = disturbances(this.probing.circuit, probed.problem.values, probed.answer.volts, candidate);
-      if (roughAmps(found) * probed.range.ohms <= allowed) return false;
+      if (roughAmps(found) * probed.range.ohms * this.#gain <= allowed) return false;
       const sensitivity = this.#sensitivity(check, state, probed);
-      const bound = boundAmps(found, sensitivity.linearised) * probed.range.ohms;
+      const bound = boundAmps(found, sensitivity.linearised) * probed.range.ohms * this.#gain;
       if (bound <= allowed) return false;
     }
     const after = this.#state(check, [...core, candidate]).prediction;

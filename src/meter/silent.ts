@@ -5,7 +5,8 @@
  * Otherwise the change of the reading is at most (change of current) x (ohms of the meter): the transfer from any pair of nets to
  * the probes is no larger than the resistance seen at the probes, and the meter bridges those. For a shunt of conductance g
  * across volts v the current is v g / (1 + g Z), Z the ohms seen there by a small signal. Z of the changed circuit is not Z of
- * this one, so a tenth of it is used. What is not silent by that bound is confirmed by one solve.
+ * this one, so a tenth of it is used. A transistor may pass on its gain times what reaches its base, so on a board with
+ * transistors every bound is multiplied by that. What is not silent by that bound is confirmed by one solve.
  */
 import type { Fault } from "../board/fault.ts";
 import { junctionAmps } from "../circuit/junction.ts";
@@ -129,6 +130,11 @@ function opened(circuit: ColdCircuit, values: Values, volts: Float64Array, site:
     }
   }
   return found;
+}
+
+/** How much larger than a disturbance its effect at the probes can be. */
+export function mostGain(circuit: ColdCircuit): number {
+  return circuit.netlist.bjts.base.length > 0 ? 1 + BJT_MODEL.forwardGain : 1;
 }
 
 /** The most current in amps that these disturbances can set moving, without looking at what is around them. */
