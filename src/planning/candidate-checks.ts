@@ -61,7 +61,7 @@ export function candidateChecks(
 
 type Add = (setUp: string, mode: ColdMode, red: Place, black: Place, inHand: string | null) => void;
 
-export function checkKey({ mode, red, black }: Pick<ColdCheck, "mode" | "red" | "black">): string {
+function checkKey({ mode, red, black }: Pick<ColdCheck, "mode" | "red" | "black">): string {
   const ordered = mode === "diode" || red < black ? [red, black] : [black, red];
   return [mode, ...ordered].join(" ");
 }

@@ -1,4 +1,4 @@
-import { type Fault, faultName } from "../board/fault.ts";
+import type { Fault } from "../board/fault.ts";
 
 const MODE_WORDS = { short: "shorted", leaky: "leaky", open: "open", drift: "off its value" } as const;
 
@@ -20,9 +20,4 @@ export function percent(probability: number): string {
   if (probability > 0 && probability < 0.01) return "under 1 %";
   if (probability > 0.99 && probability < 1) return "over 99 %";
   return `${Math.round(probability * 100)} %`;
-}
-
-/** The part a fault belongs to; for dirt `NET1~NET2`. */
-export function cureOf(fault: Fault): string {
-  return fault.of === "part" ? fault.part : faultName({ ...fault, value: null }).replace(/:.*/, "");
 }

@@ -21,8 +21,6 @@ export const PLANNING_RATES = {
    *  trade notes, and the ten minutes a replacement takes). */
   unlistedMoney: 2,
   unlistedMinutes: 15,
-  /** Explanations' probability that no explanation covers: share of it that a careful job still repairs. From memory. */
-  remainderRepaired: 0.4,
   /** An action that costs this share of the agreed price shows what could waste the money (the design's rule). */
   spendingShare: 0.1,
   /** Least net gain, in minutes of bench time, for which a step is worth naming. Below it the sum is noise. */

@@ -13,7 +13,7 @@ import { smallDrive } from "../board/small-drive.fixture.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import { believe } from "../diagnosis/believe.ts";
-import { AudibleMemory } from "../diagnosis/cold-evidence.ts";
+import { EvidenceMemory } from "../diagnosis/cold-evidence.ts";
 import type { ColdCheck, MeterReading, Predictor } from "../meter/prediction.ts";
 import { DEFAULT_METER } from "../meter/settings.ts";
 import { DEFAULT_TERMS, type Terms } from "../money/terms.ts";
@@ -80,7 +80,7 @@ function ohmsBetween(board: Board, bench: BenchState, check: ColdCheck, faults: 
 }
 
 /** The meter by rule. Its `audible` is exact: it predicts and compares. */
-export function ruleMeter(board: Board, bench: BenchState): Predictor {
+function ruleMeter(board: Board, bench: BenchState): Predictor {
   const predict = (check: ColdCheck, faults: readonly Fault[]): MeterReading => {
     const ohms = ohmsBetween(board, bench, check, faults);
     if (check.mode === "diode") {
@@ -111,7 +111,7 @@ export function ruleMeter(board: Board, bench: BenchState): Predictor {
   };
 }
 
-export interface Scene {
+interface Scene {
   readonly input: PlanningInput;
   readonly belief: Belief;
   readonly priors: PriorTable;
@@ -140,7 +140,7 @@ export function scene(
     priors,
     absent: [],
     predictorFor: (bench) => ruleMeter(board, bench),
-    memory: new AudibleMemory(),
+    memory: new EvidenceMemory(),
   });
   const input: PlanningInput = {
     board,

@@ -9,7 +9,7 @@ export interface PlanStep {
   readonly success: number;
 }
 
-export interface RepairPlan {
+interface RepairPlan {
   /** expected margin of following it, in money times the weight of the belief */
   readonly value: number;
   readonly steps: readonly PlanStep[];

@@ -1,7 +1,7 @@
 import { EMPTY_BELOW_VOLTS } from "./discharge.ts";
 
 /** A resistor to clip on, and how long it takes. */
-export interface DischargeResistor {
+interface DischargeResistor {
   readonly ohms: number;
   /** seconds to fall below 10 V */
   readonly seconds: number;

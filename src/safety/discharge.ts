@@ -7,7 +7,7 @@ import type { StoreOfCharge } from "../board/stores-of-charge.ts";
 export const EMPTY_BELOW_VOLTS = 10;
 
 /** A store whose last voltage reading was not below the limit. */
-export interface ChargedStore {
+interface ChargedStore {
   readonly store: StoreOfCharge;
   readonly volts: number;
 }

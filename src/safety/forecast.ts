@@ -3,7 +3,7 @@ import type { Belief } from "../diagnosis/belief.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 
 /** One part that may break when power is applied, and the fault that would most likely take it. */
-export interface PowerBreak {
+interface PowerBreak {
   readonly part: string;
   readonly probability: number;
   /** the fault still believed that contributes most, with its probability; null: it would break by itself */

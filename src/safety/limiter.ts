@@ -1,5 +1,5 @@
 /** What to feed the board through at first, limited to what this bench has. */
-export interface FirstFeed {
+interface FirstFeed {
   readonly feed: "lamp" | "mains";
   /** lamp only */
   readonly watts: number | null;
@@ -7,7 +7,7 @@ export interface FirstFeed {
 }
 
 /** Share of its watts that a series lamp passes to a constant-power load at most, computed. */
-export const LAMP_SHARE = 0.36;
+const LAMP_SHARE = 0.36;
 /** What the board itself draws at idle, small supply running: 10-20 W for such boards, common practice. */
 const IDLE_WATTS = 20;
 
