@@ -74,10 +74,24 @@ export function decide(
   let weighed: readonly WeighedStep[] = [];
   for (const minutesPerBit of sure ? FINDING_OUT_RATES.slice(0, 1) : FINDING_OUT_RATES) {
     weighed = weighSteps(steps, hypotheses, model, minutesPerBit);
-    const best = weighed.find(({ net }) => net > PLANNING_RATES.leastGainMinutes * model.perMinute);
+    const paying = weighed.filter(({ net }) => net > PLANNING_RATES.leastGainMinutes * model.perMinute);
+    const best = inHandFirst(paying);
     if (best !== undefined) return findingProposal(given, best.step, weighed, minutesPerBit, plan);
   }
   return committed(given, plan, weighed);
+}
+
+/** Of steps nearly as good as the best, the one on the part in hand: it was freed to be measured by itself. */
+function inHandFirst(paying: readonly WeighedStep[]): WeighedStep | undefined {
+  const [best] = paying;
+  return (
+    paying.find(
+      ({ step, perMoney }) =>
+        step.inHand !== null &&
+        step.action.do === "measure" &&
+        perMoney >= PLANNING_RATES.inHandShare * best.perMoney,
+    ) ?? best
+  );
 }
 
 /** The plan's steps; powering up as it stands is left out where that has been done and told nothing. */

@@ -25,6 +25,8 @@ export const PLANNING_RATES = {
   spendingShare: 0.1,
   /** Least net gain, in minutes of bench time, for which a step is worth naming. Below it the sum is noise. */
   leastGainMinutes: 0.25,
+  /** A reading on the part in hand goes first when it is worth this share of the best step. From memory. */
+  inHandShare: 0.7,
   /** Parts weighed for a lift, a look or a removal. Bound on work. */
   handledParts: 16,
   /** Least chance of being faulty at which a part is replaced without first being taken in hand. From memory. */
