@@ -45,7 +45,7 @@ export function candidateChecks(
     found.set(key, { check: { mode, red, black }, setUp, inHand });
   };
   // the parts in hand first: they were lifted or taken off to be measured
-  for (const part of partsInHand(board, bench)) addPart(board, bench, part, add);
+  for (const part of partsInHand(board, bench)) addPart(bench, part, add);
   addBus(board, add);
   addSwitches(board, bench, add);
   addBridges(board, bench, add);
@@ -54,7 +54,7 @@ export function candidateChecks(
   for (const suspect of belief.suspects) {
     const part = board.parts.get(suspect.part);
     if (part === undefined || suspect.probability < PART_LEAST || parts >= MOST_PARTS) continue;
-    if (addPart(board, bench, part, add)) parts += 1;
+    if (addPart(bench, part, add)) parts += 1;
   }
   return [...found.values()].slice(0, MOST_CHECKS);
 }
@@ -99,14 +99,14 @@ function partsInHand(board: Board, bench: BenchState): readonly Part[] {
   return [...board.parts.values()].filter((part) => refs.includes(part.ref) || bench.off.has(part.ref));
 }
 
-function addPart(board: Board, bench: BenchState, part: Part, add: Add): boolean {
-  const loose = partsInHand(board, bench).includes(part);
+function addPart(bench: BenchState, part: Part, add: Add): boolean {
   if (bench.off.has(part.ref) && part.kind === "motor") return false;
-  const inHand = loose ? part.ref : null;
   for (const site of faultSites(part)) {
     const pins = junctionPins(part, site.junction);
     if (pins === null) continue;
     const [red, black] = pins.map((pin) => placeOf(bench, part, pin));
+    // only a pin that is free is on the part in hand; its other pins are still the board's nets
+    const inHand = [red, black].some((place) => place.startsWith(`${part.ref}.`)) ? part.ref : null;
     const { modes, bothWays } = modesFor(part, site.junction);
     for (const mode of modes) {
       add(part.ref, mode, red, black, inHand);
