@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import type { JobEvent } from "../bench/event.ts";
 import type { Belief } from "./belief.ts";
 import { believe } from "./believe.ts";
-import { AudibleMemory } from "./cold-evidence.ts";
+import { EvidenceMemory } from "./cold-evidence.ts";
 import { diode, quietTimeline, switchboard } from "./switchboard.fixture.ts";
 
 const NETS = ["T1", "T2", "T3", "T4"];
@@ -21,7 +21,7 @@ function beliefAfter(
     priors,
     absent: [],
     predictorFor: () => predictor,
-    memory: new AudibleMemory(),
+    memory: new EvidenceMemory(),
   });
 }
 

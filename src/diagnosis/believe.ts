@@ -10,7 +10,7 @@ import type { Cause } from "../priors/cause.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import type { Belief, Explanation } from "./belief.ts";
 import { commonLogWeights } from "./calibration.ts";
-import { type AudibleMemory, coldEvidence, coldGroups } from "./cold-evidence.ts";
+import { coldEvidence, coldGroups, type EvidenceMemory } from "./cold-evidence.ts";
 import { datedFaults } from "./dated-faults.ts";
 import { lookEvidence, powerEvidence } from "./event-evidence.ts";
 import type { Piece } from "./evidence.ts";
@@ -28,7 +28,7 @@ export interface BelieveInput {
   readonly absent: readonly string[];
   readonly predictorFor: (bench: BenchState) => Predictor;
   /** kept by the caller between assessments of the same board, cause and meter: only speed depends on it */
-  readonly memory: AudibleMemory;
+  readonly memory: EvidenceMemory;
   readonly limits?: SearchLimits;
 }
 

@@ -12,7 +12,7 @@ import { DEFAULT_METER } from "../meter/settings.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
 import { priorTable } from "../priors/prior-table.ts";
 import { believe } from "./believe.ts";
-import { AudibleMemory, coldEvidence, coldGroups } from "./cold-evidence.ts";
+import { coldEvidence, coldGroups, EvidenceMemory } from "./cold-evidence.ts";
 import { datedFaults } from "./dated-faults.ts";
 import { COMMON_POINTS, COMMON_WEIGHTS } from "./evidence.ts";
 import { READING_MODEL } from "./reading-model.ts";
@@ -142,7 +142,7 @@ test(`every set of up to two faults on a board of ${board.parts.size} parts has 
   const universe = datedFaults(board, timeline, priors, []);
   const groups = coldGroups(timeline);
   const evidence = groups.map((group) =>
-    coldEvidence(group, predictor, priors.faults, new AudibleMemory(), new Set()),
+    coldEvidence(group, predictor, priors.faults, new EvidenceMemory(), new Set()),
   );
   const logWeights = Float64Array.from(COMMON_WEIGHTS, Math.log);
   let compared = 0;
@@ -185,7 +185,7 @@ test("the search finds for itself the best sets that the brute force finds", () 
     priors,
     absent: [],
     predictorFor: (bench) => makePredictor(board, bench, DEFAULT_METER),
-    memory: new AudibleMemory(),
+    memory: new EvidenceMemory(),
   });
   const found = new Set(belief.explanations.map(({ faults }) => faults.map(({ fault }) => fault).join(",")));
   const best = [...scores].sort(([, x], [, y]) => y - x).slice(0, 5);

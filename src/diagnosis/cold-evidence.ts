@@ -66,18 +66,40 @@ export function coldGroups(timeline: Timeline): ColdGroup[] {
   return [...groups.entries()].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)).map(([, group]) => group);
 }
 
-/** Which faults can move which check: the costly answers, kept between assessments of one board. */
-export class AudibleMemory {
+/**
+ * The costly answers of the circuit, kept between assessments of one board, cause and meter: which faults can move which
+ * check, and how likely what was read is under which faults. Bounded: when full it starts afresh.
+ */
+export class EvidenceMemory {
   readonly #masks = new Map<string, Uint8Array>();
-  static readonly #limit = 20_000;
+  readonly #vectors = new Map<string, Map<string, Float64Array>>();
+  #vectorCount = 0;
+  static readonly #mostMasks = 20_000;
+  static readonly #mostVectors = 300_000;
 
   mask(key: string, compute: () => Uint8Array): Uint8Array {
     const known = this.#masks.get(key);
     if (known !== undefined) return known;
-    if (this.#masks.size >= AudibleMemory.#limit) this.#masks.clear();
+    if (this.#masks.size >= EvidenceMemory.#mostMasks) this.#masks.clear();
     const mask = compute();
     this.#masks.set(key, mask);
     return mask;
+  }
+
+  vector(piece: string, faults: string, compute: () => Float64Array): Float64Array {
+    const kept = this.#vectors.get(piece) ?? new Map<string, Float64Array>();
+    const known = kept.get(faults);
+    if (known !== undefined) return known;
+    if (this.#vectorCount >= EvidenceMemory.#mostVectors) {
+      this.#vectors.clear();
+      kept.clear();
+      this.#vectorCount = 0;
+    }
+    const vector = compute();
+    kept.set(faults, vector);
+    this.#vectors.set(piece, kept);
+    this.#vectorCount++;
+    return vector;
   }
 }
 
@@ -93,11 +115,11 @@ export function coldEvidence(
   group: ColdGroup,
   predictor: Predictor,
   priors: readonly FaultPrior[],
-  memory: AudibleMemory,
+  memory: EvidenceMemory,
   notSolved: Set<string>,
 ): Evidence {
   const { check, readings } = group;
-  const vectors = new Map<string, Float64Array>();
+  const piece = `${group.key}=${readings.join(",")}`;
   const candidates = priors.map((prior) => prior.fault);
   const faultsOf = (indexes: readonly number[]) => indexes.map((index) => priors[index].fault);
   return {
@@ -111,16 +133,12 @@ export function coldEvidence(
       0,
     ),
     logLikelihood(indexes) {
-      const key = indexes.join(",");
-      const known = vectors.get(key);
-      if (known !== undefined) return known;
-      const prediction = predictor.predict(check, faultsOf(indexes));
-      if (!prediction.solved) notSolved.add(prediction.why);
-      const vector = prediction.solved
-        ? readingLogLikelihood(check.mode, readings, prediction, predictor.meter)
-        : new Float64Array(COMMON_POINTS.length);
-      vectors.set(key, vector);
-      return vector;
+      return memory.vector(piece, indexes.join(","), () => {
+        const prediction = predictor.predict(check, faultsOf(indexes));
+        if (prediction.solved) return readingLogLikelihood(check.mode, readings, prediction, predictor.meter);
+        notSolved.add(prediction.why);
+        return new Float64Array(COMMON_POINTS.length);
+      });
     },
     wouldShow(indexes) {
       const prediction = predictor.predict(check, faultsOf(indexes));

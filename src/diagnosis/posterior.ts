@@ -24,7 +24,7 @@ export interface Core {
 }
 
 /** Most cores weighed; the rest of the found mass is the remainder. */
-const CORES_WEIGHED = 120;
+const CORES_WEIGHED = 60;
 
 /** Cores whose silent faults are found by asking the circuit: the first few, within so many nats of the best. */
 const EXACT_CORES = 16;
@@ -41,7 +41,7 @@ export function posteriorCores(
   const search = new ExplanationSearch(universe, evidence, commonLogWeights, limits);
   const cores = search
     .run()
-    .slice(0, 3 * CORES_WEIGHED)
+    .slice(0, 2 * CORES_WEIGHED)
     .filter((scored) => search.isCore(scored))
     .slice(0, CORES_WEIGHED);
   const best = cores[0]?.score ?? 0;

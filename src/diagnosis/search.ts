@@ -16,14 +16,18 @@ export interface SearchLimits {
   readonly size: number;
 }
 
-export const DEFAULT_LIMITS: SearchLimits = { expansions: 36, width: 8, size: 6 };
+export const DEFAULT_LIMITS: SearchLimits = { expansions: 30, width: 8, size: 6 };
 
 /** The first sets are expanded with exact knowledge of what each reading can hear; later ones with a guess. */
-const EXACT_EXPANSIONS = 10;
+const EXACT_EXPANSIONS = 8;
 /** Log likelihoods further apart than this are different answers: a silent fault moves a reading by a tenth of its spread at most. */
 const SAME_ANSWER = 0.05;
 
-/** Later expansions keep only sets no further than this below the set they grew from (nats). */
+/** A piece this far from what it could say is not explained yet (nats). */
+const MISFIT = 3;
+const NOTHING = new Uint8Array(0);
+/** A grown set is kept only when no further than this below the set it grew from (nats): early and later expansions. */
+const EARLY_REACH = 6.5;
 const LATE_REACH = 3;
 /** How much better than the best so far a piece of evidence may yet be explained (nats). */
 const HOPE = 0.5;
@@ -214,13 +218,31 @@ export class ExplanationSearch {
       exact ? piece.audible(scored.hearings[i].faults) : this.#guide(i, scored.hearings[i].faults),
     );
     const own = this.#evidence.map((_, i) => overCommon(scored.hearings[i].vector, this.#logWeights));
+    const worst = this.#worstExplained(own);
+    const mustHear = worst < 0 ? masks : masks.map((mask, i) => (i === worst ? mask : NOTHING));
     const taken = new Set(scored.set.map((element) => this.#universe.site[element]));
     for (let e = 0; e < this.#elementCount; e++) {
       if (taken.has(this.#universe.site[e])) continue;
-      if (!this.#heard(e, masks)) continue;
+      if (!this.#heard(e, mustHear)) continue;
       const grown = this.#tryAdd(scored, e, masks, own);
       if (grown !== null) this.#withChildren(grown, e);
     }
+  }
+
+  /**
+   * The piece that this set leaves furthest from explained; -1 where all are. Whatever set explains it must hold a fault
+   * that it hears, so only those are added first: every order of adding leads to the same set.
+   */
+  #worstExplained(own: readonly number[]): number {
+    let worst = -1;
+    let most = MISFIT;
+    for (let i = 0; i < own.length; i++) {
+      const misfit = this.#bestOf(i) - own[i];
+      if (misfit <= most) continue;
+      most = misfit;
+      worst = i;
+    }
+    return worst;
   }
 
   /**
@@ -262,6 +284,8 @@ export class ExplanationSearch {
       heardBy.push(i);
       bound += this.#bestOf(i) - own[i];
     }
+    // First what the set explains worst: a fault that does not mend that is given up after one prediction.
+    heardBy.sort((a, b) => this.#bestOf(b) - own[b] - (this.#bestOf(a) - own[a]) || a - b);
     // The common unknown couples readings: a little slack keeps the bound honest.
     const floor = Math.max(this.#best - this.#limits.width - 1, scored.score - this.#reach());
     const hearings = [...scored.hearings];
@@ -289,7 +313,7 @@ export class ExplanationSearch {
 
   /** How far below the set it grew from a new one may fall: later sets are only asked for near equals. */
   #reach(): number {
-    return this.#expanded.size <= EXACT_EXPANSIONS ? Number.POSITIVE_INFINITY : LATE_REACH;
+    return this.#expanded.size <= EXACT_EXPANSIONS ? EARLY_REACH : LATE_REACH;
   }
 
   /**
