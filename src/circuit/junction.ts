@@ -15,7 +15,7 @@ export function thermalVolts(celsius: number): number {
 }
 
 /** Conductance across every junction (the deck sets `gmin` to the same). */
-export const JUNCTION_LEAK_SIEMENS = 1e-15;
+export const JUNCTION_LEAK_SIEMENS = 1e-12;
 
 /** Current in amps at `volts`, without the junction leak. `emissionVolts` is n kT/q. */
 export function junctionAmps(saturationAmps: number, emissionVolts: number, volts: number): number {

@@ -125,7 +125,7 @@ function staged(
 }
 
 const PLAIN = [JUNCTION_LEAK_SIEMENS, 1] as const;
-const GMIN_STAGES = [1e-2, 1e-3, 1e-4, 1e-5, 1e-6, 1e-8, 1e-10, 1e-12].map((gmin) => [gmin, 1] as const);
+const GMIN_STAGES = [1e-2, 1e-3, 1e-4, 1e-5, 1e-6, 1e-8, 1e-10].map((gmin) => [gmin, 1] as const);
 const RAMP_STAGES = Array.from({ length: 20 }, (_, i) => [JUNCTION_LEAK_SIEMENS, (i + 1) / 20] as const);
 
 const RUNGS: readonly Rung[] = ["warm newton", "cold newton", "gmin stepping", "source ramp", "dense newton"];
