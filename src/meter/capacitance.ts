@@ -1,23 +1,36 @@
 /** The farads range: Im(Y) / (2 pi 100 Hz) at zero bias, and OL where the settled ohms are too low to measure it. */
 import { type Admittance, admittance } from "../circuit/alternating.ts";
 import type { Values } from "../circuit/netlist.ts";
+import type { ComplexValues } from "../numeric/sparse-lu-complex.ts";
 import type { ColdCheck, MeterReading, NotSolved } from "./prediction.ts";
 import { type Probing, whyUnsolved } from "./probing.ts";
 import { FARADS_HERTZ, FARADS_LEAST_OHMS } from "./ranges.ts";
 
+/** A reading with what the filter of silent faults needs: net voltages for 1 V at the probes (null: probes on one net). */
+export interface FaradsReading extends MeterReading {
+  readonly perVolt: ComplexValues | null;
+}
+
 /** Reads `check` in farads with these branch values. */
-export function readFarads(probing: Probing, check: ColdCheck, values: Values): MeterReading | NotSolved {
+export function readFarads(probing: Probing, check: ColdCheck, values: Values): FaradsReading | NotSolved {
   const { circuit } = probing;
   const settled = probing.settle({ mode: "ohms", red: check.red, black: check.black }, values);
   if (!settled.solved) return { solved: false, why: whyUnsolved(settled) };
   const { plus, minus } = settled.problem.source;
   const found = admittance(circuit.netlist, settled.problem.frame, values, plus, minus, FARADS_HERTZ);
-  if (plus === minus) return { solved: true, raw: 0, shown: "OL", spread: 0, common: 0 };
+  if (plus === minus) return { solved: true, raw: 0, shown: "OL", spread: 0, common: 0, perVolt: null };
   if (found === null)
     return { solved: false, why: "no solution: the admittance at 100 Hz could not be computed" };
   const raw = found.im / (2 * Math.PI * FARADS_HERTZ);
   const shown = settled.raw < FARADS_LEAST_OHMS ? "OL" : raw;
-  return { solved: true, raw, shown, spread: spreadOf(probing, values, found), common: 0 };
+  return {
+    solved: true,
+    raw,
+    shown,
+    spread: spreadOf(probing, values, found),
+    common: 0,
+    perVolt: found.perVolt,
+  };
 }
 
 /**

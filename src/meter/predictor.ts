@@ -7,6 +7,7 @@ import type { Board } from "../board/board.ts";
 import { type Fault, faultName } from "../board/fault.ts";
 import type { Values } from "../circuit/netlist.ts";
 import { coldCircuit } from "../cold/cold-circuit.ts";
+import type { ComplexValues } from "../numeric/sparse-lu-complex.ts";
 import { readFarads } from "./capacitance.ts";
 import { climbAt } from "./climbing.ts";
 import type {
@@ -20,6 +21,7 @@ import type {
 import { type Probed, Probing, whyUnsolved } from "./probing.ts";
 import type { MeterSettings } from "./settings.ts";
 import { boundAmps, disturbances, mostGain, roughAmps } from "./silent.ts";
+import { faradsBound } from "./silent-farads.ts";
 import { climbingSpread, type Sensitivity, type Spread, sensitivityOf } from "./spread.ts";
 
 /** States kept; each holds the voltages of the nets, about a kilobyte. */
@@ -37,6 +39,8 @@ interface State {
   /** settled circuit behind it; null for farads, climbing readings and failures */
   readonly probed: Probed | null;
   sensitivity: Sensitivity | null;
+  /** farads only: the branch values, and net voltages for 1 V at the probes */
+  readonly alternating: { readonly values: Values; readonly perVolt: ComplexValues } | null;
 }
 
 /** What the meter shows for a settled or climbing circuit, with its spread. */
@@ -120,12 +124,33 @@ class BoardPredictor implements Predictor {
       const bound = boundAmps(found, sensitivity.linearised) * probed.range.ohms * this.#gain;
       if (bound <= allowed) return false;
     }
+    if (state.alternating !== null && this.#silentFarads(check, before, state.alternating, core, candidate))
+      return false;
     const after = this.#state(check, [...core, candidate]).prediction;
     if (!after.solved) return true;
     if (farOver(before, probed) && farOver(after, probed)) return false;
     return before.shown !== after.shown
       ? !same(before, after)
       : Math.abs(after.raw - before.raw) > SILENT_SHARE * before.spread;
+  }
+
+  /** Silent in farads, and in the settled ohms that decide whether farads are shown at all. */
+  #silentFarads(
+    check: ColdCheck,
+    before: MeterReading,
+    { values, perVolt }: NonNullable<State["alternating"]>,
+    core: readonly Fault[],
+    candidate: Fault,
+  ): boolean {
+    if (faradsBound(this.probing.circuit, values, perVolt, candidate) > SILENT_SHARE * before.spread)
+      return false;
+    const settled = this.#settledIn({ mode: "ohms", red: check.red, black: check.black }, core);
+    return !this.#moves(
+      { mode: "ohms", red: check.red, black: check.black },
+      settled.state,
+      settled.core,
+      candidate,
+    );
   }
 
   #sensitivity(check: ColdCheck, state: State, probed: Probed): Sensitivity {
@@ -146,17 +171,21 @@ class BoardPredictor implements Predictor {
 
   #solve(check: ColdCheck, values: Values): State {
     const { probing, meter } = this;
-    if (check.mode === "farads")
-      return { prediction: readFarads(probing, check, values), probed: null, sensitivity: null };
+    const nothing = { probed: null, sensitivity: null, alternating: null };
+    if (check.mode === "farads") {
+      const reading = readFarads(probing, check, values);
+      if (!reading.solved || reading.perVolt === null) return { ...nothing, prediction: reading };
+      const { perVolt, ...prediction } = reading;
+      return { ...nothing, prediction, alternating: { values, perVolt } };
+    }
     if (check.seconds !== undefined) {
       const found = climbAt(probing, check, values, [check.seconds]);
-      return { prediction: predictionOf(probing, check, found)[0], probed: null, sensitivity: null };
+      return { ...nothing, prediction: predictionOf(probing, check, found)[0] };
     }
     const probed = probing.settle(check, values);
-    if (!probed.solved)
-      return { prediction: { solved: false, why: whyUnsolved(probed) }, probed: null, sensitivity: null };
+    if (!probed.solved) return { ...nothing, prediction: { solved: false, why: whyUnsolved(probed) } };
     const spread = sensitivityOf(probing.circuit, check.mode, probed);
-    return { prediction: readingOf(check, meter, probed, spread), probed, sensitivity: null };
+    return { ...nothing, prediction: readingOf(check, meter, probed, spread), probed };
   }
 
   /** Integers for the check and the faults, the faults in rising order. */

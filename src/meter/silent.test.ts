@@ -60,6 +60,30 @@ describe("a fault called silent", () => {
     expect(silent).toBeGreaterThan(0.6 * CHECKS.length * SETS.length * every.length);
   });
 
+  it("does not move a capacitance either", () => {
+    const predictor = makePredictor(board, BARE, DEFAULT_METER);
+    for (const [red, black] of [
+      ["P", "N"],
+      ["V5", "N"],
+      ["VBU", "U"],
+    ]) {
+      const check = { mode: "farads", red, black } as const;
+      const before = predictor.predict(check, []);
+      const heard = predictor.audible(check, [], every);
+      const moved = every.filter((fault, i) => {
+        const after = predictor.predict(check, [fault]);
+        if (heard[i] || !after.solved || !before.solved) return false;
+        return (
+          Math.abs(after.raw - before.raw) > 0.1 * before.spread ||
+          (after.shown === "OL") !== (before.shown === "OL")
+        );
+      });
+      expect(moved.map(faultName)).toEqual([]);
+      expect(heard.filter((one) => one).length).toBeGreaterThan(0);
+      expect(heard.filter((one) => !one).length).toBeGreaterThan(0.5 * every.length);
+    }
+  });
+
   it("changes no prediction when it is added to a set, whatever the order of the set", () => {
     const predictor = makePredictor(board, BARE, DEFAULT_METER);
     const probing = new Probing(coldCircuit(board, BARE), DEFAULT_METER);
