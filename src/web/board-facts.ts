@@ -30,21 +30,6 @@ export function partFacts(board: unknown): readonly PartFact[] {
   });
 }
 
-/** Net names with their labels, and every pin as `REF.pin`, for entering a check while the engine has not answered yet. */
-export function boardPlaces(board: unknown): readonly { readonly place: string; readonly words: string }[] {
-  const nets = Object.entries(record(record(board).nets)).map(([place, net]) => ({
-    place,
-    words: text(record(net).label) || place,
-  }));
-  const pins = Object.entries(record(record(board).parts)).flatMap(([ref, part]) =>
-    Object.keys(record(record(part).pins)).map((pin) => ({
-      place: `${ref}.${pin}`,
-      words: `${pin} of ${ref}`,
-    })),
-  );
-  return [...nets, ...pins];
-}
-
 /** The board with these parts marked as not seen or different: the diagnosis widens there. */
 export function withAssumed(board: unknown, refs: ReadonlySet<string>): unknown {
   const parts = Object.entries(record(record(board).parts)).map(([ref, part]) => [

@@ -33,6 +33,8 @@ export function AtStake({ stake, currency }: StakeProps) {
   );
 }
 
+const BREAKS_SHOWN = 4;
+
 export function PowerForecast({ forecast }: { readonly forecast: NonNullable<CardView["forecast"]> }) {
   return (
     <section className="gate" aria-label="What power would break">
@@ -41,7 +43,7 @@ export function PowerForecast({ forecast }: { readonly forecast: NonNullable<Car
         boards
       </h3>
       <ul>
-        {forecast.breaks.map((part) => (
+        {forecast.breaks.slice(0, BREAKS_SHOWN).map((part) => (
           <li key={part.part}>
             <span>
               <b>{part.part}</b>, because {part.because}
@@ -50,6 +52,9 @@ export function PowerForecast({ forecast }: { readonly forecast: NonNullable<Car
           </li>
         ))}
       </ul>
+      {forecast.breaks.length > BREAKS_SHOWN && (
+        <p className="gate-note">And {forecast.breaks.length - BREAKS_SHOWN} more, each less likely.</p>
+      )}
       <p>{forecast.advice}</p>
     </section>
   );
