@@ -45,6 +45,11 @@ export interface Predictor {
   readonly meter: MeterSettings;
   predict(check: ColdCheck, faults: readonly Fault[]): Prediction;
   /**
+   * Those of `faults` that matter to this reading, together: predict(faults) = predict(those). Two faults that each change
+   * nothing alone but do together are both kept.
+   */
+  matters(check: ColdCheck, faults: readonly Fault[]): readonly Fault[];
+  /**
    * Those of `candidates` that could move this reading when added to `faults` (no false negatives beyond a reading change of
    * a tenth of its spread, to first order: see `meter/silent.ts`). The rest are silent: predict(S+f) = predict(S).
    */

@@ -4,7 +4,7 @@
  */
 import type { BenchState } from "../bench/bench-state.ts";
 import type { Board } from "../board/board.ts";
-import { type Fault, faultName } from "../board/fault.ts";
+import type { Fault } from "../board/fault.ts";
 import type { Values } from "../circuit/netlist.ts";
 import { coldCircuit } from "../cold/cold-circuit.ts";
 import type { ComplexValues } from "../numeric/sparse-lu-complex.ts";
@@ -25,9 +25,9 @@ import { faradsBound } from "./silent-farads.ts";
 import { climbingSpread, type Sensitivity, type Spread, sensitivityOf } from "./spread.ts";
 
 /** States kept; each holds the voltages of the nets, about a kilobyte. */
-const MOST_STATES = 6000;
+const MOST_STATES = 20_000;
 /** A fault whose current could move the probes by less than this is left out of the state (volts). */
-const EXACT_VOLTS = 1e-7;
+const EXACT_VOLTS = 1e-5;
 /** Share of the spread below which a fault is called silent. */
 const SILENT_SHARE = 0.1;
 /** Readings that both show OL are one reading when both are this many spreads and this share above the limit. */
@@ -67,6 +67,7 @@ class BoardPredictor implements Predictor {
   readonly #states = new Map<string, State>();
   readonly #checkIds = new Map<string, number>();
   readonly #faultIds = new Map<string, number>();
+  readonly #effects = new WeakMap<Fault, string>();
 
   constructor(board: Board, bench: BenchState, meter: MeterSettings) {
     this.board = board;
@@ -96,20 +97,23 @@ class BoardPredictor implements Predictor {
         core = faults;
         continue;
       }
-      const loud = faults.filter((fault) => core.includes(fault) || this.#rough(probed, fault) > EXACT_VOLTS);
+      const loud = faults.filter((fault) => core.includes(fault) || this.#loud(check, state, probed, fault));
       if (loud.length === core.length) return { state, core };
       core = loud;
     }
   }
 
-  /** Volts that a fault could move the probes by, at the very most. */
-  #rough(probed: Probed, fault: Fault): number {
+  /** Could the fault set enough current moving, here or with another one, for the probes to notice? */
+  #loud(check: ColdCheck, state: State, probed: Probed, fault: Fault): boolean {
     const { problem, answer, range } = probed;
-    return (
-      roughAmps(disturbances(this.probing.circuit, problem.values, answer.volts, fault)) *
-      range.ohms *
-      this.#gain
-    );
+    const found = disturbances(this.probing.circuit, problem.values, answer.volts, fault);
+    const ohms = range.ohms * this.#gain;
+    if (roughAmps(found) * ohms <= EXACT_VOLTS) return false;
+    return boundAmps(found, this.#sensitivity(check, state, probed).linearised) * ohms > EXACT_VOLTS;
+  }
+
+  matters(check: ColdCheck, faults: readonly Fault[]): readonly Fault[] {
+    return this.#settledIn(check, faults).core;
   }
 
   #moves(check: ColdCheck, state: State, core: readonly Fault[], candidate: Fault): boolean {
@@ -188,11 +192,20 @@ class BoardPredictor implements Predictor {
     return { ...nothing, prediction: readingOf(check, meter, probed, spread), probed };
   }
 
+  /** Faults that do the same to the circuit, as shorts of two capacitors side by side, have the same effect. */
+  #effect(fault: Fault): string {
+    const known = this.#effects.get(fault);
+    if (known !== undefined) return known;
+    const effect = effectOf(this.probing.circuit, fault);
+    this.#effects.set(fault, effect);
+    return effect;
+  }
+
   /** Integers for the check and the faults, the faults in rising order. */
   #key(check: ColdCheck, core: readonly Fault[]): string {
     const checkId = idOf(this.#checkIds, `${check.mode},${check.red},${check.black},${check.seconds ?? ""}`);
     if (core.length === 0) return `${checkId}`;
-    const ids = core.map((fault) => idOf(this.#faultIds, faultName(fault))).sort((a, b) => a - b);
+    const ids = core.map((fault) => idOf(this.#faultIds, this.#effect(fault))).sort((a, b) => a - b);
     return `${checkId}:${ids.join(",")}`;
   }
 }

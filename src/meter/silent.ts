@@ -8,7 +8,7 @@
  * this one, so a tenth of it is used. A transistor may pass on its gain times what reaches its base, so on a board with
  * transistors every bound is multiplied by that. What is not silent by that bound is confirmed by one solve.
  */
-import type { Fault } from "../board/fault.ts";
+import { type Fault, faultName } from "../board/fault.ts";
 import { junctionAmps } from "../circuit/junction.ts";
 import type { Values } from "../circuit/netlist.ts";
 import type { Linearised } from "../circuit/solve.ts";
@@ -136,6 +136,29 @@ function opened(circuit: ColdCircuit, values: Values, volts: Float64Array, site:
 export function mostGain(circuit: ColdCircuit): number {
   return circuit.netlist.bjts.base.length > 0 ? 1 + BJT_MODEL.forwardGain : 1;
 }
+
+/**
+ * What a fault does to the circuit, in a word: two faults with the same word cannot be told apart by any reading of this bench.
+ * A shunt is known by its two nets and its ohms; anything else by the fault's own name.
+ */
+export function effectOf(circuit: ColdCircuit, fault: Fault): string {
+  if (fault.of === "nets") {
+    const [from, to] = fault.nets.map((net) => circuit.netOf(net));
+    return shuntWord(from, to, fault.value ?? FAULT_OHMS.leaky);
+  }
+  const site = siteOf(circuit, fault.part, fault.junction);
+  const { resistors } = circuit.netlist;
+  if (fault.mode === "short" || (fault.mode === "leaky" && !site.leaksInSeries))
+    return shuntWord(
+      resistors.from[site.shunt],
+      resistors.to[site.shunt],
+      fault.value ?? FAULT_OHMS[fault.mode],
+    );
+  return faultName(fault);
+}
+
+const shuntWord = (from: number, to: number, ohms: number): string =>
+  `${Math.min(from, to)}~${Math.max(from, to)}@${ohms}`;
 
 /** The most current in amps that these disturbances can set moving, without looking at what is around them. */
 export function roughAmps(found: readonly Disturbance[]): number {
