@@ -20,7 +20,7 @@ import type {
 } from "./prediction.ts";
 import { type Probed, Probing, whyUnsolved } from "./probing.ts";
 import type { MeterSettings } from "./settings.ts";
-import { boundAmps, disturbances, mostGain, roughAmps } from "./silent.ts";
+import { boundAmps, disturbances, effectOf, mostGain, roughAmps } from "./silent.ts";
 import { faradsBound } from "./silent-farads.ts";
 import { climbingSpread, type Sensitivity, type Spread, sensitivityOf } from "./spread.ts";
 
@@ -83,7 +83,13 @@ class BoardPredictor implements Predictor {
 
   audible(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): boolean[] {
     const { state, core } = this.#settledIn(check, faults);
-    return candidates.map((candidate) => this.#moves(check, state, core, candidate));
+    const asked = new Map<string, boolean>();
+    return candidates.map((candidate) => {
+      const effect = this.#effect(candidate);
+      const known = asked.get(effect) ?? this.#moves(check, state, core, candidate);
+      asked.set(effect, known);
+      return known;
+    });
   }
 
   /** The state of the check with those of `faults` that matter, found by adding what is not silent until nothing is left. */
