@@ -73,7 +73,9 @@ export function coldGroups(timeline: Timeline): ColdGroup[] {
 export class EvidenceMemory {
   readonly #masks = new Map<string, Uint8Array>();
   readonly #vectors = new Map<string, Map<string, Float64Array>>();
+  readonly #mattering = new Map<string, Map<string, readonly number[]>>();
   #vectorCount = 0;
+  static readonly #mostMattering = 20_000;
   static readonly #mostMasks = 20_000;
   static readonly #mostVectors = 300_000;
 
@@ -84,6 +86,17 @@ export class EvidenceMemory {
     const mask = compute();
     this.#masks.set(key, mask);
     return mask;
+  }
+
+  mattering(check: string, faults: string, compute: () => readonly number[]): readonly number[] {
+    const kept = this.#mattering.get(check) ?? new Map<string, readonly number[]>();
+    this.#mattering.set(check, kept);
+    const known = kept.get(faults);
+    if (known !== undefined) return known;
+    if (kept.size >= EvidenceMemory.#mostMattering) kept.clear();
+    const found = compute();
+    kept.set(faults, found);
+    return found;
   }
 
   vector(piece: string, faults: string, compute: () => Float64Array): Float64Array {
@@ -119,6 +132,13 @@ export function coldEvidence(
   notSolved: Set<string>,
 ): Evidence {
   const { check, readings } = group;
+  const mattering = (indexes: readonly number[]): readonly number[] =>
+    indexes.length === 0
+      ? indexes
+      : memory.mattering(group.key, indexes.join(","), () => {
+          const kept = new Set(predictor.matters(check, faultsOf(indexes)));
+          return indexes.filter((index) => kept.has(priors[index].fault));
+        });
   const piece = `${group.key}=${readings.join(",")}`;
   const candidates = priors.map((prior) => prior.fault);
   const faultsOf = (indexes: readonly number[]) => indexes.map((index) => priors[index].fault);
@@ -132,7 +152,8 @@ export function coldEvidence(
       (sum, reading) => sum + slipLogLikelihood(check.mode, reading, predictor.meter),
       0,
     ),
-    logLikelihood(indexes) {
+    logLikelihood(all) {
+      const indexes = mattering(all);
       return memory.vector(piece, indexes.join(","), () => {
         const prediction = predictor.predict(check, faultsOf(indexes));
         if (prediction.solved) return readingLogLikelihood(check.mode, readings, prediction, predictor.meter);
@@ -145,7 +166,8 @@ export function coldEvidence(
       return prediction.solved ? shownWords(check.mode, prediction.shown) : "no answer";
     },
     hears: (indexes, fault) => predictor.audible(check, faultsOf(indexes), [candidates[fault]])[0] === true,
-    audible(indexes) {
+    audible(all) {
+      const indexes = mattering(all);
       return memory.mask(`${group.key}#${indexes.join(",")}`, () =>
         Uint8Array.from(predictor.audible(check, faultsOf(indexes), candidates), (heard) => (heard ? 1 : 0)),
       );

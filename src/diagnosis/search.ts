@@ -19,7 +19,7 @@ export interface SearchLimits {
 export const DEFAULT_LIMITS: SearchLimits = { expansions: 30, width: 8, size: 6 };
 
 /** The first sets are expanded with exact knowledge of what each reading can hear; later ones with a guess. */
-const EXACT_EXPANSIONS = 8;
+const EXACT_EXPANSIONS = 4;
 /** Log likelihoods further apart than this are different answers: a silent fault moves a reading by a tenth of its spread at most. */
 const SAME_ANSWER = 0.05;
 
@@ -40,7 +40,7 @@ function differ(a: number, b: number): boolean {
   return a !== b && !(Math.abs(a - b) <= SAME_ANSWER);
 }
 
-/** How one piece of evidence sees a set: only the faults it can hear, and its answer. */
+/** How one piece of evidence sees a set: the faults present then, and its answer. */
 interface Hearing {
   readonly faults: readonly number[];
   readonly vector: Float64Array;
@@ -288,13 +288,17 @@ export class ExplanationSearch {
     heardBy.sort((a, b) => this.#bestOf(b) - own[b] - (this.#bestOf(a) - own[a]) || a - b);
     // The common unknown couples readings: a little slack keeps the bound honest.
     const floor = Math.max(this.#best - this.#limits.width - 1, scored.score - this.#reach());
-    const hearings = [...scored.hearings];
+    const hearings = scored.hearings.map((hearing, i) =>
+      presentAt(this.#universe, element, this.#evidence[i].logIndex)
+        ? { faults: insertSorted(hearing.faults, fault), vector: hearing.vector }
+        : hearing,
+    );
     for (const i of heardBy) {
       if (bound < floor) {
         this.#rejected.add(key);
         return null;
       }
-      const faults = insertSorted(scored.hearings[i].faults, fault);
+      const { faults } = hearings[i];
       const vector = this.#evidence[i].logLikelihood(faults);
       hearings[i] = { faults, vector };
       const log = overCommon(vector, this.#logWeights);

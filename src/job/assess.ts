@@ -7,7 +7,7 @@ import { foldLog } from "../bench/fold.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import { believe } from "../diagnosis/believe.ts";
-import { AudibleMemory } from "../diagnosis/cold-evidence.ts";
+import { EvidenceMemory } from "../diagnosis/cold-evidence.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import { makePredictor } from "../meter/predictor.ts";
 import type { Proposal } from "../planning/proposal.ts";
@@ -33,7 +33,7 @@ const PREDICTORS_KEPT = 12;
 export class AssessmentSession {
   #for: Pick<Job, "board" | "cause" | "symptom" | "meter"> | null = null;
   #priors: PriorTable | null = null;
-  #memory = new AudibleMemory();
+  #memory = new EvidenceMemory();
   readonly #predictors = new Map<string, Predictor>();
 
   priors(job: Job): PriorTable {
@@ -42,7 +42,7 @@ export class AssessmentSession {
     return this.#priors;
   }
 
-  memory(job: Job): AudibleMemory {
+  memory(job: Job): EvidenceMemory {
     this.#fit(job);
     return this.#memory;
   }
@@ -70,7 +70,7 @@ export class AssessmentSession {
     if (same) return;
     this.#for = { board: job.board, cause: job.cause, symptom: job.symptom, meter: job.meter };
     this.#priors = null;
-    this.#memory = new AudibleMemory();
+    this.#memory = new EvidenceMemory();
     this.#predictors.clear();
   }
 }

@@ -4,7 +4,7 @@
  */
 import type { BenchState } from "../bench/bench-state.ts";
 import type { Board } from "../board/board.ts";
-import type { Fault } from "../board/fault.ts";
+import { type Fault, faultName } from "../board/fault.ts";
 import type { Values } from "../circuit/netlist.ts";
 import { coldCircuit } from "../cold/cold-circuit.ts";
 import type { ComplexValues } from "../numeric/sparse-lu-complex.ts";
@@ -84,7 +84,9 @@ class BoardPredictor implements Predictor {
   audible(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): boolean[] {
     const { state, core } = this.#settledIn(check, faults);
     const asked = new Map<string, boolean>();
+    const present = new Set(faults.map(faultName));
     return candidates.map((candidate) => {
+      if (present.has(faultName(candidate))) return false;
       const effect = this.#effect(candidate);
       const known = asked.get(effect) ?? this.#moves(check, state, core, candidate);
       asked.set(effect, known);

@@ -97,6 +97,7 @@ function ruleMeter(board: Board, bench: BenchState): Predictor {
     bench,
     meter: DEFAULT_METER,
     predict,
+    matters: (_check, faults) => faults,
     audible: (check, faults, candidates) => {
       const before = predict(check, faults).raw;
       const near = new Set([
