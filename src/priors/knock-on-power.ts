@@ -39,6 +39,17 @@ export const POWER_RULES: readonly KnockOnRule[] = [
     ]),
   ),
   rule(
+    "module-takes-its-legs",
+    0.3,
+    "what shorts one leg of a module mostly takes others in the same case",
+    (view) =>
+      view.motorSwitches.flatMap((one) =>
+        view.motorSwitches
+          .filter((other) => other.part === one.part && other.site !== one.site)
+          .map((other) => pair(short(one.fault), short(other.fault))),
+      ),
+  ),
+  rule(
     "short-opens-fuse",
     1.2,
     "a short behind the rectifier opens the line fuse unless a limiter stood in its path",
