@@ -262,18 +262,3 @@ function predictionOf(
 
 /** Makes the predictor of a board on the bench. Compiles the circuit once; throws where the bench names what the board has not. */
 export const makePredictor: MakePredictor = (board, bench, meter) => new BoardPredictor(board, bench, meter);
-
-/** A reading that climbs, at each of `times` (seconds after touching, ascending), capacitors empty at the start. */
-export function predictClimb(
-  board: Board,
-  bench: BenchState,
-  meter: MeterSettings,
-  check: ColdCheck,
-  faults: readonly Fault[],
-  times: readonly number[],
-): readonly Prediction[] {
-  const probing = new Probing(coldCircuit(board, bench), meter);
-  const found = climbAt(probing, check, probing.circuit.withFaults(faults), times);
-  const readings = predictionOf(probing, check, found);
-  return "solved" in found ? times.map(() => readings[0]) : readings;
-}

@@ -1,17 +1,25 @@
 import type { Timeline } from "../bench/timeline.ts";
+import type { Suspect } from "../diagnosis/belief.ts";
 import type { DueStep } from "./make-safe.ts";
 import { lastPower } from "./power-step.ts";
+
+/** A part this probably faulty is seen to before the board goes out; after so many good runs the readings are outvoted. From memory. */
+const ACCUSED = 0.6;
+const MOST_RUNS = 3;
 
 const CURES: ReadonlySet<string> = new Set(["replace", "clean", "resolder"]);
 
 /**
  * Closing a job whose board has run: `repaired` where something was cured, `no-fault` where it ran as it came. A job
- * already closed stays so. Null: the job goes on.
+ * already closed stays so. A board may run with a part that the readings still accuse: it is not handed back like that.
+ * Null: the job goes on.
+ * @param accused - the most probable suspect
  */
-export function closingStep(timeline: Timeline): DueStep | null {
+export function closingStep(timeline: Timeline, accused: Suspect | undefined): DueStep | null {
   const closed = timeline.entries.findLast(({ event }) => event.do === "close");
   if (timeline.closed && closed?.event.do === "close")
     return close(closed.event.verdict, "This job is closed.");
+  if (accused !== undefined && accused.probability >= ACCUSED && runs(timeline) < MOST_RUNS) return null;
   const last = lastPower(timeline);
   if (last === null || timeline.now.powered || last.changed || !last.seen.includes("runs")) return null;
   const cured = timeline.entries.some(({ event }) => CURES.has(event.do));
@@ -24,6 +32,13 @@ export function closingStep(timeline: Timeline): DueStep | null {
         "no-fault",
         "It ran as it came, with nothing replaced: no fault found on this board; look at what it is connected to.",
       );
+}
+
+/** Power-ups at which the board ran. */
+function runs(timeline: Timeline): number {
+  return timeline.entries.filter(
+    ({ event }) => event.do === "power" && [event.observed].flat().includes("runs"),
+  ).length;
 }
 
 function close(

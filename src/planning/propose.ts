@@ -28,7 +28,7 @@ export function propose(
   const { board, timeline, terms } = input;
   const hypotheses = planningHypotheses(belief, absentParts(input));
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
-  const due = closingStep(timeline) ?? makeSafe(input);
+  const due = closingStep(timeline, belief.suspects[0]) ?? makeSafe(input);
   if (due !== null) return dueProposal(input, due, model);
   return decide(input, belief, priors, predictor, hypotheses, model);
 }

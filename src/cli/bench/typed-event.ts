@@ -6,7 +6,8 @@ import { FINDINGS, isColdMode, MEASURE_MODES, OBSERVED } from "../../bench/words
 import type { Action } from "../../planning/proposal.ts";
 import { parseJsonText } from "../../units/json-text.ts";
 import type { Parsed } from "../../units/outcome.ts";
-import { parseTypedReading, parseTypedReadings } from "./typed-reading.ts";
+import { parseReadingText } from "../../units/reading-text.ts";
+import { parseTypedReadings } from "./typed-reading.ts";
 
 /** What every event of this session carries: a fresh id, and the time where `at` does not mean two places. */
 export type Stamp = () => { readonly id: string; readonly at: string };
@@ -78,7 +79,7 @@ function fromWords(line: string, { card, isPart }: Prompt): Parsed<readonly Fiel
       return one({ do: verb, [isPart(first) ? "part" : "stage"]: first });
     case "clip":
     case "unclip": {
-      const ohms = parseTypedReading(third, "ohms");
+      const ohms = parseReadingText(third, "ohms");
       return ohms.ok ? one({ do: verb, at: [first, second], ohms: ohms.value }) : ohms;
     }
     case "power":

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { parseTypedReading, parseTypedReadings } from "./typed-reading.ts";
+import { parseReadingText } from "../../units/reading-text.ts";
+import { parseTypedReadings } from "./typed-reading.ts";
 
 describe("a reading as it is typed", () => {
   it.each([
@@ -27,14 +28,14 @@ describe("a reading as it is typed", () => {
     ["325V", "dcv", 325],
     ["1m", "dcv", 0.001],
   ] as const)("%s in %s mode is %s", (typed, mode, reading) => {
-    const parsed = parseTypedReading(typed, mode);
+    const parsed = parseReadingText(typed, mode);
     expect(parsed).toEqual({ ok: true, value: reading });
     expect(parsed.ok && Object.is(parsed.value, -0)).toBe(false);
   });
 
   it("leaves no dust of binary fractions behind a prefix", () => {
     for (const milli of [1, 47, 330, 470, 523, 999]) {
-      expect(parseTypedReading(`${milli}m`, "diode")).toEqual({
+      expect(parseReadingText(`${milli}m`, "diode")).toEqual({
         ok: true,
         value: Number(`0.${String(milli).padStart(3, "0")}`),
       });
@@ -50,7 +51,7 @@ describe("a reading as it is typed", () => {
     ["22", "farads"],
     ["k", "ohms"],
   ] as const)("%s in %s mode is refused", (typed, mode) => {
-    expect(parseTypedReading(typed, mode).ok).toBe(false);
+    expect(parseReadingText(typed, mode).ok).toBe(false);
   });
 
   it("gives `climbing` to the reading before it, and alone takes it for a value on its way up", () => {

@@ -1,8 +1,9 @@
 /** Four large keys for a gloved thumb, and one field for digits that narrow the answer. */
 import { useId, useState } from "react";
+import type { QuantityWord } from "../../units/quantity.ts";
+import { parseReadingText, type ReadingMode } from "../../units/reading-text.ts";
 import type { ActionView } from "../../wire/bench-view.ts";
 import { field, type Outcome } from "../job-event.ts";
-import { type EntryMode, parseEntry } from "../reading-entry.ts";
 import type { AnswerProps } from "./bench-props.ts";
 
 interface CoarseKey {
@@ -60,8 +61,8 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   temperature: "41",
 };
 
-export function modeOf(action: ActionView): EntryMode {
-  return (field(action, "mode") ?? "ohms") as EntryMode;
+export function modeOf(action: ActionView): ReadingMode {
+  return (field(action, "mode") ?? "ohms") as ReadingMode;
 }
 
 export function ReadingKeys({ card, hands, disabled }: AnswerProps) {
@@ -96,9 +97,9 @@ export function ReadingKeys({ card, hands, disabled }: AnswerProps) {
 }
 
 interface DigitProps {
-  readonly mode: EntryMode;
+  readonly mode: ReadingMode;
   readonly disabled: boolean;
-  onReading(reading: number | "OL" | "beep" | "silent", climbing: boolean): void;
+  onReading(reading: number | QuantityWord, climbing: boolean): void;
 }
 
 /** The field that takes digits. A wrong entry stays, with a line saying what to type instead. */
@@ -109,8 +110,8 @@ export function DigitField({ mode, disabled, onReading }: DigitProps) {
   const id = useId();
   const cold = OF_MODE[mode] !== undefined && mode !== "farads" && mode !== "continuity";
   const submit = () => {
-    const entered = parseEntry(text, mode);
-    if (entered.ok) onReading(entered.reading, still);
+    const entered = parseReadingText(text, mode);
+    if (entered.ok) onReading(entered.value, still);
     else setProblem(entered.problem);
   };
   return (

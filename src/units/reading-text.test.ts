@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { parseEntry } from "./reading-entry.ts";
+import { parseReadingText } from "./reading-text.ts";
 
 describe("what a technician types off the meter", () => {
   it.each([
@@ -22,7 +22,7 @@ describe("what a technician types off the meter", () => {
     ["beep", "continuity", "beep"],
     ["ol", "continuity", "silent"],
   ] as const)("%s in %s is %s", (text, mode, reading) => {
-    expect(parseEntry(text, mode)).toEqual({ ok: true, reading });
+    expect(parseReadingText(text, mode)).toEqual({ ok: true, value: reading });
   });
 
   it.each([
@@ -30,12 +30,12 @@ describe("what a technician types off the meter", () => {
     ["22", "farads", /22u/],
     ["-5", "ohms", /discharge/],
     ["beep", "diode", /digits/],
-    ["1e999", "ohms", /no reading/],
+    ["1e999", "ohms", /too large/],
     ["NaN", "ohms", /no reading/],
     ["", "ohms", /Type what the meter shows/],
     ["hot", "temperature", /no reading/],
   ] as const)("%s in %s is refused with what to type instead", (text, mode, words) => {
-    const entered = parseEntry(text, mode);
+    const entered = parseReadingText(text, mode);
     expect(entered.ok).toBe(false);
     expect(entered.ok ? "" : entered.problem).toMatch(words);
   });
@@ -43,8 +43,8 @@ describe("what a technician types off the meter", () => {
   it("milli, kilo and mega scale the digits and leave no binary dust", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 9999 }), (digits) => {
-        expect(parseEntry(`${digits}k`, "ohms")).toEqual({ ok: true, reading: digits * 1000 });
-        expect(parseEntry(`${digits}m`, "dcv")).toEqual({ ok: true, reading: Number(`${digits}e-3`) });
+        expect(parseReadingText(`${digits}k`, "ohms")).toEqual({ ok: true, value: digits * 1000 });
+        expect(parseReadingText(`${digits}m`, "dcv")).toEqual({ ok: true, value: Number(`${digits}e-3`) });
       }),
       { seed: 7 },
     );
@@ -53,10 +53,10 @@ describe("what a technician types off the meter", () => {
   it("never throws, and never gives a number that is not finite, or a negative zero", () => {
     fc.assert(
       fc.property(fc.string({ maxLength: 12 }), (text) => {
-        const entered = parseEntry(text, "ohms");
-        if (!entered.ok || typeof entered.reading !== "number") return;
-        expect(Number.isFinite(entered.reading)).toBe(true);
-        expect(Object.is(entered.reading, -0)).toBe(false);
+        const entered = parseReadingText(text, "ohms");
+        if (!entered.ok || typeof entered.value !== "number") return;
+        expect(Number.isFinite(entered.value)).toBe(true);
+        expect(Object.is(entered.value, -0)).toBe(false);
       }),
       { seed: 11, numRuns: 500 },
     );
