@@ -74,6 +74,7 @@ export class EvidenceMemory {
   readonly #masks = new Map<string, Uint8Array>();
   readonly #vectors = new Map<string, Map<string, Float64Array>>();
   readonly #mattering = new Map<string, Map<string, readonly number[]>>();
+  readonly #alike = new WeakMap<Predictor, Int32Array>();
   #vectorCount = 0;
   static readonly #mostMattering = 20_000;
   static readonly #mostMasks = 20_000;
@@ -86,6 +87,20 @@ export class EvidenceMemory {
     const mask = compute();
     this.#masks.set(key, mask);
     return mask;
+  }
+
+  /** For each fault of the prior table the first one that does the same to the circuit on this bench. */
+  alike(predictor: Predictor, priors: readonly FaultPrior[]): Int32Array {
+    const known = this.#alike.get(predictor);
+    if (known !== undefined) return known;
+    const first = new Map<string, number>();
+    const alike = Int32Array.from(priors, ({ fault }, index) => {
+      const effect = predictor.effect(fault);
+      if (!first.has(effect)) first.set(effect, index);
+      return first.get(effect) ?? index;
+    });
+    this.#alike.set(predictor, alike);
+    return alike;
   }
 
   mattering(check: string, faults: string, compute: () => readonly number[]): readonly number[] {
@@ -132,12 +147,14 @@ export function coldEvidence(
   notSolved: Set<string>,
 ): Evidence {
   const { check, readings } = group;
+  const alike = memory.alike(predictor, priors);
   const mattering = (indexes: readonly number[]): readonly number[] =>
     indexes.length === 0
       ? indexes
       : memory.mattering(group.key, indexes.join(","), () => {
           const kept = new Set(predictor.matters(check, faultsOf(indexes)));
-          return indexes.filter((index) => kept.has(priors[index].fault));
+          const matter = indexes.filter((index) => kept.has(priors[index].fault));
+          return matter.map((index) => alike[index]).sort((a, b) => a - b);
         });
   const piece = `${group.key}=${readings.join(",")}`;
   const candidates = priors.map((prior) => prior.fault);

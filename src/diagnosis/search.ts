@@ -5,7 +5,7 @@
  * hear the added fault and where an upper bound of its score is worth it. Deterministic: ties break by the set itself.
  */
 import { COMMON_POINTS, type Evidence, overCommon } from "./evidence.ts";
-import { logPrior, presentAt, type Universe } from "./universe.ts";
+import { logPrior, oddsBeside, presentAt, type Universe } from "./universe.ts";
 
 export interface SearchLimits {
   /** sets whose neighbours are looked at */
@@ -33,8 +33,8 @@ const LATE_REACH = 3;
 const HOPE = 0.5;
 /** A piece this much likelier than by a slip alone counts as explained (nats). */
 const EXPLAINED = 2;
-/** What a knock-on may add to a set that is not good enough by itself (nats). */
-const CHILD_GAIN = 5;
+/** Knock-ons at least this strong are tried together with what causes them. */
+const STRONG_KNOCK_ON = 0.05;
 
 function differ(a: number, b: number): boolean {
   return a !== b && !(Math.abs(a - b) <= SAME_ANSWER);
@@ -220,13 +220,21 @@ export class ExplanationSearch {
     const own = this.#evidence.map((_, i) => overCommon(scored.hearings[i].vector, this.#logWeights));
     const worst = this.#worstExplained(own);
     const mustHear = worst < 0 ? masks : masks.map((mask, i) => (i === worst ? mask : NOTHING));
-    const taken = new Set(scored.set.map((element) => this.#universe.site[element]));
+    const odds = oddsBeside(this.#universe, scored.set);
+    const gain = own.reduce((sum, log, i) => sum + Math.max(0, this.#bestOf(i) - log), 0);
+    const floor = this.#floor(scored);
     for (let e = 0; e < this.#elementCount; e++) {
-      if (taken.has(this.#universe.site[e])) continue;
+      if (odds[e] <= 0 || scored.score + Math.log(odds[e]) + gain < floor) continue;
       if (!this.#heard(e, mustHear)) continue;
-      const grown = this.#tryAdd(scored, e, masks, own);
-      if (grown !== null) this.#withChildren(grown, e);
+      this.#tryAdd(scored, e, masks, own);
     }
+    if (exact && worst >= 0 && scored.set.length + 2 <= this.#limits.size) this.#addPairs(scored, worst, own);
+  }
+
+  /** Scores below this are not worth keeping beside what is known, nor as growth of this set. */
+  #floor(scored: ScoredSet): number {
+    // The common unknown couples readings: a little slack keeps the bound honest.
+    return Math.max(this.#best - this.#limits.width - 1, scored.score - this.#reach());
   }
 
   /**
@@ -264,17 +272,10 @@ export class ExplanationSearch {
   }
 
   /** Evaluates the set with one element more, giving up as soon as it cannot come within the width. */
-  #tryAdd(
-    scored: ScoredSet,
-    element: number,
-    masks: readonly Uint8Array[],
-    own: readonly number[],
-  ): ScoredSet | null {
+  #tryAdd(scored: ScoredSet, element: number, masks: readonly Uint8Array[], own: readonly number[]): void {
     const set = insertSorted(scored.set, element);
     const key = set.join(",");
-    if (this.#rejected.has(key)) return null;
-    const known = this.#found.get(key);
-    if (known !== undefined) return known;
+    if (this.#rejected.has(key) || this.#found.has(key)) return;
     const prior = logPrior(this.#universe, set);
     const fault = this.#universe.fault[element];
     const heardBy: number[] = [];
@@ -286,8 +287,7 @@ export class ExplanationSearch {
     }
     // First what the set explains worst: a fault that does not mend that is given up after one prediction.
     heardBy.sort((a, b) => this.#bestOf(b) - own[b] - (this.#bestOf(a) - own[a]) || a - b);
-    // The common unknown couples readings: a little slack keeps the bound honest.
-    const floor = Math.max(this.#best - this.#limits.width - 1, scored.score - this.#reach());
+    const floor = this.#floor(scored);
     const hearings = scored.hearings.map((hearing, i) =>
       presentAt(this.#universe, element, this.#evidence[i].logIndex)
         ? { faults: insertSorted(hearing.faults, fault), vector: hearing.vector }
@@ -296,7 +296,7 @@ export class ExplanationSearch {
     for (const i of heardBy) {
       if (bound < floor) {
         this.#rejected.add(key);
-        return null;
+        return;
       }
       const { faults } = hearings[i];
       const vector = this.#evidence[i].logLikelihood(faults);
@@ -306,13 +306,8 @@ export class ExplanationSearch {
       this.#bestSeen[i] = Math.max(this.#bestSeen[i], log);
     }
     const grown = finish(this.#logWeights, set, prior, hearings);
-    if (grown.score < floor) {
-      this.#rejected.add(key);
-      // Still returned: with what it knocks on beside it, it may yet be the best.
-      return grown;
-    }
-    this.#keep(grown);
-    return grown;
+    if (grown.score < floor) this.#rejected.add(key);
+    else this.#keep(grown);
   }
 
   /** How far below the set it grew from a new one may fall: later sets are only asked for near equals. */
@@ -329,17 +324,27 @@ export class ExplanationSearch {
     return this.#bestSeen[i] > slip + EXPLAINED ? Math.min(best, this.#bestSeen[i] + HOPE) : best;
   }
 
-  #withChildren(grown: ScoredSet, parent: number): void {
-    if (grown.set.length >= this.#limits.size || this.#expanded.size > EXACT_EXPANSIONS) return;
-    if (grown.score < this.#best - this.#limits.width - CHILD_GAIN) return;
-    const strong = this.#universe.knocksOn[parent].filter((edge) => edge.rate >= 0.05);
-    if (strong.length === 0) return;
-    const masks = this.#evidence.map((_, i) => this.#guide(i, grown.hearings[i].faults));
-    const own = this.#evidence.map((_, i) => overCommon(grown.hearings[i].vector, this.#logWeights));
-    const taken = new Set(grown.set.map((element) => this.#universe.site[element]));
-    for (const edge of strong)
-      if (!taken.has(this.#universe.site[edge.to]) && this.#heard(edge.to, masks))
-        this.#tryAdd(grown, edge.to, masks, own);
+  /**
+   * A fault together with what it knocks on, for what the set explains worst: two shorted switches of a leg short the bus,
+   * though each alone moves nothing there.
+   */
+  #addPairs(scored: ScoredSet, worst: number, own: readonly number[]): void {
+    const piece = this.#evidence[worst];
+    const { faults } = scored.hearings[worst];
+    const taken = new Set(scored.set.map((element) => this.#universe.site[element]));
+    for (let parent = 0; parent < this.#elementCount; parent++) {
+      if (taken.has(this.#universe.site[parent]) || !presentAt(this.#universe, parent, piece.logIndex))
+        continue;
+      for (const { to, rate } of this.#universe.knocksOn[parent]) {
+        if (rate < STRONG_KNOCK_ON || taken.has(this.#universe.site[to])) continue;
+        if (!presentAt(this.#universe, to, piece.logIndex)) continue;
+        const pair = [this.#universe.fault[parent], this.#universe.fault[to]];
+        const both = [...faults, ...pair].sort((a, b) => a - b);
+        if (overCommon(piece.logLikelihood(both), this.#logWeights) < own[worst] + MISFIT) continue;
+        const set = insertSorted(insertSorted(scored.set, parent), to);
+        if (!this.#found.has(set.join(","))) this.#keep(this.#score(set));
+      }
+    }
   }
 }
 

@@ -66,6 +66,7 @@ export function switchboard(pulls: readonly (readonly string[])[], rates: readon
       const raw = pulled(check, present.map(faultName)) ? 0 : 0.5;
       return { solved: true, raw, shown: raw, spread: 0.02, common: 0.01 };
     },
+    effect: faultName,
     matters: (check, present) => present.filter((fault) => pulled(check, [faultName(fault)])),
     audible(check, present, candidates) {
       if (pulled(check, present.map(faultName))) return candidates.map(() => false);

@@ -44,6 +44,8 @@ export interface Predictor {
   readonly bench: BenchState;
   readonly meter: MeterSettings;
   predict(check: ColdCheck, faults: readonly Fault[]): Prediction;
+  /** Faults with the same word here do the same to the circuit, as shorts of two capacitors side by side do. */
+  effect(fault: Fault): string;
   /**
    * Those of `faults` that matter to this reading, together: predict(faults) = predict(those). Two faults that each change
    * nothing alone but do together are both kept.

@@ -83,15 +83,14 @@ class BoardPredictor implements Predictor {
 
   audible(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): boolean[] {
     const { state, core } = this.#settledIn(check, faults);
-    const asked = new Map<string, boolean>();
     const present = new Set(faults.map(faultName));
-    return candidates.map((candidate) => {
-      if (present.has(faultName(candidate))) return false;
-      const effect = this.#effect(candidate);
-      const known = asked.get(effect) ?? this.#moves(check, state, core, candidate);
-      asked.set(effect, known);
-      return known;
-    });
+    const asked = new Map<string, boolean>();
+    for (const candidate of candidates) {
+      const effect = this.effect(candidate);
+      if (asked.has(effect) || present.has(faultName(candidate))) continue;
+      asked.set(effect, this.#moves(check, state, core, candidate));
+    }
+    return candidates.map((candidate) => asked.get(this.effect(candidate)) ?? false);
   }
 
   /** The state of the check with those of `faults` that matter, found by adding what is not silent until nothing is left. */
@@ -200,8 +199,7 @@ class BoardPredictor implements Predictor {
     return { ...nothing, prediction: readingOf(check, meter, probed, spread), probed };
   }
 
-  /** Faults that do the same to the circuit, as shorts of two capacitors side by side, have the same effect. */
-  #effect(fault: Fault): string {
+  effect(fault: Fault): string {
     const known = this.#effects.get(fault);
     if (known !== undefined) return known;
     const effect = effectOf(this.probing.circuit, fault);
@@ -213,7 +211,7 @@ class BoardPredictor implements Predictor {
   #key(check: ColdCheck, core: readonly Fault[]): string {
     const checkId = idOf(this.#checkIds, `${check.mode},${check.red},${check.black},${check.seconds ?? ""}`);
     if (core.length === 0) return `${checkId}`;
-    const ids = core.map((fault) => idOf(this.#faultIds, this.#effect(fault))).sort((a, b) => a - b);
+    const ids = core.map((fault) => idOf(this.#faultIds, this.effect(fault))).sort((a, b) => a - b);
     return `${checkId}:${ids.join(",")}`;
   }
 }

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import type { Fault } from "../board/fault.ts";
+import { faultName } from "../board/fault.ts";
 import type { ColdCheck, MeterReading, Predictor } from "../meter/prediction.ts";
 import { DEFAULT_METER } from "../meter/settings.ts";
 import { checkPartition, refine } from "./check-outcomes.ts";
@@ -49,6 +50,7 @@ function tableMeter(healthy: number | "OL", table: Readonly<Record<string, numbe
     bench: { lifted: new Set(), off: new Set(), clips: [], powered: false },
     meter: DEFAULT_METER,
     predict: (_, faults) => reading(shownFor(faults)),
+    effect: faultName,
     matters: (_check, faults) => faults,
     audible: (_, __, candidates) => candidates.map((f) => f.of === "part" && f.part in table),
   };

@@ -169,7 +169,10 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
   // dirt first: it costs nothing and hides the rest; then what is surest for its money
   const worth = ({ name, money, minutes }: (typeof cures)[number]) =>
     (dead.get(name) ?? 0) / (money + minutes * model.perMinute + 1e-6);
-  const ordered = cures.sort((a, b) => worth(b) - worth(a) || (a.name < b.name ? -1 : 1));
+  const likely = cures.filter(({ name }) => (dead.get(name) ?? 0) >= PLANNING_RATES.cureAt);
+  const ordered = (likely.length > 0 ? likely : cures).sort(
+    (a, b) => worth(b) - worth(a) || (a.name < b.name ? -1 : 1),
+  );
   const [first] = ordered;
   const action = cureAction(board, first.name);
   if (action === null) throw new Error(`nothing on this board cures ${first.name}`);

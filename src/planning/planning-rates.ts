@@ -29,6 +29,8 @@ export const PLANNING_RATES = {
   inHandShare: 0.7,
   /** Parts weighed for a lift, a look or a removal. Bound on work. */
   handledParts: 16,
+  /** A cure of a plan's step less probably needed than this waits until the surer ones are done. From memory. */
+  cureAt: 0.1,
   /** Least chance of being faulty at which a part is replaced without first being taken in hand. From memory. */
   replaceAt: 0.5,
 } as const;

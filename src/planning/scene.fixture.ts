@@ -1,3 +1,4 @@
+import { faultName } from "../board/fault.ts";
 /**
  * A bench for the tests of the planner: the small drive, the real priors and the real diagnosis, and a meter whose readings follow a
  * rule that can be worked out by hand: a short between the two nets reads zero, a leak a few tenths, anything else `OL`.
@@ -97,6 +98,7 @@ function ruleMeter(board: Board, bench: BenchState): Predictor {
     bench,
     meter: DEFAULT_METER,
     predict,
+    effect: faultName,
     matters: (_check, faults) => faults,
     audible: (check, faults, candidates) => {
       const before = predict(check, faults).raw;
