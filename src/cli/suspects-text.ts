@@ -1,5 +1,5 @@
+import { faultNameWords } from "../board/fault-words.ts";
 import type { SuspectsAnswer } from "../job/answers.ts";
-import { faultWords } from "../job/words.ts";
 import { percent, table } from "./answer-text.ts";
 
 const PARTS_SHOWN = 12;
@@ -13,14 +13,14 @@ export function suspectsText(answer: SuspectsAnswer): string {
     modes
       .filter((mode) => mode.probability >= 0.001)
       .slice(0, 3)
-      .map((mode) => `${faultWords(mode.fault)} ${percent(mode.probability)}`)
+      .map((mode) => `${faultNameWords(mode.fault)} ${percent(mode.probability)}`)
       .join(", "),
   ]);
   const explanations = answer.explanations
     .slice(0, EXPLANATIONS_SHOWN)
     .map(({ faults, probability }) => [
       percent(probability).padStart(7),
-      faults.length === 0 ? "nothing that the readings need" : faults.map(faultWords).join(", and "),
+      faults.length === 0 ? "nothing that the readings need" : faults.map(faultNameWords).join(", and "),
     ]);
   const left = answer.suspects.length - parts.length;
   const unexplained =

@@ -5,6 +5,7 @@
 import { benchKey } from "../bench/bench-state.ts";
 import type { ColdMode, MeasureEvent, Reading } from "../bench/event.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
+import { isColdMode } from "../bench/words.ts";
 import type { ColdCheck, Predictor } from "../meter/prediction.ts";
 import type { FaultPrior } from "../priors/fault-prior.ts";
 import { formatQuantity } from "../units/quantity.ts";
@@ -21,10 +22,6 @@ export interface ColdGroup {
   readonly entry: TimelineEntry;
   /** check and bench, for caches that outlive one assessment */
   readonly key: string;
-}
-
-export function isColdMode(mode: MeasureEvent["mode"]): mode is ColdMode {
-  return mode === "diode" || mode === "continuity" || mode === "ohms" || mode === "farads";
 }
 
 /** The check a cold `measure` event made; null for a live one. */

@@ -3,8 +3,10 @@
  * costly answers between calls.
  */
 import { type BenchState, benchKey } from "../bench/bench-state.ts";
+import type { JobEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
 import type { Timeline } from "../bench/timeline.ts";
+import { isColdMode } from "../bench/words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import { believe } from "../diagnosis/believe.ts";
 import { EvidenceMemory } from "../diagnosis/cold-evidence.ts";
@@ -26,6 +28,25 @@ export interface Assessment {
   readonly predictor: Predictor;
 }
 
+/** Events that change no belief by themselves: volts that prove a board dead, words, and hands that only free a pin. */
+function speaksOfFaults(event: JobEvent): boolean {
+  switch (event.do) {
+    case "measure":
+      return isColdMode(event.mode);
+    case "note":
+    case "answer":
+    case "overrule":
+    case "clip":
+    case "unclip":
+    case "lift":
+    case "remove":
+    case "unpower":
+      return false;
+    default:
+      return true;
+  }
+}
+
 /** Predictors kept at once: a job visits few states of the bench, and each holds its own cache. */
 const PREDICTORS_KEPT = 12;
 
@@ -34,6 +55,7 @@ export class AssessmentSession {
   #for: Pick<Job, "board" | "cause" | "symptom" | "meter"> | null = null;
   #priors: PriorTable | null = null;
   #memory = new EvidenceMemory();
+  #formed: { readonly key: string; readonly belief: Belief } | null = null;
   readonly #predictors = new Map<string, Predictor>();
 
   priors(job: Job): PriorTable {
@@ -45,6 +67,19 @@ export class AssessmentSession {
   memory(job: Job): EvidenceMemory {
     this.#fit(job);
     return this.#memory;
+  }
+
+  /** The belief, formed anew only where the log holds something new that speaks of faults. */
+  belief(job: Job, timeline: Timeline, form: () => Belief): Belief {
+    this.#fit(job);
+    const key = [
+      job.absent.join(","),
+      ...timeline.entries
+        .filter(({ event }) => speaksOfFaults(event))
+        .map(({ logIndex, event }) => `${logIndex} ${JSON.stringify(event)}`),
+    ].join("\n");
+    if (this.#formed?.key !== key) this.#formed = { key, belief: form() };
+    return this.#formed.belief;
   }
 
   predictor(job: Job, bench: BenchState): Predictor {
@@ -71,6 +106,7 @@ export class AssessmentSession {
     this.#for = { board: job.board, cause: job.cause, symptom: job.symptom, meter: job.meter };
     this.#priors = null;
     this.#memory = new EvidenceMemory();
+    this.#formed = null;
     this.#predictors.clear();
   }
 }
@@ -80,15 +116,17 @@ export function beliefOf(job: Job, session: AssessmentSession): Parsed<Omit<Asse
   const timeline = foldLog(job.board, job.absent, job.log);
   if (!timeline.ok) return timeline;
   const priors = session.priors(job);
-  const belief = believe({
-    board: job.board,
-    timeline: timeline.value,
-    cause: job.cause,
-    priors,
-    absent: job.absent,
-    predictorFor: (bench) => session.predictor(job, bench),
-    memory: session.memory(job),
-  });
+  const belief = session.belief(job, timeline.value, () =>
+    believe({
+      board: job.board,
+      timeline: timeline.value,
+      cause: job.cause,
+      priors,
+      absent: job.absent,
+      predictorFor: (bench) => session.predictor(job, bench),
+      memory: session.memory(job),
+    }),
+  );
   const predictor = session.predictor(job, timeline.value.now);
   return { ok: true, value: { job, timeline: timeline.value, priors, belief, predictor } };
 }

@@ -1,6 +1,8 @@
 /** What the page shows of a job: the assessment in words, as plain data. */
+
 import type { JobEvent, MeasureEvent } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
+import { faultNameWords } from "../board/fault-words.ts";
 import { kindOf } from "../board/kinds.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Reason, Suspect } from "../diagnosis/belief.ts";
@@ -13,7 +15,7 @@ import { namedExplanations } from "./answers.ts";
 import type { Assessment } from "./assess.ts";
 import type { BenchView, CardView, GridView, LogLineView, SuspectView } from "./bench-view-shape.ts";
 import { stageGrids } from "./grids.ts";
-import { actionWords, faultWords, modeWords, placeWords } from "./words.ts";
+import { actionWords, modeWords, placeWords } from "./words.ts";
 
 export function benchView(assessment: Assessment): BenchView {
   const { job, timeline, belief, predictor } = assessment;
@@ -31,7 +33,8 @@ export function benchView(assessment: Assessment): BenchView {
       .map(({ faults, probability }) => ({
         faults,
         probability,
-        words: faults.length === 0 ? "nothing that the readings need" : faults.map(faultWords).join(", and "),
+        words:
+          faults.length === 0 ? "nothing that the readings need" : faults.map(faultNameWords).join(", and "),
       })),
     remainder: belief.remainder,
     healthyProbability: belief.healthyProbability,
@@ -99,7 +102,7 @@ function suspectView(assessment: Assessment, suspect: Suspect): SuspectView {
     modes: suspect.modes
       .filter((mode) => mode.probability >= 0.001)
       .slice(0, 6)
-      .map((mode) => ({ ...mode, words: faultWords(mode.fault) })),
+      .map((mode) => ({ ...mode, words: faultNameWords(mode.fault) })),
     speaksFor: suspect.speaksFor.map(line),
     speaksAgainst: suspect.speaksAgainst.map(line),
     maskedBy: suspect.maskedBy,

@@ -1,6 +1,6 @@
 /** Actions, places and faults in the words a technician uses at the bench. */
 import type { JobEvent, Place } from "../bench/event.ts";
-import type { Board } from "../board/board.ts";
+import type { Board, Part } from "../board/board.ts";
 import { kindOf } from "../board/kinds.ts";
 import type { Action } from "../planning/proposal.ts";
 import { formatQuantity } from "../units/quantity.ts";
@@ -10,13 +10,21 @@ export function placeWords(board: Board, place: Place): string {
   const dot = place.indexOf(".");
   if (dot >= 0 && !board.nets.has(place)) {
     const part = board.parts.get(place.slice(0, dot));
-    return `${place.slice(0, dot)} pin ${place.slice(dot + 1)}${part === undefined ? "" : ` (${kindOf(part.kind).words})`}`;
+    return `${place.slice(0, dot)} pin ${place.slice(dot + 1)}${part === undefined ? "" : ` (${kindOf(part.kind).words}${sizeWords(part)})`}`;
   }
   const point = board.points.find((candidate) => candidate.net === place && candidate.at !== null);
   const where = point?.at ?? firstPin(board, place);
   const label = board.nets.get(place);
   const name = label === null || label === undefined ? place : label;
   return where === null ? name : `${name} (${where})`;
+}
+
+/** What is printed on the part and helps the eye: `, 470 uF`, `, 47 ohm`. */
+function sizeWords(part: Part): string {
+  if (part.value.farads !== undefined) return `, ${formatQuantity(part.value.farads, "F")}`;
+  if (part.kind === "resistor" && part.value.ohms !== undefined)
+    return `, ${formatQuantity(part.value.ohms, "ohm")}`;
+  return "";
 }
 
 function firstPin(board: Board, net: string): string | null {
@@ -116,19 +124,3 @@ export const VERDICT_WORDS: Readonly<Record<string, string>> = {
   "no-fault": "no fault found",
   declined: "declined",
 };
-
-const FAULT_WORDS: Readonly<Record<string, string>> = {
-  short: "shorted",
-  leaky: "leaky",
-  open: "open",
-  drift: "off value",
-};
-
-/** `Q3.ce:short` -> `Q3 ce shorted`; `A~B:leaky` -> `leak between A and B`. */
-export function faultWords(fault: string): string {
-  const colon = fault.lastIndexOf(":");
-  const where = fault.slice(0, colon);
-  const mode = fault.slice(colon + 1).split("@")[0];
-  if (where.includes("~")) return `leak between ${where.split("~").join(" and ")}`;
-  return `${where.replace(".", " ")} ${FAULT_WORDS[mode] ?? mode}`;
-}

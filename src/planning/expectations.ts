@@ -1,5 +1,6 @@
+import { faultWords } from "../board/fault-words.ts";
 import type { Outcome } from "./check-outcomes.ts";
-import { faultWords, orList, percent } from "./faults-in-words.ts";
+import { orList, percent } from "./faults-in-words.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
 import type { Expectation } from "./proposal.ts";
 import { type FindingStep, outcomeProbabilities } from "./steps.ts";

@@ -1,6 +1,7 @@
 import type { Observed } from "../bench/event.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { Fault } from "../board/fault.ts";
+import { faultNameWords } from "../board/fault-words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import { MINUTES } from "../money/minutes.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
@@ -80,7 +81,7 @@ export function powerForecast(
         because:
           because === null
             ? "some parts die at switch-on with nothing else wrong"
-            : `${because.fault} may still be there (${percent(because.probability)})`,
+            : `${faultNameWords(because.fault)} may still be there (${percent(because.probability)})`,
       })),
     advice: lampPassed
       ? "The lamp showed nothing hard: now through the right fuse, motor unplugged where it can be."

@@ -1,4 +1,5 @@
-import { faultWords, orList, percent } from "./faults-in-words.ts";
+import { faultWords } from "../board/fault-words.ts";
+import { orList, percent } from "./faults-in-words.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
 import type { RepairModel } from "./repair-model.ts";
 import { type FindingStep, outcomeProbabilities } from "./steps.ts";

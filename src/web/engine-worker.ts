@@ -3,11 +3,11 @@
 import { foldLog } from "../bench/fold.ts";
 import type { Board } from "../board/board.ts";
 import { faultName } from "../board/fault.ts";
+import { faultNameWords } from "../board/fault-words.ts";
 import { AssessmentSession, assess } from "../job/assess.ts";
 import { benchView } from "../job/bench-view.ts";
 import type { Job } from "../job/job.ts";
 import { parseJob } from "../job/parse-job.ts";
-import { faultWords } from "../job/words.ts";
 import { makePredictor } from "../meter/predictor.ts";
 import { type Asked, answer as practiceAnswer } from "../practice/answer.ts";
 import { faultsAfter, faultsOnArrival, type PracticeJob } from "../practice/hidden-course.ts";
@@ -57,7 +57,7 @@ function hidden(soFar: JobSoFar, seed: number): HiddenFaults {
   const job = jobOf(soFar);
   const hiding = practiceJob(job, seed);
   const left = faultsAfter(hiding, taken(foldLog(job.board, job.absent, job.log)));
-  const words = (fault: string) => ({ fault, words: faultWords(fault) });
+  const words = (fault: string) => ({ fault, words: faultNameWords(fault) });
   return {
     arrived: faultsOnArrival(hiding).map(({ fault }) => words(faultName(fault))),
     left: left.map(({ fault }) => words(faultName(fault))),

@@ -1,9 +1,9 @@
 import type { JobEvent } from "../../bench/event.ts";
 import { undoneEvents } from "../../bench/fold.ts";
+import { faultNameWords } from "../../board/fault-words.ts";
 import { suspectsAnswer } from "../../job/answers.ts";
 import { type Assessment, AssessmentSession, assess } from "../../job/assess.ts";
 import { benchView } from "../../job/bench-view.ts";
-import { faultWords } from "../../job/words.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import type { BenchView } from "../../wire/bench-view.ts";
 import { percent, table } from "../answer-text.ts";
@@ -87,7 +87,7 @@ export class BenchSession {
     const { assessment } = now.value;
     if (what === "reveal") {
       this.#io.out(
-        `The board came in with: ${this.#practice.hidden(assessment).map(faultWords).join(", ")}\n`,
+        `The board came in with: ${this.#practice.hidden(assessment).map(faultNameWords).join(", ")}\n`,
       );
       return DONE;
     }
