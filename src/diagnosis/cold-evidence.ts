@@ -10,7 +10,7 @@ import type { ColdCheck, Predictor } from "../meter/prediction.ts";
 import type { FaultPrior } from "../priors/fault-prior.ts";
 import { formatQuantity } from "../units/quantity.ts";
 import { COMMON_POINTS, type Evidence } from "./evidence.ts";
-import { bestLogLikelihood, readingLogLikelihood, slipLogLikelihood } from "./reading-model.ts";
+import { bestLogLikelihood, onScale, readingLogLikelihood, slipLogLikelihood } from "./reading-model.ts";
 
 /** A reading marked `climbing` is the value this long after touching, capacitors empty before. */
 export const CLIMBING_SECONDS = 2;
@@ -135,6 +135,32 @@ export function shownWords(mode: ColdMode, shown: number | string): string {
   return formatQuantity(shown, mode === "farads" ? "F" : "ohm");
 }
 
+/** Shorts of no more than this are all zero to a diode test: their own spread is not asked for. */
+const DEAD_SHORT_OHMS = 1;
+const NOMINAL_OHMS: Readonly<Record<string, number>> = { short: 0.2, leaky: 1000 };
+
+/**
+ * How far the reading may lie from its prediction because nobody knows the resistance of a short or leak: half the distance
+ * between the predictions one deviation of ln(ohms) below and above, each fault by itself, added as squares.
+ */
+function faultSpread(check: ColdCheck, present: readonly FaultPrior[], predictor: Predictor): number {
+  let square = 0;
+  present.forEach(({ fault, spreadLn }, at) => {
+    const nominal = fault.value ?? NOMINAL_OHMS[fault.mode];
+    if (spreadLn === 0 || nominal === undefined || fault.mode === "drift" || fault.mode === "open") return;
+    if (check.mode === "diode" && nominal <= DEAD_SHORT_OHMS) return;
+    const [low, high] = [-spreadLn, spreadLn].map((step) => {
+      const faults = present.map((prior, other) =>
+        other === at ? { ...fault, value: nominal * Math.exp(step) } : prior.fault,
+      );
+      const prediction = predictor.predict(check, faults);
+      return prediction.solved ? onScale(check.mode, prediction.raw, predictor.meter) : Number.NaN;
+    });
+    if (Number.isFinite(high - low)) square += ((high - low) / 2) ** 2;
+  });
+  return Math.sqrt(square);
+}
+
 /** The evidence of one group. `notSolved` collects predictions that failed: they count as no evidence. */
 export function coldEvidence(
   group: ColdGroup,
@@ -170,7 +196,14 @@ export function coldEvidence(
       const indexes = mattering(all);
       return memory.vector(piece, indexes.join(","), () => {
         const prediction = predictor.predict(check, faultsOf(indexes));
-        if (prediction.solved) return readingLogLikelihood(check.mode, readings, prediction, predictor.meter);
+        if (prediction.solved) {
+          const spread = faultSpread(
+            check,
+            indexes.map((index) => priors[index]),
+            predictor,
+          );
+          return readingLogLikelihood(check.mode, readings, prediction, predictor.meter, spread);
+        }
         notSolved.add(prediction.why);
         return new Float64Array(COMMON_POINTS.length);
       });

@@ -61,12 +61,14 @@ interface Scale {
 /**
  * ln P(readings | prediction) at each point of the common unknown; slips included. Several readings of one check share the
  * tolerance of the parts: repeating a check only averages the digits and makes a slip plain.
+ * @param faultSpread - deviation by the unknown resistance of the faults, on the scale of `onScale`
  */
 export function readingLogLikelihood(
   mode: ColdMode,
   readings: readonly Reading[],
   prediction: MeterReading,
   meter: MeterSettings,
+  faultSpread = 0,
 ): Float64Array {
   const scale = scaleOf(mode, meter);
   const mean = scale.at(prediction.raw);
@@ -78,13 +80,13 @@ export function readingLogLikelihood(
       slipLogLikelihood(mode, reading, meter),
     );
   if (readings.length === 1) {
-    const deviation = Math.hypot(scale.parts(prediction), scale.digits(prediction));
+    const deviation = Math.hypot(scale.parts(prediction), scale.digits(prediction), faultSpread);
     for (let z = 0; z < vector.length; z++)
       vector[z] = log(readings[0], mean + common * COMMON_POINTS[z], deviation);
     return vector;
   }
   const digits = scale.digits(prediction);
-  const parts = scale.parts(prediction);
+  const parts = Math.hypot(scale.parts(prediction), faultSpread);
   for (let z = 0; z < vector.length; z++) {
     const terms = SHARED_GRID.map((step) => {
       let sum = logNormalDensity(step) + Math.log(SHARED_STEP);
@@ -100,6 +102,11 @@ export function readingLogLikelihood(
 /** Grid over the deviation that repeats of one check share, in standard deviations. */
 const SHARED_STEP = 0.2;
 const SHARED_GRID: readonly number[] = Array.from({ length: 33 }, (_, k) => (k - 16) * SHARED_STEP);
+
+/** A quantity on the scale on which its scatter is about normal: volts as they are, ohms and farads by logarithm. */
+export function onScale(mode: ColdMode, quantity: number, meter: MeterSettings): number {
+  return scaleOf(mode, meter).at(quantity);
+}
 
 /** ln of what a slip alone gives, its share included. */
 export function slipLogLikelihood(mode: ColdMode, reading: Reading, meter: MeterSettings): number {

@@ -101,8 +101,9 @@ export function powerEffect(view: CircuitView, fault: Fault): PowerEffect {
   return fault.mode === "open" ? openEffect(view, part, fault) : shortEffect(view, part, fault);
 }
 
-/** A part that is off the board is as open as it can be. */
+/** A part that is off the board is as open as it can be; a motor is no part of the board, and is tried again before it goes out. */
 function absentEffect(view: CircuitView, part: Part): PowerEffect {
+  if (part.kind === "motor") return "none";
   if (part.kind === "bridge") return "feed-open";
   return openEffect(view, part, { of: "part", part: part.ref, junction: "inout", mode: "open", value: null });
 }
