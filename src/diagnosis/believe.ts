@@ -17,7 +17,7 @@ import type { Piece } from "./evidence.ts";
 import { type Core, pieceLogLikelihoods, posteriorCores } from "./posterior.ts";
 import { DEFAULT_LIMITS, type SearchLimits } from "./search.ts";
 import { suspectsOf } from "./suspects.ts";
-import type { Universe } from "./universe.ts";
+import { presentAt, type Universe } from "./universe.ts";
 
 export interface BelieveInput {
   readonly board: Board;
@@ -46,7 +46,7 @@ export function believe(input: BelieveInput): Belief {
   const cores = posteriorCores(universe, evidence, logWeights, input.limits ?? DEFAULT_LIMITS, now);
   const explanations = cores
     .slice(0, EXPLANATIONS_LISTED)
-    .map((core) => explanationOf(core, universe, priors, pieces, logWeights));
+    .map((core) => explanationOf(core, universe, priors, pieces, logWeights, now));
   return {
     priors: priors.faults,
     suspects: suspectsOf({ board, priors, universe, cores, pieces, logWeights, now, absent }),
@@ -98,9 +98,11 @@ function explanationOf(
   priors: PriorTable,
   pieces: readonly Piece[],
   logWeights: Float64Array,
+  now: number,
 ): Explanation {
   const silent = new Float64Array(priors.faults.length);
-  for (let e = 0; e < core.beside.length; e++) silent[universe.fault[e]] += core.beside[e];
+  for (let e = 0; e < core.beside.length; e++)
+    if (presentAt(universe, e, now)) silent[universe.fault[e]] += core.beside[e];
   const likelihoods = pieceLogLikelihoods(core, logWeights);
   const readingLogLikelihood = new Map<number, number>();
   pieces.forEach((piece, i) => {

@@ -129,10 +129,13 @@ function findingProposal(
 }
 
 function committed(given: Case, plan: readonly PlanStep[], weighed: readonly WeighedStep[]): Proposal {
-  const { input, model, housekeeping, powerStep } = given;
+  const { input, model, housekeeping, powerStep, dead } = given;
   const [step] = plan;
   if (step === undefined) return stopProposal(given, weighed);
-  if (step.cures.length > 0) return cureProposal(given, step, weighed);
+  // What is hardly suspected is not cured on the way: power tells whether anything is left at all.
+  const worthCuring = step.cures.some((c) => (dead.get(model.cures[c].name) ?? 0) >= PLANNING_RATES.cureAt);
+  const mayPower = housekeeping !== null || powerStep !== null;
+  if (step.cures.length > 0 && (worthCuring || !mayPower)) return cureProposal(given, step, weighed);
   if (housekeeping !== null) return dueProposal(input, housekeeping, model);
   if (powerStep !== null) return powerProposal(given, powerStep.action, powerStep, weighed);
   // more than a quarter of the belief says that something breaks, and nothing left tells what: not on this bench
