@@ -18,6 +18,7 @@ function beliefAfter(
     board,
     timeline: quietTimeline(log),
     cause: "surge",
+    symptom: "dead",
     priors,
     absent: [],
     predictorFor: () => predictor,

@@ -6,8 +6,9 @@ import type { BenchState } from "../bench/bench-state.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { Predictor } from "../meter/prediction.ts";
-import type { Cause } from "../priors/cause.ts";
+import type { Cause, Symptom } from "../priors/cause.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
+import { bringsIn } from "../priors/symptom-effects.ts";
 import type { Belief, Explanation } from "./belief.ts";
 import { commonLogWeights } from "./calibration.ts";
 import { coldEvidence, coldGroups, type EvidenceMemory } from "./cold-evidence.ts";
@@ -23,6 +24,7 @@ export interface BelieveInput {
   readonly board: Board;
   readonly timeline: Timeline;
   readonly cause: Cause;
+  readonly symptom: Symptom;
   readonly priors: PriorTable;
   /** parts that never came with the board */
   readonly absent: readonly string[];
@@ -43,7 +45,14 @@ export function believe(input: BelieveInput): Belief {
   const logWeights = commonLogWeights(timeline);
   const now = 1 + timeline.entries.reduce((last, entry) => Math.max(last, entry.logIndex), -1);
   const evidence = pieces.map((piece) => piece.evidence);
-  const cores = posteriorCores(universe, evidence, logWeights, input.limits ?? DEFAULT_LIMITS, now);
+  const cores = posteriorCores(
+    universe,
+    evidence,
+    logWeights,
+    input.limits ?? DEFAULT_LIMITS,
+    now,
+    bringsIn(board, input.symptom, priors.faults),
+  );
   const explanations = cores
     .slice(0, EXPLANATIONS_LISTED)
     .map((core) => explanationOf(core, universe, priors, pieces, logWeights, now));

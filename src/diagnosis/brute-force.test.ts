@@ -5,8 +5,9 @@
 import { expect, test } from "vitest";
 import type { JobEvent, MeasureEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
+import type { Fault } from "../board/fault.ts";
 import { parseBoard } from "../board/parse-board.ts";
-import type { MeterReading } from "../meter/prediction.ts";
+import type { ColdCheck, MeterReading } from "../meter/prediction.ts";
 import { makePredictor } from "../meter/predictor.ts";
 import { DEFAULT_METER } from "../meter/settings.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
@@ -98,8 +99,28 @@ function tailKept(x: number): number {
   return kept;
 }
 
+/** Square of how far the unknown resistance of these faults spreads a reading: from one deviation of ln(ohms) either way. */
+function unknownOhmsAgain(check: ColdCheck, set: readonly number[]): number {
+  const at = (volts: number): number =>
+    check.mode === "diode" ? volts : Math.log(Math.max(0, volts) + READING_MODEL.contactOhms);
+  const reading = (faults: readonly Fault[]): number => {
+    const prediction = predictor.predict(check, faults);
+    return prediction.solved ? at(prediction.raw) : Number.NaN;
+  };
+  return set.reduce((sum, index) => {
+    const { fault, spreadLn } = priors.faults[index];
+    if (spreadLn === 0 || (fault.mode !== "short" && fault.mode !== "leaky")) return sum;
+    const ohms = fault.value ?? (fault.mode === "short" ? 0.2 : 1000);
+    if (check.mode === "diode" && ohms <= 1) return sum;
+    const others = set.filter((other) => other !== index).map((other) => priors.faults[other].fault);
+    const far = reading([...others, { ...fault, value: ohms * Math.exp(spreadLn) }]);
+    const near = reading([...others, { ...fault, value: ohms * Math.exp(-spreadLn) }]);
+    return sum + (far - near) ** 2 / 4;
+  }, 0);
+}
+
 /** P(reading | prediction, common unknown z), worked out again from what `reading-model.ts` says of it. */
-function likelihoodAgain(event: MeasureEvent, p: MeterReading, z: number): number {
+function likelihoodAgain(event: MeasureEvent, p: MeterReading, z: number, unknownOhms: number): number {
   const M = READING_MODEL;
   const diode = event.mode === "diode";
   const contact = M.contactOhms;
@@ -107,8 +128,10 @@ function likelihoodAgain(event: MeasureEvent, p: MeterReading, z: number): numbe
   const unit = diode ? 1 : Math.max(0, p.raw) + contact;
   const parts = Math.sqrt(Math.max(0, p.spread ** 2 - p.common ** 2)) / unit;
   const deviation = diode
-    ? Math.sqrt(parts ** 2 + M.diodeVolts ** 2 + (M.diodeShare * p.raw) ** 2)
-    : Math.sqrt(parts ** 2 + M.ohmsModelLn ** 2 + ((0.5 * contact) / unit) ** 2 + M.ohmsShare ** 2);
+    ? Math.sqrt(parts ** 2 + M.diodeVolts ** 2 + (M.diodeShare * p.raw) ** 2 + unknownOhms)
+    : Math.sqrt(
+        parts ** 2 + M.ohmsModelLn ** 2 + ((0.5 * contact) / unit) ** 2 + M.ohmsShare ** 2 + unknownOhms,
+      );
   const mean = at(p.raw) + (p.common / unit) * z;
   const [zero, high] = diode ? [M.diodeZeroVolts, M.diodeHighVolts] : [at(M.ohmsZero), at(M.ohmsHigh)];
   const limit = diode ? 2.0 : at(M.ohmsLimit);
@@ -153,13 +176,17 @@ test(`every set of up to two faults on a board of ${board.parts.size} parts has 
     const seen = groups.map((group) => {
       const prediction = predictor.predict(group.check, faults);
       if (!prediction.solved || group.entry.event.do !== "measure") throw new Error("no prediction");
-      return { event: group.entry.event, prediction };
+      return { event: group.entry.event, prediction, unknownOhms: unknownOhmsAgain(group.check, set) };
     });
     const likelihood = COMMON_POINTS.reduce(
       (sum, z, k) =>
         sum +
         COMMON_WEIGHTS[k] *
-          seen.reduce((product, { event, prediction }) => product * likelihoodAgain(event, prediction, z), 1),
+          seen.reduce(
+            (product, { event, prediction, unknownOhms }) =>
+              product * likelihoodAgain(event, prediction, z, unknownOhms),
+            1,
+          ),
       0,
     );
     const again = priorAgain(priors, set) + Math.log(likelihood);
@@ -182,6 +209,7 @@ test("the search finds for itself the best set that the brute force finds", () =
     board,
     timeline,
     cause: "surge",
+    symptom: "dead",
     priors,
     absent: [],
     predictorFor: (bench) => makePredictor(board, bench, DEFAULT_METER),

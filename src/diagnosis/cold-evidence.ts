@@ -86,13 +86,13 @@ export class EvidenceMemory {
     return mask;
   }
 
-  /** For each fault of the prior table the first one that does the same to the circuit on this bench. */
+  /** For each fault of the prior table the first one that does the same to the circuit on this bench, as uncertainly. */
   alike(predictor: Predictor, priors: readonly FaultPrior[]): Int32Array {
     const known = this.#alike.get(predictor);
     if (known !== undefined) return known;
     const first = new Map<string, number>();
-    const alike = Int32Array.from(priors, ({ fault }, index) => {
-      const effect = predictor.effect(fault);
+    const alike = Int32Array.from(priors, ({ fault, spreadLn }, index) => {
+      const effect = `${predictor.effect(fault)} ${spreadLn}`;
       if (!first.has(effect)) first.set(effect, index);
       return first.get(effect) ?? index;
     });

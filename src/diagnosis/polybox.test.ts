@@ -164,7 +164,14 @@ test("computed (D10-D12): other outputs", () => {
 
 test("the search finds by itself what scoring every set finds", () => {
   const limits = { expansions: 40, width: 12, size: 5 };
-  const cores = posteriorCores(polybox(), [evidenceOf({ F: 10, G: 12 })], LOG_WEIGHTS, limits, 1);
+  const cores = posteriorCores(
+    polybox(),
+    [evidenceOf({ F: 10, G: 12 })],
+    LOG_WEIGHTS,
+    limits,
+    1,
+    new Uint8Array(5).fill(1),
+  );
   const exact = posterior({ F: 10, G: 12 });
   for (const core of cores.slice(0, 6)) {
     const name = core.set.map((part) => PARTS[part]).join("+");

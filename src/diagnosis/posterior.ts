@@ -37,6 +37,7 @@ export function posteriorCores(
   commonLogWeights: Float64Array,
   limits: SearchLimits,
   now: number,
+  bringsIn: Uint8Array,
 ): Core[] {
   const search = new ExplanationSearch(universe, evidence, commonLogWeights, limits);
   const cores = search
@@ -47,7 +48,7 @@ export function posteriorCores(
   const best = cores[0]?.score ?? 0;
   const drafts = cores.map((scored, rank) => {
     const exact = rank < EXACT_CORES && scored.score > best - EXACT_WITHIN;
-    return weighCore(universe, scored, search.audibleElements(scored, exact), now);
+    return weighCore(universe, scored, search.audibleElements(scored, exact), now, bringsIn);
   });
   const total = logSumExp(drafts.map((draft) => draft.logWeight));
   return drafts
@@ -63,27 +64,39 @@ function compareSets(a: readonly number[], b: readonly number[]): number {
 }
 
 interface SilentSums {
-  /** sum over silent sites of ln(1 + odds): all; of arrival and cured since; present now */
+  /**
+   * sums over silent sites of ln(1 + odds), all of them and those present now; and of -ln P(nothing there accounts for the
+   * symptom), all of them and those cured since
+   */
   all: number;
   arrivalCured: number;
   arrival: number;
   now: number;
 }
 
-function weighCore(universe: Universe, scored: ScoredSet, audible: Uint8Array, now: number) {
+function weighCore(
+  universe: Universe,
+  scored: ScoredSet,
+  audible: Uint8Array,
+  now: number,
+  bringsIn: Uint8Array,
+) {
   const odds = oddsBeside(universe, scored.set);
   for (let e = 0; e < odds.length; e++) if (audible[e] === 1) odds[e] = 0;
   const siteOdds = new Float64Array(universe.siteRate.length);
   for (let e = 0; e < odds.length; e++) siteOdds[universe.site[e]] += odds[e];
-  const sums = silentSums(universe, odds, siteOdds, now);
-  const hasArrival = scored.set.some((element) => universe.from[element] < 0);
-  // The symptom speaks of the board as it arrived: without an arrival fault in the core, a silent one must account for it.
+  const accounts = (element: number): boolean =>
+    universe.from[element] < 0 && bringsIn[universe.fault[element]] === 1;
+  const sums = silentSums(universe, odds, siteOdds, now, accounts);
+  const hasArrival = scored.set.some(accounts);
+  // The symptom speaks of the board as it arrived: without a fault in the core that accounts for it, a
+  // silent one must.
   const symptom = hasArrival ? 1 : 1 - Math.exp(-sums.arrival) * (1 - DEAD_THOUGH_HEALTHY);
   const beside = new Float64Array(odds.length);
   for (let e = 0; e < odds.length; e++)
     if (odds[e] > 0) {
       const plain = odds[e] / (1 + siteOdds[universe.site[e]]);
-      beside[e] = universe.from[e] < 0 ? Math.min(1, plain / symptom) : plain;
+      beside[e] = accounts(e) ? Math.min(1, plain / symptom) : plain;
     }
   const presentNow = scored.set.filter((element) => presentAt(universe, element, now));
   const curedMakesDead = hasArrival ? 1 : 1 - Math.exp(-sums.arrivalCured) * (1 - DEAD_THOUGH_HEALTHY);
@@ -97,9 +110,17 @@ function weighCore(universe: Universe, scored: ScoredSet, audible: Uint8Array, n
   };
 }
 
-function silentSums(universe: Universe, odds: Float64Array, siteOdds: Float64Array, now: number): SilentSums {
+function silentSums(
+  universe: Universe,
+  odds: Float64Array,
+  siteOdds: Float64Array,
+  now: number,
+  accounts: (element: number) => boolean,
+): SilentSums {
   const sums: SilentSums = { all: 0, arrivalCured: 0, arrival: 0, now: 0 };
   const done = new Uint8Array(siteOdds.length);
+  const accounting = new Float64Array(siteOdds.length);
+  for (let e = 0; e < odds.length; e++) if (accounts(e)) accounting[universe.site[e]] += odds[e];
   for (let e = 0; e < odds.length; e++) {
     const site = universe.site[e];
     if (odds[e] === 0 || done[site] === 1) continue;
@@ -108,10 +129,9 @@ function silentSums(universe: Universe, odds: Float64Array, siteOdds: Float64Arr
     const present = presentAt(universe, e, now);
     sums.all += log;
     if (present) sums.now += log;
-    if (universe.from[e] < 0) {
-      sums.arrival += log;
-      if (!present) sums.arrivalCured += log;
-    }
+    const without = -Math.log1p(-accounting[site] / (1 + siteOdds[site]));
+    sums.arrival += without;
+    if (!present) sums.arrivalCured += without;
   }
   return sums;
 }

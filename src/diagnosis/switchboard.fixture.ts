@@ -18,10 +18,10 @@ export function switchboard(pulls: readonly (readonly string[])[], rates: readon
   const refs = pulls.map((_, i) => `D${i}`);
   const part = (ref: string): Part => ({
     ref,
-    kind: "diode",
+    kind: "capacitor",
     pins: new Map([
-      ["a", "A"],
-      ["k", "K"],
+      ["plus", "A"],
+      ["minus", "K"],
     ]),
     value: {},
     stage: null,
@@ -39,7 +39,7 @@ export function switchboard(pulls: readonly (readonly string[])[], rates: readon
     zero: "K",
     nets: new Map([["A", null], ["K", null], ...pulls.flat().map((net) => [net, null] as const)]),
     parts: new Map(refs.map((ref) => [ref, part(ref)])),
-    rails: [],
+    rails: [{ name: "A", net: "A", volts: 12, tolerance: 0.05, from: null, against: null }],
     points: [],
   };
   const faults: FaultPrior[] = refs.map((ref, i) => ({

@@ -121,6 +121,7 @@ export function beliefOf(job: Job, session: AssessmentSession): Parsed<Omit<Asse
       board: job.board,
       timeline: timeline.value,
       cause: job.cause,
+      symptom: job.symptom,
       priors,
       absent: job.absent,
       predictorFor: (bench) => session.predictor(job, bench),

@@ -140,6 +140,7 @@ export function scene(
     board,
     timeline,
     cause,
+    symptom: "dead",
     priors,
     absent: [],
     predictorFor: (bench) => ruleMeter(board, bench),

@@ -2,7 +2,8 @@ import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
 import type { Symptom } from "../priors/cause.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
-import { boardEffect, type PowerEffect } from "../priors/power-effects.ts";
+import { boardEffect } from "../priors/power-effects.ts";
+import { SYMPTOM_EFFECTS } from "../priors/symptom-effects.ts";
 import { drawOne, normalDeviate, type Random } from "./seeded-random.ts";
 
 /** A fault hidden in a practice board: the row of the prior table it came from, and its own value. */
@@ -11,23 +12,6 @@ export interface HiddenFault {
   readonly fault: Fault;
 }
 
-/** What a board must do under power to come in with this symptom. */
-const FITS: Readonly<Record<Symptom, readonly PowerEffect[]>> = {
-  dead: [
-    "input-open",
-    "feed-open",
-    "line-short",
-    "bus-short",
-    "supply-short",
-    "supply-dead",
-    "rail-short",
-    "leg-half",
-  ],
-  "trips-supply": ["line-short", "bus-short", "supply-short", "leg-half", "input-open"],
-  "starts-then-stops": ["weak", "bus-leak", "no-run", "rail-short"],
-  "no-output": ["no-run", "leg-half", "rail-short"],
-  other: ["bus-leak", "supply-dead", "rail-short", "leg-half", "no-run", "weak"],
-};
 const MOST_TRIES = 400;
 
 /** The value the fault really has: the level's, spread as the table says, to three digits. */
@@ -116,7 +100,7 @@ export function hideFaults(
       board,
       drawn.map(({ fault }) => fault),
     );
-    if (FITS[symptom].includes(effect)) return drawn;
+    if (SYMPTOM_EFFECTS[symptom].includes(effect)) return drawn;
   }
   return best;
 }
