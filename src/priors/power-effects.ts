@@ -70,7 +70,8 @@ function shortEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffe
   if (view.supplySwitches.some((found) => found.fault === site))
     return ohms < 50 ? "supply-short" : ohms < 2000 ? "supply-dead" : ohms < BUS_LEAK_OHMS ? "weak" : "none";
   if (part.kind === "varistor" || (part.kind === "capacitor" && group === "input"))
-    return ohms < 50 ? "line-short" : "none";
+    // One to earth, or in series with another, carries no line current by itself.
+    return ohms < 50 && netsOf(part).every((net) => view.roles.line.includes(net)) ? "line-short" : "none";
   if (group === "rectifier" && (part.kind === "bridge" || part.kind === "diode"))
     return ohms < 50 ? "bus-short" : "weak";
   if (part.kind === "controller" || part.kind === "ic" || part.kind === "module")
