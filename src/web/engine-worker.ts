@@ -8,7 +8,8 @@ import { AssessmentSession, assess } from "../job/assess.ts";
 import { benchView } from "../job/bench-view.ts";
 import type { Job } from "../job/job.ts";
 import { parseJob } from "../job/parse-job.ts";
-import { makePredictor } from "../meter/predictor.ts";
+import { warmUp } from "../job/warm-up.ts";
+import type { MakePredictor } from "../meter/prediction.ts";
 import { type Asked, answer as practiceAnswer } from "../practice/answer.ts";
 import { faultsAfter, faultsOnArrival, type PracticeJob } from "../practice/hidden-course.ts";
 import type { Parsed } from "../units/outcome.ts";
@@ -48,7 +49,8 @@ function practiceJob(job: Job, seed: number): PracticeJob {
 function practice(soFar: JobSoFar, seed: number, action: Asked): PracticeOutcome {
   const job = jobOf(soFar);
   const timeline = taken(foldLog(job.board, job.absent, job.log));
-  const answered = practiceAnswer(practiceJob(job, seed), timeline, action, makePredictor);
+  const predictorOf: MakePredictor = (_board, bench) => session.predictor(job, bench);
+  const answered = practiceAnswer(practiceJob(job, seed), timeline, action, predictorOf);
   if (!answered.ok) throw new Error(answered.problem);
   return { ...answered.event };
 }
@@ -76,6 +78,18 @@ function answer(request: EngineRequest): unknown {
   }
 }
 
+/** The board whose first cold checks have been worked out ahead. */
+let ahead: Board | null = null;
+
+/** While the first volts are measured, the worker has nothing to do: it prepares the first cold checks. */
+function workAhead(soFar: JobSoFar): void {
+  const job = jobOf(soFar);
+  if (ahead === job.board || soFar.events.some((event) => event.do === "measure" && event.mode !== "dcv"))
+    return;
+  ahead = job.board;
+  warmUp(job, session);
+}
+
 addEventListener("message", (message: MessageEvent<EngineRequest>) => {
   const { askId } = message.data;
   let reply: EngineAnswer;
@@ -85,4 +99,5 @@ addEventListener("message", (message: MessageEvent<EngineRequest>) => {
     reply = { askId, ok: false, problem: problem instanceof Error ? problem.message : String(problem) };
   }
   postMessage(reply);
+  if (message.data.ask === "view" && reply.ok) workAhead(message.data);
 });
