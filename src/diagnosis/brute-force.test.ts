@@ -99,7 +99,7 @@ function tailKept(x: number): number {
   return kept;
 }
 
-/** Square of how far the unknown resistance of these faults spreads a reading: from one deviation of ln(ohms) either way. */
+/** Square of how far the unknown resistance of these faults spreads a reading: by one deviation of ln(ohms). */
 function unknownOhmsAgain(check: ColdCheck, set: readonly number[]): number {
   const at = (volts: number): number =>
     check.mode === "diode" ? volts : Math.log(Math.max(0, volts) + READING_MODEL.contactOhms);
@@ -113,9 +113,8 @@ function unknownOhmsAgain(check: ColdCheck, set: readonly number[]): number {
     const ohms = fault.value ?? (fault.mode === "short" ? 0.2 : 1000);
     if (check.mode === "diode" && ohms <= 1) return sum;
     const others = set.filter((other) => other !== index).map((other) => priors.faults[other].fault);
-    const far = reading([...others, { ...fault, value: ohms * Math.exp(spreadLn) }]);
-    const near = reading([...others, { ...fault, value: ohms * Math.exp(-spreadLn) }]);
-    return sum + (far - near) ** 2 / 4;
+    const higher = reading([...others, { ...fault, value: ohms * Math.exp(spreadLn) }]);
+    return sum + (higher - reading([...others, fault])) ** 2;
   }, 0);
 }
 

@@ -6,7 +6,7 @@ import { benchKey } from "../bench/bench-state.ts";
 import type { ColdMode, MeasureEvent, Reading } from "../bench/event.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import { isColdMode } from "../bench/words.ts";
-import type { ColdCheck, Predictor } from "../meter/prediction.ts";
+import type { ColdCheck, MeterReading, Predictor } from "../meter/prediction.ts";
 import type { FaultPrior } from "../priors/fault-prior.ts";
 import { formatQuantity } from "../units/quantity.ts";
 import { COMMON_POINTS, type Evidence } from "./evidence.ts";
@@ -140,23 +140,26 @@ const DEAD_SHORT_OHMS = 1;
 const NOMINAL_OHMS: Readonly<Record<string, number>> = { short: 0.2, leaky: 1000 };
 
 /**
- * How far the reading may lie from its prediction because nobody knows the resistance of a short or leak: half the distance
- * between the predictions one deviation of ln(ohms) below and above, each fault by itself, added as squares.
+ * How far the reading may lie from its prediction because nobody knows the resistance of a short or leak: where it would lie
+ * one deviation of ln(ohms) higher, each fault by itself, added as squares.
  */
-function faultSpread(check: ColdCheck, present: readonly FaultPrior[], predictor: Predictor): number {
+function faultSpread(
+  check: ColdCheck,
+  present: readonly FaultPrior[],
+  predictor: Predictor,
+  prediction: MeterReading,
+): number {
+  const here = onScale(check.mode, prediction.raw, predictor.meter);
   let square = 0;
   present.forEach(({ fault, spreadLn }, at) => {
     const nominal = fault.value ?? NOMINAL_OHMS[fault.mode];
     if (spreadLn === 0 || nominal === undefined || fault.mode === "drift" || fault.mode === "open") return;
     if (check.mode === "diode" && nominal <= DEAD_SHORT_OHMS) return;
-    const [low, high] = [-spreadLn, spreadLn].map((step) => {
-      const faults = present.map((prior, other) =>
-        other === at ? { ...fault, value: nominal * Math.exp(step) } : prior.fault,
-      );
-      const prediction = predictor.predict(check, faults);
-      return prediction.solved ? onScale(check.mode, prediction.raw, predictor.meter) : Number.NaN;
-    });
-    if (Number.isFinite(high - low)) square += ((high - low) / 2) ** 2;
+    const faults = present.map((prior, other) =>
+      other === at ? { ...fault, value: nominal * Math.exp(spreadLn) } : prior.fault,
+    );
+    const higher = predictor.predict(check, faults);
+    if (higher.solved) square += (onScale(check.mode, higher.raw, predictor.meter) - here) ** 2;
   });
   return Math.sqrt(square);
 }
@@ -197,11 +200,8 @@ export function coldEvidence(
       return memory.vector(piece, indexes.join(","), () => {
         const prediction = predictor.predict(check, faultsOf(indexes));
         if (prediction.solved) {
-          const spread = faultSpread(
-            check,
-            indexes.map((index) => priors[index]),
-            predictor,
-          );
+          const present = indexes.map((index) => priors[index]);
+          const spread = faultSpread(check, present, predictor, prediction);
           return readingLogLikelihood(check.mode, readings, prediction, predictor.meter, spread);
         }
         notSolved.add(prediction.why);

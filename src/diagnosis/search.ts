@@ -36,6 +36,9 @@ const EXPLAINED = 2;
 /** Knock-ons at least this strong are tried together with what causes them. */
 const STRONG_KNOCK_ON = 0.05;
 
+/** What is left after a drop is expanded for its swaps only while so few sets have been. */
+const EARLY_SWAPS = 12;
+
 function differ(a: number, b: number): boolean {
   return a !== b && !(Math.abs(a - b) <= SAME_ANSWER);
 }
@@ -205,7 +208,7 @@ export class ExplanationSearch {
       const key = rest.join(",");
       if (!this.#found.has(key)) this.#keep(this.#score(rest));
       const left = this.#found.get(key);
-      if (left !== undefined && !this.#expanded.has(key)) {
+      if (left !== undefined && !this.#expanded.has(key) && this.#expanded.size <= EARLY_SWAPS) {
         this.#expanded.add(key);
         this.#addOne(left);
       }
