@@ -16,7 +16,7 @@ export interface SearchLimits {
   readonly size: number;
 }
 
-export const DEFAULT_LIMITS: SearchLimits = { expansions: 30, width: 8, size: 6 };
+export const DEFAULT_LIMITS: SearchLimits = { expansions: 18, width: 8, size: 6 };
 
 /** The first sets are expanded with exact knowledge of what each reading can hear; later ones with a guess. */
 const EXACT_EXPANSIONS = 4;
@@ -37,7 +37,7 @@ const EXPLAINED = 2;
 const STRONG_KNOCK_ON = 0.05;
 
 /** What is left after a drop is expanded for its swaps only while so few sets have been. */
-const EARLY_SWAPS = 12;
+const EARLY_SWAPS = 8;
 
 function differ(a: number, b: number): boolean {
   return a !== b && !(Math.abs(a - b) <= SAME_ANSWER);
