@@ -1,51 +1,25 @@
 /** What the page shows, computed in `bench-view.ts` and sent as it is: plain data, structured-clone safe. */
+
 import type { JobEvent } from "../bench/event.ts";
+import type { Proposal } from "../planning/proposal.ts";
 
 export type ActionView = Record<string, unknown> & { readonly do: JobEvent["do"] };
 
-export interface ExpectationView {
-  readonly if: string;
-  readonly low: number | null;
-  readonly high: number | null;
-  readonly unit: string;
-  readonly probability: number;
-  readonly means: string;
-}
-
-export interface CardView {
+/** The proposal in words: what it shares with the planner's own record is taken from there. */
+export interface CardView
+  extends Pick<
+    Proposal,
+    "probesOn" | "minutes" | "money" | "why" | "expect" | "cautions" | "atStake" | "forecast" | "outlook"
+  > {
   readonly action: ActionView;
   /** e.g. "Red on PBUS (C1 plus pin), black on NBUS (C1 minus pin), diode mode" */
   readonly headline: string;
   readonly red: string | null;
   readonly black: string | null;
   readonly mode: string | null;
-  readonly probesOn: "ON THE BOARD" | "ON THE PART IN YOUR HAND" | null;
   readonly row: readonly ActionView[];
-  readonly minutes: number;
-  readonly money: number;
-  readonly why: string;
-  readonly expect: readonly ExpectationView[];
-  readonly cautions: readonly string[];
   /** tell the person to wait for the charge of the check before */
   readonly wait: string | null;
-  readonly atStake: {
-    readonly money: number;
-    readonly risks: readonly {
-      readonly what: string;
-      readonly probability: number;
-      readonly minutesToRuleOut: number | null;
-    }[];
-    readonly priceNote: string | null;
-  } | null;
-  readonly forecast: {
-    readonly anyBreaks: number;
-    readonly breaks: readonly {
-      readonly part: string;
-      readonly probability: number;
-      readonly because: string;
-    }[];
-    readonly advice: string;
-  } | null;
   readonly others: readonly {
     readonly action: ActionView;
     readonly headline: string;
@@ -53,7 +27,6 @@ export interface CardView {
     readonly money: number;
     readonly why: string;
   }[];
-  readonly outlook: { readonly expectedMargin: number; readonly repairProbability: number };
 }
 
 export interface SuspectView {

@@ -1,4 +1,4 @@
-/** The meter, as the job file describes it (CONTRACT: at 25 degC with leads of 0 ohm). */
+/** The meter, as the job file describes it (docs/formats.md: at 25 degC with leads of 0 ohm). */
 export interface MeterSettings {
   readonly diodeOpenVolts: number;
   readonly diodeShortAmps: number;
