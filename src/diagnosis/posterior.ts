@@ -27,7 +27,7 @@ export interface Core {
 const CORES_WEIGHED = 60;
 
 /** Cores whose silent faults are found by asking the circuit: the first few, within so many nats of the best. */
-const EXACT_CORES = 6;
+const EXACT_CORES = 3;
 const EXACT_WITHIN = 4;
 
 /** Searches and weighs. `now` is an index behind the last event of the log. Cores come most probable first and sum to one. */

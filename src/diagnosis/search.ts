@@ -19,7 +19,7 @@ export interface SearchLimits {
 export const DEFAULT_LIMITS: SearchLimits = { expansions: 18, width: 8, size: 6 };
 
 /** The first sets are expanded with exact knowledge of what each reading can hear; later ones with a guess. */
-const EXACT_EXPANSIONS = 4;
+const EXACT_EXPANSIONS = 2;
 /** Log likelihoods further apart than this are different answers: a silent fault moves a reading by a tenth of its spread at most. */
 const SAME_ANSWER = 0.05;
 
@@ -27,6 +27,7 @@ const SAME_ANSWER = 0.05;
 const MISFIT = 3;
 const NOTHING = new Uint8Array(0);
 /** A grown set is kept only when no further than this below the set it grew from (nats): early and later expansions. */
+const EARLY_EXPANSIONS = 4;
 const EARLY_REACH = 6.5;
 const LATE_REACH = 3;
 /** How much better than the best so far a piece of evidence may yet be explained (nats). */
@@ -315,7 +316,7 @@ export class ExplanationSearch {
 
   /** How far below the set it grew from a new one may fall: later sets are only asked for near equals. */
   #reach(): number {
-    return this.#expanded.size <= EXACT_EXPANSIONS ? EARLY_REACH : LATE_REACH;
+    return this.#expanded.size <= EARLY_EXPANSIONS ? EARLY_REACH : LATE_REACH;
   }
 
   /**
