@@ -12,8 +12,9 @@ function beliefAfter(
   pulls: readonly (readonly string[])[],
   rates: readonly number[],
   log: readonly JobEvent[],
+  together: Parameters<typeof switchboard>[2] = null,
 ): Belief {
-  const { board, priors, predictor } = switchboard(pulls, rates);
+  const { board, priors, predictor } = switchboard(pulls, rates, together);
   return believe({
     board,
     timeline: quietTimeline(log),
@@ -74,6 +75,19 @@ test("a reading that contradicts all that can be is called unexplained, whenever
     const log = [...plain.slice(0, at), odd, ...plain.slice(at)];
     expect(beliefAfter([["T1"], ["T2", "T3"]], [0.02, 0.02], log).unexplained).toContain(at);
   }
+});
+
+test("a set is judged by what its faults do together: a reading that two of three shorts would pull down speaks against them", () => {
+  const log = [diode("T1", 0), diode("T2", 0), diode("T3", 0), diode("T4", 0.5)];
+  const pulls = [["T1"], ["T2"], ["T3"]];
+  const rates = [0.1, 0.1, 0.1];
+  const all = (belief: Belief) => belief.explanations.find(({ faults }) => faults.length === 3);
+  const apart = all(beliefAfter(pulls, rates, log))?.readingLogLikelihood.get(3) ?? Number.NaN;
+  const joined =
+    all(beliefAfter(pulls, rates, log, { parts: ["D1", "D2"], net: "T4" }))?.readingLogLikelihood.get(3) ??
+    Number.NaN;
+  expect(apart).toBeGreaterThan(2);
+  expect(joined).toBeLessThan(-4);
 });
 
 test("property: explanations and remainder sum to one, every part is listed, no probability leaves 0..1", () => {

@@ -26,10 +26,10 @@ const SAME_ANSWER = 0.05;
 /** A piece this far from what it could say is not explained yet (nats). */
 const MISFIT = 3;
 const NOTHING = new Uint8Array(0);
-/** A grown set is kept only when no further than this below the set it grew from (nats): early and later expansions. */
-const EARLY_EXPANSIONS = 4;
+/** A grown set is kept only when no further than this below the set it grew from (nats): in the first expansions, and later. */
 const EARLY_REACH = 6.5;
 const LATE_REACH = 3;
+const EARLY_EXPANSIONS = 4;
 /** How much better than the best so far a piece of evidence may yet be explained (nats). */
 const HOPE = 0.5;
 /** A piece this much likelier than by a slip alone counts as explained (nats). */
@@ -162,17 +162,13 @@ export class ExplanationSearch {
   }
 
   /**
-   * The mask of elements (not faults) that some reading could hear beside this set: `exact`, or guessed from what its
-   * members leave audible one by one.
+   * The mask of elements (not faults) that some reading could hear beside this set: `exact`, or guessed (see `#masks`).
    */
   audibleElements(scored: ScoredSet, exact: boolean): Uint8Array {
     const audible = new Uint8Array(this.#elementCount);
-    this.#evidence.forEach((piece, i) => {
-      const mask = exact
-        ? piece.audible(scored.hearings[i].faults)
-        : this.#guide(i, scored.hearings[i].faults);
+    this.#masks(scored, exact).forEach((mask, i) => {
       for (let e = 0; e < this.#elementCount; e++)
-        if (mask[this.#universe.fault[e]] === 1 && presentAt(this.#universe, e, piece.logIndex))
+        if (mask[this.#universe.fault[e]] === 1 && presentAt(this.#universe, e, this.#evidence[i].logIndex))
           audible[e] = 1;
     });
     return audible;
@@ -218,9 +214,7 @@ export class ExplanationSearch {
 
   #addOne(scored: ScoredSet): void {
     const exact = this.#expanded.size <= EXACT_EXPANSIONS;
-    const masks = this.#evidence.map((piece, i) =>
-      exact ? piece.audible(scored.hearings[i].faults) : this.#guide(i, scored.hearings[i].faults),
-    );
+    const masks = this.#masks(scored, exact);
     const own = this.#evidence.map((_, i) => overCommon(scored.hearings[i].vector, this.#logWeights));
     const worst = this.#worstExplained(own);
     const mustHear = worst < 0 ? masks : masks.map((mask, i) => (i === worst ? mask : NOTHING));
@@ -230,7 +224,7 @@ export class ExplanationSearch {
     for (let e = 0; e < this.#elementCount; e++) {
       if (odds[e] <= 0 || scored.score + Math.log(odds[e]) + gain < floor) continue;
       if (!this.#heard(e, mustHear)) continue;
-      this.#tryAdd(scored, e, masks, own);
+      this.#tryAdd(scored, e, masks, own, exact);
     }
     if (exact && worst >= 0 && scored.set.length + 2 <= this.#limits.size) this.#addPairs(scored, worst, own);
   }
@@ -258,13 +252,11 @@ export class ExplanationSearch {
   }
 
   /**
-   * Which faults a reading can hear beside several others, guessed without asking the circuit again: those it hears on a
-   * board with nothing else wrong. It only guides the search; what is tried is always predicted.
+   * For each piece, which faults it can hear beside the set: asked of the circuit, or guessed to be those it hears on a board
+   * with nothing else wrong.
    */
-  #guide(i: number, faults: readonly number[]): Uint8Array {
-    return this.#evidence[i].audible(
-      faults.length <= 1 && this.#expanded.size <= EXACT_EXPANSIONS ? faults : [],
-    );
+  #masks(scored: ScoredSet, exact: boolean): Uint8Array[] {
+    return this.#evidence.map((piece, i) => piece.audible(exact ? scored.hearings[i].faults : []));
   }
 
   #heard(element: number, masks: readonly Uint8Array[]): boolean {
@@ -275,8 +267,17 @@ export class ExplanationSearch {
     return false;
   }
 
-  /** Evaluates the set with one element more, giving up as soon as it cannot come within the width. */
-  #tryAdd(scored: ScoredSet, element: number, masks: readonly Uint8Array[], own: readonly number[]): void {
+  /**
+   * Evaluates the set with one element more, giving up as soon as it cannot come within the width. Where the masks are a
+   * guess, what is good enough is scored once more by every piece: a reading may hear faults together that it hears not alone.
+   */
+  #tryAdd(
+    scored: ScoredSet,
+    element: number,
+    masks: readonly Uint8Array[],
+    own: readonly number[],
+    exact: boolean,
+  ): void {
     const set = insertSorted(scored.set, element);
     const key = set.join(",");
     if (this.#rejected.has(key) || this.#found.has(key)) return;
@@ -309,7 +310,8 @@ export class ExplanationSearch {
       bound += log - this.#bestOf(i);
       this.#bestSeen[i] = Math.max(this.#bestSeen[i], log);
     }
-    const grown = finish(this.#logWeights, set, prior, hearings);
+    const guessed = finish(this.#logWeights, set, prior, hearings);
+    const grown = exact || guessed.score < floor ? guessed : this.#score(set);
     if (grown.score < floor) this.#rejected.add(key);
     else this.#keep(grown);
   }

@@ -13,8 +13,15 @@ import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
 
 const BARE: BenchState = { lifted: new Set(), off: new Set(), clips: [], powered: false };
 
-/** Part `D<i>` shorted pulls to zero every check whose red place is in `pulls[i]`. */
-export function switchboard(pulls: readonly (readonly string[])[], rates: readonly number[]) {
+/**
+ * Part `D<i>` shorted pulls to zero every check whose red place is in `pulls[i]`; all parts of `together` shorted at once
+ * pull its net down too, though each alone leaves it.
+ */
+export function switchboard(
+  pulls: readonly (readonly string[])[],
+  rates: readonly number[],
+  together: { readonly parts: readonly string[]; readonly net: string } | null = null,
+) {
   const refs = pulls.map((_, i) => `D${i}`);
   const part = (ref: string): Part => ({
     ref,
@@ -57,7 +64,10 @@ export function switchboard(pulls: readonly (readonly string[])[], rates: readon
     fittedBad: { new: 0.01, used: 0.1, fittedWrong: 0.02 },
   };
   const pulled = (check: ColdCheck, names: readonly string[]): boolean =>
-    names.some((name) => pulls[refs.indexOf(name.split(":")[0])]?.includes(check.red));
+    names.some((name) => pulls[refs.indexOf(name.split(":")[0])]?.includes(check.red)) ||
+    (together !== null &&
+      check.red === together.net &&
+      together.parts.every((part) => names.includes(`${part}:short`)));
   const predictor: Predictor = {
     board,
     bench: BARE,
@@ -67,10 +77,11 @@ export function switchboard(pulls: readonly (readonly string[])[], rates: readon
       return { solved: true, raw, shown: raw, spread: 0.02, common: 0.01 };
     },
     effect: faultName,
-    matters: (check, present) => present.filter((fault) => pulled(check, [faultName(fault)])),
+    matters: (check, present) =>
+      check.red === together?.net || pulled(check, present.map(faultName)) ? present : [],
     audible(check, present, candidates) {
       if (pulled(check, present.map(faultName))) return candidates.map(() => false);
-      return candidates.map((fault) => pulled(check, [faultName(fault)]));
+      return candidates.map((fault) => pulled(check, [...present, fault].map(faultName)));
     },
   };
   return { board, priors, predictor };
