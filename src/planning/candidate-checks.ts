@@ -116,6 +116,9 @@ function addPart(bench: BenchState, part: Part, add: Add): boolean {
   return true;
 }
 
+/** Below this a hand-held meter shows its own leads (from memory). */
+const LEAST_FARADS = 1e-9;
+
 const OHMIC: ReadonlySet<Part["kind"]> = new Set([
   "fuse",
   "link",
@@ -134,6 +137,9 @@ function modesFor(
   junction: string | null,
 ): { readonly modes: readonly ColdMode[]; readonly bothWays: boolean } {
   if (OHMIC.has(part.kind) || part.kind === "relay") return { modes: ["ohms"], bothWays: false };
+  // Only capacitance tells an open or dried-out capacitor from a good one.
+  if (part.kind === "capacitor" && (part.value.farads ?? 0) >= LEAST_FARADS)
+    return { modes: ["diode", "ohms", "farads"], bothWays: true };
   if (part.kind === "capacitor" || part.kind === "varistor")
     return { modes: ["diode", "ohms"], bothWays: true };
   if (junction === "ge" || junction === "gs") return { modes: ["ohms", "diode"], bothWays: true };

@@ -23,7 +23,7 @@ export function dueProposal(
     why: due.why,
     expect: due.expect,
     others: [],
-    cautions: cautionsFor(due.action),
+    cautions: cautionsFor(due.action, board),
     atStake: null,
     forecast: null,
     probesOn: probesOn(due.action, null),

@@ -1,10 +1,12 @@
 import type { BenchState } from "../bench/bench-state.ts";
+import type { Timeline } from "../bench/timeline.ts";
 import type { Board, Part } from "../board/board.ts";
 import { supplyPin } from "../board/kinds.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import { MINUTES } from "../money/minutes.ts";
 import type { Cause } from "../priors/cause.ts";
 import { findingChances } from "../priors/look-findings.ts";
+import { lastPowerIndex } from "../safety/discharge.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
 import { junctionPins } from "./junction-pins.ts";
@@ -26,6 +28,7 @@ export function handsOnSteps(
   const bench = timeline.now;
   const steps: FindingStep[] = [];
   const looked = new Set(timeline.entries.flatMap(({ event }) => (event.do === "look" ? [event.part] : [])));
+  const freed = freedSincePower(timeline);
   const dead = deadChance(hypotheses);
   const parts = belief.suspects.flatMap(({ part }) => {
     const found = board.parts.get(part);
@@ -34,11 +37,22 @@ export function handsOnSteps(
   for (const part of parts.slice(0, PLANNING_RATES.handledParts)) {
     if (!looked.has(part.ref) && !bench.off.has(part.ref))
       steps.push(lookStep(board, bench, part, cause, hypotheses));
-    if (isLoose(bench, part)) continue;
+    if (isLoose(bench, part) || freed.has(part.ref)) continue;
     const free = freeStep(board, bench, part, hypotheses);
     if (free !== null) steps.push(free);
   }
   return steps;
+}
+
+/** Parts freed, measured and put back since power was last on, and not fitted anew: freeing them again would tell the same. */
+function freedSincePower(timeline: Timeline): ReadonlySet<string> {
+  const freed = new Set<string>();
+  for (const { event } of timeline.entries.slice(lastPowerIndex(timeline) + 1)) {
+    if (event.do === "lift") freed.add(event.place.slice(0, event.place.indexOf(".")));
+    if (event.do === "remove") freed.add(event.part);
+    if (event.do === "replace") freed.delete(event.part);
+  }
+  return freed;
 }
 
 /** Chance that each part (or `NET1~NET2`) must be cured. */

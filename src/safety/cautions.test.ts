@@ -1,5 +1,15 @@
 import { expect, test } from "vitest";
+import { parseBoard } from "../board/parse-board.ts";
+import { smallDrive } from "../board/small-drive.fixture.ts";
 import { cautionsFor } from "./cautions.ts";
+
+const board = (() => {
+  const parsed = parseBoard(smallDrive());
+  if (!parsed.ok) throw new Error(parsed.problem);
+  return parsed.value;
+})();
+
+const said = (action: Parameters<typeof cautionsFor>[0]): string => cautionsFor(action, board).join(" ");
 
 test("every step under mains danger defers to local codes and licensed practice", () => {
   for (const action of [
@@ -8,19 +18,25 @@ test("every step under mains danger defers to local codes and licensed practice"
     { do: "clip" },
     { do: "measure", mode: "dcv" },
   ] as const)
-    expect(cautionsFor(action).join(" ")).toContain("Local codes");
+    expect(said(action)).toContain("Local codes");
 });
 
 test("the lamp's caution says what the lamp does not do", () => {
-  expect(cautionsFor({ do: "power", feed: "lamp" }).join(" ")).toContain("not the energy stored in the bus");
-  expect(cautionsFor({ do: "power", feed: "mains" }).join(" ")).not.toContain("lamp limits");
+  expect(said({ do: "power", feed: "lamp" })).toContain("not the energy stored in the bus");
+  expect(said({ do: "power", feed: "mains" })).not.toContain("lamp limits");
 });
 
 test("an insulation tester is warned of where ohms are measured on a populated board", () => {
-  expect(cautionsFor({ do: "measure", mode: "ohms" }).join(" ")).toContain("No insulation tester");
+  expect(said({ do: "measure", mode: "ohms" })).toContain("No insulation tester");
 });
 
 test("a part is replaced with the warning about pads and insulation; a look needs none", () => {
-  expect(cautionsFor({ do: "replace" })).toHaveLength(4);
-  expect(cautionsFor({ do: "look" })).toEqual([]);
+  expect(said({ do: "replace", part: "Q1" })).toContain("insulation pad");
+  expect(said({ do: "replace", part: "RS1" })).not.toContain("insulation pad");
+  expect(said({ do: "replace", part: "RS1" })).toContain("Pads lift");
+  expect(said({ do: "look" })).toBe("");
+});
+
+test("a board that is handed back counts as charged until it has been proven empty once more", () => {
+  expect(said({ do: "close" })).toContain("prove every capacitor empty once more");
 });

@@ -1,4 +1,5 @@
 import type { Feed, JobEvent, MeasureMode } from "../bench/event.ts";
+import type { Board, PartKind } from "../board/board.ts";
 
 /** One caution: what a careful bench does without thinking, at the step it concerns. */
 interface Caution {
@@ -35,6 +36,12 @@ const CAUTIONS = {
       "The bus can creep back up: if anything was left a while, measure its volts again before touching.",
     source: "dielectric absorption, from memory",
   },
+  stillCharged: {
+    id: "still-charged",
+    words:
+      "What has been powered counts as charged: prove every capacitor empty once more before it is packed or handed over.",
+    source: "common practice",
+  },
   hotIron: {
     id: "hot-iron",
     words: "Hot iron and fumes: eye protection and extraction; gloves for burnt resin.",
@@ -47,8 +54,7 @@ const CAUTIONS = {
   },
   padsLift: {
     id: "pads-lift",
-    words:
-      "Pads lift, most of all on single-sided boards: add fresh solder, preheat, do not pull. A cut-out module does not go back.",
+    words: "Pads lift, most of all on single-sided boards: add fresh solder, preheat, do not pull.",
     source: "from memory",
   },
   insulationBack: {
@@ -91,10 +97,23 @@ interface CautionedAction {
   readonly do: JobEvent["do"];
   readonly mode?: MeasureMode;
   readonly feed?: Feed;
+  /** the part handled, where it is one */
+  readonly part?: string;
 }
 
-/** Actions of the same kind carry the same cautions; a hand inside a mains board always carries the local-codes line. */
-function cautionNames(action: CautionedAction): readonly CautionName[] {
+/** Kinds that sit on a heatsink or come off as many pins (common practice). */
+const ON_A_HEATSINK: ReadonlySet<PartKind> = new Set([
+  "module",
+  "igbt",
+  "mosfet",
+  "bridge",
+  "thyristor",
+  "triac",
+  "regulator",
+]);
+
+/** Actions of the same kind carry the same cautions, but for what only a part on a heatsink needs; a hand inside a mains board always carries the local-codes line. */
+function cautionNames(action: CautionedAction, kind: PartKind | undefined): readonly CautionName[] {
   switch (action.do) {
     case "measure":
       if (action.mode === "dcv" || action.mode === "acv") return ["voltageProof"];
@@ -114,7 +133,11 @@ function cautionNames(action: CautionedAction): readonly CautionName[] {
     case "restore":
       return ["heldSafe", "hotIron", "padsLift"];
     case "replace":
-      return ["heldSafe", "hotIron", "padsLift", "insulationBack"];
+      return kind !== undefined && ON_A_HEATSINK.has(kind)
+        ? ["heldSafe", "hotIron", "padsLift", "insulationBack"]
+        : ["heldSafe", "hotIron", "padsLift"];
+    case "close":
+      return ["stillCharged"];
     case "power":
       if (action.feed === "lamp") return ["powerUp", "isolation", "lampLimit"];
       return action.feed === "bench" ? ["powerUp", "benchPolarity"] : ["powerUp", "isolation"];
@@ -127,8 +150,9 @@ function cautionNames(action: CautionedAction): readonly CautionName[] {
 const UNDER_LAW: ReadonlySet<JobEvent["do"]> = new Set(["power", "unpower", "clip"]);
 
 /** The cautions that belong to one step, in plain words; empty where the step hurts nobody. */
-export function cautionsFor(action: CautionedAction): readonly string[] {
-  const words: string[] = cautionNames(action).map((name) => CAUTIONS[name].words);
+export function cautionsFor(action: CautionedAction, board: Board): readonly string[] {
+  const kind = action.part === undefined ? undefined : board.parts.get(action.part)?.kind;
+  const words: string[] = cautionNames(action, kind).map((name) => CAUTIONS[name].words);
   const voltageProof = action.do === "measure" && (action.mode === "dcv" || action.mode === "acv");
   return UNDER_LAW.has(action.do) || voltageProof ? [...words, LAW] : words;
 }
