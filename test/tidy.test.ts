@@ -101,8 +101,8 @@ const PLANTED: Readonly<Record<string, { path: string; bad: string[]; good: stri
   },
   "nothing of the place where it was written": {
     path: "src/board/planted.ts",
-    bad: ['"/work/x"', "see /root/me", "as the issue says", "registry.example.org"],
-    good: ["../work/x", "this issue", "the route /jobs/1"],
+    bad: ["see /root/me", "see /mnt/me", "as the issue says", "registry.example.org"],
+    good: ["../root/x", "this issue", "the route /jobs/1"],
   },
 };
 

@@ -7,6 +7,7 @@ import type { JobEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
+import { JOINT_SHARE } from "../priors/joint-share.ts";
 import { POWER_HARM } from "../priors/power-harm.ts";
 import { makeUniverse, type Universe } from "./universe.ts";
 
@@ -14,8 +15,6 @@ import { makeUniverse, type Universe } from "./universe.ts";
 export const SPAN_RULES = {
   /** rate at which handling (a pin refitted, a part put back) breaks something in that part */
   handling: 0.005,
-  /** share of the opens of a part that are a joint, which resoldering cures */
-  jointShare: 0.4,
   /** a fault that was there through one power-up has done most of its damage: strength of its knock-ons at the next */
   knockOnAtLaterPower: 0.5,
 } as const;
@@ -63,7 +62,7 @@ export function datedFaults(
       const site = siteNumber(siteNumbers, `${prior.site}#${life.number}`);
       first[index] = draft.fault.length;
       const cured = curedBy(board, timeline, prior.part, prior.fault.mode, from);
-      const share = cured.resolder < life.until ? SPAN_RULES.jointShare : 0;
+      const share = cured.resolder < life.until ? JOINT_SHARE : 0;
       push(draft, index, site, rate * (1 - share), from, Math.min(life.until, cured.clean));
       if (share > 0) push(draft, index, site, rate * share, from, cured.resolder);
     });

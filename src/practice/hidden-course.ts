@@ -4,6 +4,7 @@ import type { Board } from "../board/board.ts";
 import type { Job } from "../job/job.ts";
 import { viewOf } from "../priors/circuit-view.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
+import { JOINT_SHARE } from "../priors/joint-share.ts";
 import { boardEffect } from "../priors/power-effects.ts";
 import { POWER_HARM } from "../priors/power-harm.ts";
 import { outcomeChances } from "../priors/power-outcomes.ts";
@@ -16,9 +17,6 @@ export interface PracticeJob {
   readonly table: PriorTable;
   readonly seed: number;
 }
-
-/** Share of open faults that are a cracked joint, which resoldering cures. `from memory`. */
-const JOINT_SHARE = 0.4;
 
 /** Remembered by the object: a job that plays on asks for its faults at every answer. */
 const arrivals = new WeakMap<PracticeJob, readonly HiddenFault[]>();

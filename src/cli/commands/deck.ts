@@ -1,11 +1,9 @@
 import type { Command } from "commander";
-import { foldLog } from "../../bench/fold.ts";
 import { spiceDeck } from "../../meter/deck.ts";
 import { parseJsonText } from "../../units/json-text.ts";
+import { askedOfJob } from "../asked-of-job.ts";
 import { parseCheck } from "../checks.ts";
-import { parseFaultsOption } from "../faults-option.ts";
 import { DONE, type Finish, type Io, NOT_SOLVED, oneLine, refuse } from "../io.ts";
-import { loadJob } from "../load-job.ts";
 
 interface DeckOptions {
   readonly check: string;
@@ -33,19 +31,14 @@ Example:
 }
 
 function deck(file: string, options: DeckOptions, io: Io): number {
-  const loaded = loadJob(file);
-  if (!loaded.ok) return refuse(io, loaded.problem);
-  const { job } = loaded.value;
-  const timeline = foldLog(job.board, job.absent, job.log);
-  if (!timeline.ok) return refuse(io, `${file}: ${timeline.problem}`);
-  const faults = parseFaultsOption(options.faults, job.board);
-  if (!faults.ok) return refuse(io, faults.problem);
+  const asked = askedOfJob(file, options.faults);
+  if (!asked.ok) return refuse(io, asked.problem);
+  const { job, timeline, bench, faults } = asked.value;
   const content = parseJsonText(options.check, "--check");
   if (!content.ok) return refuse(io, content.problem);
-  const check = parseCheck(content.value, "--check", job, timeline.value);
+  const check = parseCheck(content.value, "--check", job, timeline);
   if (!check.ok) return refuse(io, check.problem);
-  const bench = { ...timeline.value.now, powered: false };
-  const text = spiceDeck(job.board, bench, job.meter, check.value, faults.value);
+  const text = spiceDeck(job.board, bench, job.meter, check.value, faults);
   if (typeof text !== "string") {
     io.err(`--check: no deck: ${oneLine(text.why)}\n`);
     return NOT_SOLVED;

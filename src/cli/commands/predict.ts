@@ -1,12 +1,10 @@
 import type { Command } from "commander";
-import { foldLog } from "../../bench/fold.ts";
 import type { ColdCheck } from "../../meter/prediction.ts";
 import { makePredictor } from "../../meter/predictor.ts";
 import { answerText, table } from "../answer-text.ts";
+import { askedOfJob } from "../asked-of-job.ts";
 import { parseChecks } from "../checks.ts";
-import { parseFaultsOption } from "../faults-option.ts";
 import { DONE, type Finish, type Io, NOT_SOLVED, oneLine, refuse } from "../io.ts";
-import { loadJob } from "../load-job.ts";
 import { readJson } from "../read-file.ts";
 
 interface PredictOptions {
@@ -41,30 +39,25 @@ A check whose solve does not converge is null, with a line on standard error and
 }
 
 function predict(file: string, options: PredictOptions, io: Io): number {
-  const loaded = loadJob(file);
-  if (!loaded.ok) return refuse(io, loaded.problem);
-  const { job } = loaded.value;
-  const timeline = foldLog(job.board, job.absent, job.log);
-  if (!timeline.ok) return refuse(io, `${file}: ${timeline.problem}`);
-  const faults = parseFaultsOption(options.faults, job.board);
-  if (!faults.ok) return refuse(io, faults.problem);
+  const asked = askedOfJob(file, options.faults);
+  if (!asked.ok) return refuse(io, asked.problem);
+  const { job, timeline, bench, faults } = asked.value;
   const content = readJson(options.checks);
   if (!content.ok) return refuse(io, content.problem);
-  const checks = parseChecks(content.value, job, timeline.value);
+  const checks = parseChecks(content.value, job, timeline);
   if (!checks.ok) return refuse(io, `${options.checks}: ${checks.problem}`);
 
-  const bench = { ...timeline.value.now, powered: false };
   const predictor = makePredictor(job.board, bench, job.meter);
   const failures: string[] = [];
   const readings = checks.value.map((check, index) => {
-    const prediction = predictor.predict(check, faults.value);
+    const prediction = predictor.predict(check, faults);
     if (prediction.solved) return prediction.shown;
     failures.push(`${options.checks}: checks[${index}]: no answer: ${prediction.why}`);
     return null;
   });
   io.out(options.json === true ? answerText({ readings }) : readingsText(checks.value, readings));
   for (const failure of failures) io.err(`${oneLine(failure)}\n`);
-  if (timeline.value.now.powered)
+  if (timeline.now.powered)
     io.err("note: the log leaves the board powered; these are its readings unpowered\n");
   return failures.length === 0 ? DONE : NOT_SOLVED;
 }
