@@ -31,7 +31,13 @@ export interface Problem {
 /** The arrays a solve writes over, kept with the frame because making them costs as much as a solve. */
 export interface Workspace {
   readonly matrix: Float64Array;
+  /** what does not change with the voltages: resistors, leaks, meter, capacitors of a step */
+  readonly linear: Float64Array;
+  /** indexes of the resistors that conduct, and how many there are */
+  readonly live: Int32Array;
   readonly leaving: Float64Array;
+  /** one Newton step, in volts per net */
+  readonly change: Float64Array;
   readonly junctionVolts: Float64Array;
   readonly bjtVolts: Float64Array;
 }
@@ -39,7 +45,10 @@ export interface Workspace {
 function newWorkspace({ netlist, frame }: Problem): Workspace {
   return {
     matrix: new Float64Array(frame.plan.entries + 1),
+    linear: new Float64Array(frame.plan.entries + 1),
+    live: new Int32Array(netlist.resistors.from.length),
     leaving: new Float64Array(netlist.nets + 1),
+    change: new Float64Array(netlist.nets + 1),
     junctionVolts: new Float64Array(netlist.junctions.from.length),
     bjtVolts: new Float64Array(2 * netlist.bjts.base.length),
   };
@@ -48,7 +57,7 @@ function newWorkspace({ netlist, frame }: Problem): Workspace {
 const workspaces = new WeakMap<Frame, Workspace>();
 
 /** The workspace of a frame: for one solve at a time. */
-export function workspaceOf(problem: Problem): Workspace {
+function workspaceOf(problem: Problem): Workspace {
   const known = workspaces.get(problem.frame);
   if (known !== undefined) return known;
   const made = newWorkspace(problem);
@@ -61,24 +70,56 @@ export class Equations {
   readonly problem: Problem;
   readonly matrix: Float64Array;
   readonly leaving: Float64Array;
+  readonly change: Float64Array;
   readonly junctionVolts: Float64Array;
   readonly bjtVolts: Float64Array;
   /** was any junction voltage held back in the last `evaluate`? */
   limited = false;
   /** largest conductance stamped: what rounding is measured against */
   readonly mostSiemens: number;
+  readonly #linear: Float64Array;
+  readonly #live: Int32Array;
+  readonly #liveCount: number;
+  #stamped = false;
 
-  /** `workspace` is written over; give none where the matrix is to outlive the next solve. */
-  constructor(problem: Problem, workspace: Workspace = newWorkspace(problem)) {
+  /** Writes over what the last equations of the same frame left: one at a time. */
+  constructor(problem: Problem) {
+    const workspace = workspaceOf(problem);
     this.problem = problem;
     this.matrix = workspace.matrix;
     this.leaving = workspace.leaving;
+    this.change = workspace.change;
     this.junctionVolts = workspace.junctionVolts;
     this.bjtVolts = workspace.bjtVolts;
-    let most = problem.source.siemens;
+    this.#linear = workspace.linear;
+    this.#live = workspace.live;
     const { siemens } = problem.values;
-    for (let i = 0; i < siemens.length; i++) if (siemens[i] > most) most = siemens[i];
+    let most = problem.source.siemens;
+    let count = 0;
+    for (let i = 0; i < siemens.length; i++) {
+      if (siemens[i] === 0) continue;
+      workspace.live[count++] = i;
+      if (siemens[i] > most) most = siemens[i];
+    }
+    this.#liveCount = count;
     this.mostSiemens = most;
+  }
+
+  /** The part of the matrix that every iteration starts from. */
+  #stampLinear(): void {
+    const { netlist, frame, values, source, companions } = this.problem;
+    const linear = this.#linear;
+    this.#stamped = true;
+    linear.fill(0);
+    for (let net = 0; net < netlist.nets; net++) linear[net] = NET_LEAK_SIEMENS;
+    for (let k = 0; k < this.#liveCount; k++)
+      stampPair(linear, frame.resistors, 4 * this.#live[k], values.siemens[this.#live[k]]);
+    for (let i = 0; i < values.extra.length; i++)
+      stampPair(linear, frame.extra, 4 * (i + 1), values.extra[i].siemens);
+    stampPair(linear, frame.extra, 0, source.siemens);
+    if (companions !== null)
+      for (let i = 0; i < companions.siemens.length; i++)
+        stampPair(linear, frame.capacitors, 4 * i, companions.siemens[i]);
   }
 
   /** Takes junction voltages straight from the nets, as a warm start does. */
@@ -96,44 +137,71 @@ export class Equations {
 
   /** Fills `leaving` and `matrix` at `volts`. `gmin` is the conductance across each junction, `ramp` scales the source. */
   evaluate(volts: Float64Array, gmin = JUNCTION_LEAK_SIEMENS, ramp = 1): void {
-    const { netlist, frame, values, source, companions } = this.problem;
-    const { matrix, leaving } = this;
-    matrix.fill(0);
-    leaving.fill(0);
+    const { netlist, companions } = this.problem;
     this.limited = false;
-    for (let net = 0; net < netlist.nets; net++) {
-      matrix[net] = NET_LEAK_SIEMENS;
-      leaving[net] = NET_LEAK_SIEMENS * volts[net];
-    }
-    const { from, to } = netlist.resistors;
-    for (let i = 0; i < from.length; i++) {
-      const siemens = values.siemens[i];
-      if (siemens !== 0)
-        this.#stamp(
-          from[i],
-          to[i],
-          frame.resistors,
-          4 * i,
-          siemens,
-          siemens * this.#across(volts, from[i], to[i]),
-        );
-    }
-    for (let i = 0; i < values.extra.length; i++) {
-      const one = values.extra[i];
-      this.#stamp(
-        one.from,
-        one.to,
-        frame.extra,
-        4 * (i + 1),
-        one.siemens,
-        one.siemens * this.#across(volts, one.from, one.to),
-      );
-    }
-    const meterAmps = source.siemens * this.#across(volts, source.plus, source.minus) - ramp * source.amps;
-    this.#stamp(source.plus, source.minus, frame.extra, 0, source.siemens, meterAmps);
+    if (!this.#stamped) this.#stampLinear();
+    this.matrix.set(this.#linear);
+    this.#linearAmps(volts, ramp);
     this.#junctions(volts, gmin);
     if (netlist.bjts.base.length > 0) this.#bjts(volts, gmin);
-    if (companions !== null) this.#companions(volts, companions);
+    if (companions !== null) this.#companionAmps(volts, companions);
+  }
+
+  /** Fills `leaving` alone at `volts`, no junction held back: infinite where one would pass what no wire does. */
+  amps(volts: Float64Array): void {
+    const { netlist, values, companions } = this.problem;
+    this.#linearAmps(volts, 1);
+    const { from, to, emissionVolts } = netlist.junctions;
+    const { saturation } = values;
+    for (let i = 0; i < from.length; i++) {
+      if (saturation[i] === 0) continue;
+      const here = this.#across(volts, from[i], to[i]);
+      const amps = junctionAmps(saturation[i], emissionVolts[i], here) + JUNCTION_LEAK_SIEMENS * here;
+      this.#leave(from[i], to[i], amps);
+    }
+    const { base, collector, emitter, sign, forwardGain, reverseGain } = netlist.bjts;
+    for (let i = 0; i < base.length; i++) {
+      if (values.bjtSaturation[i] === 0) continue;
+      const amps = (end: number) => {
+        const here = sign[i] * this.#across(volts, base[i], end);
+        const law = junctionAmps(values.bjtSaturation[i], netlist.bjts.emissionVolts, here);
+        return sign[i] * (law + JUNCTION_LEAK_SIEMENS * here);
+      };
+      const iE = amps(emitter[i]);
+      const iC = amps(collector[i]);
+      this.#leave(collector[i], emitter[i], iE - iC - iC / reverseGain);
+      this.#leave(base[i], emitter[i], iE / forwardGain + iC / reverseGain);
+    }
+    if (companions !== null) this.#companionAmps(volts, companions);
+  }
+
+  /**
+   * What leaves each net through everything linear, branch by branch: the sum of a row times the voltages would lose, in the
+   * rounding of a large conductance, the current of a net that floats.
+   */
+  #linearAmps(volts: Float64Array, ramp: number): void {
+    const { netlist, values, source } = this.problem;
+    const { leaving } = this;
+    const ground = netlist.nets;
+    for (let net = 0; net < ground; net++) leaving[net] = NET_LEAK_SIEMENS * volts[net];
+    leaving[ground] = 0;
+    const live = this.#live;
+    const { from, to } = netlist.resistors;
+    const { siemens, extra } = values;
+    for (let k = 0; k < this.#liveCount; k++) {
+      const i = live[k];
+      const a = from[i] < 0 ? ground : from[i];
+      const b = to[i] < 0 ? ground : to[i];
+      const amps = siemens[i] * (volts[a] - volts[b]);
+      leaving[a] += amps;
+      leaving[b] -= amps;
+    }
+    for (let i = 0; i < extra.length; i++) {
+      const one = extra[i];
+      this.#leave(one.from, one.to, one.siemens * this.#across(volts, one.from, one.to));
+    }
+    const meterAmps = source.siemens * this.#across(volts, source.plus, source.minus) - ramp * source.amps;
+    this.#leave(source.plus, source.minus, meterAmps);
   }
 
   #across(volts: Float64Array, from: number, to: number): number {
@@ -141,50 +209,53 @@ export class Equations {
     return volts[from < 0 ? ground : from] - volts[to < 0 ? ground : to];
   }
 
-  #stamp(from: number, to: number, slots: PairSlots, at: number, siemens: number, amps: number): void {
-    const { matrix, leaving } = this;
+  #leave(from: number, to: number, amps: number): void {
     const ground = this.problem.netlist.nets;
-    matrix[slots[at]] += siemens;
-    matrix[slots[at + 1]] += siemens;
-    matrix[slots[at + 2]] -= siemens;
-    matrix[slots[at + 3]] -= siemens;
-    leaving[from < 0 ? ground : from] += amps;
-    leaving[to < 0 ? ground : to] -= amps;
+    this.leaving[from < 0 ? ground : from] += amps;
+    this.leaving[to < 0 ? ground : to] -= amps;
   }
 
-  #companions(volts: Float64Array, companions: Companions): void {
-    const { netlist, frame } = this.problem;
-    const { from, to } = netlist.capacitors;
+  #companionAmps(volts: Float64Array, companions: Companions): void {
+    const { from, to } = this.problem.netlist.capacitors;
     for (let i = 0; i < from.length; i++) {
       const siemens = companions.siemens[i];
       if (siemens === 0) continue;
-      const amps = siemens * this.#across(volts, from[i], to[i]) - companions.amps[i];
-      this.#stamp(from[i], to[i], frame.capacitors, 4 * i, siemens, amps);
+      this.#leave(from[i], to[i], siemens * this.#across(volts, from[i], to[i]) - companions.amps[i]);
     }
   }
 
   #junctions(volts: Float64Array, gmin: number): void {
     const { netlist, frame, values } = this.problem;
+    const { matrix, leaving, junctionVolts } = this;
     const { from, to, emissionVolts } = netlist.junctions;
+    const { saturation: saturations, critical } = values;
+    const slots = frame.junctions;
+    const ground = netlist.nets;
     for (let i = 0; i < from.length; i++) {
-      const saturation = values.saturation[i];
+      const saturation = saturations[i];
       if (saturation === 0) continue;
-      const wanted = this.#across(volts, from[i], to[i]);
-      const held = limitJunction(wanted, this.junctionVolts[i], emissionVolts[i], values.critical[i]);
+      const a = from[i] < 0 ? ground : from[i];
+      const b = to[i] < 0 ? ground : to[i];
+      const emission = emissionVolts[i];
+      const wanted = volts[a] - volts[b];
+      const held = limitJunction(wanted, junctionVolts[i], emission, critical[i]);
       if (Math.abs(held - wanted) > 1e-9) this.limited = true;
-      this.junctionVolts[i] = held;
+      junctionVolts[i] = held;
       let siemens: number;
       let amps: number;
-      if (held >= -3 * emissionVolts[i]) {
+      if (held >= -3 * emission) {
         // The law of `junction.ts` with its exponential taken once: here the time of a solve goes.
-        const grown = saturation * Math.exp(held / emissionVolts[i]);
-        siemens = grown / emissionVolts[i] + gmin;
+        const grown = saturation * Math.exp(held / emission);
+        siemens = grown / emission + gmin;
         amps = grown - saturation + gmin * held;
       } else {
-        siemens = junctionSiemens(saturation, emissionVolts[i], held) + gmin;
-        amps = junctionAmps(saturation, emissionVolts[i], held) + gmin * held;
+        siemens = junctionSiemens(saturation, emission, held) + gmin;
+        amps = junctionAmps(saturation, emission, held) + gmin * held;
       }
-      this.#stamp(from[i], to[i], frame.junctions, 4 * i, siemens, amps + siemens * (wanted - held));
+      amps += siemens * (wanted - held);
+      stampPair(matrix, slots, 4 * i, siemens);
+      leaving[a] += amps;
+      leaving[b] -= amps;
     }
   }
 
@@ -249,4 +320,11 @@ export class Equations {
     }
     return { net, amps };
   }
+}
+
+function stampPair(matrix: Float64Array, slots: PairSlots, at: number, siemens: number): void {
+  matrix[slots[at]] += siemens;
+  matrix[slots[at + 1]] += siemens;
+  matrix[slots[at + 2]] -= siemens;
+  matrix[slots[at + 3]] -= siemens;
 }

@@ -53,13 +53,18 @@ export interface ExtraResistor {
   readonly siemens: number;
 }
 
-export function copyValues(values: Values, extra: readonly ExtraResistor[]): Values {
+/** Values with arrays of their own where they are about to change; what stays is shared. */
+export function ownValues(
+  values: Values,
+  changing: { readonly siemens: boolean; readonly junctions: boolean; readonly farads: boolean },
+  extra: readonly ExtraResistor[],
+): Values {
   return {
-    siemens: values.siemens.slice(),
-    saturation: values.saturation.slice(),
-    critical: values.critical.slice(),
-    farads: values.farads.slice(),
-    bjtSaturation: values.bjtSaturation.slice(),
+    siemens: changing.siemens ? values.siemens.slice() : values.siemens,
+    saturation: changing.junctions ? values.saturation.slice() : values.saturation,
+    critical: changing.junctions ? values.critical.slice() : values.critical,
+    farads: changing.farads ? values.farads.slice() : values.farads,
+    bjtSaturation: changing.junctions ? values.bjtSaturation.slice() : values.bjtSaturation,
     extra,
   };
 }

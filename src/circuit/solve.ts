@@ -3,8 +3,8 @@
  * worked, the answer satisfies the same equations; a solve that fails is a value, never a number.
  */
 import { solveDense } from "../numeric/dense-lu.ts";
-import { factor, solve, solveTransposed } from "../numeric/sparse-lu.ts";
-import { Equations, type Problem, workspaceOf } from "./equations.ts";
+import { factor, solve } from "../numeric/sparse-lu.ts";
+import { Equations, type Problem } from "./equations.ts";
 import { JUNCTION_LEAK_SIEMENS } from "./junction.ts";
 
 export type Rung = "warm newton" | "cold newton" | "gmin stepping" | "source ramp" | "dense newton";
@@ -48,8 +48,9 @@ function tolerance(equations: Equations, volts: Float64Array): number {
   return CURRENT_SHARE * equations.problem.source.amps + ROUNDING * equations.mostSiemens * most + 1e-18;
 }
 
-function step(equations: Equations, dense: boolean, change: Float64Array): boolean {
+function step(equations: Equations, dense: boolean): boolean {
   const { plan } = equations.problem.frame;
+  const { change } = equations;
   for (let i = 0; i < plan.size; i++) change[i] = -equations.leaving[i];
   if (!dense) {
     if (!factor(plan, equations.matrix)) return false;
@@ -86,7 +87,7 @@ function newton(
   ramp: number,
   dense = false,
 ): Attempt {
-  const change = new Float64Array(volts.length);
+  const { change } = equations;
   let moved = 0;
   let patience = 0;
   for (let iteration = 0; iteration <= MOST_ITERATIONS; iteration++) {
@@ -97,7 +98,7 @@ function newton(
       // A floating net may tremble by rounding for ever without any current being wrong.
       if (moved <= STEP_VOLTS || ++patience >= PATIENCE) return { ok: true, iterations: iteration };
     }
-    if (!step(equations, dense, change)) return { ok: false, iterations: iteration };
+    if (!step(equations, dense)) return { ok: false, iterations: iteration };
     moved = 0;
     for (let i = 0; i < volts.length - 1; i++) {
       volts[i] += change[i];
@@ -138,7 +139,7 @@ function climbRung(equations: Equations, volts: Float64Array, rung: Rung): Attem
 
 /** Solves the settled circuit. `warm` is a solution of a similar problem (same nets), or null to start from 0 V. */
 export function solveCircuit(problem: Problem, warm: Float64Array | null): Solved | Unsolved {
-  const equations = new Equations(problem, workspaceOf(problem));
+  const equations = new Equations(problem);
   const size = problem.netlist.nets + 1;
   let iterations = 0;
   let last: Rung = "cold newton";
@@ -159,40 +160,4 @@ export function solveCircuit(problem: Problem, warm: Float64Array | null): Solve
     worstNet: problem.netlist.names[net] ?? "",
     residualAmps: amps,
   };
-}
-
-/** The circuit linearised at a solution: answers how a small current anywhere moves things. */
-export class Linearised {
-  readonly #equations: Equations;
-  readonly #ok: boolean;
-
-  constructor(problem: Problem, volts: Float64Array) {
-    this.#equations = new Equations(problem);
-    this.#equations.adopt(volts);
-    this.#equations.evaluate(volts);
-    this.#ok = factor(problem.frame.plan, this.#equations.matrix);
-  }
-
-  /** How the voltage from `plus` to `minus` moves per amp put into each net (volts per amp; the reference 0). */
-  transfer(plus: number, minus: number): Float64Array {
-    const rhs = this.#pair(plus, minus);
-    if (this.#ok) solveTransposed(this.#equations.problem.frame.plan, this.#equations.matrix, rhs);
-    return rhs;
-  }
-
-  /** Ohms seen between two nets, small signal. */
-  impedance(from: number, to: number): number {
-    const rhs = this.#pair(from, to);
-    if (!this.#ok) return 0;
-    solve(this.#equations.problem.frame.plan, this.#equations.matrix, rhs);
-    const ground = rhs.length - 1;
-    return rhs[from < 0 ? ground : from] - rhs[to < 0 ? ground : to];
-  }
-
-  #pair(plus: number, minus: number): Float64Array {
-    const rhs = new Float64Array(this.#equations.problem.netlist.nets + 1);
-    if (plus >= 0) rhs[plus] += 1;
-    if (minus >= 0) rhs[minus] -= 1;
-    return rhs;
-  }
 }

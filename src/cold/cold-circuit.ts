@@ -9,10 +9,10 @@ import { pinOfPlace } from "../bench/place.ts";
 import type { Board } from "../board/board.ts";
 import { type Fault, faultName, type PartFault } from "../board/fault.ts";
 import {
-  copyValues,
   type ExtraResistor,
   LEAST_OHMS,
   type Netlist,
+  ownValues,
   setSaturation,
   type Values,
 } from "../circuit/netlist.ts";
@@ -66,10 +66,17 @@ export function coldCircuit(board: Board, bench: BenchState): ColdCircuit {
 
 function applyFaults(built: BuiltCircuit, netOf: (place: Place) => number, faults: readonly Fault[]): Values {
   if (faults.length === 0) return built.healthy;
-  const leaks: ExtraResistor[] = [];
+  const leaks: ExtraResistor[] = [...built.healthy.extra];
   const open = new Map<number, Set<"be" | "bc" | "ce">>();
-  const values = copyValues(built.healthy, leaks);
-  leaks.push(...built.healthy.extra);
+  const some = (modes: readonly string[]) =>
+    faults.some((fault) => fault.of === "part" && modes.includes(fault.mode));
+  const opens = some(["open"]);
+  const changing = {
+    siemens: faults.some(({ of }) => of === "part"),
+    junctions: opens,
+    farads: opens || some(["drift"]),
+  };
+  const values = ownValues(built.healthy, changing, leaks);
   for (const fault of faults) {
     if (fault.of === "nets") {
       const siemens = 1 / Math.max(fault.value ?? FAULT_OHMS.leaky, LEAST_OHMS);

@@ -6,7 +6,7 @@
 import { logSumExp } from "../numeric/log-space.ts";
 import { type Evidence, overCommon } from "./evidence.ts";
 import { ExplanationSearch, type ScoredSet, type SearchLimits } from "./search.ts";
-import { oddsBeside, presentAt, type Universe } from "./universe.ts";
+import { explainingOdds, oddsBeside, presentAt, type Universe } from "./universe.ts";
 
 /** Chance that a board with nothing wrong is brought in as dead (a fault elsewhere in the unit; from memory). */
 export const DEAD_THOUGH_HEALTHY = 0.02;
@@ -82,22 +82,36 @@ function weighCore(
   bringsIn: Uint8Array,
 ) {
   const odds = oddsBeside(universe, scored.set);
-  for (let e = 0; e < odds.length; e++) if (audible[e] === 1) odds[e] = 0;
+  const share = explainingOdds(universe, scored.set, odds);
+  for (let e = 0; e < odds.length; e++) {
+    if (audible[e] === 1) {
+      odds[e] = 0;
+      share[e] = 0;
+    } else odds[e] -= share[e];
+  }
   const siteOdds = new Float64Array(universe.siteRate.length);
   for (let e = 0; e < odds.length; e++) siteOdds[universe.site[e]] += odds[e];
+  let explained = 0;
+  for (let e = 0; e < share.length; e++) {
+    share[e] /= 1 + siteOdds[universe.site[e]];
+    explained += share[e];
+  }
+  for (let e = 0; e < share.length; e++) share[e] /= 1 + explained;
   const accounts = (element: number): boolean =>
     universe.from[element] < 0 && bringsIn[universe.fault[element]] === 1;
-  const sums = silentSums(universe, odds, siteOdds, now, accounts);
+  const sums = silentSums(universe, odds, siteOdds, share, now, accounts);
+  sums.all += Math.log1p(explained);
   const hasArrival = scored.set.some(accounts);
   // The symptom speaks of the board as it arrived: without a fault in the core that accounts for it, a
   // silent one must.
   const symptom = hasArrival ? 1 : 1 - Math.exp(-sums.arrival) * (1 - DEAD_THOUGH_HEALTHY);
   const beside = new Float64Array(odds.length);
-  for (let e = 0; e < odds.length; e++)
-    if (odds[e] > 0) {
-      const plain = odds[e] / (1 + siteOdds[universe.site[e]]);
-      beside[e] = accounts(e) ? Math.min(1, plain / symptom) : plain;
-    }
+  for (let e = 0; e < odds.length; e++) {
+    if (odds[e] <= 0 && share[e] <= 0) continue;
+    const alone = odds[e] / (1 + siteOdds[universe.site[e]]);
+    const plain = alone + share[e] * (1 - alone);
+    beside[e] = accounts(e) ? Math.min(1, plain / symptom) : plain;
+  }
   const presentNow = scored.set.filter((element) => presentAt(universe, element, now));
   const curedMakesDead = hasArrival ? 1 : 1 - Math.exp(-sums.arrivalCured) * (1 - DEAD_THOUGH_HEALTHY);
   return {
@@ -114,13 +128,23 @@ function silentSums(
   universe: Universe,
   odds: Float64Array,
   siteOdds: Float64Array,
+  share: Float64Array,
   now: number,
   accounts: (element: number) => boolean,
 ): SilentSums {
   const sums: SilentSums = { all: 0, arrivalCured: 0, arrival: 0, now: 0 };
   const done = new Uint8Array(siteOdds.length);
   const accounting = new Float64Array(siteOdds.length);
-  for (let e = 0; e < odds.length; e++) if (accounts(e)) accounting[universe.site[e]] += odds[e];
+  const explaining = { arrivalCured: 0, arrival: 0, now: 0 };
+  for (let e = 0; e < odds.length; e++) {
+    if (accounts(e)) accounting[universe.site[e]] += odds[e];
+    if (share[e] === 0) continue;
+    const present = presentAt(universe, e, now);
+    if (present) explaining.now += share[e];
+    if (!accounts(e)) continue;
+    explaining.arrival += share[e];
+    if (!present) explaining.arrivalCured += share[e];
+  }
   for (let e = 0; e < odds.length; e++) {
     const site = universe.site[e];
     if (odds[e] === 0 || done[site] === 1) continue;
@@ -133,6 +157,9 @@ function silentSums(
     sums.arrival += without;
     if (!present) sums.arrivalCured += without;
   }
+  sums.now -= Math.log1p(-explaining.now);
+  sums.arrival -= Math.log1p(-explaining.arrival);
+  sums.arrivalCured -= Math.log1p(-explaining.arrivalCured);
   return sums;
 }
 

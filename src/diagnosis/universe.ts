@@ -160,16 +160,42 @@ function knockRateToSite(universe: Universe, set: readonly number[], roots: numb
 }
 
 /**
+ * The part of `odds` (from `oddsBeside`) by which each element would account for members of the set as what knocked them on.
+ * One such cause is enough: of several, each makes the others idle, so these parts add up where independent odds multiply.
+ */
+export function explainingOdds(universe: Universe, set: readonly number[], odds: Float64Array): Float64Array {
+  const explaining = new Float64Array(odds.length);
+  for (const member of set)
+    for (const { to: cause } of universe.knockedOnBy[member]) {
+      if (odds[cause] === 0 || explaining[cause] > 0) continue;
+      const site = universe.site[cause];
+      let knocked = 0;
+      let knockedSite = 0;
+      for (const other of set)
+        for (const edge of universe.knocksOn[other]) {
+          if (edge.to === cause) knocked += edge.rate;
+          if (universe.site[edge.to] === site) knockedSite += edge.rate;
+        }
+      const followed = knocked > 0 ? Math.expm1(knockedSite) * (knocked / knockedSite) : 0;
+      explaining[cause] = Math.max(0, odds[cause] - rootOdds(universe, cause) - followed);
+    }
+  return explaining;
+}
+
+/** Odds of failing first, with nothing else known. */
+function rootOdds(universe: Universe, element: number): number {
+  const siteRate = universe.siteRate[universe.site[element]];
+  return siteRate > 0 ? Math.expm1(siteRate) * (universe.rate[element] / siteRate) : 0;
+}
+
+/**
  * Odds of each element standing beside the set, P(S + e) / P(S), as one array over all elements (0 for members and for
  * elements whose site is taken).
  */
 export function oddsBeside(universe: Universe, set: readonly number[]): Float64Array {
   const count = universe.rate.length;
   const odds = new Float64Array(count);
-  for (let e = 0; e < count; e++) {
-    const siteRate = universe.siteRate[universe.site[e]];
-    if (siteRate > 0) odds[e] = Math.expm1(siteRate) * (universe.rate[e] / siteRate);
-  }
+  for (let e = 0; e < count; e++) odds[e] = rootOdds(universe, e);
   const related = new Set<number>();
   for (const member of set) {
     for (const edge of universe.knocksOn[member]) related.add(edge.to);

@@ -13,15 +13,14 @@ export interface FaradsReading extends MeterReading {
 
 /** Reads `check` in farads with these branch values. */
 export function readFarads(probing: Probing, check: ColdCheck, values: Values): FaradsReading | NotSolved {
-  const { circuit } = probing;
   const settled = probing.settle({ mode: "ohms", red: check.red, black: check.black }, values);
   if (!settled.solved) return { solved: false, why: whyUnsolved(settled) };
   const { plus, minus } = settled.problem.source;
-  const found = admittance(circuit.netlist, settled.problem.frame, values, plus, minus, FARADS_HERTZ);
+  const found = admittanceAt(probing, plus, minus, values);
   if (plus === minus) return { solved: true, raw: 0, shown: "OL", spread: 0, common: 0, perVolt: null };
   if (found === null)
     return { solved: false, why: "no solution: the admittance at 100 Hz could not be computed" };
-  const raw = found.im / (2 * Math.PI * FARADS_HERTZ);
+  const raw = faradsIn(found);
   const shown = settled.raw < FARADS_LEAST_OHMS ? "OL" : raw;
   return {
     solved: true,
@@ -32,6 +31,24 @@ export function readFarads(probing: Probing, check: ColdCheck, values: Values): 
     perVolt: found.perVolt,
   };
 }
+
+/** The capacitance alone, whatever the settled ohms; null where there is no answer. */
+export function faradsOf(probing: Probing, check: ColdCheck, values: Values): number | null {
+  const found = admittanceAt(
+    probing,
+    probing.circuit.netOf(check.red),
+    probing.circuit.netOf(check.black),
+    values,
+  );
+  return found === null ? null : faradsIn(found);
+}
+
+function admittanceAt(probing: Probing, plus: number, minus: number, values: Values): Admittance | null {
+  const { netlist } = probing.circuit;
+  return admittance(netlist, probing.frame(plus, minus, values), values, plus, minus, FARADS_HERTZ);
+}
+
+const faradsIn = ({ im }: Admittance): number => im / (2 * Math.PI * FARADS_HERTZ);
 
 /**
  * By reciprocity the slope of Y with one capacitance is j omega (v / V)^2, v the volts across that capacitor while V stands at

@@ -8,7 +8,7 @@ import { type Fault, faultName } from "../board/fault.ts";
 import type { Values } from "../circuit/netlist.ts";
 import { coldCircuit } from "../cold/cold-circuit.ts";
 import type { ComplexValues } from "../numeric/sparse-lu-complex.ts";
-import { readFarads } from "./capacitance.ts";
+import { faradsOf, readFarads } from "./capacitance.ts";
 import { climbAt } from "./climbing.ts";
 import type {
   ColdCheck,
@@ -19,8 +19,9 @@ import type {
   Predictor,
 } from "./prediction.ts";
 import { type Probed, Probing, whyUnsolved } from "./probing.ts";
+import { FARADS_LEAST_OHMS, type Range, voltsAt } from "./ranges.ts";
 import type { MeterSettings } from "./settings.ts";
-import { boundAmps, disturbances, effectOf, mostGain, roughAmps } from "./silent.ts";
+import { boundAmps, disturbance, effectOf, mostGain } from "./silent.ts";
 import { faradsBound } from "./silent-farads.ts";
 import { climbingSpread, type Sensitivity, type Spread, sensitivityOf } from "./spread.ts";
 
@@ -30,6 +31,12 @@ const MOST_STATES = 20_000;
 const EXACT_VOLTS = 1e-5;
 /** Share of the spread below which a fault is called silent. */
 const SILENT_SHARE = 0.1;
+/** Currents that a moved circuit may still miss, as a share of what would be silent. */
+const RESIDUAL_SHARE = 0.2;
+/** Share of the way to the line between a capacitance and OL that the settled ohms may come without being asked. */
+const LINE_SHARE = 0.5;
+/** ln of the factor within which the line is asked exactly. */
+const NEAR_THE_LINE = 0.7;
 /** Readings that both show OL are one reading when both are this many spreads and this share above the limit. */
 const FAR_OVER = { spreads: 5, share: 0.1 } as const;
 
@@ -39,12 +46,19 @@ interface State {
   /** settled circuit behind it; null for farads, climbing readings and failures */
   readonly probed: Probed | null;
   sensitivity: Sensitivity | null;
+  /** effect of a further fault -> would the technician see it in this reading */
+  readonly heard: Map<number, boolean>;
   /** farads only: the branch values, and net voltages for 1 V at the probes */
   readonly alternating: { readonly values: Values; readonly perVolt: ComplexValues } | null;
 }
 
 /** What the meter shows for a settled or climbing circuit, with its spread. */
-function readingOf(check: ColdCheck, meter: MeterSettings, probed: Probed, spread: Spread): MeterReading {
+function readingOf(
+  check: ColdCheck,
+  meter: MeterSettings,
+  probed: Pick<Probed, "raw" | "range">,
+  spread: Spread,
+): MeterReading {
   const { raw, range } = probed;
   const over = raw > range.limit;
   const shown =
@@ -68,6 +82,7 @@ class BoardPredictor implements Predictor {
   readonly #checkIds = new Map<string, number>();
   readonly #faultIds = new Map<string, number>();
   readonly #effects = new WeakMap<Fault, string>();
+  readonly #effectIds = new WeakMap<Fault, number>();
 
   constructor(board: Board, bench: BenchState, meter: MeterSettings) {
     this.board = board;
@@ -83,21 +98,25 @@ class BoardPredictor implements Predictor {
 
   audible(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): boolean[] {
     const { state, core } = this.#settledIn(check, faults);
-    const present = new Set(faults.map(faultName));
-    const asked = new Map<string, boolean>();
-    for (const candidate of candidates) {
-      const effect = this.effect(candidate);
-      if (asked.has(effect) || present.has(faultName(candidate))) continue;
-      asked.set(effect, this.#moves(check, state, core, candidate));
-    }
-    return candidates.map((candidate) => asked.get(this.effect(candidate)) ?? false);
+    const present = new Map(faults.map((fault) => [this.#effectId(fault), faultName(fault)]));
+    return candidates.map((candidate) => {
+      const effect = this.#effectId(candidate);
+      const alike = present.get(effect);
+      if (alike !== undefined && alike === faultName(candidate)) return false;
+      const known = state.heard.get(effect);
+      if (known !== undefined) return known;
+      const heard = this.#moves(check, state, core, candidate);
+      state.heard.set(effect, heard);
+      return heard;
+    });
   }
 
   /** The state of the check with those of `faults` that matter, found by adding what is not silent until nothing is left. */
   #settledIn(check: ColdCheck, faults: readonly Fault[]): { state: State; core: readonly Fault[] } {
     let core: readonly Fault[] = [];
+    let near: Probed | null = null;
     for (;;) {
-      const state = this.#state(check, core);
+      const state = this.#state(check, core, near);
       const { probed } = state;
       if (probed === null) {
         if (core.length === faults.length) return { state, core };
@@ -107,15 +126,16 @@ class BoardPredictor implements Predictor {
       const loud = faults.filter((fault) => core.includes(fault) || this.#loud(check, state, probed, fault));
       if (loud.length === core.length) return { state, core };
       core = loud;
+      near = probed;
     }
   }
 
   /** Could the fault set enough current moving, here or with another one, for the probes to notice? */
   #loud(check: ColdCheck, state: State, probed: Probed, fault: Fault): boolean {
     const { problem, answer, range } = probed;
-    const found = disturbances(this.probing.circuit, problem.values, answer.volts, fault);
+    const found = disturbance(this.probing.circuit, problem.values, answer.volts, fault);
     const ohms = range.ohms * this.#gain;
-    if (roughAmps(found) * ohms <= EXACT_VOLTS) return false;
+    if (found.roughAmps * ohms <= EXACT_VOLTS) return false;
     return boundAmps(found, this.#sensitivity(check, state, probed).linearised) * ohms > EXACT_VOLTS;
   }
 
@@ -126,42 +146,77 @@ class BoardPredictor implements Predictor {
   #moves(check: ColdCheck, state: State, core: readonly Fault[], candidate: Fault): boolean {
     const before = state.prediction;
     if (!before.solved) return true;
+    if (state.alternating !== null)
+      return this.#movesFarads(check, before, state.alternating, core, candidate);
     const { probed } = state;
-    if (probed !== null) {
-      const allowed = SILENT_SHARE * spreadVolts(before, state.sensitivity, probed);
-      const found = disturbances(this.probing.circuit, probed.problem.values, probed.answer.volts, candidate);
-      if (roughAmps(found) * probed.range.ohms * this.#gain <= allowed) return false;
-      const sensitivity = this.#sensitivity(check, state, probed);
-      const bound = boundAmps(found, sensitivity.linearised) * probed.range.ohms * this.#gain;
-      if (bound <= allowed) return false;
+    if (probed === null) {
+      const after = this.#state(check, [...core, candidate], null).prediction;
+      return !after.solved || differ(before, after, null);
     }
-    if (state.alternating !== null && this.#silentFarads(check, before, state.alternating, core, candidate))
-      return false;
-    const after = this.#state(check, [...core, candidate]).prediction;
-    if (!after.solved) return true;
-    if (farOver(before, probed) && farOver(after, probed)) return false;
-    return before.shown !== after.shown
-      ? !same(before, after)
-      : Math.abs(after.raw - before.raw) > SILENT_SHARE * before.spread;
+    const allowed = SILENT_SHARE * spreadVolts(before, state.sensitivity, probed);
+    const moved = this.#movedVolts(check, state, probed, core, candidate, allowed);
+    if (moved === "nowhere") return false;
+    return moved === "unsolved" || this.#differs(check, before, probed, moved);
   }
 
-  /** Silent in farads, and in the settled ohms that decide whether farads are shown at all. */
-  #silentFarads(
+  /**
+   * Where the nets go when `candidate` comes to `core`, in the range of `probed`; nowhere when the probes can move by no more
+   * than `allowed` volts. Written over by the next question.
+   */
+  #movedVolts(
+    check: ColdCheck,
+    state: State,
+    probed: Probed,
+    core: readonly Fault[],
+    candidate: Fault,
+    allowed: number,
+  ): Float64Array | "nowhere" | "unsolved" {
+    const found = disturbance(this.probing.circuit, probed.problem.values, probed.answer.volts, candidate);
+    const ohms = probed.range.ohms * this.#gain;
+    if (found.roughAmps * ohms <= allowed) return "nowhere";
+    const { linearised } = this.#sensitivity(check, state, probed);
+    if (boundAmps(found, linearised) * ohms <= allowed) return "nowhere";
+    const near = found.whole ? linearised.moved(found.changes, (RESIDUAL_SHARE * allowed) / ohms) : null;
+    if (near !== null) return near;
+    const after = this.probing.inRange(check, probed, this.probing.circuit.withFaults([...core, candidate]));
+    return after.solved ? after.volts : "unsolved";
+  }
+
+  /** Is the reading at these net voltages another one, in the range of the first? */
+  #differs(check: ColdCheck, before: MeterReading, probed: Probed, volts: Float64Array): boolean {
+    const raw = this.probing.rawOf(check, probed, volts);
+    const after = readingOf(check, this.meter, { raw, range: probed.range }, before);
+    return differ(before, after, probed.range);
+  }
+
+  /** Does the capacitance move, or the settled ohms across the line above which a meter shows one? */
+  #movesFarads(
     check: ColdCheck,
     before: MeterReading,
     { values, perVolt }: NonNullable<State["alternating"]>,
     core: readonly Fault[],
     candidate: Fault,
   ): boolean {
-    if (faradsBound(this.probing.circuit, values, perVolt, candidate) > SILENT_SHARE * before.spread)
-      return false;
-    const settled = this.#settledIn({ mode: "ohms", red: check.red, black: check.black }, core);
-    return !this.#moves(
-      { mode: "ohms", red: check.red, black: check.black },
-      settled.state,
-      settled.core,
-      candidate,
-    );
+    const inOhms = { mode: "ohms", red: check.red, black: check.black } as const;
+    const { state, core: settledCore } = this.#settledIn(inOhms, core);
+    const { probed } = state;
+    if (probed === null) return true;
+    const toTheLine = Math.abs(probed.volts - voltsAt(probed.range, FARADS_LEAST_OHMS));
+    const moved = this.#movedVolts(inOhms, state, probed, settledCore, candidate, LINE_SHARE * toTheLine);
+    if (moved === "unsolved") return true;
+    let ohms = moved === "nowhere" ? probed.raw : this.probing.rawOf(inOhms, probed, moved);
+    if (moved !== "nowhere" && Math.abs(Math.log(ohms / FARADS_LEAST_OHMS)) < NEAR_THE_LINE) {
+      const settled = this.#settledIn(inOhms, [...core, candidate]).state.prediction;
+      if (!settled.solved) return true;
+      ohms = settled.raw;
+    }
+    const shownAfter = ohms >= FARADS_LEAST_OHMS;
+    if (shownAfter !== (before.shown !== "OL")) return true;
+    if (!shownAfter) return false;
+    const allowed = SILENT_SHARE * before.spread;
+    if (faradsBound(this.probing.circuit, values, perVolt, candidate) <= allowed) return false;
+    const raw = faradsOf(this.probing, check, this.probing.circuit.withFaults([...core, candidate]));
+    return raw === null || Math.abs(raw - before.raw) > allowed;
   }
 
   #sensitivity(check: ColdCheck, state: State, probed: Probed): Sensitivity {
@@ -169,20 +224,20 @@ class BoardPredictor implements Predictor {
     return state.sensitivity;
   }
 
-  #state(check: ColdCheck, core: readonly Fault[]): State {
+  #state(check: ColdCheck, core: readonly Fault[], near: Probed | null): State {
     const key = this.#key(check, core);
     const known = this.#states.get(key);
     if (known !== undefined) return known;
     const oldest = this.#states.keys().next();
     if (this.#states.size >= MOST_STATES && !oldest.done) this.#states.delete(oldest.value);
-    const state = this.#solve(check, this.probing.circuit.withFaults(core));
+    const state = this.#solve(check, this.probing.circuit.withFaults(core), near);
     this.#states.set(key, state);
     return state;
   }
 
-  #solve(check: ColdCheck, values: Values): State {
+  #solve(check: ColdCheck, values: Values, near: Probed | null): State {
     const { probing, meter } = this;
-    const nothing = { probed: null, sensitivity: null, alternating: null };
+    const nothing = { probed: null, sensitivity: null, alternating: null, heard: new Map<number, boolean>() };
     if (check.mode === "farads") {
       const reading = readFarads(probing, check, values);
       if (!reading.solved || reading.perVolt === null) return { ...nothing, prediction: reading };
@@ -193,7 +248,7 @@ class BoardPredictor implements Predictor {
       const found = climbAt(probing, check, values, [check.seconds]);
       return { ...nothing, prediction: predictionOf(probing, check, found)[0] };
     }
-    const probed = probing.settle(check, values);
+    const probed = probing.settle(check, values, near);
     if (!probed.solved) return { ...nothing, prediction: { solved: false, why: whyUnsolved(probed) } };
     const spread = sensitivityOf(probing.circuit, check.mode, probed);
     return { ...nothing, prediction: readingOf(check, meter, probed, spread), probed };
@@ -207,11 +262,19 @@ class BoardPredictor implements Predictor {
     return effect;
   }
 
+  #effectId(fault: Fault): number {
+    const known = this.#effectIds.get(fault);
+    if (known !== undefined) return known;
+    const id = idOf(this.#faultIds, this.effect(fault));
+    this.#effectIds.set(fault, id);
+    return id;
+  }
+
   /** Integers for the check and the faults, the faults in rising order. */
   #key(check: ColdCheck, core: readonly Fault[]): string {
     const checkId = idOf(this.#checkIds, `${check.mode},${check.red},${check.black},${check.seconds ?? ""}`);
     if (core.length === 0) return `${checkId}`;
-    const ids = core.map((fault) => idOf(this.#faultIds, this.effect(fault))).sort((a, b) => a - b);
+    const ids = core.map((fault) => this.#effectId(fault)).sort((a, b) => a - b);
     return `${checkId}:${ids.join(",")}`;
   }
 }
@@ -233,14 +296,20 @@ function spreadVolts(reading: MeterReading, sensitivity: Sensitivity | null, pro
   return spread;
 }
 
-function same(before: MeterReading, after: MeterReading): boolean {
-  return before.shown === after.shown;
+/**
+ * Would the technician see another reading? Words as they stand; numbers by the spread, since a last digit is no answer of its
+ * own. Two readings far over the same range are one OL.
+ */
+function differ(before: MeterReading, after: MeterReading, range: Range | null): boolean {
+  if (range !== null && farOver(before, range) && farOver(after, range)) return false;
+  const numbers = typeof before.shown === "number" && typeof after.shown === "number";
+  if (!numbers && before.shown !== after.shown) return true;
+  return Math.abs(after.raw - before.raw) > SILENT_SHARE * before.spread;
 }
 
 /** Is the reading so far above the range that the display says OL whatever the parts' tolerances do? */
-function farOver(reading: MeterReading, probed: Probed | null): boolean {
-  if (probed === null || reading.shown !== "OL") return false;
-  const { limit } = probed.range;
+function farOver(reading: MeterReading, { limit }: Range): boolean {
+  if (reading.shown !== "OL") return false;
   return (
     reading.raw > limit * (1 + FAR_OVER.share) && reading.raw > limit + FAR_OVER.spreads * reading.spread
   );

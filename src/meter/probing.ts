@@ -66,14 +66,18 @@ export class Probing {
     };
   }
 
-  /** Tries the ranges of the check's mode in order until the reading fits; each is its own solve. */
-  settle(check: ColdCheck, values: Values): Probed | Unsolved {
+  /**
+   * Tries the ranges of the check's mode in order until the reading fits; each is its own solve.
+   * @param near - the same check in a circuit that differs little: where its range is tried, the start
+   */
+  settle(check: ColdCheck, values: Values, near: Probed | null = null): Probed | Unsolved {
     const ranges = rangesOf(check.mode, this.meter);
     let last: Probed | null = null;
     for (const [index, range] of ranges.entries()) {
       const key = `${check.mode === "diode" ? "d" : "o"}${index},${check.red},${check.black}`;
       const problem = this.problem(check, range, values);
-      const answer = solveCircuit(problem, this.#healthy.get(key) ?? null);
+      const start = near !== null && near.range === range ? near.answer.volts : this.#healthy.get(key);
+      const answer = solveCircuit(problem, start ?? null);
       if (!answer.solved) return answer;
       if (values === this.circuit.healthy) this.#remember(key, answer.volts);
       last = probed(check, problem, range, answer);
@@ -83,6 +87,16 @@ export class Probing {
     return last;
   }
 
+  /** The circuit with other values in the range that `near` was read in, started from there. */
+  inRange(check: ColdCheck, near: Probed, values: Values): Solved | Unsolved {
+    return solveCircuit(this.problem(check, near.range, values), near.answer.volts);
+  }
+
+  /** The quantity that the meter of `probed` would show at these net voltages, in the same range. */
+  rawOf(check: ColdCheck, { problem, range }: Probed, volts: Float64Array): number {
+    return rawAt(check.mode, range, voltsAtProbes(problem, volts));
+  }
+
   #remember(key: string, volts: Float64Array): void {
     if (this.#healthy.size >= 4 * MOST_FRAMES) this.#healthy.clear();
     this.#healthy.set(key, volts);
@@ -90,10 +104,14 @@ export class Probing {
 }
 
 function probed(check: ColdCheck, problem: Problem, range: Range, answer: Solved): Probed {
+  const volts = voltsAtProbes(problem, answer.volts);
+  return { solved: true, problem, range, answer, volts, raw: rawAt(check.mode, range, volts) };
+}
+
+function voltsAtProbes(problem: Problem, volts: Float64Array): number {
   const { plus, minus } = problem.source;
   const ground = problem.netlist.nets;
-  const volts = answer.volts[plus < 0 ? ground : plus] - answer.volts[minus < 0 ? ground : minus];
-  return { solved: true, problem, range, answer, volts, raw: rawAt(check.mode, range, volts) };
+  return volts[plus < 0 ? ground : plus] - volts[minus < 0 ? ground : minus];
 }
 
 /** Why a solve gave no answer, in one sentence. */

@@ -24,8 +24,21 @@ const DIODE_OPEN_SHARE = 0.95;
 export const FARADS_HERTZ = 100;
 export const FARADS_LEAST_OHMS = 1000;
 
-/** The ranges of a mode in the order in which the meter tries them. Farads are judged by the settled ohms first. */
+const known = new WeakMap<MeterSettings, Map<ColdMode, readonly Range[]>>();
+
+/**
+ * The ranges of a mode in the order in which the meter tries them; the same objects for the same meter. Farads are judged by
+ * the settled ohms first.
+ */
 export function rangesOf(mode: ColdMode, meter: MeterSettings): readonly Range[] {
+  const ofMeter = known.get(meter) ?? new Map<ColdMode, readonly Range[]>();
+  known.set(meter, ofMeter);
+  const ranges = ofMeter.get(mode) ?? makeRanges(mode, meter);
+  ofMeter.set(mode, ranges);
+  return ranges;
+}
+
+function makeRanges(mode: ColdMode, meter: MeterSettings): readonly Range[] {
   if (mode === "diode") {
     const limit = Math.min(meter.diodeMaxVolts, DIODE_OPEN_SHARE * meter.diodeOpenVolts);
     return [{ openVolts: meter.diodeOpenVolts, ohms: meter.diodeOpenVolts / meter.diodeShortAmps, limit }];
@@ -41,6 +54,11 @@ const MOST_OHMS = 1e15;
 export function ohmsAt(range: Range, volts: number): number {
   const dropped = range.openVolts - volts;
   return dropped <= 0 ? MOST_OHMS : Math.min((volts * range.ohms) / dropped, MOST_OHMS);
+}
+
+/** Volts at the probes at which `ohmsAt` is `ohms`. */
+export function voltsAt(range: Range, ohms: number): number {
+  return (range.openVolts * ohms) / (ohms + range.ohms);
 }
 
 /** How `ohmsAt` moves with the volts at the probes. */

@@ -10,19 +10,19 @@
  */
 import { type Fault, faultName } from "../board/fault.ts";
 import { junctionAmps } from "../circuit/junction.ts";
-import type { Values } from "../circuit/netlist.ts";
-import type { Linearised } from "../circuit/solve.ts";
+import type { Change, Linearised } from "../circuit/linearised.ts";
+import { LEAST_OHMS, type Values } from "../circuit/netlist.ts";
 import { type Site, siteKey } from "../cold/circuit-builder.ts";
 import type { ColdCircuit } from "../cold/cold-circuit.ts";
 import { BJT_MODEL, DRIFT, FAULT_OHMS } from "../cold/model-table.ts";
 
-/** What a fault does at one pair of nets: volts there now, siemens added (shunts), or amps taken away. */
+/** What a fault changes, and how large it is in the circuit as it stands. */
 export interface Disturbance {
-  readonly from: number;
-  readonly to: number;
-  readonly volts: number;
-  readonly siemens: number;
-  readonly amps: number;
+  readonly changes: readonly Change[];
+  /** the most current in amps that it can set moving, without looking at what is around it */
+  readonly roughAmps: number;
+  /** a transistor with a junction open is another circuit: no sum of changes describes it */
+  readonly whole: boolean;
 }
 
 /** Margin on the small-signal ohms at a shunt (see above). */
@@ -33,16 +33,6 @@ function across(circuit: ColdCircuit, volts: Float64Array, from: number, to: num
   return volts[from < 0 ? ground : from] - volts[to < 0 ? ground : to];
 }
 
-function shunt(
-  circuit: ColdCircuit,
-  volts: Float64Array,
-  from: number,
-  to: number,
-  ohms: number,
-): Disturbance[] {
-  return [{ from, to, volts: across(circuit, volts, from, to), siemens: 1 / ohms, amps: 0 }];
-}
-
 function siteOf(circuit: ColdCircuit, part: string, junction: string | null): Site {
   const site = circuit.sites.get(siteKey(part, junction));
   if (site === undefined)
@@ -50,46 +40,56 @@ function siteOf(circuit: ColdCircuit, part: string, junction: string | null): Si
   return site;
 }
 
+/** The nets and ohms of the shunt that `fault` is; null where it is something else. */
+function shuntOf(circuit: ColdCircuit, fault: Fault): { from: number; to: number; ohms: number } | null {
+  if (fault.of === "nets") {
+    const [from, to] = fault.nets.map((net) => circuit.netOf(net));
+    return { from, to, ohms: fault.value ?? FAULT_OHMS.leaky };
+  }
+  const site = siteOf(circuit, fault.part, fault.junction);
+  if (fault.mode !== "short" && (fault.mode !== "leaky" || site.leaksInSeries)) return null;
+  const { from, to } = circuit.netlist.resistors;
+  return { from: from[site.shunt], to: to[site.shunt], ohms: fault.value ?? FAULT_OHMS[fault.mode] };
+}
+
 /** What `fault` would change in the circuit that stands at `volts` with `values`. */
-export function disturbances(
+export function disturbance(
   circuit: ColdCircuit,
   values: Values,
   volts: Float64Array,
   fault: Fault,
-): Disturbance[] {
-  if (fault.of === "nets") {
-    const [from, to] = fault.nets.map((net) => circuit.netOf(net));
-    return shunt(circuit, volts, from, to, fault.value ?? FAULT_OHMS.leaky);
+): Disturbance {
+  const shunt = shuntOf(circuit, fault);
+  if (shunt !== null) {
+    const { from, to } = shunt;
+    const siemens = 1 / Math.max(shunt.ohms, LEAST_OHMS);
+    const roughAmps = Math.abs(across(circuit, volts, from, to)) * siemens;
+    return { changes: [{ from, to, siemens, junction: -1 }], roughAmps, whole: true };
   }
+  if (fault.of === "nets") throw new Error("a leak between nets is always a shunt");
   const site = siteOf(circuit, fault.part, fault.junction);
-  const { resistors } = circuit.netlist;
-  if (fault.mode === "short" || (fault.mode === "leaky" && !site.leaksInSeries))
-    return shunt(
-      circuit,
-      volts,
-      resistors.from[site.shunt],
-      resistors.to[site.shunt],
-      fault.value ?? FAULT_OHMS[fault.mode],
-    );
-  const share = fault.mode === "open" ? 1 : null;
-  const found: Disturbance[] = [];
-  for (const one of site.resistors) {
-    if (fault.mode === "drift" && site.capacitors.length > 0) break;
-    const siemens = values.siemens[one];
+  const changes: Change[] = [];
+  let roughAmps = 0;
+  const { resistors, junctions } = circuit.netlist;
+  const resistorsToo = fault.mode !== "drift" || site.capacitors.length === 0;
+  for (const one of resistorsToo ? site.resistors : []) {
     const from = resistors.from[one];
     const to = resistors.to[one];
-    const here = across(circuit, volts, from, to);
-    const after = share === 1 ? 0 : seriesSiemens(fault.mode, siemens, fault.value);
-    found.push({
-      from,
-      to,
-      volts: here,
-      siemens: after > siemens ? after - siemens : 0,
-      amps: Math.max(0, siemens - after) * here,
-    });
+    const now = values.siemens[one];
+    const siemens = (fault.mode === "open" ? 0 : seriesSiemens(fault.mode, now, fault.value)) - now;
+    changes.push({ from, to, siemens, junction: -1 });
+    roughAmps += Math.abs(across(circuit, volts, from, to) * siemens);
   }
-  if (fault.mode === "open") found.push(...opened(circuit, values, volts, site));
-  return found;
+  if (fault.mode !== "open") return { changes, roughAmps, whole: true };
+  for (const one of site.junctions) {
+    const from = junctions.from[one];
+    const to = junctions.to[one];
+    changes.push({ from, to, siemens: 0, junction: one });
+    const here = across(circuit, volts, from, to);
+    roughAmps += Math.abs(junctionAmps(values.saturation[one], junctions.emissionVolts[one], here));
+  }
+  if (site.bjt !== null) roughAmps += transistorAmps(circuit, values, volts, site.bjt.index);
+  return { changes, roughAmps, whole: site.bjt === null };
 }
 
 function seriesSiemens(
@@ -101,35 +101,20 @@ function seriesSiemens(
   return value === null ? siemens / DRIFT.ohms : 1 / value;
 }
 
-function opened(circuit: ColdCircuit, values: Values, volts: Float64Array, site: Site): Disturbance[] {
-  const { junctions, bjts } = circuit.netlist;
-  const found: Disturbance[] = [];
-  for (const one of site.junctions) {
-    const from = junctions.from[one];
-    const to = junctions.to[one];
-    const here = across(circuit, volts, from, to);
-    found.push({
-      from,
-      to,
-      volts: here,
-      siemens: 0,
-      amps: junctionAmps(values.saturation[one], junctions.emissionVolts[one], here),
-    });
+/** The current of both junctions of a transistor. */
+function transistorAmps(circuit: ColdCircuit, values: Values, volts: Float64Array, index: number): number {
+  const { bjts } = circuit.netlist;
+  const saturation = values.bjtSaturation[index];
+  const base = bjts.base[index];
+  let amps = 0;
+  for (const [end, gain] of [
+    [bjts.emitter[index], BJT_MODEL.forwardGain],
+    [bjts.collector[index], BJT_MODEL.reverseGain],
+  ] as const) {
+    const here = bjts.sign[index] * across(circuit, volts, base, end);
+    amps += Math.abs(junctionAmps(saturation, bjts.emissionVolts, here)) * (1 + 1 / gain);
   }
-  if (site.bjt !== null) {
-    const { index } = site.bjt;
-    const saturation = values.bjtSaturation[index];
-    const base = bjts.base[index];
-    for (const [end, gain] of [
-      [bjts.emitter[index], BJT_MODEL.forwardGain],
-      [bjts.collector[index], BJT_MODEL.reverseGain],
-    ] as const) {
-      const here = across(circuit, volts, base, end);
-      const amps = junctionAmps(saturation, bjts.emissionVolts, bjts.sign[index] * here) * (1 + 1 / gain);
-      found.push({ from: base, to: end, volts: here, siemens: 0, amps });
-    }
-  }
-  return found;
+  return amps;
 }
 
 /** How much larger than a disturbance its effect at the probes can be. */
@@ -142,34 +127,17 @@ export function mostGain(circuit: ColdCircuit): number {
  * A shunt is known by its two nets and its ohms; anything else by the fault's own name.
  */
 export function effectOf(circuit: ColdCircuit, fault: Fault): string {
-  if (fault.of === "nets") {
-    const [from, to] = fault.nets.map((net) => circuit.netOf(net));
-    return shuntWord(from, to, fault.value ?? FAULT_OHMS.leaky);
-  }
-  const site = siteOf(circuit, fault.part, fault.junction);
-  const { resistors } = circuit.netlist;
-  if (fault.mode === "short" || (fault.mode === "leaky" && !site.leaksInSeries))
-    return shuntWord(
-      resistors.from[site.shunt],
-      resistors.to[site.shunt],
-      fault.value ?? FAULT_OHMS[fault.mode],
-    );
-  return faultName(fault);
+  const shunt = shuntOf(circuit, fault);
+  return shunt === null ? faultName(fault) : shuntWord(shunt.from, shunt.to, shunt.ohms);
 }
 
 const shuntWord = (from: number, to: number, ohms: number): string =>
   `${Math.min(from, to)}~${Math.max(from, to)}@${ohms}`;
 
-/** The most current in amps that these disturbances can set moving, without looking at what is around them. */
-export function roughAmps(found: readonly Disturbance[]): number {
-  return found.reduce((sum, one) => sum + Math.abs(one.amps) + Math.abs(one.volts) * one.siemens, 0);
-}
-
-/** The same, with the ohms around each shunt counted. */
-export function boundAmps(found: readonly Disturbance[], linearised: Linearised): number {
-  return found.reduce((sum, one) => {
-    if (one.siemens === 0) return sum + Math.abs(one.amps);
-    const around = Math.max(0, linearised.impedance(one.from, one.to)) * Z_MARGIN;
-    return sum + (Math.abs(one.volts) * one.siemens) / (1 + one.siemens * around);
-  }, 0);
+/** The most current in amps that it can set moving, with the ohms around an added conductance counted. */
+export function boundAmps(found: Disturbance, linearised: Linearised): number {
+  const [first] = found.changes;
+  if (!found.whole || found.changes.length !== 1 || first.siemens <= 0) return found.roughAmps;
+  const around = Math.max(0, linearised.impedance(first.from, first.to)) * Z_MARGIN;
+  return found.roughAmps / (1 + first.siemens * around);
 }

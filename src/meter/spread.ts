@@ -5,7 +5,7 @@
 
 import type { ColdMode } from "../bench/event.ts";
 import { junctionSiemens } from "../circuit/junction.ts";
-import { Linearised } from "../circuit/solve.ts";
+import { Linearised } from "../circuit/linearised.ts";
 import type { ColdCircuit } from "../cold/cold-circuit.ts";
 import type { Probed } from "./probing.ts";
 import { ohmsPerVolt } from "./ranges.ts";

@@ -1,0 +1,88 @@
+import { describe, expect, it } from "vitest";
+import { logSumExp } from "../numeric/log-space.ts";
+import { COMMON_POINTS, type Evidence } from "./evidence.ts";
+import { posteriorCores } from "./posterior.ts";
+import { logPrior, makeUniverse, type Universe } from "./universe.ts";
+
+/** One yes-or-no reading: `likely` where any fault of `group` is present, else `unlikely`; the rest is silent to it. */
+function reading(faults: number, group: readonly number[], likely: number, unlikely: number): Evidence {
+  const heard = (present: readonly number[]) => present.some((fault) => group.includes(fault));
+  const audible = (present: readonly number[]) =>
+    Uint8Array.from({ length: faults }, (_, fault) => (!heard(present) && group.includes(fault) ? 1 : 0));
+  return {
+    logIndex: 0,
+    best: Math.log(Math.max(likely, unlikely)),
+    slip: Math.log(1e-6),
+    logLikelihood: (present) =>
+      new Float64Array(COMMON_POINTS.length).fill(Math.log(heard(present) ? likely : unlikely)),
+    audible,
+    hears: (present, fault) => audible(present)[fault] === 1,
+    wouldShow: () => "",
+  };
+}
+
+/** Twelve parts, one fault each; `knockOns` as [cause, followed, rate]. */
+function twelve(knockOns: readonly (readonly [number, number, number])[]): Universe {
+  const twelveTimes = <T>(value: (i: number) => T): T[] => Array.from({ length: 12 }, (_, i) => value(i));
+  return makeUniverse({
+    fault: twelveTimes((i) => i),
+    site: twelveTimes((i) => i),
+    rate: twelveTimes((i) => 0.002 * (1 + (i % 4))),
+    from: twelveTimes(() => -1),
+    until: twelveTimes(() => 1000),
+    knockOns: knockOns.map(([from, to, rate]) => ({ from, to, rate })),
+  });
+}
+
+const WEIGHTS = new Float64Array(COMMON_POINTS.length).fill(-Math.log(COMMON_POINTS.length));
+const ACCOUNTS_FOR_ALL = new Uint8Array(12).fill(1);
+
+/** Chance of each fault by every one of the 4,096 sets; the board was brought in as dead, so the empty set is rare. */
+function byEverySet(universe: Universe, evidence: readonly Evidence[]): number[] {
+  const logs: number[] = [];
+  for (let bits = 0; bits < 1 << 12; bits++) {
+    const set = Array.from({ length: 12 }, (_, i) => i).filter((i) => (bits & (1 << i)) !== 0);
+    const symptom = set.length > 0 ? 0 : Math.log(0.02);
+    logs.push(
+      evidence.reduce((sum, piece) => sum + piece.logLikelihood(set)[0], logPrior(universe, set) + symptom),
+    );
+  }
+  const total = logSumExp(logs);
+  return Array.from({ length: 12 }, (_, i) =>
+    logs.reduce((sum, log, bits) => sum + ((bits & (1 << i)) !== 0 ? Math.exp(log - total) : 0), 0),
+  );
+}
+
+function byCores(universe: Universe, evidence: readonly Evidence[]): number[] {
+  const limits = { expansions: 60, width: 14, size: 6 };
+  const cores = posteriorCores(universe, evidence, WEIGHTS, limits, 999, ACCOUNTS_FOR_ALL);
+  return Array.from({ length: 12 }, (_, i) =>
+    cores.reduce((sum, core) => sum + core.probability * (core.set.includes(i) ? 1 : core.beside[i]), 0),
+  );
+}
+
+function worstDifference(universe: Universe, evidence: readonly Evidence[]): number {
+  const exact = byEverySet(universe, evidence);
+  return Math.max(...byCores(universe, evidence).map((found, i) => Math.abs(found - exact[i])));
+}
+
+describe("the chance of each fault, silent ones included, against the sum over every set", () => {
+  it("where nothing knocks anything on", () => {
+    const evidence = [reading(12, [0, 1, 2], 0.95, 0.05), reading(12, [2, 3], 0.03, 0.97)];
+    expect(worstDifference(twelve([]), evidence)).toBeLessThan(0.005);
+  });
+
+  it("where a dead part takes silent ones with it", () => {
+    const knockOns = [5, 6, 7].map((to) => [0, to, 0.8] as const);
+    expect(worstDifference(twelve(knockOns), [reading(12, [0, 1], 0.95, 0.05)])).toBeLessThan(0.01);
+  });
+
+  it("where any of ten silent parts could have killed the one that is heard: one cause is enough", () => {
+    const knockOns = [2, 3, 4, 5, 6, 7, 8, 9, 10, 11].flatMap((from) => [
+      [from, 0, 0.6] as const,
+      [from, 1, 0.6] as const,
+    ]);
+    const evidence = [reading(12, [0], 0.98, 0.001), reading(12, [1], 0.98, 0.001)];
+    expect(worstDifference(twelve(knockOns), evidence)).toBeLessThan(0.02);
+  });
+});
