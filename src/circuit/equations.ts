@@ -33,8 +33,11 @@ export interface Workspace {
   readonly matrix: Float64Array;
   /** what does not change with the voltages: resistors, leaks, meter, capacitors of a step */
   readonly linear: Float64Array;
-  /** indexes of the resistors that conduct, and how many there are */
+  /** indexes of the resistors that conduct with the values last seen, how many there are, and the largest conductance */
   readonly live: Int32Array;
+  liveOf: Values | null;
+  liveCount: number;
+  mostSiemens: number;
   readonly leaving: Float64Array;
   /** one Newton step, in volts per net */
   readonly change: Float64Array;
@@ -47,6 +50,9 @@ function newWorkspace({ netlist, frame }: Problem): Workspace {
     matrix: new Float64Array(frame.plan.entries + 1),
     linear: new Float64Array(frame.plan.entries + 1),
     live: new Int32Array(netlist.resistors.from.length),
+    liveOf: null,
+    liveCount: 0,
+    mostSiemens: 0,
     leaving: new Float64Array(netlist.nets + 1),
     change: new Float64Array(netlist.nets + 1),
     junctionVolts: new Float64Array(netlist.junctions.from.length),
@@ -63,6 +69,18 @@ function workspaceOf(problem: Problem): Workspace {
   const made = newWorkspace(problem);
   workspaces.set(problem.frame, made);
   return made;
+}
+
+function findLive(workspace: Workspace, values: Values): void {
+  const { siemens } = values;
+  workspace.liveOf = values;
+  workspace.liveCount = 0;
+  workspace.mostSiemens = 0;
+  for (let i = 0; i < siemens.length; i++) {
+    if (siemens[i] === 0) continue;
+    workspace.live[workspace.liveCount++] = i;
+    if (siemens[i] > workspace.mostSiemens) workspace.mostSiemens = siemens[i];
+  }
 }
 
 /** Voltages of nets (one more place, for the reference, kept at 0) and of junctions as last used. */
@@ -93,16 +111,9 @@ export class Equations {
     this.bjtVolts = workspace.bjtVolts;
     this.#linear = workspace.linear;
     this.#live = workspace.live;
-    const { siemens } = problem.values;
-    let most = problem.source.siemens;
-    let count = 0;
-    for (let i = 0; i < siemens.length; i++) {
-      if (siemens[i] === 0) continue;
-      workspace.live[count++] = i;
-      if (siemens[i] > most) most = siemens[i];
-    }
-    this.#liveCount = count;
-    this.mostSiemens = most;
+    if (workspace.liveOf !== problem.values) findLive(workspace, problem.values);
+    this.#liveCount = workspace.liveCount;
+    this.mostSiemens = Math.max(workspace.mostSiemens, problem.source.siemens);
   }
 
   /** The part of the matrix that every iteration starts from. */

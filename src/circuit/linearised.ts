@@ -24,6 +24,9 @@ interface Kept {
   readonly matrix: Float64Array;
   readonly rhs: Float64Array;
   readonly volts: Float64Array;
+  /** volts per amp put in at one pair of nets, and that pair: most questions about a pair come together */
+  readonly column: Float64Array;
+  readonly pair: Int32Array;
 }
 
 /** The circuit linearised at a solution. */
@@ -51,11 +54,17 @@ export class Linearised {
   /** Ohms seen between two nets, small signal; 0 where the circuit has no answer. */
   impedance(from: number, to: number): number {
     const kept = this.#own();
-    if (kept === null) return 0;
-    kept.rhs.fill(0);
-    putPair(kept.rhs, from, to);
-    solve(this.#problem.frame.plan, kept.matrix, kept.rhs);
-    return across(kept.rhs, from, to);
+    return kept === null ? 0 : across(this.#column(kept, from, to), from, to);
+  }
+
+  #column({ matrix, column, pair }: Kept, from: number, to: number): Float64Array {
+    if (pair[0] === from && pair[1] === to) return column;
+    column.fill(0);
+    putPair(column, from, to);
+    solve(this.#problem.frame.plan, matrix, column);
+    pair[0] = from;
+    pair[1] = to;
+    return column;
   }
 
   /**
@@ -66,7 +75,7 @@ export class Linearised {
   moved(changes: readonly Change[], enoughAmps: number): Float64Array | null {
     const kept = changes.length > MOST_CHANGES ? null : this.#own();
     if (kept === null) return null;
-    const update = this.#woodbury(changes, kept.matrix);
+    const update = changes.length === 1 ? this.#rankOne(changes[0], kept) : this.#woodbury(changes, kept);
     if (update === null) return null;
     const equations = new Equations(this.#problem);
     const { plan } = this.#problem.frame;
@@ -118,8 +127,22 @@ export class Linearised {
     return siemens - slope - JUNCTION_LEAK_SIEMENS;
   }
 
+  /** `#woodbury` of the commonest case, with nothing made anew (Sherman & Morrison 1950). */
+  #rankOne(change: Change, kept: Kept): ((answer: Float64Array) => void) | null {
+    const { from, to } = change;
+    const slope = this.#slope(change);
+    const column = this.#column(kept, from, to);
+    const pivot = 1 + slope * across(column, from, to);
+    if (!(Math.abs(pivot) > LEAST_PIVOT)) return null;
+    const share = slope / pivot;
+    return (answer) => {
+      const amps = share * across(answer, from, to);
+      for (let i = 0; i < answer.length - 1; i++) answer[i] -= amps * column[i];
+    };
+  }
+
   /** Corrects an answer of the unchanged circuit for the changes; null where the changed one is singular. */
-  #woodbury(changes: readonly Change[], matrix: Float64Array): ((answer: Float64Array) => void) | null {
+  #woodbury(changes: readonly Change[], { matrix }: Kept): ((answer: Float64Array) => void) | null {
     const { plan } = this.#problem.frame;
     const slopes = changes.map((change) => this.#slope(change));
     const columns = changes.map(({ from, to }) => {
@@ -156,7 +179,9 @@ export class Linearised {
     const matrix = this.#factored();
     if (matrix === null) return null;
     const size = this.#volts.length;
-    this.#kept = { matrix: matrix.slice(), rhs: new Float64Array(size), volts: new Float64Array(size) };
+    const room = () => new Float64Array(size);
+    const pair = new Int32Array([-1, -1]);
+    this.#kept = { matrix: matrix.slice(), rhs: room(), volts: room(), column: room(), pair };
     return this.#kept;
   }
 }

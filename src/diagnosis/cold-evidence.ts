@@ -150,16 +150,14 @@ function faultSpread(
   prediction: MeterReading,
 ): number {
   const here = onScale(check.mode, prediction.raw, predictor.meter);
+  const faults = present.map((prior) => prior.fault);
   let square = 0;
   present.forEach(({ fault, spreadLn }, at) => {
     const nominal = fault.value ?? NOMINAL_OHMS[fault.mode];
     if (spreadLn === 0 || nominal === undefined || fault.mode === "drift" || fault.mode === "open") return;
     if (check.mode === "diode" && nominal <= DEAD_SHORT_OHMS) return;
-    const faults = present.map((prior, other) =>
-      other === at ? { ...fault, value: nominal * Math.exp(spreadLn) } : prior.fault,
-    );
-    const higher = predictor.predict(check, faults);
-    if (higher.solved) square += (onScale(check.mode, higher.raw, predictor.meter) - here) ** 2;
+    const higher = predictor.rawWith(check, faults, at, nominal * Math.exp(spreadLn));
+    if (higher !== null) square += (onScale(check.mode, higher, predictor.meter) - here) ** 2;
   });
   return Math.sqrt(square);
 }

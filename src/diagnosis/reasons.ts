@@ -88,7 +88,7 @@ function ratiosOfAddition(input: ReasonInput, core: Core, element: number): Reas
   return input.pieces.flatMap((piece, i) => {
     const hearing = core.scored.hearings[i];
     if (!presentAt(input.universe, element, piece.evidence.logIndex)) return [];
-    if (piece.evidence.audible(hearing.faults)[fault] === 0) return [];
+    if (!piece.evidence.hears(hearing.faults, fault)) return [];
     const grown = [...hearing.faults, fault].sort((a, b) => a - b);
     const ratio =
       overCommon(piece.evidence.logLikelihood(grown), input.logWeights) -
@@ -114,10 +114,10 @@ function maskersOf(input: ReasonInput, core: Core, fault: number): string[] {
   const maskers = new Set<string>();
   input.pieces.forEach((piece, i) => {
     const faults = core.scored.hearings[i].faults;
-    if (piece.evidence.audible(faults)[fault] === 1) return;
+    if (piece.evidence.hears(faults, fault)) return;
     for (const member of faults) {
       const rest = faults.filter((other) => other !== member);
-      if (piece.evidence.audible(rest)[fault] === 1) maskers.add(input.priors.faults[member].part);
+      if (piece.evidence.hears(rest, fault)) maskers.add(input.priors.faults[member].part);
     }
   });
   return [...maskers].sort();

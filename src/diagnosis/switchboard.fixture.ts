@@ -76,6 +76,7 @@ export function switchboard(
       const raw = pulled(check, present.map(faultName)) ? 0 : 0.5;
       return { solved: true, raw, shown: raw, spread: 0.02, common: 0.01 };
     },
+    rawWith: () => null,
     effect: faultName,
     matters: (check, present) =>
       check.red === together?.net || pulled(check, present.map(faultName)) ? present : [],

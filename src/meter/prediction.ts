@@ -44,6 +44,10 @@ export interface Predictor {
   readonly bench: BenchState;
   readonly meter: MeterSettings;
   predict(check: ColdCheck, faults: readonly Fault[]): Prediction;
+  /**
+   * The raw reading if the short or leak `faults[at]` were of `ohms` instead; null where there is no answer. What an unknown resistance does to a reading, for a tenth of a prediction.
+   */
+  rawWith(check: ColdCheck, faults: readonly Fault[], at: number, ohms: number): number | null;
   /** Faults with the same word here do the same to the circuit, as shorts of two capacitors side by side do. */
   effect(fault: Fault): string;
   /**

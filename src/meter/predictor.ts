@@ -21,7 +21,7 @@ import type {
 import { type Probed, Probing, whyUnsolved } from "./probing.ts";
 import { FARADS_LEAST_OHMS, type Range, voltsAt } from "./ranges.ts";
 import type { MeterSettings } from "./settings.ts";
-import { boundAmps, disturbance, effectOf, mostGain } from "./silent.ts";
+import { boundAmps, changeOfOhms, disturbance, effectOf, mostGain } from "./silent.ts";
 import { faradsBound } from "./silent-farads.ts";
 import { climbingSpread, type Sensitivity, type Spread, sensitivityOf } from "./spread.ts";
 
@@ -31,6 +31,8 @@ const MOST_STATES = 20_000;
 const EXACT_VOLTS = 1e-5;
 /** Share of the spread below which a fault is called silent. */
 const SILENT_SHARE = 0.1;
+/** How closely a reading shifted by other ohms is followed, in volts at the probes. */
+const EXACT_SHIFT_VOLTS = 1e-8;
 /** Currents that a moved circuit may still miss, as a share of what would be silent. */
 const RESIDUAL_SHARE = 0.2;
 /** Share of the way to the line between a capacitance and OL that the settled ohms may come without being asked. */
@@ -109,6 +111,21 @@ class BoardPredictor implements Predictor {
       state.heard.set(effect, heard);
       return heard;
     });
+  }
+
+  rawWith(check: ColdCheck, faults: readonly Fault[], at: number, ohms: number): number | null {
+    const { state, core } = this.#settledIn(check, faults);
+    const { prediction, probed } = state;
+    const other = faults.map((fault, i) => (i === at ? { ...fault, value: ohms } : fault));
+    const change = changeOfOhms(this.probing.circuit, faults[at], ohms);
+    if (probed !== null && prediction.solved && change !== null && core.includes(faults[at])) {
+      const { linearised } = this.#sensitivity(check, state, probed);
+      const volts = linearised.moved([change], EXACT_SHIFT_VOLTS / (probed.range.ohms * this.#gain));
+      const raw = volts === null ? null : this.probing.rawOf(check, probed, volts);
+      if (raw !== null && this.probing.staysInRange(check, probed, raw)) return raw;
+    }
+    const found = this.predict(check, other);
+    return found.solved ? found.raw : null;
   }
 
   /** The state of the check with those of `faults` that matter, found by adding what is not silent until nothing is left. */

@@ -15,6 +15,9 @@ import type { MeterSettings } from "./settings.ts";
 /** Plans kept; each is some tens of kilobytes. */
 const MOST_FRAMES = 400;
 
+/** Junctions carry less in a higher range and read more ohms: this far above a range's limit, the range does not fit. */
+const WELL_ABOVE = 3;
+
 /** The settled circuit with the meter on it, in the range that fits (or the last one). */
 export interface Probed {
   readonly solved: true;
@@ -95,6 +98,14 @@ export class Probing {
   /** The quantity that the meter of `probed` would show at these net voltages, in the same range. */
   rawOf(check: ColdCheck, { problem, range }: Probed, volts: Float64Array): number {
     return rawAt(check.mode, range, voltsAtProbes(problem, volts));
+  }
+
+  /** Would the meter surely read `raw` in the range of `probed` too: it fits, and is well above the range before? */
+  staysInRange(check: ColdCheck, { range }: Probed, raw: number): boolean {
+    const ranges = rangesOf(check.mode, this.meter);
+    const at = ranges.indexOf(range);
+    const fits = raw <= range.limit || at === ranges.length - 1;
+    return fits && (at === 0 || raw > WELL_ABOVE * ranges[at - 1].limit);
   }
 
   #remember(key: string, volts: Float64Array): void {

@@ -52,6 +52,14 @@ function shuntOf(circuit: ColdCircuit, fault: Fault): { from: number; to: number
   return { from: from[site.shunt], to: to[site.shunt], ohms: fault.value ?? FAULT_OHMS[fault.mode] };
 }
 
+/** What changes when the shunt that `fault` is gets other ohms; null where it is no shunt. */
+export function changeOfOhms(circuit: ColdCircuit, fault: Fault, ohms: number): Change | null {
+  const shunt = shuntOf(circuit, fault);
+  if (shunt === null) return null;
+  const siemens = 1 / Math.max(ohms, LEAST_OHMS) - 1 / Math.max(shunt.ohms, LEAST_OHMS);
+  return { from: shunt.from, to: shunt.to, siemens, junction: -1 };
+}
+
 /** What `fault` would change in the circuit that stands at `volts` with `values`. */
 export function disturbance(
   circuit: ColdCircuit,

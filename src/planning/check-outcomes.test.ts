@@ -50,6 +50,7 @@ function tableMeter(healthy: number | "OL", table: Readonly<Record<string, numbe
     bench: { lifted: new Set(), off: new Set(), clips: [], powered: false },
     meter: DEFAULT_METER,
     predict: (_, faults) => reading(shownFor(faults)),
+    rawWith: () => null,
     effect: faultName,
     matters: (_check, faults) => faults,
     audible: (_, __, candidates) => candidates.map((f) => f.of === "part" && f.part in table),

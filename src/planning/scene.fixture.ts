@@ -98,6 +98,7 @@ function ruleMeter(board: Board, bench: BenchState): Predictor {
     bench,
     meter: DEFAULT_METER,
     predict,
+    rawWith: () => null,
     effect: faultName,
     matters: (_check, faults) => faults,
     audible: (check, faults, candidates) => {
