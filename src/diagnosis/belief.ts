@@ -37,18 +37,24 @@ export interface Reason {
   readonly without: string;
 }
 
-export interface Suspect {
-  readonly part: string;
-  /** probability that it is faulty now */
-  readonly probability: number;
-  readonly modes: readonly SuspectMode[];
-  /** the mode these reasons speak of */
+/** Why a part is suspected or cleared. */
+export interface Because {
+  /** readings for and against the part's best fault, weightiest first */
   readonly speaksFor: readonly Reason[];
   readonly speaksAgainst: readonly Reason[];
   /** parts whose fault (in the best explanation) hides this one's from every reading that would otherwise show it */
   readonly maskedBy: readonly string[];
   /** no reading taken so far could have shown any fault of it */
   readonly untested: boolean;
+}
+
+export interface Suspect {
+  readonly part: string;
+  /** probability that it is faulty now */
+  readonly probability: number;
+  readonly modes: readonly SuspectMode[];
+  /** worked out when first asked: nobody reads the reasons of a hundred parts after every reading */
+  because(): Because;
 }
 
 export interface Belief {

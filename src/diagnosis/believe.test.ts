@@ -53,13 +53,15 @@ test("one part that explains every zero is believed before several that each exp
 test("a part hidden behind a short keeps the probability it came with, and says what masks it", () => {
   const belief = beliefAfter([["T1", "T2"], ["T1"]], [0.02, 0.02], [diode("T1", 0), diode("T2", 0)]);
   expect(probability(belief, "D1")).toBeCloseTo(1 - Math.exp(-0.02), 2);
-  expect(belief.suspects.find((suspect) => suspect.part === "D1")?.maskedBy).toEqual(["D0"]);
+  expect(belief.suspects.find((suspect) => suspect.part === "D1")?.because().maskedBy).toEqual(["D0"]);
 });
 
 test("a reading that fits clears the part that would have pulled it down, and says so", () => {
   const belief = beliefAfter([["T1"], ["T2"]], [0.5, 0.5], [diode("T1", 0.5)]);
   expect(probability(belief, "D0")).toBeLessThan(0.02);
-  expect(belief.suspects.find((suspect) => suspect.part === "D0")?.speaksAgainst[0]?.logIndex).toBe(0);
+  expect(belief.suspects.find((suspect) => suspect.part === "D0")?.because().speaksAgainst[0]?.logIndex).toBe(
+    0,
+  );
 });
 
 test("the customer's word that the board is dead rules out the healthy board, not the unseen fault", () => {

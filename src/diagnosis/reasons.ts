@@ -3,7 +3,7 @@
  * the evidence that the verdict itself was made of; and who hides whom.
  */
 import type { PriorTable } from "../priors/fault-prior.ts";
-import type { Reason, Suspect } from "./belief.ts";
+import type { Because, Reason } from "./belief.ts";
 import { overCommon, type Piece } from "./evidence.ts";
 import type { Core } from "./posterior.ts";
 import { presentAt, type Universe } from "./universe.ts";
@@ -22,14 +22,12 @@ const TELLING = 0.7;
 /** Most readings named on each side. */
 const MOST_REASONS = 4;
 
-type Reasons = Pick<Suspect, "speaksFor" | "speaksAgainst" | "maskedBy" | "untested">;
-
 export function reasonsFor(
   input: ReasonInput,
   part: string,
   faults: readonly number[],
   marginal: Float64Array,
-): Reasons {
+): Because {
   const best = strongest(input, faults, marginal);
   const leading = input.cores[0];
   if (best < 0 || leading === undefined)

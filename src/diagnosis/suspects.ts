@@ -1,7 +1,7 @@
 /** Probability of each part being faulty now, its modes, and the readings that speak for and against it. */
 import type { Board } from "../board/board.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
-import type { Suspect, SuspectMode } from "./belief.ts";
+import type { Because, Suspect, SuspectMode } from "./belief.ts";
 import type { Piece } from "./evidence.ts";
 import type { Core } from "./posterior.ts";
 import { type ReasonInput, reasonsFor } from "./reasons.ts";
@@ -32,11 +32,15 @@ export function suspectsOf(input: SuspectInput): Suspect[] {
     const probability = input.absent.includes(part) ? 0 : (marginals.part.get(part) ?? 0);
     const isLeak = !input.board.parts.has(part);
     if (isLeak && probability < 1e-4) continue;
+    let because: Because | null = null;
     suspects.push({
       part,
       probability,
       modes: modesOf(input, faults, marginals.fault),
-      ...reasonsFor(reasons, part, faults, marginals.fault),
+      because: () => {
+        because ??= reasonsFor(reasons, part, faults, marginals.fault);
+        return because;
+      },
     });
   }
   return suspects.sort((a, b) => b.probability - a.probability || (a.part < b.part ? -1 : 1));

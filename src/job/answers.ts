@@ -1,7 +1,7 @@
 /** The JSON objects that the commands for scripts print (docs/formats.md). */
 import type { Belief } from "../diagnosis/belief.ts";
 import type { Action, Expectation } from "../planning/proposal.ts";
-import type { Assessment } from "./assess.ts";
+import type { Assessment, Believed } from "./assess.ts";
 
 export interface SuspectsAnswer {
   readonly suspects: readonly {
@@ -15,7 +15,7 @@ export interface SuspectsAnswer {
   readonly unexplained: readonly number[];
 }
 
-export function suspectsAnswer(assessment: Omit<Assessment, "proposal">): SuspectsAnswer {
+export function suspectsAnswer(assessment: Believed): SuspectsAnswer {
   const { belief, job } = assessment;
   return {
     suspects: belief.suspects

@@ -28,6 +28,9 @@ export interface Assessment {
   readonly predictor: Predictor;
 }
 
+/** An assessment before anything is proposed. */
+export type Believed = Omit<Assessment, "proposal">;
+
 /** Events that change no belief by themselves: volts that prove a board dead, words, and hands that only free a pin. */
 function speaksOfFaults(event: JobEvent): boolean {
   switch (event.do) {
@@ -112,7 +115,7 @@ export class AssessmentSession {
 }
 
 /** Folds the log and forms the belief; refused, with one line, where the log is impossible. */
-export function beliefOf(job: Job, session: AssessmentSession): Parsed<Omit<Assessment, "proposal">> {
+export function beliefOf(job: Job, session: AssessmentSession): Parsed<Believed> {
   const timeline = foldLog(job.board, job.absent, job.log);
   if (!timeline.ok) return timeline;
   const priors = session.priors(job);

@@ -36,6 +36,10 @@ export interface SuspectView {
   readonly stage: string | null;
   readonly probability: number;
   readonly modes: readonly { readonly fault: string; readonly words: string; readonly probability: number }[];
+}
+
+/** Why a part is suspected or cleared, asked for by itself. */
+export interface BecauseView {
   readonly speaksFor: readonly string[];
   readonly speaksAgainst: readonly string[];
   readonly maskedBy: readonly string[];

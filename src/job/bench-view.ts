@@ -11,9 +11,17 @@ import { actionMinutes } from "../money/minutes.ts";
 import { partPrice } from "../money/prices.ts";
 import type { Action } from "../planning/proposal.ts";
 import { dischargeState } from "../safety/discharge.ts";
+import type { Parsed } from "../units/outcome.ts";
 import { namedExplanations } from "./answers.ts";
-import type { Assessment } from "./assess.ts";
-import type { BenchView, CardView, GridView, LogLineView, SuspectView } from "./bench-view-shape.ts";
+import type { Assessment, Believed } from "./assess.ts";
+import type {
+  BecauseView,
+  BenchView,
+  CardView,
+  GridView,
+  LogLineView,
+  SuspectView,
+} from "./bench-view-shape.ts";
 import { stageGrids } from "./grids.ts";
 import { actionWords, modeWords, placeWords } from "./words.ts";
 
@@ -91,9 +99,20 @@ function waitWords(assessment: Assessment, measure: Omit<MeasureEvent, "reading"
   return "Wait until it stops climbing: a healthy board charges its capacitors through the meter, and charge left by the check before delays it.";
 }
 
+/** Why `part` is suspected or cleared, in words; refused where the board has no such part. */
+export function becauseView(believed: Believed, part: string): Parsed<BecauseView> {
+  const suspect = believed.belief.suspects.find((one) => one.part === part);
+  if (suspect === undefined) return { ok: false, problem: `there is no part "${part}"` };
+  const { speaksFor, speaksAgainst, maskedBy, untested } = suspect.because();
+  const line = (reason: Reason): string => reasonWords(believed, reason);
+  return {
+    ok: true,
+    value: { speaksFor: speaksFor.map(line), speaksAgainst: speaksAgainst.map(line), maskedBy, untested },
+  };
+}
+
 function suspectView(assessment: Assessment, suspect: Suspect): SuspectView {
   const part = assessment.job.board.parts.get(suspect.part);
-  const line = (reason: Reason): string => reasonWords(assessment, reason);
   return {
     part: suspect.part,
     what: part === undefined ? "dirt between two nets" : kindOf(part.kind).words,
@@ -103,16 +122,11 @@ function suspectView(assessment: Assessment, suspect: Suspect): SuspectView {
       .filter((mode) => mode.probability >= 0.001)
       .slice(0, 6)
       .map((mode) => ({ ...mode, words: faultNameWords(mode.fault) })),
-    speaksFor: suspect.speaksFor.map(line),
-    speaksAgainst: suspect.speaksAgainst.map(line),
-    maskedBy: suspect.maskedBy,
-    untested: suspect.untested,
   };
 }
 
 /** `diode test: red on ..., black on ... read 0.00; with this fault 0.00 V, without it 0.43 V` */
-function reasonWords(assessment: Assessment, reason: Reason): string {
-  const { job } = assessment;
+function reasonWords({ job }: Believed, reason: Reason): string {
   const event = job.log[reason.logIndex];
   const seen = event === undefined ? "?" : eventWords(job.board, event);
   if (reason.withFault === "" && reason.without === "") return seen;

@@ -15,6 +15,7 @@ export type EngineRequest =
       readonly seed: number;
       readonly action: ActionView;
     } & JobSoFar)
+  | ({ readonly ask: "why"; readonly askId: number; readonly part: string } & JobSoFar)
   | ({ readonly ask: "hidden"; readonly askId: number; readonly seed: number } & JobSoFar);
 
 export type EngineAnswer =

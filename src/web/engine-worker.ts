@@ -4,8 +4,8 @@ import { foldLog } from "../bench/fold.ts";
 import type { Board } from "../board/board.ts";
 import { faultName } from "../board/fault.ts";
 import { faultNameWords } from "../board/fault-words.ts";
-import { AssessmentSession, assess } from "../job/assess.ts";
-import { benchView } from "../job/bench-view.ts";
+import { AssessmentSession, assess, beliefOf } from "../job/assess.ts";
+import { becauseView, benchView } from "../job/bench-view.ts";
 import type { Job } from "../job/job.ts";
 import { parseJob } from "../job/parse-job.ts";
 import { warmUp } from "../job/warm-up.ts";
@@ -73,6 +73,8 @@ function answer(request: EngineRequest): unknown {
     case "practice":
       // The page hands back an action of the engine's own, or one of the same shape; the fold judges it again.
       return practice(request, request.seed, request.action as unknown as Asked);
+    case "why":
+      return taken(becauseView(taken(beliefOf(jobOf(request), session)), request.part));
     case "hidden":
       return hidden(request, request.seed);
   }

@@ -1,5 +1,5 @@
 /** The worker behind promises. Views that nobody waits for any more are dropped, not computed. */
-import type { ActionView, BenchView } from "../wire/bench-view.ts";
+import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
 import type {
   EngineAnswer,
   EngineRequest,
@@ -62,6 +62,11 @@ export class Engine {
   /** What the practice board answers to an action: the fields that the event gets beside the action's own. */
   async practice(job: JobSoFar, seed: number, action: ActionView): Promise<PracticeOutcome> {
     return (await this.#ask({ ask: "practice", seed, action, ...job })) as PracticeOutcome;
+  }
+
+  /** Why a part is suspected or cleared. */
+  async why(job: JobSoFar, part: string): Promise<BecauseView> {
+    return (await this.#ask({ ask: "why", part, ...job })) as BecauseView;
   }
 
   async hidden(job: JobSoFar, seed: number): Promise<HiddenFaults> {

@@ -1,6 +1,6 @@
 /** One open job: its log in this browser, the engine's view of it, and how it stands with the server. */
 import { useCallback, useEffect, useRef, useState } from "react";
-import type { ActionView, BenchView } from "../wire/bench-view.ts";
+import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
 import { Engine } from "./engine.ts";
 import type { HiddenFaults, JobSoFar } from "./engine-messages.ts";
 import { happened, type KeptEvent, type KeptJob, newId, type Outcome } from "./job-event.ts";
@@ -26,6 +26,7 @@ export interface OpenJob {
   takeBackRefused(): void;
   practice(action: ActionView): Promise<Outcome>;
   hidden(): Promise<HiddenFaults>;
+  why(part: string): Promise<BecauseView>;
 }
 
 function useEngine(): Engine | null {
@@ -130,6 +131,14 @@ export function useJob(id: string): OpenJob {
       );
   };
   const { practice, hidden } = usePracticeBoard(engine, known, events);
+  const header = known?.header;
+  const why = useCallback(
+    (part: string) =>
+      engine === null || header === undefined
+        ? Promise.reject<BecauseView>(new Error("the engine is still starting"))
+        : engine.why({ header, events }, part),
+    [engine, header, events],
+  );
   return {
     job,
     events,
@@ -144,5 +153,6 @@ export function useJob(id: string): OpenJob {
     takeBackRefused: () => void dropWaiting(id).then(load).then(push),
     practice,
     hidden,
+    why,
   };
 }

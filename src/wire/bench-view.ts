@@ -1,6 +1,7 @@
 /** What the page reads of a job: the shapes alone, so that `web/` knows the engine by its answers. */
 export type {
   ActionView,
+  BecauseView,
   BenchView,
   CardView,
   GridCellView,

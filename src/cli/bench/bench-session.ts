@@ -3,7 +3,7 @@ import { undoneEvents } from "../../bench/fold.ts";
 import { faultNameWords } from "../../board/fault-words.ts";
 import { suspectsAnswer } from "../../job/answers.ts";
 import { type Assessment, AssessmentSession, assess } from "../../job/assess.ts";
-import { benchView } from "../../job/bench-view.ts";
+import { becauseView, benchView } from "../../job/bench-view.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import type { BenchView } from "../../wire/bench-view.ts";
 import { percent, table } from "../answer-text.ts";
@@ -128,7 +128,7 @@ export class BenchSession {
     else if (what === "suspects") this.#io.out(suspectsText(suspectsAnswer(assessment)));
     else if (what === "log") this.#io.out(logText(view));
     else {
-      const why = whyText(view, part);
+      const why = whyText(assessment, view, part);
       if (!why.ok) return refuse(this.#io, why.problem);
       this.#io.out(why.value);
     }
@@ -168,17 +168,19 @@ function logText(view: BenchView): string {
 }
 
 /** Without a part, why this step; with one, what speaks for and against it. */
-function whyText(view: BenchView, part: string): Parsed<string> {
+function whyText(assessment: Assessment, view: BenchView, part: string): Parsed<string> {
   if (part === "") return { ok: true, value: `${view.card?.why ?? "Nothing is proposed."}\n` };
   const suspect = view.suspects.find((one) => one.part === part);
-  if (suspect === undefined) return { ok: false, problem: `why: there is no part "${part}"` };
+  const found = becauseView(assessment, part);
+  if (suspect === undefined || !found.ok) return { ok: false, problem: `why: there is no part "${part}"` };
+  const because = found.value;
   const lines = [
     `${part}, ${suspect.what}: faulty with ${percent(suspect.probability)}`,
     ...suspect.modes.map((mode) => `  ${mode.words} ${percent(mode.probability)}`),
-    ...suspect.speaksFor.map((reason) => `  for: ${oneLine(reason)}`),
-    ...suspect.speaksAgainst.map((reason) => `  against: ${oneLine(reason)}`),
-    ...(suspect.maskedBy.length === 0 ? [] : [`  hidden by ${suspect.maskedBy.join(", ")}`]),
-    ...(suspect.untested ? ["  no reading so far could have shown it"] : []),
+    ...because.speaksFor.map((reason) => `  for: ${oneLine(reason)}`),
+    ...because.speaksAgainst.map((reason) => `  against: ${oneLine(reason)}`),
+    ...(because.maskedBy.length === 0 ? [] : [`  hidden by ${because.maskedBy.join(", ")}`]),
+    ...(because.untested ? ["  no reading so far could have shown it"] : []),
   ];
   return { ok: true, value: `${lines.join("\n")}\n` };
 }

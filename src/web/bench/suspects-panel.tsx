@@ -1,20 +1,20 @@
 /** Which parts are believed faulty, with the readings that speak for and against each, and the whole explanations. */
-import { useState } from "react";
-import type { BenchView, SuspectView } from "../../wire/bench-view.ts";
+import { useEffect, useState } from "react";
+import type { BecauseView, BenchView, SuspectView } from "../../wire/bench-view.ts";
 import { Likelihood } from "../shell/likelihood.tsx";
 import { percent } from "../words.ts";
 import type { PanelProps } from "./bench-props.ts";
 
 const SHORT_LIST = 8;
 
-export function SuspectsPanel({ view }: PanelProps) {
+export function SuspectsPanel({ view, open }: PanelProps) {
   const [all, setAll] = useState(false);
   const shown = all ? view.suspects : view.suspects.slice(0, SHORT_LIST);
   return (
     <>
       <ol className="suspects">
         {shown.map((suspect) => (
-          <Suspect key={suspect.part} suspect={suspect} />
+          <Suspect key={suspect.part} suspect={suspect} why={open.why} />
         ))}
       </ol>
       {view.suspects.length > SHORT_LIST && (
@@ -27,11 +27,17 @@ export function SuspectsPanel({ view }: PanelProps) {
   );
 }
 
-function Suspect({ suspect }: { readonly suspect: SuspectView }) {
+interface SuspectProps {
+  readonly suspect: SuspectView;
+  why(part: string): Promise<BecauseView>;
+}
+
+function Suspect({ suspect, why }: SuspectProps) {
+  const [opened, setOpened] = useState(false);
   const first = suspect.modes[0];
   return (
     <li>
-      <details>
+      <details onToggle={(event) => setOpened(event.currentTarget.open)}>
         <summary>
           <span className="ref">{suspect.part}</span>
           <span className="suspect-what">
@@ -40,19 +46,38 @@ function Suspect({ suspect }: { readonly suspect: SuspectView }) {
           </span>
           <Likelihood value={suspect.probability} tone="bad" />
         </summary>
-        <Reasons suspect={suspect} />
+        {opened && <Reasons suspect={suspect} why={why} />}
       </details>
     </li>
   );
 }
 
-function Reasons({ suspect }: { readonly suspect: SuspectView }) {
+/** Asked of the engine while it stands open, and again after every entry. */
+function Reasons({ suspect, why }: SuspectProps) {
+  const [because, setBecause] = useState<BecauseView | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  const { part } = suspect;
+  useEffect(() => {
+    let waiting = true;
+    why(part).then(
+      (found) => waiting && setBecause(found),
+      (error: Error) => waiting && setProblem(error.message),
+    );
+    return () => {
+      waiting = false;
+    };
+  }, [part, why]);
   return (
     <div className="reasons-body">
-      {suspect.untested && <p className="untested">No reading so far could have shown a fault here.</p>}
-      {suspect.maskedBy.length > 0 && <p>Hidden behind {suspect.maskedBy.join(", ")}.</p>}
-      <ReasonList title="Speaks for it" reasons={suspect.speaksFor} />
-      <ReasonList title="Speaks against it" reasons={suspect.speaksAgainst} />
+      {problem !== null && <p role="alert">{problem}</p>}
+      {because !== null && (
+        <>
+          {because.untested && <p className="untested">No reading so far could have shown a fault here.</p>}
+          {because.maskedBy.length > 0 && <p>Hidden behind {because.maskedBy.join(", ")}.</p>}
+          <ReasonList title="Speaks for it" reasons={because.speaksFor} />
+          <ReasonList title="Speaks against it" reasons={because.speaksAgainst} />
+        </>
+      )}
       <ul className="modes">
         {suspect.modes.map((mode) => (
           <li key={mode.fault}>
