@@ -125,13 +125,15 @@ function likelihoodAgain(event: MeasureEvent, p: MeterReading, z: number, unknow
   const contact = M.contactOhms;
   const at = (x: number): number => (diode ? x : Math.log(Math.max(0, x) + contact));
   const unit = diode ? 1 : Math.max(0, p.raw) + contact;
-  const parts = Math.sqrt(Math.max(0, p.spread ** 2 - p.common ** 2)) / unit;
+  const shared = M.commonShared * p.common;
+  const cell = (COMMON_POINTS[1] - COMMON_POINTS[0]) * shared;
+  const parts = Math.sqrt(Math.max(0, p.spread ** 2 - shared ** 2) + (cell * cell) / 12) / unit;
   const deviation = diode
     ? Math.sqrt(parts ** 2 + M.diodeVolts ** 2 + (M.diodeShare * p.raw) ** 2 + unknownOhms)
     : Math.sqrt(
         parts ** 2 + M.ohmsModelLn ** 2 + ((0.5 * contact) / unit) ** 2 + M.ohmsShare ** 2 + unknownOhms,
       );
-  const mean = at(p.raw) + (p.common / unit) * z;
+  const mean = at(p.raw) + (shared / unit) * z;
   const [zero, high] = diode ? [M.diodeZeroVolts, M.diodeHighVolts] : [at(M.ohmsZero), at(M.ohmsHigh)];
   const limit = diode ? 2.0 : at(M.ohmsLimit);
   const lowest = diode ? -M.diodeZeroVolts : at(0);

@@ -4,15 +4,17 @@
  */
 
 /**
- * What all readings of one meter and one room have in common is one standard normal unknown, integrated by five-point
- * Gauss-Hermite quadrature (Abramowitz & Stegun table 25.10, n = 5, scaled to the standard normal).
+ * What all readings of one meter and one room have in common is one standard normal unknown, summed over an even grid. A
+ * quadrature of few points misses a log that pins the unknown between two of them; a reading is smoothed over the width of a
+ * cell instead (`reading-model.ts`).
  */
-export const COMMON_POINTS: readonly number[] = [
-  -2.8569700138728, -1.3556261799743, 0, 1.3556261799743, 2.8569700138728,
-];
-export const COMMON_WEIGHTS: readonly number[] = [
-  0.0112574113277207, 0.2220759220056126, 0.5333333333333333, 0.2220759220056126, 0.0112574113277207,
-];
+export const COMMON_STEP = 0.5;
+export const COMMON_POINTS: readonly number[] = Array.from({ length: 13 }, (_, k) => (k - 6) * COMMON_STEP);
+export const COMMON_WEIGHTS: readonly number[] = (() => {
+  const density = COMMON_POINTS.map((z) => Math.exp(-0.5 * z * z));
+  const total = density.reduce((sum, one) => sum + one, 0);
+  return density.map((one) => one / total);
+})();
 
 export interface Evidence {
   readonly logIndex: number;

@@ -10,9 +10,14 @@ import type { MeterReading } from "../meter/prediction.ts";
 import type { MeterSettings } from "../meter/settings.ts";
 import { logAdd, logSumExp } from "../numeric/log-space.ts";
 import { logNormalDensity, normalTail } from "../numeric/normal.ts";
-import { COMMON_POINTS } from "./evidence.ts";
+import { COMMON_POINTS, COMMON_STEP } from "./evidence.ts";
 
 export const READING_MODEL = {
+  /**
+   * share of the common deviation that is one and the same in every reading; the rest (the source bends with the range, parts
+   * warm by place) is each reading's own (from memory)
+   */
+  commonShared: 0.8,
   /** share of readings that are slips (from memory; oracle boards of the evaluation use 1-2 %) */
   slipShare: 0.015,
   /** what a slip shows: open, nothing between the probes, or anywhere on the scale (from memory) */
@@ -196,7 +201,7 @@ function diodeScale(meter: MeterSettings): Scale {
     at: (volts) => volts,
     parts: ownSpread,
     digits: (p) => Math.hypot(M.diodeVolts, M.diodeShare * p.raw),
-    common: (p) => p.common,
+    common: (p) => M.commonShared * p.common,
     zero: M.diodeZeroVolts,
     high: M.diodeHighVolts,
     limit: Math.min(meter.diodeMaxVolts, 0.95 * meter.diodeOpenVolts),
@@ -211,7 +216,7 @@ const OHMS_SCALE: Scale = {
   at: lnOhms,
   parts: (p) => Math.hypot(ownSpread(p) / (Math.max(0, p.raw) + M.contactOhms), M.ohmsModelLn),
   digits: (p) => Math.hypot((0.5 * M.contactOhms) / (Math.max(0, p.raw) + M.contactOhms), M.ohmsShare),
-  common: (p) => p.common / (Math.max(0, p.raw) + M.contactOhms),
+  common: (p) => (M.commonShared * p.common) / (Math.max(0, p.raw) + M.contactOhms),
   zero: lnOhms(M.ohmsZero),
   high: lnOhms(M.ohmsHigh),
   limit: lnOhms(M.ohmsLimit),
@@ -231,7 +236,11 @@ const FARADS_SCALE: Scale = {
   lowest: lnFarads(0),
 };
 
-/** The deviation of this reading alone, without the part shared with other readings. */
+/**
+ * The deviation of this reading alone, without the part shared with other readings; the width of a cell of the grid over that
+ * part is its own (a cell of even chance has a deviation of its width over the root of 12).
+ */
 function ownSpread(prediction: MeterReading): number {
-  return Math.sqrt(Math.max(0, prediction.spread ** 2 - prediction.common ** 2));
+  const shared = M.commonShared * prediction.common;
+  return Math.sqrt(Math.max(0, prediction.spread ** 2 - shared ** 2) + (COMMON_STEP * shared) ** 2 / 12);
 }
