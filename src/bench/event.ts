@@ -22,6 +22,9 @@ export type Observed =
   | "smoke";
 export type Verdict = "repaired" | "not-economic" | "not-repairable" | "no-fault" | "declined";
 
+/** How a part of this very board stands to the board file: missing, another than drawn, not sure of it, or as drawn after all. */
+export type PartMark = "absent" | "different" | "unsure" | "as-drawn";
+
 interface Stamp {
   readonly id?: string;
   /** RFC 3339 */
@@ -98,6 +101,11 @@ export interface AnswerEvent extends Stamp {
   readonly question: string;
   readonly answer: string;
 }
+export interface MarkEvent extends Stamp {
+  readonly do: "mark";
+  readonly part: string;
+  readonly as: PartMark;
+}
 export interface NoteEvent extends Stamp {
   readonly do: "note";
   readonly text: string;
@@ -127,6 +135,7 @@ export type JobEvent =
   | PowerEvent
   | UnpowerEvent
   | AnswerEvent
+  | MarkEvent
   | NoteEvent
   | OverruleEvent
   | UndoEvent

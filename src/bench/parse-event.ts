@@ -12,6 +12,7 @@ import type {
   JobEvent,
   LiftEvent,
   LookEvent,
+  MarkEvent,
   NoteEvent,
   Observed,
   OverruleEvent,
@@ -24,7 +25,7 @@ import type {
 } from "./event.ts";
 import { readMeasure } from "./parse-measure.ts";
 import { readPlace } from "./place.ts";
-import { FEEDS, FINDINGS, MEASURE_MODES, OBSERVED, VERDICTS } from "./words.ts";
+import { FEEDS, FINDINGS, MEASURE_MODES, OBSERVED, PART_MARKS, VERDICTS } from "./words.ts";
 
 const EVENT_NAMES = [
   "measure",
@@ -42,6 +43,7 @@ const EVENT_NAMES = [
   "power",
   "unpower",
   "answer",
+  "mark",
   "note",
   "overrule",
   "undo",
@@ -224,6 +226,17 @@ function readWords(
   return { do: name, why: event.text("why") ?? "", ...stamp };
 }
 
+function readMark(event: Fields): MarkEvent {
+  event.only([...STAMP, "part", "as"], "mark");
+  event.require("part", "as");
+  return {
+    do: "mark",
+    part: needed(event, "part"),
+    as: event.word("as", PART_MARKS) ?? "unsure",
+    ...readStamp(event),
+  };
+}
+
 function readUnpower(event: Fields): UnpowerEvent {
   event.only(STAMP, "unpower");
   return { do: "unpower", ...readStamp(event) };
@@ -266,6 +279,8 @@ function readEvent(problems: Problems, event: Fields, name: JobEvent["do"]): Job
       return readPower(problems, event);
     case "unpower":
       return readUnpower(event);
+    case "mark":
+      return readMark(event);
     case "answer":
     case "note":
     case "overrule":

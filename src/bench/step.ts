@@ -4,7 +4,16 @@ import { KNOWN_STAGES } from "../board/stages.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { BenchState, Clip } from "./bench-state.ts";
-import type { CleanEvent, ClipEvent, JobEvent, LookEvent, MeasureEvent, Place, PowerEvent } from "./event.ts";
+import type {
+  CleanEvent,
+  ClipEvent,
+  JobEvent,
+  LookEvent,
+  MarkEvent,
+  MeasureEvent,
+  Place,
+  PowerEvent,
+} from "./event.ts";
 import { partProblem, pinOfPlace, placeProblem } from "./place.ts";
 import { isColdMode } from "./words.ts";
 
@@ -109,11 +118,11 @@ function power(board: Board, absent: ReadonlySet<string>, bench: BenchState, eve
   return yes({ ...bench, powered: true });
 }
 
-/** Looking, cleaning, resoldering: only whether the part, or the stage, is there. */
-function attend(board: Board, bench: BenchState, event: LookEvent | CleanEvent): Step {
+/** Looking, marking, cleaning, resoldering: only whether the part, or the stage, is there. */
+function attend(board: Board, bench: BenchState, event: LookEvent | CleanEvent | MarkEvent): Step {
   const unknown = event.part === undefined ? null : partProblem(board, event.part);
   if (unknown !== null) return no("part", unknown);
-  const stage = event.do === "look" ? undefined : event.stage;
+  const stage = event.do === "clean" || event.do === "resolder" ? event.stage : undefined;
   if (stage === undefined || KNOWN_STAGES.includes(stage)) return yes(bench);
   const stages = [...board.parts.values()].flatMap((part) => (part.stage === null ? [] : [part.stage]));
   if (stages.includes(stage)) return yes(bench);
@@ -143,6 +152,7 @@ export function step(board: Board, absent: ReadonlySet<string>, bench: BenchStat
     case "unpower":
       return yes({ ...bench, powered: false });
     case "look":
+    case "mark":
     case "clean":
     case "resolder":
       return attend(board, bench, event);

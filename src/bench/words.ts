@@ -7,6 +7,7 @@ import type {
   LiveMode,
   MeasureMode,
   Observed,
+  PartMark,
   Verdict,
 } from "./event.ts";
 
@@ -44,6 +45,8 @@ export const VERDICTS: readonly Verdict[] = [
   "no-fault",
   "declined",
 ];
+
+export const PART_MARKS: readonly PartMark[] = ["absent", "different", "unsure", "as-drawn"];
 
 /** Is this mode for a board without power? */
 export function isColdMode(mode: MeasureMode): mode is ColdMode {

@@ -7,7 +7,7 @@ import type { JobEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
-import { JOINT_SHARE } from "../priors/joint-share.ts";
+import { jointShare } from "../priors/joint-share.ts";
 import { POWER_HARM } from "../priors/power-harm.ts";
 import { makeUniverse, type Universe } from "./universe.ts";
 
@@ -62,7 +62,7 @@ export function datedFaults(
       const site = siteNumber(siteNumbers, `${prior.site}#${life.number}`);
       first[index] = draft.fault.length;
       const cured = curedBy(board, timeline, prior.part, prior.fault.mode, from);
-      const share = cured.resolder < life.until ? JOINT_SHARE : 0;
+      const share = cured.resolder < life.until ? jointShare(board.parts.get(prior.part)?.kind) : 0;
       push(draft, index, site, rate * (1 - share), from, Math.min(life.until, cured.clean));
       if (share > 0) push(draft, index, site, rate * share, from, cured.resolder);
     });

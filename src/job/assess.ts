@@ -38,6 +38,7 @@ function speaksOfFaults(event: JobEvent): boolean {
       return isColdMode(event.mode);
     case "note":
     case "answer":
+    case "mark":
     case "overrule":
     case "clip":
     case "unclip":
@@ -55,7 +56,7 @@ const PREDICTORS_KEPT = 12;
 
 /** What one board's assessments share: only speed depends on it, never an answer. */
 export class AssessmentSession {
-  #for: Pick<Job, "board" | "cause" | "symptom" | "meter"> | null = null;
+  #for: Pick<Job, "board" | "cause" | "symptom" | "told" | "meter"> | null = null;
   #priors: PriorTable | null = null;
   #memory = new EvidenceMemory();
   #formed: { readonly key: string; readonly belief: Belief } | null = null;
@@ -63,7 +64,7 @@ export class AssessmentSession {
 
   priors(job: Job): PriorTable {
     this.#fit(job);
-    this.#priors ??= priorTable(job.board, job.cause, job.symptom);
+    this.#priors ??= priorTable(job.board, job.cause, job.symptom, job.told);
     return this.#priors;
   }
 
@@ -104,9 +105,11 @@ export class AssessmentSession {
       was.board === job.board &&
       was.cause === job.cause &&
       was.symptom === job.symptom &&
+      was.told.poweredWet === job.told.poweredWet &&
       JSON.stringify(was.meter) === JSON.stringify(job.meter);
     if (same) return;
-    this.#for = { board: job.board, cause: job.cause, symptom: job.symptom, meter: job.meter };
+    const { board, cause, symptom, told, meter } = job;
+    this.#for = { board, cause, symptom, told, meter };
     this.#priors = null;
     this.#memory = new EvidenceMemory();
     this.#formed = null;

@@ -3,13 +3,18 @@ import type { Board } from "../board/board.ts";
 import type { MeterSettings } from "../meter/settings.ts";
 import type { Terms } from "../money/terms.ts";
 import type { Cause, Symptom } from "../priors/cause.ts";
+import type { Told } from "../priors/told.ts";
 
 /** A job: a board, what the customer said, the terms, and the log. State is a function of board + log alone. */
 export interface Job {
   readonly board: Board;
   readonly cause: Cause;
   readonly symptom: Symptom;
-  /** parts that did not come with the board */
+  /** what the log's answers tell beyond them */
+  readonly told: Told;
+  /** board and absent parts as the job file gives them, before anything was marked in the log */
+  readonly asBrought: { readonly board: Board; readonly absent: readonly string[] };
+  /** parts that are not on this board */
   readonly absent: readonly string[];
   /** what this bench has beyond one meter (`lamp-100`, `bench-supply`, ...) */
   readonly equipment: readonly string[];

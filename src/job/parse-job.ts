@@ -6,12 +6,15 @@ import { parseBoard } from "../board/parse-board.ts";
 import { DEFAULT_METER, type MeterSettings } from "../meter/settings.ts";
 import { DEFAULT_TERMS, type Terms } from "../money/terms.ts";
 import { CAUSES, SYMPTOMS } from "../priors/cause.ts";
+import { NOTHING_TOLD } from "../priors/told.ts";
 import { Fields, found, Problems } from "../units/fields.ts";
 import { deepFreeze } from "../units/frozen.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { equipmentProblem } from "./equipment.ts";
 import type { Job } from "./job.ts";
+import { asMarked } from "./marked.ts";
+import { toldIn } from "./told-in.ts";
 
 export const JOB_FORMAT = "faultwright-job/1";
 /** A log longer than this is no bench job; folding one that long, undone all the way, takes about a second. */
@@ -155,21 +158,24 @@ export function parseJob(input: unknown, board: Board | null): Parsed<Job> {
   const known = readBoard(problems, file, board);
   if (known === null) return { ok: false, problem: problems.first ?? "board: is missing" };
   const refs = [...known.parts.keys()];
+  const absent = readWordList(problems, file, "absent", (ref) =>
+    known.parts.has(ref) ? null : `there is no part ${quoted(ref)}${suggestion(ref, refs)}`,
+  );
   const job: Job = {
     board: known,
+    asBrought: { board: known, absent },
     cause: file.word("cause", CAUSES) ?? "unknown",
     symptom: file.word("symptom", SYMPTOMS) ?? "other",
-    absent: readWordList(problems, file, "absent", (ref) =>
-      known.parts.has(ref) ? null : `there is no part ${quoted(ref)}${suggestion(ref, refs)}`,
-    ),
+    told: NOTHING_TOLD,
+    absent,
     equipment: readWordList(problems, file, "equipment", equipmentProblem),
     terms: readTerms(file),
     meter: readMeter(file),
     log: readLog(problems, file),
   };
-  if (problems.first === null) {
-    const folded = foldLog(known, job.absent, job.log);
-    if (!folded.ok) problems.add("", folded.problem);
-  }
-  return problems.outcome(deepFreeze(job));
+  if (problems.first !== null) return problems.outcome(job);
+  const marked = { ...job, ...asMarked(job.board, job.absent, job.log), told: toldIn(job.log) };
+  const folded = foldLog(marked.board, marked.absent, marked.log);
+  if (!folded.ok) problems.add("", folded.problem);
+  return problems.outcome(deepFreeze(marked));
 }

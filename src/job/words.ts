@@ -1,5 +1,5 @@
 /** Actions, places and faults in the words a technician uses at the bench. */
-import type { JobEvent, Place } from "../bench/event.ts";
+import type { JobEvent, PartMark, Place } from "../bench/event.ts";
 import type { Board, Part } from "../board/board.ts";
 import { kindOf } from "../board/kinds.ts";
 import type { Action } from "../planning/proposal.ts";
@@ -104,6 +104,8 @@ function otherWords(action: Action | JobEvent): string {
       return "Switch off and unplug";
     case "answer":
       return `Customer: ${action.question}: ${action.answer}`;
+    case "mark":
+      return `${action.part}: ${MARK_WORDS[action.as]}`;
     case "note":
       return `Note: ${action.text}`;
     case "overrule":
@@ -116,6 +118,13 @@ function otherWords(action: Action | JobEvent): string {
       return action.do;
   }
 }
+
+const MARK_WORDS: Readonly<Record<PartMark, string>> = {
+  absent: "not on this board",
+  different: "another part than drawn",
+  unsure: "not sure it is as drawn",
+  "as-drawn": "as drawn after all",
+};
 
 export const VERDICT_WORDS: Readonly<Record<string, string>> = {
   repaired: "repaired",

@@ -4,10 +4,11 @@ import type { Board } from "../board/board.ts";
 import type { Job } from "../job/job.ts";
 import { viewOf } from "../priors/circuit-view.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
-import { JOINT_SHARE } from "../priors/joint-share.ts";
+import { jointShare } from "../priors/joint-share.ts";
 import { boardEffect } from "../priors/power-effects.ts";
 import { POWER_HARM } from "../priors/power-harm.ts";
 import { outcomeChances } from "../priors/power-outcomes.ts";
+import { priorTable } from "../priors/prior-table.ts";
 import { drawFaults, type HiddenFault, hideFaults, knockOnRates } from "./hide-faults.ts";
 import { drawOne, seededRandom } from "./seeded-random.ts";
 
@@ -17,6 +18,23 @@ export interface PracticeJob {
   readonly table: PriorTable;
   readonly seed: number;
 }
+
+/**
+ * The practice side of a job: what was marked on its board while working on it changes what is believed, not what is hidden.
+ * @param priors - of the job as it stands, which serve where nothing is marked
+ */
+export function practiceJobOf(job: Job, priors: PriorTable, seed: number): PracticeJob {
+  const { board, absent } = job.asBrought;
+  if (job.board === board) return { job: { ...job, absent }, table: priors, seed };
+  const key = `${job.cause} ${job.symptom} ${job.told.poweredWet}`;
+  const ofBoard = tables.get(board) ?? new Map<string, PriorTable>();
+  tables.set(board, ofBoard);
+  const table = ofBoard.get(key) ?? priorTable(board, job.cause, job.symptom, job.told);
+  ofBoard.set(key, table);
+  return { job: { ...job, board, absent }, table, seed };
+}
+
+const tables = new WeakMap<Board, Map<string, PriorTable>>();
 
 /** Remembered by the object: a job that plays on asks for its faults at every answer. */
 const arrivals = new WeakMap<PracticeJob, readonly HiddenFault[]>();
@@ -175,6 +193,8 @@ function afterHands({ job, seed }: PracticeJob, present: HiddenFault[], event: C
     if (fault.of === "nets") return event.do !== "clean" || !reaches(job.board, event, fault.nets);
     if (event.do !== "resolder" || fault.mode !== "open") return true;
     const there = fault.part === event.part || job.board.parts.get(fault.part)?.stage === event.stage;
-    return !there || seededRandom(seed, `joint ${row}`)() >= JOINT_SHARE;
+    return (
+      !there || seededRandom(seed, `joint ${row}`)() >= jointShare(job.board.parts.get(fault.part)?.kind)
+    );
   });
 }

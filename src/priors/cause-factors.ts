@@ -31,6 +31,49 @@ const row = (cause: Cause, name: string, factor: number, where: FactorWhere, wor
   factor,
 });
 
+/** For boards that got wet: what it changes whether they were powered meanwhile. */
+interface WetFactor extends Sourced {
+  readonly powered: boolean;
+  readonly where: FactorWhere;
+  readonly factor: number;
+}
+
+const wet = (
+  powered: boolean,
+  name: string,
+  factor: number,
+  where: FactorWhere,
+  words: string,
+): WetFactor => ({
+  id: `C-water-${powered ? "powered" : "unpowered"}-${name}`,
+  mark: "from memory",
+  words,
+  powered,
+  where,
+  factor,
+});
+
+/** That current through water kills chips and eats copper is common practice; the sizes are from memory. */
+export const WET_FACTORS: readonly WetFactor[] = [
+  wet(
+    true,
+    "chips",
+    1.8,
+    { kinds: ["controller", "ic"] },
+    "the high voltage crept into the logic while it ran",
+  ),
+  wet(
+    true,
+    "tracks",
+    1.6,
+    { kinds: ["resistor", "link"], modes: ["open"] },
+    "current through water eats copper",
+  ),
+  wet(false, "chips", 0.4, { kinds: ["controller", "ic"] }, "water alone does not kill a chip"),
+  wet(false, "silicon", 0.5, { modes: ["short"] }, "nothing was there to break it down"),
+  wet(false, "leaks", 1.5, { netLeaks: true }, "what is wrong is mostly the dirt itself"),
+];
+
 /** Directions are common practice (which parts go together by cause); the sizes of the factors are judged, not published. */
 export const CAUSE_FACTORS: readonly CauseFactor[] = [
   row("water", "leaks", 40, { netLeaks: true }, "wet dirt bridges neighbouring nets"),

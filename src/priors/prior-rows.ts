@@ -1,7 +1,7 @@
 import type { Board, Part } from "../board/board.ts";
 import { type Fault, type FaultMode, faultName } from "../board/fault.ts";
 import type { Cause, Symptom } from "./cause.ts";
-import { CAUSE_FACTORS, type FactorWhere } from "./cause-factors.ts";
+import { CAUSE_FACTORS, type FactorWhere, WET_FACTORS } from "./cause-factors.ts";
 import type { FaultPrior } from "./fault-prior.ts";
 import { junctionsOf } from "./junctions.ts";
 import { ASSUMED_FACTOR, KIND_WEIGHTS, STAGE_SHARES, weightKey } from "./kind-rates.ts";
@@ -10,6 +10,7 @@ import { MODE_SHARES } from "./mode-shares.ts";
 import { neighbouringNets } from "./net-neighbours.ts";
 import { type StageGroup, stageGroups } from "./stage-groups.ts";
 import { SYMPTOM_FACTORS } from "./symptom-factors.ts";
+import type { Told } from "./told.ts";
 
 interface Subject {
   readonly part: Part | null;
@@ -29,12 +30,22 @@ function applies(where: FactorWhere, subject: Subject): boolean {
   );
 }
 
-function factorOf(cause: Cause, symptom: Symptom, subject: Subject): number {
+/** What is known before the first reading. */
+interface Given {
+  readonly cause: Cause;
+  readonly symptom: Symptom;
+  readonly told: Told;
+}
+
+function factorOf({ cause, symptom, told }: Given, subject: Subject): number {
   let factor = 1;
   for (const row of CAUSE_FACTORS)
     if (row.cause === cause && applies(row.where, subject)) factor *= row.factor;
   for (const row of SYMPTOM_FACTORS)
     if (row.symptom === symptom && applies(row.where, subject)) factor *= row.factor;
+  if (cause === "water")
+    for (const row of WET_FACTORS)
+      if (row.powered === told.poweredWet && applies(row.where, subject)) factor *= row.factor;
   return factor;
 }
 
@@ -64,13 +75,7 @@ function ownWeight(part: Part): number {
 /** Weight of one leak between nets, in the unit of `partWeights`: rare without water. `from memory`. */
 const NET_LEAK_WEIGHT = 0.02;
 
-function partRows(
-  part: Part,
-  group: StageGroup,
-  weight: number,
-  cause: Cause,
-  symptom: Symptom,
-): FaultPrior[] {
+function partRows(part: Part, group: StageGroup, weight: number, given: Given): FaultPrior[] {
   const rows: FaultPrior[] = [];
   const sort = weightKey(part);
   const wider = part.assumed ? ASSUMED_FACTOR : 1;
@@ -79,7 +84,7 @@ function partRows(
     for (const mode of ["short", "leaky", "open", "drift"] as const) {
       const modeShare = MODE_SHARES[shape].shares[mode];
       if (modeShare === undefined) continue;
-      const factor = factorOf(cause, symptom, { part, group, sort, mode });
+      const factor = factorOf(given, { part, group, sort, mode });
       for (const level of levelsOf(shape, mode, part)) {
         const fault: Fault = { of: "part", part: part.ref, junction, mode, value: level.value };
         rows.push({
@@ -96,8 +101,8 @@ function partRows(
   return rows;
 }
 
-function leakRows(board: Board, cause: Cause, symptom: Symptom): FaultPrior[] {
-  const factor = factorOf(cause, symptom, { part: null, group: "other", sort: "", mode: "leaky" });
+function leakRows(board: Board, given: Given): FaultPrior[] {
+  const factor = factorOf(given, { part: null, group: "other", sort: "", mode: "leaky" });
   return neighbouringNets(board).flatMap(({ nets, weight }) =>
     NET_LEAK.map((level): FaultPrior => {
       const fault: Fault = { of: "nets", nets, mode: "leaky", value: level.value };
@@ -115,12 +120,13 @@ function leakRows(board: Board, cause: Cause, symptom: Symptom): FaultPrior[] {
 }
 
 /** Every way anything of this board can have failed, with relative rates still to be scaled. */
-export function priorRows(board: Board, cause: Cause, symptom: Symptom): FaultPrior[] {
+export function priorRows(board: Board, cause: Cause, symptom: Symptom, told: Told): FaultPrior[] {
+  const given = { cause, symptom, told };
   const weights = partWeights(board);
   const groups = stageGroups(board);
   const rows: FaultPrior[] = [];
   for (const part of board.parts.values())
-    rows.push(...partRows(part, groups.get(part.ref) ?? "other", weights.get(part.ref) ?? 0, cause, symptom));
-  rows.push(...leakRows(board, cause, symptom));
+    rows.push(...partRows(part, groups.get(part.ref) ?? "other", weights.get(part.ref) ?? 0, given));
+  rows.push(...leakRows(board, given));
   return rows;
 }

@@ -4,6 +4,7 @@ import type { PriorTable } from "./fault-prior.ts";
 import { ROOT_FAULTS } from "./kind-rates.ts";
 import { knockOnsOf } from "./knock-ons.ts";
 import { priorRows } from "./prior-rows.ts";
+import { NOTHING_TOLD, type Told } from "./told.ts";
 
 /** Faults that one full-mains power-up adds to a board with nothing else wrong. `from memory`. */
 export const POWER_UP_FAULTS = 0.02;
@@ -17,10 +18,15 @@ export const FITTED_BAD = { new: 0.01, used: 0.1, fittedWrong: 0.02 } as const;
 /**
  * All that is believed of a board before the first reading: every fault mode of every part and of neighbouring nets with its
  * rate, scaled so that a board holds 1.3 root faults on average before knock-ons, and the knock-ons. The same
- * board, cause and symptom give the same table, row for row.
+ * board, cause, symptom and answers give the same table, row for row.
  */
-export function priorTable(board: Board, cause: Cause, symptom: Symptom): PriorTable {
-  const rows = priorRows(board, cause, symptom);
+export function priorTable(
+  board: Board,
+  cause: Cause,
+  symptom: Symptom,
+  told: Told = NOTHING_TOLD,
+): PriorTable {
+  const rows = priorRows(board, cause, symptom, told);
   const total = rows.reduce((sum, row) => sum + row.rate, 0);
   const scale = total > 0 ? ROOT_FAULTS / total : 0;
   const faults = rows.map((row) => ({ ...row, rate: row.rate * scale }));

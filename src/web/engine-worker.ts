@@ -11,7 +11,7 @@ import { parseJob } from "../job/parse-job.ts";
 import { warmUp } from "../job/warm-up.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
 import { type Asked, answer as practiceAnswer } from "../practice/answer.ts";
-import { faultsAfter, faultsOnArrival, type PracticeJob } from "../practice/hidden-course.ts";
+import { faultsAfter, faultsOnArrival, type PracticeJob, practiceJobOf } from "../practice/hidden-course.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { BenchView } from "../wire/bench-view.ts";
 import type {
@@ -34,7 +34,7 @@ function taken<T>(parsed: Parsed<T>): T {
 function jobOf({ header, events }: JobSoFar): Job {
   const text = JSON.stringify(header.board);
   const job = taken(parseJob({ ...header, log: events }, known?.text === text ? known.board : null));
-  known = { text, board: job.board };
+  known = { text, board: job.asBrought.board };
   return job;
 }
 
@@ -43,7 +43,7 @@ function view(soFar: JobSoFar): BenchView {
 }
 
 function practiceJob(job: Job, seed: number): PracticeJob {
-  return { job, table: session.priors(job), seed };
+  return practiceJobOf(job, session.priors(job), seed);
 }
 
 function practice(soFar: JobSoFar, seed: number, action: Asked): PracticeOutcome {

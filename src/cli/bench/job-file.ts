@@ -52,7 +52,7 @@ export class JobFile {
    */
   append(events: readonly JobEvent[]): Parsed<Job> {
     const log = [...this.#log, ...events];
-    const job = parseJob({ ...this.#content, log }, this.#job.board);
+    const job = parseJob({ ...this.#content, log }, this.#job.asBrought.board);
     if (!job.ok) return job;
     const now = readText(this.#path);
     if (!now.ok) return now;

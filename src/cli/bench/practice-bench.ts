@@ -5,7 +5,7 @@ import type { Assessment } from "../../job/assess.ts";
 import { makePredictor } from "../../meter/predictor.ts";
 import type { Action } from "../../planning/proposal.ts";
 import { answer } from "../../practice/answer.ts";
-import { faultsOnArrival, type PracticeJob } from "../../practice/hidden-course.ts";
+import { faultsOnArrival, type PracticeJob, practiceJobOf } from "../../practice/hidden-course.ts";
 import type { Parsed } from "../../units/outcome.ts";
 
 /** A bench without a board: what is asked for is answered from hidden faults that the seed drew. */
@@ -41,7 +41,7 @@ export class PracticeBench {
   }
 
   #practice({ job, priors }: Assessment): PracticeJob {
-    return { job, table: priors, seed: this.#seed };
+    return practiceJobOf(job, priors, this.#seed);
   }
 }
 

@@ -89,6 +89,8 @@ function fromWords(line: string, { card, isPart }: Prompt): Parsed<readonly Fiel
       );
     case "unpower":
       return one({ do: verb });
+    case "mark":
+      return one({ do: verb, part: first, as: second });
     case "note":
       return one({ do: verb, text: after });
     case "overrule":

@@ -27,7 +27,11 @@ export function EnterPanel({ open, view, hands }: PanelProps) {
       <EnterCheck places={places} onChoose={hands.choose} />
       <section aria-label="A part">
         <h3>A part</h3>
-        <OfAPart parts={parts} onChoose={hands.choose} />
+        <OfAPart
+          parts={parts}
+          onChoose={hands.choose}
+          onMark={(part, as) => hands.add([happened({ do: "mark", part, as })])}
+        />
       </section>
       <section aria-label="One pin">
         <h3>One pin</h3>
@@ -79,13 +83,21 @@ function EnterCheck({ places, onChoose }: CheckProps) {
   );
 }
 
-function OfAPart({
-  parts,
-  onChoose,
-}: {
+/** Where this very board is not as the board file has it. */
+const MARKS = [
+  { as: "absent", words: "Not there" },
+  { as: "different", words: "Another part" },
+  { as: "unsure", words: "Not sure of it" },
+  { as: "as-drawn", words: "As drawn after all" },
+] as const;
+
+interface OfAPartProps {
   readonly parts: readonly Choice[];
   onChoose(action: ActionView): void;
-}) {
+  onMark(part: string, as: string): void;
+}
+
+function OfAPart({ parts, onChoose, onMark }: OfAPartProps) {
   const [part, setPart] = useState("");
   const known = parts.some(({ value }) => value === part);
   return (
@@ -109,6 +121,14 @@ function OfAPart({
         >
           Temperature
         </button>
+      </div>
+      <p className="aside">On this board it is</p>
+      <div className="keys">
+        {MARKS.map(({ as, words }) => (
+          <button type="button" key={as} disabled={!known} onClick={() => onMark(part, as)}>
+            {words}
+          </button>
+        ))}
       </div>
     </>
   );

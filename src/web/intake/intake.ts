@@ -34,7 +34,7 @@ export const EQUIPMENT: readonly { readonly name: string; readonly words: string
 ];
 
 /** How a part of this board stands to the board file. */
-export type PartMark = "absent" | "different";
+export type PartMark = "absent" | "different" | "unsure";
 
 export interface Intake {
   readonly boardId: string;
@@ -109,7 +109,7 @@ export function headerOf(intake: Intake): JobHeader {
   ]);
   return {
     format: "faultwright-job/1",
-    board: withAssumed(intake.board, new Set(marked(intake, "different"))),
+    board: withAssumed(intake.board, new Set([...marked(intake, "different"), ...marked(intake, "unsure")])),
     cause: intake.cause,
     symptom: intake.symptom,
     absent: marked(intake, "absent"),

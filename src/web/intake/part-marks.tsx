@@ -89,7 +89,8 @@ function Marks({ part, mark, onMark }: MarksProps) {
         <span className="ref">{part.ref}</span> {part.kind}, {part.stage}
       </span>
       {key("absent", "Missing")}
-      {key("different", "Different or unsure")}
+      {key("different", "Different")}
+      {key("unsure", "Not sure")}
     </li>
   );
 }
