@@ -54,6 +54,7 @@ function recheckRow({ board, timeline }: PlanningInput): readonly Action[] {
   const worked = new Map<string, number>();
   since.forEach(({ event }, at) => {
     if (event.do === "replace" || event.do === "restore") worked.set(event.part, at);
+    if (event.do === "resolder" && event.part !== undefined) worked.set(event.part, at);
     if (event.do === "refit") worked.set(event.place.slice(0, event.place.indexOf(".")), at);
   });
   const row: Action[] = [];

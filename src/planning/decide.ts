@@ -8,6 +8,7 @@ import { atStake, mustShowStakes } from "./at-stake.ts";
 import { beforePower } from "./before-power.ts";
 import { dueProposal, outlook, probesOn } from "./cards.ts";
 import { expectations } from "./expectations.ts";
+import { percent } from "./faults-in-words.ts";
 import { type Findings, findings, firstOf, type WeighedStep, weighSteps, withRow } from "./finding-steps.ts";
 import { deadChance } from "./hands-on-steps.ts";
 import type { Hypotheses } from "./hypotheses.ts";
@@ -17,6 +18,7 @@ import { PLANNING_RATES } from "./planning-rates.ts";
 import { powerFinding, powerForecast } from "./power-step.ts";
 import type { Action, Proposal } from "./proposal.ts";
 import { cureAction, type RepairModel } from "./repair-model.ts";
+import { resolderFirst } from "./resolder.ts";
 import type { FindingStep } from "./steps.ts";
 import { FINDING_OUT_RATES, type PlanStep, repairPlan } from "./value.ts";
 import { whyFinding, whyReplace, whyStop } from "./why.ts";
@@ -177,6 +179,8 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
     (a, b) => worth(b) - worth(a) || (a.name < b.name ? -1 : 1),
   );
   const [first] = ordered;
+  const solder = resolderFirst(input, first.name, hypotheses, { ...first, perMinute: model.perMinute });
+  if (solder !== null) return resolderProposal(given, solder, first.name, weighed);
   const action = cureAction(board, first.name);
   if (action === null) throw new Error(`nothing on this board cures ${first.name}`);
   const spent = cures.reduce((sum, { money }) => sum + money, 0);
@@ -201,6 +205,29 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
     others: others(given, action, weighed, []),
     cautions: cautionsFor(action, given.input.board),
     atStake: stakes,
+    forecast: null,
+    probesOn: null,
+    outlook: outlook(model),
+  };
+}
+
+function resolderProposal(
+  given: Case,
+  action: Action,
+  part: string,
+  weighed: readonly WeighedStep[],
+): Proposal {
+  const { input, dead, model } = given;
+  return {
+    action,
+    row: [],
+    minutes: minutesOf(input.board, input.timeline.now, action),
+    money: 0,
+    why: `${part} reads open (${percent(dead.get(part) ?? 0)}): a cracked joint reads the same, and solder costs no part. Make its joints anew, then read it again.`,
+    expect: [],
+    others: others(given, action, weighed, []),
+    cautions: cautionsFor(action, input.board),
+    atStake: null,
     forecast: null,
     probesOn: null,
     outlook: outlook(model),

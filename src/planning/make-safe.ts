@@ -1,3 +1,6 @@
+import type { JobEvent } from "../bench/event.ts";
+import type { Timeline } from "../bench/timeline.ts";
+import { isColdMode } from "../bench/words.ts";
 import { type StoreOfCharge, storesOfCharge } from "../board/stores-of-charge.ts";
 import { type DischargeState, dischargeState } from "../safety/discharge.ts";
 import { dischargeResistor } from "../safety/discharge-resistor.ts";
@@ -27,7 +30,8 @@ export function makeSafe({ board, timeline }: PlanningInput): DueStep | null {
     };
   const state = dischargeState(board, timeline, storesOfCharge(board));
   if (state.charged.length > 0) return dischargeStep(board, timeline.now.clips, state);
-  if (state.unproven.length > 0) return proveStep(state.unproven, timeline.entries.length === 0);
+  if (state.unproven.length > 0 && !provingOverruled(timeline))
+    return proveStep(state.unproven, timeline.entries.length === 0);
   const clip = now.clips[0];
   if (clip === undefined) return null;
   return {
@@ -36,6 +40,21 @@ export function makeSafe({ board, timeline }: PlanningInput): DueStep | null {
     why: "Every store of charge is empty. The resistor comes off: it would show in every reading across it, and it must be off before power.",
     expect: [],
   };
+}
+
+/**
+ * Has the technician, since power was last on, said that he goes on without the proof, and gone on with what needs a dead board?
+ * A store that was read as charged stays in the way all the same.
+ */
+function provingOverruled({ entries }: Timeline): boolean {
+  const since = entries.slice(entries.findLastIndex(({ event }) => event.do === "power") + 1);
+  return since.some(({ event }, at) => event.do === "overrule" && needsDeadBoard(since[at + 1]?.event));
+}
+
+function needsDeadBoard(event: JobEvent | undefined): boolean {
+  if (event === undefined) return false;
+  if (event.do === "measure") return isColdMode(event.mode);
+  return ["lift", "refit", "remove", "restore", "replace", "resolder", "clean"].includes(event.do);
 }
 
 function voltsAt({ part, pins }: StoreOfCharge): Action {

@@ -31,6 +31,10 @@ export const PLANNING_RATES = {
   handledParts: 16,
   /** A cure of a plan's step less probably needed than this waits until the surer ones are done. From memory. */
   cureAt: 0.1,
+  /** Minutes that cleaning and drying a place, and making a part's joints anew, take of the hour (the format counts none).
+   *  From memory. */
+  cleanMinutes: 4,
+  resolderMinutes: 2,
   /** Least chance of being faulty at which a part is replaced without first being taken in hand. From memory. */
   replaceAt: 0.5,
 } as const;

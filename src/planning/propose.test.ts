@@ -71,6 +71,19 @@ describe("safety comes before every sum", () => {
     expect(next([...live, { do: "unpower" }]).action).toMatchObject({ do: "measure", mode: "dcv" });
   });
 
+  test("whoever overrules the proof and measures cold is not asked for it again, unless a store reads charged", () => {
+    const went: JobEvent[] = [
+      { do: "overrule", why: "bled through my own resistor" },
+      read("diode", "PBUS", "NBUS", "OL"),
+    ];
+    expect(next(went).action).not.toMatchObject({ mode: "dcv" });
+    expect(next([went[1]]).action).toMatchObject({ mode: "dcv" });
+    const charged: JobEvent = { do: "measure", mode: "dcv", red: "C1.plus", black: "C1.minus", reading: 160 };
+    expect(next([...went, charged]).action).toMatchObject({ do: "clip" });
+    const powered: JobEvent[] = [...went, { do: "power", feed: "lamp", watts: 100 }, { do: "unpower" }];
+    expect(next(powered).action).toMatchObject({ mode: "dcv" });
+  });
+
   test("nothing ever asks for an insulation tester", () => {
     expect(JSON.stringify(next(SAFE, { equipment: ["insulation-tester"] }).action)).not.toContain(
       "insulation",

@@ -123,7 +123,12 @@ function priceCure(board: Board, bench: BenchState, name: string, terms: Terms):
   return {
     name,
     money: part === undefined ? 0 : partPrice(part, terms.newBoardPrice),
-    minutes: action === null ? 0 : minutesOf(board, bench, action),
+    minutes:
+      action === null
+        ? 0
+        : action.do === "clean"
+          ? PLANNING_RATES.cleanMinutes
+          : minutesOf(board, bench, action),
     possible: part === undefined ? action !== null : isObtainable(part),
   };
 }
