@@ -2,7 +2,7 @@
  * The port through which jobs are kept. `store/` fills it (memory, SQLite); one suite, `store/job-store.contract.ts`,
  * holds every filling to what is written here. A job's log only grows: nothing here changes or removes an event.
  */
-import type { JobEvent } from "../bench/event.ts";
+import type { JobEvent, Verdict } from "../bench/event.ts";
 
 /** A job file without its log and with its board inline: parsed JSON that `parseJob` accepts. */
 export type JobHeader = Readonly<Record<string, unknown>>;
@@ -35,6 +35,8 @@ export interface JobSummary {
   /** when the last event arrived; `createdAt` where there is none */
   readonly changedAt: string;
   readonly eventCount: number;
+  /** null while the job is open */
+  readonly verdict: Verdict | null;
 }
 
 export type PictureType = "image/jpeg" | "image/png";

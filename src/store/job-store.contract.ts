@@ -152,6 +152,20 @@ export function jobStoreContract(name: string, open: (clock: Clock) => JobStore 
         expect((await store.readJob("j1"))?.events).toHaveLength(1);
       }));
 
+    it("lists a job as closed from its close on, and as open again once that is undone", () =>
+      withStore(async (store) => {
+        await store.createJob(newJob("j1"));
+        const verdict = async () => (await store.listJobs())[0]?.verdict;
+        expect(await verdict()).toBeNull();
+        const close = { do: "close", verdict: "repaired", id: "c1" } as const;
+        await store.appendEvents("j1", [note("e1"), close], ACCEPT_ALL);
+        expect(await verdict()).toBe("repaired");
+        await store.appendEvents("j1", [{ do: "undo", of: "c1", id: "u1" }], ACCEPT_ALL);
+        expect(await verdict()).toBeNull();
+        await store.appendEvents("j1", [{ do: "undo", of: "u1", id: "u2" }], ACCEPT_ALL);
+        expect(await verdict()).toBe("repaired");
+      }));
+
     it("lists jobs with the latest change first", () =>
       withStore(async (store) => {
         await store.createJob(newJob("j1"));

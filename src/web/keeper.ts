@@ -6,11 +6,7 @@ import { get, set, update } from "idb-keyval";
 import type { BoardAnswer, BoardList, CreateJobRequest } from "../wire/job-api.ts";
 import { Away, api, Refused } from "./api.ts";
 import type { KeptEvent, KeptJob } from "./job-event.ts";
-
-export interface PictureToSend {
-  readonly id: string;
-  readonly data: Blob;
-}
+import type { PictureToSend } from "./picture.ts";
 
 interface Outbox {
   /** a job that the server has not seen yet */
@@ -87,6 +83,25 @@ export async function unsentJobs(): Promise<readonly KeptJob[]> {
 /** Puts events into the outbox. They are safe in this browser once this resolves. */
 export function keepEvents(id: string, events: readonly KeptEvent[]): Promise<void> {
   return changeOutbox(id, (outbox) => ({ ...outbox, events: [...outbox.events, ...events] }));
+}
+
+/** Puts pictures into the outbox. They are safe in this browser once this resolves. */
+export function keepPictures(id: string, pictures: readonly PictureToSend[]): Promise<void> {
+  return changeOutbox(id, (outbox) => ({ ...outbox, pictures: [...outbox.pictures, ...pictures] }));
+}
+
+/** The job's pictures: addresses of those the server has, then those that still wait here, which the caller lets go of again. */
+export async function picturesOf(
+  id: string,
+): Promise<{ readonly kept: readonly string[]; readonly waiting: readonly Blob[] }> {
+  const waiting = (await outboxOf(id)).pictures.map(({ data }) => data);
+  try {
+    const job = await api.job(id);
+    return { kept: job.pictures.map((picture) => `/api/jobs/${id}/pictures/${picture.id}`), waiting };
+  } catch (problem) {
+    if (!(problem instanceof Away || problem instanceof Refused)) throw problem;
+    return { kept: [], waiting };
+  }
 }
 
 /** Takes refused events back out of the outbox. */

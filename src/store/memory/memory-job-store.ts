@@ -1,4 +1,5 @@
 /** A job store that forgets when the process ends: for tests, and the plainest statement of the port. */
+import { closedAs } from "../../job/closed-as.ts";
 import type {
   AcceptLog,
   Clock,
@@ -72,6 +73,7 @@ export class MemoryJobStore implements JobStore {
         createdAt: entry.createdAt,
         changedAt: entry.changedAt,
         eventCount: entry.events.length,
+        verdict: closedAs(entry.events),
       }));
   }
 

@@ -1,4 +1,6 @@
 /** Jobs kept in one SQLite file: rows in, rows out; every rule that SQL can hold stands in `schema.ts`. */
+import type { Verdict } from "../../bench/event.ts";
+import { closedAs } from "../../job/closed-as.ts";
 import type {
   AcceptLog,
   Clock,
@@ -76,6 +78,7 @@ export class SqliteJobStore implements JobStore {
        ORDER BY changed_at DESC, job.rowid DESC`,
       [],
     );
+    const verdicts = this.#verdicts();
     return rows.map((row) => ({
       id: text(row.id),
       title: text(row.title),
@@ -84,7 +87,28 @@ export class SqliteJobStore implements JobStore {
       createdAt: text(row.created_at),
       changedAt: text(row.changed_at),
       eventCount: Number(row.event_count),
+      verdict: verdicts.get(text(row.id)) ?? null,
     }));
+  }
+
+  /** The verdict of every closed job, from its closes and undos alone. */
+  #verdicts(): ReadonlyMap<string, Verdict> {
+    const rows = this.#connection.all(
+      "SELECT job, body FROM event WHERE json_extract(body, '$.do') IN ('close', 'undo') ORDER BY job, arrival",
+      [],
+    );
+    const logs = new Map<string, KeptEvent[]>();
+    for (const row of rows) {
+      const log = logs.get(text(row.job)) ?? [];
+      logs.set(text(row.job), log);
+      log.push(JSON.parse(text(row.body)) as KeptEvent);
+    }
+    const verdicts = new Map<string, Verdict>();
+    for (const [job, log] of logs) {
+      const verdict = closedAs(log);
+      if (verdict !== null) verdicts.set(job, verdict);
+    }
+    return verdicts;
   }
 
   async readJob(id: string): Promise<KeptJob | null> {

@@ -1,9 +1,27 @@
 /** Everything done, oldest first, each line with its undo. Undo appends: nothing is lost. */
 import type { PanelProps } from "./bench-props.ts";
+import { PicturesStrip } from "./pictures-strip.tsx";
 
 export function LogPanel({ view, hands, open }: PanelProps) {
   const waiting = open.behind ? open.events.length - view.log.length : 0;
-  if (view.log.length === 0) return <p className="aside">Nothing yet.</p>;
+  const job = open.job === null || open.job === "loading" ? null : open.job.id;
+  return (
+    <>
+      {view.log.length === 0 ? (
+        <p className="aside">Nothing yet.</p>
+      ) : (
+        <Log view={view} hands={hands} waiting={waiting} />
+      )}
+      {job !== null && <PicturesStrip job={job} />}
+    </>
+  );
+}
+
+interface LogProps extends Pick<PanelProps, "view" | "hands"> {
+  readonly waiting: number;
+}
+
+function Log({ view, hands, waiting }: LogProps) {
   return (
     <ol className="log" aria-label="Log">
       {view.log.map((line) => (

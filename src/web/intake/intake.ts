@@ -1,7 +1,7 @@
 /** What the intake gathers, and the job it becomes. */
 import { withAssumed } from "../board-facts.ts";
 import { happened, type JobHeader, type KeptEvent, newId } from "../job-event.ts";
-import type { PictureToSend } from "../keeper.ts";
+import type { PictureToSend } from "../picture.ts";
 
 export const CAUSES: readonly { readonly cause: string; readonly words: string; readonly hint: string }[] = [
   { cause: "water", words: "Water", hint: "leak, flood, condensation" },

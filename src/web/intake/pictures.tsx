@@ -1,33 +1,43 @@
 /** Pictures of the board as it came in, made small enough to keep. */
 
 import { useState } from "react";
-import { newId } from "../job-event.ts";
-import type { PictureToSend } from "../keeper.ts";
+import { keptPicture, type PictureToSend } from "../picture.ts";
 import type { IntakeProps } from "./intake.ts";
 
-const LONGEST_SIDE = 1600;
-const JPEG_QUALITY = 0.82;
-
-async function smaller(file: File): Promise<PictureToSend> {
-  const image = await createImageBitmap(file);
-  const scale = Math.min(1, LONGEST_SIDE / Math.max(image.width, image.height));
-  const canvas = new OffscreenCanvas(Math.round(image.width * scale), Math.round(image.height * scale));
-  canvas.getContext("2d")?.drawImage(image, 0, 0, canvas.width, canvas.height);
-  image.close();
-  return { id: newId(), data: await canvas.convertToBlob({ type: "image/jpeg", quality: JPEG_QUALITY }) };
+interface FieldProps {
+  readonly words: string;
+  onPictures(pictures: readonly PictureToSend[]): void;
 }
 
-export function Pictures({ intake, change }: IntakeProps) {
+/** Takes pictures with the phone's camera, or from files. */
+export function PictureField({ words, onPictures }: FieldProps) {
   const [problem, setProblem] = useState<string | null>(null);
-  const add = async (files: readonly File[]) => {
+  const take = async (files: readonly File[]) => {
     try {
-      const pictures = await Promise.all(files.map(smaller));
-      change({ pictures: [...intake.pictures, ...pictures] });
+      onPictures(await Promise.all(files.map(keptPicture)));
       setProblem(null);
     } catch {
       setProblem("That file is no picture this browser can read: take a JPEG or PNG.");
     }
   };
+  return (
+    <>
+      <label className="entry">
+        {words}
+        <input
+          type="file"
+          accept="image/*"
+          capture="environment"
+          multiple
+          onChange={(event) => void take([...(event.target.files ?? [])])}
+        />
+      </label>
+      {problem !== null && <p role="alert">{problem}</p>}
+    </>
+  );
+}
+
+export function Pictures({ intake, change }: IntakeProps) {
   return (
     <details>
       <summary>
@@ -36,17 +46,10 @@ export function Pictures({ intake, change }: IntakeProps) {
           <small>{intake.pictures.length === 0 ? "none yet" : `${intake.pictures.length} taken`}</small>
         </span>
       </summary>
-      <label className="entry">
-        Both sides, before anything is touched
-        <input
-          type="file"
-          accept="image/*"
-          capture="environment"
-          multiple
-          onChange={(event) => void add([...(event.target.files ?? [])])}
-        />
-      </label>
-      {problem !== null && <p role="alert">{problem}</p>}
+      <PictureField
+        words="Both sides, before anything is touched"
+        onPictures={(taken) => change({ pictures: [...intake.pictures, ...taken] })}
+      />
     </details>
   );
 }

@@ -5,6 +5,7 @@ import { Away, api } from "../api.ts";
 import { unsentJobs } from "../keeper.ts";
 import { go } from "../route.ts";
 import { Wordmark } from "../shell/icons.tsx";
+import { verdictWords } from "../words.ts";
 
 type JobLine = JobList["jobs"][number];
 
@@ -22,6 +23,7 @@ async function listJobs(): Promise<Listed> {
     createdAt: job.createdAt,
     changedAt: job.createdAt,
     eventCount: job.events.length,
+    verdict: null,
   }));
   try {
     const { jobs } = await api.jobs();
@@ -58,7 +60,6 @@ export function JobsScreen() {
             {problem}
           </p>
         )}
-        <h2>Jobs</h2>
         {jobs === null ? (
           <p role="status">Looking…</p>
         ) : jobs.length === 0 ? (
@@ -67,14 +68,27 @@ export function JobsScreen() {
             whole one without.
           </p>
         ) : (
-          <ul className="jobs">
-            {jobs.map((job) => (
-              <JobRow key={job.id} job={job} />
-            ))}
-          </ul>
+          <>
+            <JobRows title="On the bench" jobs={jobs.filter(({ verdict }) => verdict === null)} />
+            <JobRows title="Closed" jobs={jobs.filter(({ verdict }) => verdict !== null)} />
+          </>
         )}
       </main>
     </div>
+  );
+}
+
+function JobRows({ title, jobs }: { readonly title: string; readonly jobs: readonly JobLine[] }) {
+  if (jobs.length === 0) return null;
+  return (
+    <section aria-label={title}>
+      <h2>{title}</h2>
+      <ul className="jobs">
+        {jobs.map((job) => (
+          <JobRow key={job.id} job={job} />
+        ))}
+      </ul>
+    </section>
   );
 }
 
@@ -85,7 +99,10 @@ function JobRow({ job }: { readonly job: JobLine }) {
       <a className="job" href={`#/job/${job.id}`}>
         <span className="job-title">{job.title}</span>
         {job.practice !== null && <span className="practice-mark">Practice</span>}
-        <span className="job-board">{job.boardName}</span>
+        <span className="job-board">
+          {job.boardName}
+          {job.verdict !== null && `: ${verdictWords(job.verdict)}`}
+        </span>
         <span className="figure job-when">
           {job.eventCount === 1 ? "1 entry" : `${job.eventCount} entries`},{" "}
           {day.toLocaleString("en-GB", {
