@@ -56,6 +56,14 @@ test("a part hidden behind a short keeps the probability it came with, and says 
   expect(belief.suspects.find((suspect) => suspect.part === "D1")?.because().maskedBy).toEqual(["D0"]);
 });
 
+test("a slip that no fault explains does not keep the faults behind the other readings from being found", () => {
+  const log = [diode("T1", 1.31), diode("T2", 0), diode("T3", 0)];
+  const belief = beliefAfter([["T2"], ["T3"], ["T4"]], [0.02, 0.02, 0.02], log);
+  expect(probability(belief, "D0")).toBeGreaterThan(0.9);
+  expect(probability(belief, "D1")).toBeGreaterThan(0.9);
+  expect(belief.unexplained).toEqual([0]);
+});
+
 test("a reading that fits clears the part that would have pulled it down, and says so", () => {
   const belief = beliefAfter([["T1"], ["T2"]], [0.5, 0.5], [diode("T1", 0.5)]);
   expect(probability(belief, "D0")).toBeLessThan(0.02);

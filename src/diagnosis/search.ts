@@ -25,6 +25,8 @@ const SAME_ANSWER = 0.05;
 
 /** A piece this far from what it could say is not explained yet (nats). */
 const MISFIT = 3;
+/** Pieces that have their turn at being explained, from one set. */
+const MOST_MISFITS = 4;
 const NOTHING = new Uint8Array(0);
 /** A grown set is kept only when no further than this below the set it grew from (nats): in the first expansions, and later. */
 const EARLY_REACH = 6.5;
@@ -212,21 +214,33 @@ export class ExplanationSearch {
     }
   }
 
+  /**
+   * Adds one element in every way worth trying. Whatever set explains the piece explained worst must hold a fault that this
+   * piece hears, so those come first: every order of adding leads to the same set. Where none of them makes the set any better
+   * (a slip is explained by nothing), the next worst piece has its turn.
+   */
   #addOne(scored: ScoredSet): void {
     const exact = this.#expanded.size <= EXACT_EXPANSIONS;
     const masks = this.#masks(scored, exact);
     const own = this.#evidence.map((_, i) => overCommon(scored.hearings[i].vector, this.#logWeights));
-    const worst = this.#worstExplained(own);
-    const mustHear = worst < 0 ? masks : masks.map((mask, i) => (i === worst ? mask : NOTHING));
+    const misfits = this.#misfits(own);
     const odds = oddsBeside(this.#universe, scored.set);
     const gain = own.reduce((sum, log, i) => sum + Math.max(0, this.#bestOf(i) - log), 0);
     const floor = this.#floor(scored);
-    for (let e = 0; e < this.#elementCount; e++) {
-      if (odds[e] <= 0 || scored.score + Math.log(odds[e]) + gain < floor) continue;
-      if (!this.#heard(e, mustHear)) continue;
-      this.#tryAdd(scored, e, masks, own, exact);
+    for (const worst of misfits.length > 0 ? misfits : [-1]) {
+      const mustHear = worst < 0 ? masks : masks.map((mask, i) => (i === worst ? mask : NOTHING));
+      let better = false;
+      for (let e = 0; e < this.#elementCount; e++) {
+        if (odds[e] <= 0 || scored.score + Math.log(odds[e]) + gain < floor) continue;
+        if (!this.#heard(e, mustHear)) continue;
+        const grown = this.#tryAdd(scored, e, masks, own, exact);
+        if (grown !== null && grown.score > scored.score) better = true;
+      }
+      if (better) break;
     }
-    if (exact && worst >= 0 && scored.set.length + 2 <= this.#limits.size) this.#addPairs(scored, worst, own);
+    const [worst] = misfits;
+    if (exact && worst !== undefined && scored.set.length + 2 <= this.#limits.size)
+      this.#addPairs(scored, worst, own);
   }
 
   /** Scores below this are not worth keeping beside what is known, nor as growth of this set. */
@@ -235,20 +249,14 @@ export class ExplanationSearch {
     return Math.max(this.#best - this.#limits.width - 1, scored.score - this.#reach());
   }
 
-  /**
-   * The piece that this set leaves furthest from explained; -1 where all are. Whatever set explains it must hold a fault
-   * that it hears, so only those are added first: every order of adding leads to the same set.
-   */
-  #worstExplained(own: readonly number[]): number {
-    let worst = -1;
-    let most = MISFIT;
-    for (let i = 0; i < own.length; i++) {
-      const misfit = this.#bestOf(i) - own[i];
-      if (misfit <= most) continue;
-      most = misfit;
-      worst = i;
-    }
-    return worst;
+  /** The pieces that this set leaves furthest from explained, worst first. */
+  #misfits(own: readonly number[]): readonly number[] {
+    return own
+      .map((log, i) => ({ i, misfit: this.#bestOf(i) - log }))
+      .filter(({ misfit }) => misfit > MISFIT)
+      .sort((a, b) => b.misfit - a.misfit || a.i - b.i)
+      .slice(0, MOST_MISFITS)
+      .map(({ i }) => i);
   }
 
   /**
@@ -277,10 +285,12 @@ export class ExplanationSearch {
     masks: readonly Uint8Array[],
     own: readonly number[],
     exact: boolean,
-  ): void {
+  ): ScoredSet | null {
     const set = insertSorted(scored.set, element);
     const key = set.join(",");
-    if (this.#rejected.has(key) || this.#found.has(key)) return;
+    const known = this.#found.get(key);
+    if (known !== undefined) return known;
+    if (this.#rejected.has(key)) return null;
     const prior = logPrior(this.#universe, set);
     const fault = this.#universe.fault[element];
     const heardBy: number[] = [];
@@ -301,7 +311,7 @@ export class ExplanationSearch {
     for (const i of heardBy) {
       if (bound < floor) {
         this.#rejected.add(key);
-        return;
+        return null;
       }
       const { faults } = hearings[i];
       const vector = this.#evidence[i].logLikelihood(faults);
@@ -312,8 +322,12 @@ export class ExplanationSearch {
     }
     const guessed = finish(this.#logWeights, set, prior, hearings);
     const grown = exact || guessed.score < floor ? guessed : this.#score(set);
-    if (grown.score < floor) this.#rejected.add(key);
-    else this.#keep(grown);
+    if (grown.score < floor) {
+      this.#rejected.add(key);
+      return null;
+    }
+    this.#keep(grown);
+    return grown;
   }
 
   /** How far below the set it grew from a new one may fall: later sets are only asked for near equals. */
