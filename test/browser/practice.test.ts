@@ -19,6 +19,12 @@ import { launchChromium } from "./chromium.ts";
 const MOST_STEPS = 80;
 const JOB_MS = 900_000;
 
+/** The smallest picture there is: one white pixel. */
+const ONE_PIXEL = Buffer.from(
+  "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mP8/x8AAwMCAO+ip1sAAAAASUVORK5CYII=",
+  "base64",
+);
+
 const SCREENS = [
   { name: "phone", width: 390, height: 844, touch: true, scheme: "light" },
   { name: "laptop", width: 1366, height: 768, touch: false, scheme: "dark" },
@@ -142,6 +148,53 @@ describe.each(SCREENS)("a practice job on a $name", (screen) => {
         .locator(".hidden-faults [data-fault]")
         .evaluateAll((items) => items.map((item) => item.getAttribute("data-fault")));
       expect(told).toEqual(arrived);
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    },
+    JOB_MS,
+  );
+});
+
+describe("on the bench of a phone", () => {
+  it(
+    "a part can be marked as missing, a suspect's reasons read, a picture added; the closed job stands apart",
+    async () => {
+      const complaints: string[] = [];
+      const page = await openPage(SCREENS[0], complaints);
+      await page.goto(`${server.url}#/new`);
+      await page.getByRole("radio", { name: /Greenhouse/ }).waitFor();
+      const id = await takeIn(page, { board: /Greenhouse/, cause: "Surge", practiceNumber: 3 });
+
+      await page.getByRole("tab", { name: "Enter" }).click();
+      await page.getByLabel("Part", { exact: true }).fill("RV1");
+      await page.getByRole("button", { name: "Not there" }).click();
+      await page.getByRole("tab", { name: "Log" }).click();
+      await page.getByText("RV1: not on this board").waitFor();
+      await page.getByLabel("Add a picture").setInputFiles({
+        name: "front.png",
+        mimeType: "image/png",
+        buffer: ONE_PIXEL,
+      });
+      await page.locator(".picture-strip img").waitFor();
+      await inspect(page, "phone-log-with-picture");
+
+      await page.getByRole("tab", { name: "Suspects" }).click();
+      await page.locator(".suspects summary").first().click();
+      await page.getByText("No reading so far could have shown a fault here.").waitFor();
+
+      await page.getByRole("tab", { name: "Close" }).click();
+      await page.getByRole("button", { name: "Customer declined" }).click();
+      const step = await cardReady(page);
+      expect(step.action).toBe("close");
+      await answerCard(page, step);
+      await page.goto(server.url);
+      const closed = page.getByRole("region", { name: "Closed" });
+      await closed.getByText("Customer declined").waitFor();
+      await inspect(page, "phone-jobs-closed");
+
+      const kept = await readJob(id);
+      expect(kept.pictures).toHaveLength(1);
+      expect(kept.events.map((event) => event.do)).toContain("mark");
       expect(complaints).toEqual([]);
       await page.context().close();
     },

@@ -60,6 +60,7 @@ export function JobsScreen() {
             {problem}
           </p>
         )}
+        <h2>Jobs</h2>
         {jobs === null ? (
           <p role="status">Looking…</p>
         ) : jobs.length === 0 ? (
@@ -82,7 +83,7 @@ function JobRows({ title, jobs }: { readonly title: string; readonly jobs: reado
   if (jobs.length === 0) return null;
   return (
     <section aria-label={title}>
-      <h2>{title}</h2>
+      <h3>{title}</h3>
       <ul className="jobs">
         {jobs.map((job) => (
           <JobRow key={job.id} job={job} />
