@@ -93,12 +93,27 @@ function chipEffect(junction: string, ohms: number): PowerEffect {
   return ohms < 5000 ? "no-run" : "none";
 }
 
+/** Does another capacitor as large stand across the same nets and carry on, as in a bank across the bus? */
+function hasTwin(board: Board, part: Part): boolean {
+  if (part.kind !== "capacitor") return false;
+  const nets = netsOf(part);
+  for (const other of board.parts.values())
+    if (
+      other !== part &&
+      other.kind === "capacitor" &&
+      (other.value.farads ?? 0) >= (part.value.farads ?? 0) &&
+      netsOf(other).every((net) => nets.includes(net))
+    )
+      return true;
+  return false;
+}
+
 /** What one fault alone does under power. */
 export function powerEffect(view: CircuitView, fault: Fault): PowerEffect {
   if (fault.of === "nets") return crossEffect(view, fault.nets, ohmsOf(fault));
   const part = view.board.parts.get(fault.part);
   if (part === undefined) return "none";
-  if (fault.mode === "drift") return "weak";
+  if (fault.mode === "drift") return hasTwin(view.board, part) ? "none" : "weak";
   return fault.mode === "open" ? openEffect(view, part, fault) : shortEffect(view, part, fault);
 }
 

@@ -1,0 +1,114 @@
+/** The customary fixed walk as a player: takes its checks in order, lifts what reads short, replaces, powers up. */
+import type { MeasureEvent } from "../../src/bench/event.ts";
+import type { Part } from "../../src/board/board.ts";
+import { isObtainable } from "../../src/money/prices.ts";
+import { powerAction } from "../../src/planning/power-step.ts";
+import { type Course, lastSeen } from "./course.ts";
+import { acrossNets, isBad, WALK_RULES, type WalkCheck, walkChecks } from "./walk-rules.ts";
+
+/** What a player with more than the meter's word may add to the walk; the plain walk adds nothing. */
+export interface WalkAdvice {
+  /** asked after every reading: a verdict to stop with, or null */
+  stop(course: Course): "not-economic" | "not-repairable" | null;
+  /** asked before a short is chased by lifting: a part to replace at once, or null */
+  culprit(course: Course): string | null;
+}
+
+export const NO_ADVICE: WalkAdvice = { stop: () => null, culprit: () => null };
+
+/** Plays the job to its verdict. */
+export async function fixedWalk(course: Course, advice: WalkAdvice = NO_ADVICE): Promise<void> {
+  await course.makeSafe();
+  for (let round = 0; round < WALK_RULES.mostRounds && course.verdict === null; round++) {
+    for (const check of walkChecks(course.job.board)) {
+      if (course.verdict !== null) return;
+      await tryCheck(course, check, advice);
+    }
+    if (course.verdict !== null) return;
+    await powerUp(course);
+    if (course.verdict !== null) return;
+    await course.makeSafe();
+  }
+  if (course.verdict === null) await course.close("not-economic");
+}
+
+async function read(course: Course, { mode, red, black }: WalkCheck): Promise<MeasureEvent> {
+  const event = await course.take({ do: "measure", mode, red, black });
+  if (event.do !== "measure") throw new Error("a measurement was answered by something else");
+  return event;
+}
+
+async function tryCheck(course: Course, check: WalkCheck, advice: WalkAdvice): Promise<void> {
+  const { off } = course.timeline.now;
+  if (off.has(check.part)) return;
+  const bad = isBad(check, (await read(course, check)).reading);
+  if (await stopped(course, advice)) return;
+  if (!bad) return;
+  if (check.bad === "open") await replace(course, check.part);
+  else await chaseShort(course, check, advice);
+}
+
+async function stopped(course: Course, advice: WalkAdvice): Promise<boolean> {
+  const verdict =
+    advice.stop(course) ?? (course.spent > course.job.terms.agreedPrice ? "not-economic" : null);
+  if (verdict !== null && course.verdict === null) await course.close(verdict);
+  return course.verdict !== null;
+}
+
+/** Fits a new part, or gives the board up where nobody sells it. */
+async function replace(course: Course, ref: string): Promise<void> {
+  const part = course.job.board.parts.get(ref);
+  if (part === undefined) return;
+  if (!isObtainable(part)) return course.close("not-repairable");
+  await course.take({ do: "replace", part: ref });
+}
+
+/** Lifts one part after another until the short is gone: the last one lifted is it. */
+async function chaseShort(course: Course, check: WalkCheck, advice: WalkAdvice): Promise<void> {
+  const { board } = course.job;
+  for (const part of acrossNets(board, check).slice(0, WALK_RULES.mostLifts)) {
+    const named = advice.culprit(course);
+    if (named !== null) {
+      await replace(course, named);
+      if (course.verdict !== null || !isBad(check, (await read(course, check)).reading)) return;
+      continue;
+    }
+    const undo = await free(course, part, check);
+    if (undo === null) continue;
+    const gone = !isBad(check, (await read(course, check)).reading);
+    if (await stopped(course, advice)) return;
+    if (gone) return replace(course, part.ref);
+    await course.take(undo);
+  }
+}
+
+/** Takes the part out of the way, by one pin where that is enough; how it is put back, or null where it is out already. */
+async function free(course: Course, part: Part, { red, black }: WalkCheck) {
+  const { lifted, off } = course.timeline.now;
+  if (off.has(part.ref)) return null;
+  const pins = [...part.pins].filter(([, net]) => net === red || net === black).map(([pin]) => pin);
+  const [pin] = pins;
+  if (part.pins.size > 3 || pin === undefined || lifted.has(`${part.ref}.${pin}`)) {
+    await course.take({ do: "remove", part: part.ref });
+    return { do: "restore", part: part.ref } as const;
+  }
+  await course.take({ do: "lift", place: `${part.ref}.${pin}` });
+  return { do: "refit", place: `${part.ref}.${pin}` } as const;
+}
+
+/** Power through the lamp where there is one, then on the mains; closes where it runs, or after too many tries. */
+async function powerUp(course: Course): Promise<void> {
+  for (let rung = 0; rung < 2; rung++) {
+    const { job, timeline } = course;
+    if (timeline.entries.filter(({ event }) => event.do === "power").length >= WALK_RULES.mostPowerUps)
+      return course.close("not-economic");
+    const action = powerAction({ ...job, bench: timeline.now, timeline });
+    if (action === null) return;
+    await course.take(action);
+    if (lastSeen(course.timeline).includes("runs")) {
+      const cured = course.log.some(({ do: what }) => what === "replace");
+      return course.close(cured ? "repaired" : "no-fault");
+    }
+    await course.makeSafe();
+  }
+}
