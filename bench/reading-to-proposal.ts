@@ -4,9 +4,12 @@
  */
 import { readFileSync } from "node:fs";
 import { performance } from "node:perf_hooks";
-import { playJob } from "../evaluate/play-job.ts";
+import { Course } from "../evaluate/players/course.ts";
+import { enginePlayer } from "../evaluate/players/engine-player.ts";
+import { practiceBench } from "../evaluate/players/hidden-bench.ts";
+import { trialJob } from "../evaluate/trial.ts";
 import { parseBoard } from "../src/board/parse-board.ts";
-import { parseJob } from "../src/job/parse-job.ts";
+import { AssessmentSession } from "../src/job/assess.ts";
 
 export interface Waits {
   readonly board: string;
@@ -17,22 +20,18 @@ export interface Waits {
 }
 
 /** Plays `seeds` jobs and gathers every wait. */
-export function measureWaits(id: string, seeds: readonly number[]): Waits {
+export async function measureWaits(id: string, seeds: readonly number[]): Promise<Waits> {
   const board = parseBoard(JSON.parse(readFileSync(`boards/${id}.json`, "utf8")));
   if (!board.ok) throw new Error(board.problem);
   const waits: number[] = [];
   for (const seed of seeds) {
-    const content = {
-      format: "faultwright-job/1",
-      board: id,
-      cause: "surge",
-      symptom: "dead",
-      equipment: ["lamp-100"],
-      log: [],
-    };
-    const job = parseJob(content, board.value);
-    if (!job.ok) throw new Error(job.problem);
-    waits.push(...playJob(job.value, seed, () => performance.now()).waits);
+    const job = trialJob(board.value, seed);
+    const session = new AssessmentSession();
+    const bench = practiceBench(job, session.priors(job), seed, (_board, state) =>
+      session.predictor(job, state),
+    );
+    const clock = () => performance.now();
+    await enginePlayer(new Course(job, bench), session, clock, (ms) => waits.push(ms));
   }
   waits.sort((a, b) => a - b);
   const at = (share: number): number => waits[Math.min(waits.length - 1, Math.floor(share * waits.length))];

@@ -13,7 +13,7 @@ for (const id of ["greenhouse-fan-drive", "outdoor-unit-inverter"]) {
   console.log(
     `${id}: one solve with its spread ${ours.toFixed(0)} us, ngspice op ${peer.toFixed(0)} us: ratio ${(peer / ours).toFixed(1)}`,
   );
-  const waits = measureWaits(id, [1, 2, 3]);
+  const waits = await measureWaits(id, [1, 2, 3]);
   console.log(
     `${id}: reading to proposal over ${waits.proposals} proposals: median ${waits.medianMs.toFixed(0)} ms, ` +
       `95 % ${waits.ninetyFifthMs.toFixed(0)} ms, slowest ${waits.slowestMs.toFixed(0)} ms (median = ${((1000 * waits.medianMs) / peer).toFixed(0)} ngspice ops)`,

@@ -1,0 +1,55 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { parseBoard } from "../../src/board/parse-board.ts";
+import { AssessmentSession } from "../../src/job/assess.ts";
+import { trialJob } from "../trial.ts";
+import { allKnowing } from "./all-knowing.ts";
+import { Course, type Outcome } from "./course.ts";
+import { fixedWalk } from "./fixed-walk.ts";
+import { practiceBench } from "./hidden-bench.ts";
+import { isBad, walkChecks } from "./walk-rules.ts";
+
+const board = (() => {
+  const parsed = parseBoard(JSON.parse(readFileSync("boards/greenhouse-fan-drive.json", "utf8")));
+  if (!parsed.ok) throw new Error(parsed.problem);
+  return parsed.value;
+})();
+
+async function played(seed: number, player: (course: Course) => Promise<void>): Promise<Outcome> {
+  const job = trialJob(board, seed);
+  const session = new AssessmentSession();
+  const bench = practiceBench(job, session.priors(job), seed, (_board, state) =>
+    session.predictor(job, state),
+  );
+  const course = new Course(job, bench);
+  const arrived = course.bench.faulty(course.timeline);
+  await player(course);
+  return course.outcome(arrived);
+}
+
+test("the walk begins at the fuse and ends at the rails", () => {
+  const checks = walkChecks(board);
+  expect(board.parts.get(checks[0].part)?.kind).toBe("fuse");
+  expect(checks.at(-1)).toMatchObject({ mode: "diode", black: board.zero, bad: "short" });
+  expect(checks.length).toBeGreaterThan(40);
+});
+
+test("a fuse that reads open is bad, a bus of kilohms is not", () => {
+  const [fuse] = walkChecks(board);
+  expect(isBad(fuse, "OL")).toBe(true);
+  expect(isBad(fuse, 0.2)).toBe(false);
+  const bus = walkChecks(board).find(({ part, mode }) => part === "" && mode === "ohms");
+  if (bus === undefined) throw new Error("the walk has no check across the bus");
+  expect(isBad(bus, 0.4)).toBe(true);
+  expect(isBad(bus, 230_000)).toBe(false);
+});
+
+test("who knows the truth repairs a curable board, in fewer minutes than the walk, and nothing is left", async () => {
+  for (const seed of [1, 8]) {
+    const [best, walk] = [await played(seed, allKnowing), await played(seed, fixedWalk)];
+    expect(best.verdict).toBe("repaired");
+    expect(best.left).toEqual([]);
+    expect(best.profit).toBeGreaterThanOrEqual(walk.profit);
+    expect(best.lifts).toBe(0);
+  }
+});
