@@ -25,8 +25,8 @@ import { boundAmps, changeOfOhms, disturbance, effectOf, mostGain } from "./sile
 import { faradsBound } from "./silent-farads.ts";
 import { climbingSpread, type Sensitivity, type Spread, sensitivityOf } from "./spread.ts";
 
-/** States kept; each holds the voltages of the nets, about a kilobyte. */
-const MOST_STATES = 20_000;
+/** States kept; each holds the voltages of the nets and its branch values, about five kilobytes. */
+const MOST_STATES = 12_000;
 /** A fault whose current could move the probes by less than this is left out of the state (volts). */
 const EXACT_VOLTS = 1e-5;
 /** Share of the spread below which a fault is called silent. */
@@ -42,12 +42,16 @@ const NEAR_THE_LINE = 0.7;
 /** Readings that both show OL are one reading when both are this many spreads and this share above the limit. */
 const FAR_OVER = { spreads: 5, share: 0.1 } as const;
 
+/** A settled circuit with how it answers to small changes. */
+interface Settled extends Probed {
+  readonly sensitivity: Sensitivity;
+}
+
 /** One solved question: a check with the faults that matter to it. */
 interface State {
   readonly prediction: Prediction;
   /** settled circuit behind it; null for farads, climbing readings and failures */
-  readonly probed: Probed | null;
-  sensitivity: Sensitivity | null;
+  readonly probed: Settled | null;
   /** effect of a further fault -> would the technician see it in this reading */
   readonly heard: Map<number, boolean>;
   /** farads only: the branch values, and net voltages for 1 V at the probes */
@@ -119,8 +123,10 @@ class BoardPredictor implements Predictor {
     const other = faults.map((fault, i) => (i === at ? { ...fault, value: ohms } : fault));
     const change = changeOfOhms(this.probing.circuit, faults[at], ohms);
     if (probed !== null && prediction.solved && change !== null && core.includes(faults[at])) {
-      const { linearised } = this.#sensitivity(check, state, probed);
-      const volts = linearised.moved([change], EXACT_SHIFT_VOLTS / (probed.range.ohms * this.#gain));
+      const volts = probed.sensitivity.linearised.moved(
+        [change],
+        EXACT_SHIFT_VOLTS / (probed.range.ohms * this.#gain),
+      );
       const raw = volts === null ? null : this.probing.rawOf(check, probed, volts);
       if (raw !== null && this.probing.staysInRange(check, probed, raw)) return raw;
     }
@@ -140,7 +146,7 @@ class BoardPredictor implements Predictor {
         core = faults;
         continue;
       }
-      const loud = faults.filter((fault) => core.includes(fault) || this.#loud(check, state, probed, fault));
+      const loud = faults.filter((fault) => core.includes(fault) || this.#loud(probed, fault));
       if (loud.length === core.length) return { state, core };
       core = loud;
       near = probed;
@@ -148,12 +154,11 @@ class BoardPredictor implements Predictor {
   }
 
   /** Could the fault set enough current moving, here or with another one, for the probes to notice? */
-  #loud(check: ColdCheck, state: State, probed: Probed, fault: Fault): boolean {
-    const { problem, answer, range } = probed;
+  #loud({ problem, answer, range, sensitivity }: Settled, fault: Fault): boolean {
     const found = disturbance(this.probing.circuit, problem.values, answer.volts, fault);
     const ohms = range.ohms * this.#gain;
     if (found.roughAmps * ohms <= EXACT_VOLTS) return false;
-    return boundAmps(found, this.#sensitivity(check, state, probed).linearised) * ohms > EXACT_VOLTS;
+    return boundAmps(found, sensitivity.linearised) * ohms > EXACT_VOLTS;
   }
 
   matters(check: ColdCheck, faults: readonly Fault[]): readonly Fault[] {
@@ -170,8 +175,8 @@ class BoardPredictor implements Predictor {
       const after = this.#state(check, [...core, candidate], null).prediction;
       return !after.solved || differ(before, after, null);
     }
-    const allowed = SILENT_SHARE * spreadVolts(before, state.sensitivity, probed);
-    const moved = this.#movedVolts(check, state, probed, core, candidate, allowed);
+    const allowed = SILENT_SHARE * spreadVolts(before, probed);
+    const moved = this.#movedVolts(check, probed, core, candidate, allowed);
     if (moved === "nowhere") return false;
     return moved === "unsolved" || this.#differs(check, before, probed, moved);
   }
@@ -182,8 +187,7 @@ class BoardPredictor implements Predictor {
    */
   #movedVolts(
     check: ColdCheck,
-    state: State,
-    probed: Probed,
+    probed: Settled,
     core: readonly Fault[],
     candidate: Fault,
     allowed: number,
@@ -191,7 +195,7 @@ class BoardPredictor implements Predictor {
     const found = disturbance(this.probing.circuit, probed.problem.values, probed.answer.volts, candidate);
     const ohms = probed.range.ohms * this.#gain;
     if (found.roughAmps * ohms <= allowed) return "nowhere";
-    const { linearised } = this.#sensitivity(check, state, probed);
+    const { linearised } = probed.sensitivity;
     if (boundAmps(found, linearised) * ohms <= allowed) return "nowhere";
     const near = found.whole ? linearised.moved(found.changes, (RESIDUAL_SHARE * allowed) / ohms) : null;
     if (near !== null) return near;
@@ -219,7 +223,7 @@ class BoardPredictor implements Predictor {
     const { probed } = state;
     if (probed === null) return true;
     const toTheLine = Math.abs(probed.volts - voltsAt(probed.range, FARADS_LEAST_OHMS));
-    const moved = this.#movedVolts(inOhms, state, probed, settledCore, candidate, LINE_SHARE * toTheLine);
+    const moved = this.#movedVolts(inOhms, probed, settledCore, candidate, LINE_SHARE * toTheLine);
     if (moved === "unsolved") return true;
     let ohms = moved === "nowhere" ? probed.raw : this.probing.rawOf(inOhms, probed, moved);
     if (moved !== "nowhere" && Math.abs(Math.log(ohms / FARADS_LEAST_OHMS)) < NEAR_THE_LINE) {
@@ -236,11 +240,6 @@ class BoardPredictor implements Predictor {
     return raw === null || Math.abs(raw - before.raw) > allowed;
   }
 
-  #sensitivity(check: ColdCheck, state: State, probed: Probed): Sensitivity {
-    state.sensitivity ??= sensitivityOf(this.probing.circuit, check.mode, probed);
-    return state.sensitivity;
-  }
-
   #state(check: ColdCheck, core: readonly Fault[], near: Probed | null): State {
     const key = this.#key(check, core);
     const known = this.#states.get(key);
@@ -254,7 +253,7 @@ class BoardPredictor implements Predictor {
 
   #solve(check: ColdCheck, values: Values, near: Probed | null): State {
     const { probing, meter } = this;
-    const nothing = { probed: null, sensitivity: null, alternating: null, heard: new Map<number, boolean>() };
+    const nothing = { probed: null, alternating: null, heard: new Map<number, boolean>() };
     if (check.mode === "farads") {
       const reading = readFarads(probing, check, values);
       if (!reading.solved || reading.perVolt === null) return { ...nothing, prediction: reading };
@@ -267,8 +266,12 @@ class BoardPredictor implements Predictor {
     }
     const probed = probing.settle(check, values, near);
     if (!probed.solved) return { ...nothing, prediction: { solved: false, why: whyUnsolved(probed) } };
-    const spread = sensitivityOf(probing.circuit, check.mode, probed);
-    return { ...nothing, prediction: readingOf(check, meter, probed, spread), probed };
+    const sensitivity = sensitivityOf(probing.circuit, check.mode, probed);
+    return {
+      ...nothing,
+      prediction: readingOf(check, meter, probed, sensitivity),
+      probed: { ...probed, sensitivity },
+    };
   }
 
   effect(fault: Fault): string {
@@ -304,13 +307,9 @@ function idOf(ids: Map<string, number>, name: string): number {
 }
 
 /** The spread as volts at the probes. */
-function spreadVolts(reading: MeterReading, sensitivity: Sensitivity | null, probed: Probed): number {
-  const spread = sensitivity?.spread ?? reading.spread;
-  if (probed.range.limit > 100) {
-    const dropped = probed.range.openVolts - probed.volts;
-    return (spread * dropped ** 2) / (probed.range.ohms * probed.range.openVolts);
-  }
-  return spread;
+function spreadVolts({ spread }: MeterReading, { range, volts }: Probed): number {
+  if (range.limit <= 100) return spread;
+  return (spread * (range.openVolts - volts) ** 2) / (range.ohms * range.openVolts);
 }
 
 /**

@@ -35,8 +35,6 @@ export interface Spread {
 /** What the adjoint found, kept for the filter of silent faults. */
 export interface Sensitivity extends Spread {
   readonly linearised: Linearised;
-  /** volts at the probes per amp into each net; the reference last, 0 */
-  readonly transfer: Float64Array;
 }
 
 /** Sum of squares of the volts at the probes that part tolerances make, and the signed slope per junction volt. */
@@ -93,13 +91,12 @@ export function sensitivityOf(circuit: ColdCircuit, mode: ColdMode, probed: Prob
     const toConstant =
       M.constantCurrentShare * Math.min((seen * volts) / range.ohms, range.openVolts - volts);
     const common = signed(heat, Math.hypot(current, toConstant));
-    return { linearised, transfer, common, spread: Math.hypot(Math.sqrt(square), common, M.diodeVolts) };
+    return { linearised, common, spread: Math.hypot(Math.sqrt(square), common, M.diodeVolts) };
   }
   const perVolt = ohmsPerVolt(range, volts);
   const common = signed(heat * perVolt, M.ohmsShare * probed.raw);
   return {
     linearised,
-    transfer,
     common,
     spread: Math.hypot(Math.sqrt(square) * perVolt, common, M.ohmsContact),
   };
