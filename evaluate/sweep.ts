@@ -1,6 +1,6 @@
 /**
  * `node scripts/bundled.mjs evaluate/sweep.ts [boards] [first seed]`: from the twelve readings of the sweep alone, is the board worth
- * repairing? The engine's answer (its expected margin against the fee for giving up) beside what the player who knows the
+ * repairing? The engine's answer (is it more likely than not to end repaired at a profit?) beside what the player who knows the
  * truth does, on boards where the twelve readings can tell: where one of them hears a fault of the board.
  */
 import { readFileSync } from "node:fs";
@@ -48,8 +48,8 @@ for (const { id } of SHIPPED) {
     if (!heard) continue;
     const assessed = assess({ ...job, log: sweep.log }, session);
     if (!assessed.ok) throw new Error(assessed.problem);
-    const { expectedMargin, repairProbability } = assessed.value.proposal.outlook;
-    const go = expectedMargin > job.terms.feeIfNotRepaired;
+    const { repairProbability } = assessed.value.proposal.outlook;
+    const go = repairProbability >= 0.5;
     told++;
     if (go === worth) right++;
     square += (repairProbability - Number(worth)) ** 2;
