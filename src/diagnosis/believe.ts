@@ -16,7 +16,7 @@ import { datedFaults } from "./dated-faults.ts";
 import { lookEvidence, powerEvidence } from "./event-evidence.ts";
 import type { Piece } from "./evidence.ts";
 import { type Core, pieceLogLikelihoods, posteriorCores } from "./posterior.ts";
-import { DEFAULT_LIMITS, type SearchLimits } from "./search.ts";
+import { limitsFor, type SearchLimits } from "./search.ts";
 import { suspectsOf } from "./suspects.ts";
 import { presentAt, type Universe } from "./universe.ts";
 
@@ -49,7 +49,7 @@ export function believe(input: BelieveInput): Belief {
     universe,
     evidence,
     logWeights,
-    input.limits ?? DEFAULT_LIMITS,
+    input.limits ?? limitsFor(timeline.replacedIn.size),
     now,
     bringsIn(board, input.symptom, priors.faults),
   );

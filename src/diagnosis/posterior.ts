@@ -6,7 +6,7 @@
 import { logSumExp } from "../numeric/log-space.ts";
 import { type Evidence, overCommon } from "./evidence.ts";
 import { ExplanationSearch, type ScoredSet, type SearchLimits } from "./search.ts";
-import { explainingOdds, oddsBeside, presentAt, type Universe } from "./universe.ts";
+import { presentAt, silentOdds, type Universe } from "./universe.ts";
 
 /** Chance that a board with nothing wrong is brought in as dead (a fault elsewhere in the unit; from memory). */
 export const DEAD_THOUGH_HEALTHY = 0.02;
@@ -81,14 +81,7 @@ function weighCore(
   now: number,
   bringsIn: Uint8Array,
 ) {
-  const odds = oddsBeside(universe, scored.set);
-  const share = explainingOdds(universe, scored.set, odds);
-  for (let e = 0; e < odds.length; e++) {
-    if (audible[e] === 1) {
-      odds[e] = 0;
-      share[e] = 0;
-    } else odds[e] -= share[e];
-  }
+  const { alone: odds, explaining: share } = silentOdds(universe, scored.set, audible);
   const siteOdds = new Float64Array(universe.siteRate.length);
   for (let e = 0; e < odds.length; e++) siteOdds[universe.site[e]] += odds[e];
   let explained = 0;

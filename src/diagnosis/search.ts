@@ -17,6 +17,12 @@ export interface SearchLimits {
 }
 
 export const DEFAULT_LIMITS: SearchLimits = { expansions: 18, width: 8, size: 6 };
+const LARGEST_SIZE = 11;
+
+/** The limits of a log in which `cured` faults may have come and gone: those count in a set as well. */
+export function limitsFor(cured: number): SearchLimits {
+  return { ...DEFAULT_LIMITS, size: Math.min(LARGEST_SIZE, DEFAULT_LIMITS.size + cured) };
+}
 
 /** The first sets are expanded with exact knowledge of what each reading can hear; later ones with a guess. */
 const EXACT_EXPANSIONS = 2;
@@ -217,7 +223,7 @@ export class ExplanationSearch {
   /**
    * Adds one element in every way worth trying. Whatever set explains the piece explained worst must hold a fault that this
    * piece hears, so those come first: every order of adding leads to the same set. Where none of them makes the set any better
-   * (a slip is explained by nothing), the next worst piece has its turn.
+   * (a slip is explained by nothing), the next worst piece has its turn, and at last whatever any piece hears.
    */
   #addOne(scored: ScoredSet): void {
     const exact = this.#expanded.size <= EXACT_EXPANSIONS;
@@ -227,7 +233,7 @@ export class ExplanationSearch {
     const odds = oddsBeside(this.#universe, scored.set);
     const gain = own.reduce((sum, log, i) => sum + Math.max(0, this.#bestOf(i) - log), 0);
     const floor = this.#floor(scored);
-    for (const worst of misfits.length > 0 ? misfits : [-1]) {
+    for (const worst of [...misfits, -1]) {
       const mustHear = worst < 0 ? masks : masks.map((mask, i) => (i === worst ? mask : NOTHING));
       let better = false;
       for (let e = 0; e < this.#elementCount; e++) {

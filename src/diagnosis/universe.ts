@@ -86,9 +86,13 @@ export function logPrior(universe: Universe, set: readonly number[]): number {
   const everyone = (1 << set.length) - 1;
   if (edges.length === 0) return logPriorOfRoots(universe, set, everyone, edges);
   const terms: number[] = [];
-  for (let roots = 0; roots <= everyone; roots++) {
-    const term = logPriorOfRoots(universe, set, roots, edges);
+  // Only what some member knocks on can have followed: the rest failed first in every term.
+  let followers = 0;
+  for (const { to } of edges) followers |= 1 << to;
+  for (let followed = followers; ; followed = (followed - 1) & followers) {
+    const term = logPriorOfRoots(universe, set, everyone & ~followed, edges);
     if (term > Number.NEGATIVE_INFINITY) terms.push(term);
+    if (followed === 0) break;
   }
   return logSumExp(terms);
 }
@@ -159,27 +163,42 @@ function knockRateToSite(universe: Universe, set: readonly number[], roots: numb
   return sum;
 }
 
+/** Odds of silent faults beside a set: by themselves or as followers of a member, and as what knocked a member on. */
+export interface SilentOdds {
+  readonly alone: Float64Array; // (elements)
+  readonly explaining: Float64Array; // (elements)
+}
+
 /**
- * The part of `odds` (from `oddsBeside`) by which each element would account for members of the set as what knocked them on.
- * One such cause is enough: of several, each makes the others idle, so these parts add up where independent odds multiply.
+ * For each element that no reading can hear (`audible` 0) the odds of standing beside the set, silent faults summed over: what it
+ * knocks on unheard may or may not be there, but what would be heard is not, and that weighs against it. As causes of members
+ * the silent make each other idle (one is enough), so those odds are given apart: they add up where independent ones multiply.
  */
-export function explainingOdds(universe: Universe, set: readonly number[], odds: Float64Array): Float64Array {
-  const explaining = new Float64Array(odds.length);
-  for (const member of set)
-    for (const { to: cause } of universe.knockedOnBy[member]) {
-      if (odds[cause] === 0 || explaining[cause] > 0) continue;
-      const site = universe.site[cause];
-      let knocked = 0;
-      let knockedSite = 0;
-      for (const other of set)
-        for (const edge of universe.knocksOn[other]) {
-          if (edge.to === cause) knocked += edge.rate;
-          if (universe.site[edge.to] === site) knockedSite += edge.rate;
-        }
-      const followed = knocked > 0 ? Math.expm1(knockedSite) * (knocked / knockedSite) : 0;
-      explaining[cause] = Math.max(0, odds[cause] - rootOdds(universe, cause) - followed);
-    }
-  return explaining;
+export function silentOdds(universe: Universe, set: readonly number[], audible: Uint8Array): SilentOdds {
+  const count = universe.rate.length;
+  const alone = new Float64Array(count);
+  const explaining = new Float64Array(count);
+  const taken = new Set(set.map((member) => universe.site[member]));
+  const knocks = (element: number, heard: boolean): number => {
+    let sum = 0;
+    for (const { to, rate } of universe.knocksOn[element])
+      if ((audible[to] === 1) === heard && !taken.has(universe.site[to])) sum += rate;
+    return sum;
+  };
+  const free = (element: number) => audible[element] === 0 && !taken.has(universe.site[element]);
+  for (let e = 0; e < count; e++) if (free(e)) alone[e] = rootOdds(universe, e) * Math.exp(-knocks(e, true));
+  const causes = new Set(set.flatMap((member) => universe.knockedOnBy[member].map(({ to }) => to)));
+  const followers = set.flatMap((member) => universe.knocksOn[member].map(({ to }) => to));
+  const before = causes.size + followers.length > 0 ? logPrior(universe, set) : 0;
+  for (const e of new Set([...causes, ...followers])) {
+    if (!free(e)) continue;
+    const unheard = knocks(e, false);
+    const first = rootOdds(universe, e) * Math.exp(-unheard - knocks(e, true));
+    const rest = Math.max(0, Math.exp(logPrior(universe, [...set, e]) - before) - first);
+    if (causes.has(e)) explaining[e] = rest * Math.exp(unheard);
+    else alone[e] += rest;
+  }
+  return { alone, explaining };
 }
 
 /** Odds of failing first, with nothing else known. */
