@@ -135,6 +135,22 @@ describe("three wires of mains", () => {
       expect(effect(three, text)).toBe("line-short");
     for (const text of ["RV4:short", "C2:short"]) expect(effect(three, text)).toBe("none");
   });
+
+  it("lose a short between two of them with either one's fuse, and run on the rest", () => {
+    expect(effect(three, "RV3:short,F1:open")).toBe("weak");
+    expect(effect(three, "RV3:short,F2:open")).toBe("line-short");
+    expect(effect(three, "RV3:short,LF1:open")).toBe("line-short");
+    expect(effect(three, "RV3:short,F1:open,F3:open")).toBe("input-open");
+    expect(effect(drive, "RV1:short,F1:open")).toBe("input-open");
+  });
+
+  it("have a fuse each, opened by a varistor on its own wire", () => {
+    expect(rate(three, "RV3:short", "F1:open")).toBeGreaterThan(1);
+    expect(rate(three, "RV3:short", "F3:open")).toBeGreaterThan(1);
+    expect(rate(three, "RV3:short", "F2:open")).toBe(0);
+    expect(rate(drive, "RV1:short", "F1:open")).toBeGreaterThan(1);
+    expect(rate(drive, "RV2:short", "F1:open")).toBe(0);
+  });
 });
 
 describe("loads on the line", () => {

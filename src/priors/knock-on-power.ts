@@ -61,6 +61,12 @@ const bridgeShorts = (view: CircuitView): Failing[] => [
   ...shortsOf(aheadOfLimiter(view)),
 ];
 
+/** The fuses in the wires of the mains that a part hangs on: one from neutral to earth opens none of the line's. */
+function fusesOf(view: CircuitView, part: Part): Part[] {
+  const wires = new Set(netsOf(part).flatMap((net) => view.poleOf.get(net) ?? []));
+  return view.lineFuses.filter((fuse) => netsOf(fuse).some((net) => wires.has(view.poleOf.get(net) ?? -1)));
+}
+
 /** With a PTC or resistor in the path a short draws too little to be sure of the fuse. */
 const LIMITED_TIMES = 0.3;
 
@@ -98,7 +104,9 @@ export const POWER_RULES: readonly KnockOnRule[] = [
     ],
   ),
   rule("varistor-opens-fuse", 2, "a varistor that shorts opens the fuse before it", (view) =>
-    every(shortsOf(ofKind(view.inGroups("input"), "varistor")), opensOf(view.lineFuses)),
+    ofKind(view.inGroups("input"), "varistor").flatMap((part) =>
+      every(shortsOf([part]), opensOf(fusesOf(view, part))),
+    ),
   ),
   rule(
     "surge-past-varistor",

@@ -192,8 +192,11 @@ interface Share {
   /** the motor switch or bus capacitor it shorts */
   readonly shorted: string | null;
   readonly bridgeOpen: boolean;
-  /** the wire of the mains it opens */
+  /** the wire of the mains it opens, and whether it does so before everything else there */
   readonly lineOpen: number | null;
+  readonly fuseOpen: boolean;
+  /** the two wires it shorts behind their fuses */
+  readonly lineShort: readonly (number | undefined)[] | null;
 }
 
 const shares = new WeakMap<Fault, Share>();
@@ -211,9 +214,19 @@ function shareOf(view: CircuitView, fault: Fault): Share {
     shorted: shortedSite(view, fault),
     bridgeOpen: open && part.kind === "bridge",
     lineOpen: open ? lineOf(view, part) : null,
+    fuseOpen: open && part.kind === "fuse",
+    lineShort: shortedWires(view, fault, rank),
   };
   shares.set(fault, share);
   return share;
+}
+
+/** The wires that a varistor, a capacitor or dirt shorts; null where the fault is no such short. */
+function shortedWires(view: CircuitView, fault: Fault, rank: number): Share["lineShort"] {
+  if (POWER_EFFECTS[rank] !== "line-short") return null;
+  const part = fault.of === "part" ? view.board.parts.get(fault.part) : undefined;
+  const nets = fault.of === "nets" ? fault.nets : part === undefined ? [] : netsOf(part);
+  return nets.length === 2 && acrossMains(view, nets) ? nets.map((net) => view.poleOf.get(net)) : null;
 }
 
 function shortedSite(view: CircuitView, fault: Fault): string | null {
@@ -232,6 +245,15 @@ function shortThrough(view: CircuitView, shorted: readonly string[]): boolean {
     view.legs.some(([upper, lower]) => both(upper.fault, lower.fault)) ||
     view.seriesPairs.some(([upper, lower]) => both(upper.ref, lower.ref))
   );
+}
+
+/** One of three fuses that is open takes its wire out of a short between two, and leaves the board to run on what remains. */
+function lineShortRank(
+  shorts: readonly (readonly (number | undefined)[])[],
+  blown: ReadonlySet<number | undefined>,
+): number {
+  const standing = shorts.some((wires) => !wires.some((wire) => blown.has(wire)));
+  return POWER_EFFECTS.indexOf(standing ? "line-short" : "weak");
 }
 
 const INPUT_OPEN = POWER_EFFECTS.indexOf("input-open");
@@ -253,10 +275,14 @@ export function boardEffect(
   const shorted: string[] = [];
   const bridgeOpens: Fault[] = [];
   const linesOpen = new Set<number>();
+  const blown = new Set<number | undefined>();
+  const lineShorts: (readonly (number | undefined)[])[] = [];
   for (const fault of faults) {
     if (fault.of === "part" && off.has(fault.part)) continue;
     const share = shareOf(view, fault);
-    rank = Math.min(rank, share.rank);
+    if (share.lineShort === null) rank = Math.min(rank, share.rank);
+    else lineShorts.push(share.lineShort);
+    if (share.fuseOpen && share.lineOpen !== null) blown.add(share.lineOpen);
     if (share.shorted !== null) shorted.push(share.shorted);
     if (share.bridgeOpen) bridgeOpens.push(fault);
     if (share.lineOpen !== null) linesOpen.add(share.lineOpen);
@@ -267,7 +293,9 @@ export function boardEffect(
     rank = Math.min(rank, POWER_EFFECTS.indexOf(absentEffect(view, part)));
     const line = lineOf(view, part);
     if (line !== null) linesOpen.add(line);
+    if (line !== null && part.kind === "fuse") blown.add(line);
   }
+  if (lineShorts.length > 0) rank = Math.min(rank, lineShortRank(lineShorts, blown));
   if (linesOpen.size > 1) rank = Math.min(rank, INPUT_OPEN);
   if (bridgeOpens.length > 1 && bridgeDead(board, bridgeOpens)) rank = Math.min(rank, FEED_OPEN);
   if (shorted.length > 1 && shortThrough(view, shorted)) rank = Math.min(rank, BUS_SHORT);
