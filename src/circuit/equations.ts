@@ -83,6 +83,13 @@ function findLive(workspace: Workspace, values: Values): void {
   }
 }
 
+/** The largest conductance that a capacitor of a time step stands for. */
+function mostOf(companions: Companions | null): number {
+  let most = 0;
+  for (const siemens of companions?.siemens ?? []) if (siemens > most) most = siemens;
+  return most;
+}
+
 /** Voltages of nets (one more place, for the reference, kept at 0) and of junctions as last used. */
 export class Equations {
   readonly problem: Problem;
@@ -113,7 +120,7 @@ export class Equations {
     this.#live = workspace.live;
     if (workspace.liveOf !== problem.values) findLive(workspace, problem.values);
     this.#liveCount = workspace.liveCount;
-    this.mostSiemens = Math.max(workspace.mostSiemens, problem.source.siemens);
+    this.mostSiemens = Math.max(workspace.mostSiemens, problem.source.siemens, mostOf(problem.companions));
   }
 
   /** The part of the matrix that every iteration starts from. */

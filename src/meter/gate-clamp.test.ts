@@ -1,11 +1,14 @@
-/** A gate clamp reads 0.5 to 0.65 V with a 90 % spread under 80 mV (common practice, no source), on both shipped boards. */
+/** A gate clamp reads 0.5 to 0.65 V with a 90 % spread under 80 mV (common practice, no source), on every shipped board with gates. */
 import { expect, test } from "vitest";
 import { parseBoard } from "../board/parse-board.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
 import { makePredictor } from "./predictor.ts";
 import { DEFAULT_METER } from "./settings.ts";
 
-test.each(SHIPPED.map(({ id, board }) => [id, board] as const))("the gate clamps of %s", (_, content) => {
+/** A module keeps its gates inside. */
+const WITHOUT_GATES: readonly string[] = ["washing-machine-drive"];
+
+test.each(SHIPPED.map(({ id, board }) => [id, board] as const))("the gate clamps of %s", (id, content) => {
   const parsed = parseBoard(content);
   if (!parsed.ok) throw new Error(parsed.problem);
   const board = parsed.value;
@@ -22,6 +25,6 @@ test.each(SHIPPED.map(({ id, board }) => [id, board] as const))("the gate clamps
     const good = reading.raw >= 0.5 && reading.raw <= 0.65 && 2 * 1.645 * reading.spread < 0.08;
     return good ? [] : [`${ref} ${red}>${black} ${reading.raw.toFixed(4)} V`];
   });
-  expect(clamps.length).toBeGreaterThan(0);
+  expect(clamps.length > 0).toBe(!WITHOUT_GATES.includes(id));
   expect(outside).toEqual([]);
 });

@@ -1,6 +1,7 @@
 import type { Board, Part } from "../board/board.ts";
 import { type PowerSwitch as BoardSwitch, powerSwitches } from "../board/power-switches.ts";
 import { deriveRoles, type Roles } from "../board/roles.ts";
+import { mainsPoles } from "./mains-poles.ts";
 import { type StageGroup, stageGroups } from "./stage-groups.ts";
 
 /** A power switch with the site of its own fault (`Q1.ce`, `M1.up`). */
@@ -18,6 +19,12 @@ export interface CircuitView {
   readonly legs: readonly (readonly [SwitchSite, SwitchSite])[];
   /** boost and brake switches */
   readonly otherSwitches: readonly SwitchSite[];
+  /** brake switches, each with the resistor it puts across the bus; null where none is connected */
+  readonly choppers: readonly { readonly found: SwitchSite; readonly resistor: Part | null }[];
+  /** bus capacitors that stand in series two by two */
+  readonly seriesPairs: readonly (readonly [Part, Part])[];
+  /** which wire of the mains a net of the filter is on, as an index of the supply's places */
+  readonly poleOf: ReadonlyMap<string, number>;
   /** the switch of the small supply */
   readonly supplySwitches: readonly SwitchSite[];
   readonly lineFuses: readonly Part[];
@@ -29,14 +36,29 @@ export interface CircuitView {
 /** A limiter of this many ohms cold holds a short below what opens a fuse of 10 A for the moment that counts. */
 const LIMITING_OHMS = 20;
 
+function isLimiting(part: Part): boolean {
+  return part.kind === "ptc" || (part.kind === "resistor" && (part.value.ohms ?? 47) >= LIMITING_OHMS);
+}
+
 /**
  * Does a PTC or resistor stand in the way of a short behind the rectifier? An NTC does not count: it is a few ohms, and less
  * once warm. Common practice; the ohms `from memory`.
  */
 export function limitsShorts(view: CircuitView): boolean {
+  return view.inrushLimiters.some(isLimiting);
+}
+
+/** Does it stand in the line, where a shorted bridge draws through it too? A charge resistor between bridge and bus does not. */
+export function limitsBridge(view: CircuitView): boolean {
   return view.inrushLimiters.some(
-    (part) => part.kind === "ptc" || (part.kind === "resistor" && (part.value.ohms ?? 47) >= LIMITING_OHMS),
+    (part) => isLimiting(part) && netsOf(part).every((net) => view.poleOf.has(net)),
   );
+}
+
+/** Do the nets lie on two wires of the mains, so that a short between them is one of the line? */
+export function acrossMains(view: CircuitView, [one, other]: readonly string[]): boolean {
+  const poles = [view.poleOf.get(one ?? ""), view.poleOf.get(other ?? "")];
+  return !poles.includes(undefined) && poles[0] !== poles[1];
 }
 
 /** Nets of a part, without repeats. */
@@ -63,6 +85,42 @@ function otherSwitches(board: Board, roles: Roles, groupOf: ReadonlyMap<string, 
     .filter((one) => one.gate !== null && !motor.has(one.part))
     .filter((one) => boosts.has(one.part) || ["pfc", "chopper"].includes(groupOf.get(one.part) ?? ""))
     .map((one) => siteOf(board, one));
+}
+
+/** Brake switches: of the stage's name, not a boost. */
+function choppers(
+  board: Board,
+  roles: Roles,
+  groupOf: ReadonlyMap<string, StageGroup>,
+  others: readonly SwitchSite[],
+): CircuitView["choppers"] {
+  const plus = roles.bus?.plus ?? "";
+  return others
+    .filter((found) => groupOf.get(found.part) === "chopper")
+    .map((found) => ({
+      found,
+      resistor:
+        [...board.parts.values()].find(
+          (part) => part.kind === "resistor" && joins(part, found.high, plus) && found.high !== plus,
+        ) ?? null,
+    }));
+}
+
+/** Pairs of bus capacitors with a net of their own between them. */
+function seriesPairs(board: Board, roles: Roles): (readonly [Part, Part])[] {
+  const { bus } = roles;
+  if (bus === null) return [];
+  const capacitors = roles.busCapacitors.flatMap((ref) => board.parts.get(ref) ?? []);
+  return capacitors
+    .filter((upper) => upper.pins.get("plus") === bus.plus && upper.pins.get("minus") !== bus.minus)
+    .flatMap((upper) =>
+      capacitors
+        .filter(
+          (lower) =>
+            lower.pins.get("plus") === upper.pins.get("minus") && lower.pins.get("minus") === bus.minus,
+        )
+        .map((lower) => [upper, lower] as const),
+    );
 }
 
 /** The switcher chip, or the transistor that works into a transformer. */
@@ -118,6 +176,9 @@ export function circuitView(board: Board): CircuitView {
     motorSwitches: roles.motorSwitches.map((one) => siteOf(board, one)),
     legs: legsOf(board, roles),
     otherSwitches: others,
+    choppers: choppers(board, roles, groupOf, others),
+    seriesPairs: seriesPairs(board, roles),
+    poleOf: mainsPoles(board, groupOf),
     supplySwitches: supplySwitches(board, roles, taken),
     lineFuses: known(roles.lineFuses).filter((part) => groupOf.get(part.ref) !== "supply"),
     inrushLimiters: known(roles.inrush),

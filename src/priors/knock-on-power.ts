@@ -1,5 +1,5 @@
 import type { Part } from "../board/board.ts";
-import { type CircuitView, limitsShorts } from "./circuit-view.ts";
+import { type CircuitView, limitsBridge, limitsShorts, netsOf } from "./circuit-view.ts";
 import {
   every,
   type Failing,
@@ -13,11 +13,39 @@ import {
   shortsOf,
 } from "./knock-on-rule.ts";
 
-/** Shorts that draw the line's current through the fuse as soon as power is on. */
-function busShorts(view: CircuitView): Failing[] {
-  const caps = view.inGroups("bus", "rectifier", "pfc").filter((part) => part.kind === "capacitor");
-  return [...shortsOf(caps), ...view.otherSwitches.map((found) => short(found.fault))];
+/** Capacitors across what comes out of the bridge; one of a series pair alone is no short of it. */
+function acrossBus(view: CircuitView): Part[] {
+  const inPair = new Set(view.seriesPairs.flat());
+  return view
+    .inGroups("bus", "rectifier", "pfc")
+    .filter((part) => part.kind === "capacitor" && !inPair.has(part));
 }
+
+/** Is the limiter between bridge and bus, so that a short before it draws all that the line gives? */
+const limitsBehindBridge = (view: CircuitView): boolean => limitsShorts(view) && !limitsBridge(view);
+
+/** A capacitor before such a limiter. */
+function aheadOfLimiter(view: CircuitView): Part[] {
+  if (!limitsBehindBridge(view)) return [];
+  return acrossBus(view).filter((part) => !netsOf(part).includes(view.roles.bus?.plus ?? ""));
+}
+
+/** Shorts that draw the line's current through the fuse as soon as power is on. A brake switch draws through its resistor. */
+function busShorts(view: CircuitView): Failing[] {
+  const brakes = new Set(view.choppers.map(({ found }) => found));
+  const others = view.otherSwitches.filter((found) => !brakes.has(found));
+  return [...shortsOf(acrossBus(view)), ...others.map((found) => short(found.fault))];
+}
+
+/** Those of them whose current a limiter would carry. */
+function behindLimiter(view: CircuitView): Failing[] {
+  const ahead = new Set(aheadOfLimiter(view).map((part) => part.ref));
+  return busShorts(view).filter(({ site }) => !ahead.has(site));
+}
+
+/** Brake switches that put a resistor across the bus when they short. */
+const braking = (view: CircuitView): Failing[] =>
+  view.choppers.filter(({ resistor }) => resistor !== null).map(({ found }) => short(found.fault));
 
 const bridges = (view: CircuitView): Part[] =>
   view
@@ -27,8 +55,20 @@ const bridges = (view: CircuitView): Part[] =>
 const shunts = (view: CircuitView): Part[] =>
   view.roles.shunts.flatMap((ref) => view.board.parts.get(ref) ?? []);
 
+/** Shorts at the bridge itself, or at its pins before a limiter. */
+const bridgeShorts = (view: CircuitView): Failing[] => [
+  ...shortsOf(bridges(view)),
+  ...shortsOf(aheadOfLimiter(view)),
+];
+
+/** The fuses in the wires of the mains that a part hangs on: one from neutral to earth opens none of the line's. */
+function fusesOf(view: CircuitView, part: Part): Part[] {
+  const wires = new Set(netsOf(part).flatMap((net) => view.poleOf.get(net) ?? []));
+  return view.lineFuses.filter((fuse) => netsOf(fuse).some((net) => wires.has(view.poleOf.get(net) ?? -1)));
+}
+
 /** With a PTC or resistor in the path a short draws too little to be sure of the fuse. */
-const fuseTimes = (view: CircuitView): number => (limitsShorts(view) ? 0.3 : 1);
+const LIMITED_TIMES = 0.3;
 
 /** Power path: what a short on the line or bus takes with it. */
 export const POWER_RULES: readonly KnockOnRule[] = [
@@ -54,7 +94,8 @@ export const POWER_RULES: readonly KnockOnRule[] = [
     1.2,
     "a short behind the rectifier opens the line fuse unless a limiter stood in its path",
     (view) => [
-      ...every([...busShorts(view), ...shortsOf(bridges(view))], opensOf(view.lineFuses), fuseTimes(view)),
+      ...every(behindLimiter(view), opensOf(view.lineFuses), limitsShorts(view) ? LIMITED_TIMES : 1),
+      ...every(bridgeShorts(view), opensOf(view.lineFuses), limitsBridge(view) ? LIMITED_TIMES : 1),
       ...every(
         view.motorSwitches.map((found) => short(found.fault)),
         opensOf(view.lineFuses),
@@ -63,7 +104,9 @@ export const POWER_RULES: readonly KnockOnRule[] = [
     ],
   ),
   rule("varistor-opens-fuse", 2, "a varistor that shorts opens the fuse before it", (view) =>
-    every(shortsOf(ofKind(view.inGroups("input"), "varistor")), opensOf(view.lineFuses)),
+    ofKind(view.inGroups("input"), "varistor").flatMap((part) =>
+      every(shortsOf([part]), opensOf(fusesOf(view, part))),
+    ),
   ),
   rule(
     "surge-past-varistor",
@@ -84,8 +127,9 @@ export const POWER_RULES: readonly KnockOnRule[] = [
   rule("short-opens-limiter", 0.2, "a steady short overheats the inrush limiter", (view) =>
     every(
       [
-        ...busShorts(view),
-        ...shortsOf(bridges(view)),
+        ...behindLimiter(view),
+        ...braking(view),
+        ...(limitsBehindBridge(view) ? [] : bridgeShorts(view)),
         ...view.motorSwitches.map((found) => short(found.fault)),
       ],
       opensOf(view.inrushLimiters),
@@ -118,6 +162,21 @@ export const POWER_RULES: readonly KnockOnRule[] = [
         .filter((part) => part.kind === "capacitor")
         .map((part): Failing => ({ site: part.ref, mode: "drift" })),
       view.motorSwitches.map((found) => short(found.fault)),
+    ),
+  ),
+  rule(
+    "series-partner",
+    0.6,
+    "a shorted capacitor of a series pair leaves all the voltage to its partner",
+    (view) =>
+      view.seriesPairs.flatMap(([upper, lower]) => [
+        pair(short(upper.ref), short(lower.ref)),
+        pair(short(lower.ref), short(upper.ref)),
+      ]),
+  ),
+  rule("brake-burns-resistor", 0.3, "a shorted brake switch leaves its resistor across the bus", (view) =>
+    view.choppers.flatMap(({ found, resistor }) =>
+      resistor === null ? [] : [pair(short(found.fault), open(resistor.ref))],
     ),
   ),
 ];

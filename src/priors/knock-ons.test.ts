@@ -24,8 +24,19 @@ describe("knock-ons", () => {
     const unfused = fixtureBoard("module", {
       R10: { kind: "link", pins: { 1: "PBUS", 2: "SUP_P" }, stage: "supply" },
     });
+    const braked = fixtureBoard("module", {
+      Q9: {
+        kind: "igbt",
+        pins: { g: "G_BR", c: "BRAKE", e: "NBUS" },
+        stage: "chopper",
+        value: { volts: 600 },
+      },
+      R90: { kind: "resistor", pins: { 1: "PBUS", 2: "BRAKE" }, stage: "chopper", value: { ohms: 100 } },
+      C90: { kind: "capacitor", pins: { plus: "PBUS", minus: "BUS_M" }, stage: "bus" },
+      C91: { kind: "capacitor", pins: { plus: "BUS_M", minus: "NBUS" }, stage: "bus" },
+    });
     const fired = new Set(
-      [moduleBoard, discreteBoard, unfused].flatMap((board) =>
+      [moduleBoard, discreteBoard, unfused, braked].flatMap((board) =>
         priorTable(board, "water", "dead").knockOns.map((one) => one.rule),
       ),
     );

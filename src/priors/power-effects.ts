@@ -1,6 +1,14 @@
 import type { Board, Part } from "../board/board.ts";
 import type { Fault, PartFault } from "../board/fault.ts";
-import { type CircuitView, joins, netsOf, viewOf } from "./circuit-view.ts";
+import {
+  acrossMains,
+  type CircuitView,
+  joins,
+  limitsBridge,
+  limitsShorts,
+  netsOf,
+  viewOf,
+} from "./circuit-view.ts";
 
 /** What a fault does to a board under power, worst first as far as each hides the next. */
 export const POWER_EFFECTS = [
@@ -29,15 +37,44 @@ function ohmsOf(fault: Fault): number {
 }
 
 function crossEffect(view: CircuitView, nets: readonly [string, string], ohms: number): PowerEffect {
-  const { bus, line } = view.roles;
+  const { bus } = view.roles;
   const has = (net: string): boolean => nets.includes(net);
   if (bus !== null && has(bus.plus) && has(bus.minus))
     return ohms < 50 ? "bus-short" : ohms < BUS_LEAK_OHMS ? "bus-leak" : "none";
-  if (nets.every((net) => line.includes(net))) return ohms < 50 ? "line-short" : "none";
+  if (acrossMains(view, nets)) return ohms < 50 ? "line-short" : "none";
+  if (acrossBridge(view, nets))
+    return ohms < 50 ? bridgeShort(view) : ohms < BUS_LEAK_OHMS ? "bus-leak" : "none";
   for (const rail of view.board.rails)
     if (has(rail.net) && has(rail.against ?? view.board.zero))
       return ohms < RAIL_SHORT_OHMS ? "rail-short" : ohms < 300 ? "weak" : "none";
   return ohms < 5000 ? "no-run" : "none";
+}
+
+function acrossBridge(view: CircuitView, nets: readonly [string, string]): boolean {
+  return view.roles.bridges.some((ref) => {
+    const pins = view.board.parts.get(ref)?.pins;
+    return pins !== undefined && ["plus", "minus"].every((pin) => nets.includes(pins.get(pin) ?? ""));
+  });
+}
+
+/** A short of the bridge or right behind it: nothing holds it back where the limiter stands between bridge and bus. */
+function bridgeShort(view: CircuitView): PowerEffect {
+  return limitsShorts(view) && !limitsBridge(view) ? "line-short" : "bus-short";
+}
+
+/** With three wires of mains one may be missing: the board runs on two, and poorly. */
+const PHASES_SPARE = 3;
+
+/** From this on a capacitor holds the bus up. `from memory` */
+const HOLDING_FARADS = 10e-6;
+
+/** Does the bus lose what holds it up when this capacitor opens: it is alone, or one of a series pair? */
+function holdsBusAlone(view: CircuitView, part: Part): boolean {
+  const holding = view.roles.busCapacitors.filter(
+    (ref) => (view.board.parts.get(ref)?.value.farads ?? 0) >= HOLDING_FARADS,
+  );
+  const paths = holding.length - view.seriesPairs.length;
+  return holding.includes(part.ref) && paths === 1;
 }
 
 const SERIES: ReadonlySet<string> = new Set(["fuse", "link", "choke", "inductor", "resistor"]);
@@ -46,9 +83,12 @@ function openEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffec
   const group = view.groupOf.get(part.ref);
   if (SERIES.has(part.kind) && (group === "input" || group === "rectifier")) {
     const series = part.kind !== "resistor" || (part.value.ohms ?? 1e6) < 300;
+    if (series && lineOf(view, part) !== null && view.board.supply.at.length >= PHASES_SPARE) return "weak";
     return series ? (group === "input" ? "input-open" : "feed-open") : "none";
   }
   if (view.inrushLimiters.includes(part)) return "feed-open";
+  // Without its brake a drive runs, and trips when it is told to stop quickly.
+  if (group === "chopper" || holdsBusAlone(view, part)) return "weak";
   if (part.kind === "relay" && group === "inrush") return "weak";
   if (group === "rectifier") return "weak";
   if (group === "supply") {
@@ -60,27 +100,49 @@ function openEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffec
   return "no-run";
 }
 
+/** The wire of the mains that a part in line stands in; null where it is none such. */
+function lineOf(view: CircuitView, part: Part): number | null {
+  if (!SERIES.has(part.kind) || view.groupOf.get(part.ref) !== "input") return null;
+  const poles = new Set(netsOf(part).map((net) => view.poleOf.get(net) ?? null));
+  const [pole = null] = poles;
+  return poles.size === 1 ? pole : null;
+}
+
+/** What a shorted brake switch does: it puts its resistor across the bus, where one is connected. */
+function brakeEffect({ resistor }: CircuitView["choppers"][number], ohms: number): PowerEffect {
+  if (resistor === null) return "none";
+  const across = ohms + (resistor.value.ohms ?? 0);
+  return across < 50 ? "bus-short" : across < BUS_LEAK_OHMS ? "bus-leak" : "none";
+}
+
 function shortEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffect {
   const ohms = ohmsOf(fault);
   const group = view.groupOf.get(part.ref);
   const site = fault.junction === null ? part.ref : `${part.ref}.${fault.junction}`;
   if (view.motorSwitches.some((found) => found.fault === site)) return ohms < 200 ? "leg-half" : "none";
+  const brake = view.choppers.find(({ found }) => found.fault === site);
+  if (brake !== undefined) return brakeEffect(brake, ohms);
   if (view.otherSwitches.some((found) => found.fault === site))
     return ohms < 50 ? "bus-short" : ohms < BUS_LEAK_OHMS ? "bus-leak" : "none";
   if (view.supplySwitches.some((found) => found.fault === site))
     return ohms < 50 ? "supply-short" : ohms < 2000 ? "supply-dead" : ohms < BUS_LEAK_OHMS ? "weak" : "none";
   if (part.kind === "varistor" || (part.kind === "capacitor" && group === "input"))
     // One to earth, or in series with another, carries no line current by itself.
-    return ohms < 50 && netsOf(part).every((net) => view.roles.line.includes(net)) ? "line-short" : "none";
+    return ohms < 50 && acrossMains(view, netsOf(part)) ? "line-short" : "none";
   if (group === "rectifier" && (part.kind === "bridge" || part.kind === "diode"))
-    return ohms < 50 ? "bus-short" : "weak";
+    return ohms < 50 ? bridgeShort(view) : "weak";
+  if (view.inrushLimiters.includes(part) || (part.kind === "relay" && group === "inrush")) return "weak";
+  // The partner of a shorted bus capacitor stands the whole bus: it leaks, and goes in its turn.
+  if (view.seriesPairs.some((pair) => pair.includes(part))) return ohms < BUS_LEAK_OHMS ? "bus-leak" : "none";
   if (part.kind === "controller" || part.kind === "ic" || part.kind === "module")
     return chipEffect(fault.junction ?? "", ohms);
   if (part.kind === "capacitor" || part.kind === "zener" || part.kind === "resistor") {
     const [a = "", b = ""] = netsOf(part);
     const across = crossEffect(view, [a, b], ohms);
+    if (across === "no-run" && group === "chopper") return "weak";
     return across === "no-run" && group === "supply" ? "supply-dead" : across;
   }
+  if (group === "chopper") return ohms < 2000 ? "weak" : "none";
   if (group === "supply") return ohms < 200 ? (part.kind === "diode" ? "rail-short" : "supply-dead") : "none";
   if (part.kind === "link" || part.kind === "fuse" || part.kind === "inductor" || part.kind === "choke")
     return "none";
@@ -124,26 +186,32 @@ function absentEffect(view: CircuitView, part: Part): PowerEffect {
   return openEffect(view, part, { of: "part", part: part.ref, junction: "inout", mode: "open", value: null });
 }
 
-/** Does no current path through a bridge remain: every junction to plus, or from minus, open? */
-function bridgeDead(faults: readonly Fault[]): boolean {
+/** Does no current path through a bridge remain: no junction to plus with one from minus at another AC pin? */
+function bridgeDead(board: Board, faults: readonly Fault[]): boolean {
   const open = new Map<string, Set<string>>();
   for (const fault of faults)
     if (fault.of === "part" && fault.mode === "open" && fault.junction !== null)
       open.set(fault.part, (open.get(fault.part) ?? new Set()).add(fault.junction));
-  return [...open.values()].some(
-    (junctions) =>
-      (junctions.has("ac1plus") && junctions.has("ac2plus")) ||
-      (junctions.has("minusac1") && junctions.has("minusac2")),
-  );
+  return [...open].some(([ref, junctions]) => {
+    const legs = ["ac1", "ac2", "ac3"].filter((pin) => board.parts.get(ref)?.pins.has(pin));
+    return !legs.some((to) =>
+      legs.some((from) => from !== to && !junctions.has(`${to}plus`) && !junctions.has(`minus${from}`)),
+    );
+  });
 }
 
 /** What one fault brings to the sum: its own effect by rank, and whether a second like it would make it worse. */
 interface Share {
   readonly board: Board;
   readonly rank: number;
-  /** the motor switch it shorts */
+  /** the motor switch or bus capacitor it shorts */
   readonly shorted: string | null;
   readonly bridgeOpen: boolean;
+  /** the wire of the mains it opens, and whether it does so before everything else there */
+  readonly lineOpen: number | null;
+  readonly fuseOpen: boolean;
+  /** the two wires it shorts behind their fuses */
+  readonly lineShort: readonly (number | undefined)[] | null;
 }
 
 const shares = new WeakMap<Fault, Share>();
@@ -153,23 +221,64 @@ function shareOf(view: CircuitView, fault: Fault): Share {
   const before = shares.get(fault);
   if (before?.board === view.board) return before;
   const rank = POWER_EFFECTS.indexOf(powerEffect(view, fault));
-  const site = fault.of === "part" ? `${fault.part}.${fault.junction ?? ""}` : "";
-  const shorted =
-    fault.mode === "short" && view.motorSwitches.some((found) => found.fault === site) ? site : null;
-  const bridgeOpen =
-    fault.of === "part" && fault.mode === "open" && view.board.parts.get(fault.part)?.kind === "bridge";
-  const share = { board: view.board, rank, shorted, bridgeOpen };
+  const part = fault.of === "part" ? view.board.parts.get(fault.part) : undefined;
+  const open = fault.mode === "open" && part !== undefined;
+  const share = {
+    board: view.board,
+    rank,
+    shorted: shortedSite(view, fault),
+    bridgeOpen: open && part.kind === "bridge",
+    lineOpen: open ? lineOf(view, part) : null,
+    fuseOpen: open && part.kind === "fuse",
+    lineShort: shortedWires(view, fault, rank),
+  };
   shares.set(fault, share);
   return share;
 }
 
+/** The wires that a varistor, a capacitor or dirt shorts; null where the fault is no such short. */
+function shortedWires(view: CircuitView, fault: Fault, rank: number): Share["lineShort"] {
+  if (POWER_EFFECTS[rank] !== "line-short") return null;
+  const part = fault.of === "part" ? view.board.parts.get(fault.part) : undefined;
+  const nets = fault.of === "nets" ? fault.nets : part === undefined ? [] : netsOf(part);
+  return nets.length === 2 && acrossMains(view, nets) ? nets.map((net) => view.poleOf.get(net)) : null;
+}
+
+function shortedSite(view: CircuitView, fault: Fault): string | null {
+  if (fault.of !== "part" || fault.mode !== "short") return null;
+  const site = fault.junction === null ? fault.part : `${fault.part}.${fault.junction}`;
+  const counts =
+    view.motorSwitches.some((found) => found.fault === site) ||
+    view.seriesPairs.some((pair) => pair.some((part) => part.ref === site));
+  return counts ? site : null;
+}
+
+/** Are two shorted that lie one above the other across the bus: a leg, or a pair of capacitors? */
+function shortThrough(view: CircuitView, shorted: readonly string[]): boolean {
+  const both = (upper: string, lower: string) => shorted.includes(upper) && shorted.includes(lower);
+  return (
+    view.legs.some(([upper, lower]) => both(upper.fault, lower.fault)) ||
+    view.seriesPairs.some(([upper, lower]) => both(upper.ref, lower.ref))
+  );
+}
+
+/** One of three fuses that is open takes its wire out of a short between two, and leaves the board to run on what remains. */
+function lineShortRank(
+  shorts: readonly (readonly (number | undefined)[])[],
+  blown: ReadonlySet<number | undefined>,
+): number {
+  const standing = shorts.some((wires) => !wires.some((wire) => blown.has(wire)));
+  return POWER_EFFECTS.indexOf(standing ? "line-short" : "weak");
+}
+
+const INPUT_OPEN = POWER_EFFECTS.indexOf("input-open");
 const FEED_OPEN = POWER_EFFECTS.indexOf("feed-open");
 const BUS_SHORT = POWER_EFFECTS.indexOf("bus-short");
 const NOBODY: ReadonlySet<string> = new Set();
 
 /**
  * What a board with these faults does under power, as one of the effects above: the first that stands. Two shorted
- * switches of one leg are a short of the bus.
+ * switches of one leg, or both capacitors of a series pair, are a short of the bus; of three wires of mains two must be open.
  */
 export function boardEffect(
   board: Board,
@@ -180,22 +289,31 @@ export function boardEffect(
   let rank = POWER_EFFECTS.length - 1;
   const shorted: string[] = [];
   const bridgeOpens: Fault[] = [];
+  const linesOpen = new Set<number>();
+  const blown = new Set<number | undefined>();
+  const lineShorts: (readonly (number | undefined)[])[] = [];
   for (const fault of faults) {
     if (fault.of === "part" && off.has(fault.part)) continue;
     const share = shareOf(view, fault);
-    rank = Math.min(rank, share.rank);
+    if (share.lineShort === null) rank = Math.min(rank, share.rank);
+    else lineShorts.push(share.lineShort);
+    if (share.fuseOpen && share.lineOpen !== null) blown.add(share.lineOpen);
     if (share.shorted !== null) shorted.push(share.shorted);
     if (share.bridgeOpen) bridgeOpens.push(fault);
+    if (share.lineOpen !== null) linesOpen.add(share.lineOpen);
   }
   for (const ref of off) {
     const part = board.parts.get(ref);
-    if (part !== undefined) rank = Math.min(rank, POWER_EFFECTS.indexOf(absentEffect(view, part)));
+    if (part === undefined) continue;
+    rank = Math.min(rank, POWER_EFFECTS.indexOf(absentEffect(view, part)));
+    const line = lineOf(view, part);
+    if (line !== null) linesOpen.add(line);
+    if (line !== null && part.kind === "fuse") blown.add(line);
   }
-  if (bridgeOpens.length > 1 && bridgeDead(bridgeOpens)) rank = Math.min(rank, FEED_OPEN);
-  const legShort =
-    shorted.length > 1 &&
-    view.legs.some(([upper, lower]) => shorted.includes(upper.fault) && shorted.includes(lower.fault));
-  if (legShort) rank = Math.min(rank, BUS_SHORT);
+  if (lineShorts.length > 0) rank = Math.min(rank, lineShortRank(lineShorts, blown));
+  if (linesOpen.size > 1) rank = Math.min(rank, INPUT_OPEN);
+  if (bridgeOpens.length > 1 && bridgeDead(board, bridgeOpens)) rank = Math.min(rank, FEED_OPEN);
+  if (shorted.length > 1 && shortThrough(view, shorted)) rank = Math.min(rank, BUS_SHORT);
   return POWER_EFFECTS[rank] ?? "none";
 }
 

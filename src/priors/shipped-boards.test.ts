@@ -16,7 +16,7 @@ const boards = SHIPPED.map(({ id, board }): [string, Board] => {
   return [id, parsed.value];
 });
 
-/** Both boards feed their small supply through a fuse resistor; this rule is shown on a sample of its own (knock-ons.test.ts). */
+/** All boards feed their small supply through a fuse resistor; this rule is shown on a sample of its own (knock-ons.test.ts). */
 const NOT_ON_SHIPPED: readonly string[] = ["supply-switch-opens-line-fuse"];
 
 describe.each(boards)("the priors of %s", (_, board) => {
@@ -50,7 +50,7 @@ describe.each(boards)("the priors of %s", (_, board) => {
 });
 
 describe("knock-on rules", () => {
-  it("all fire on one shipped board or the other", () => {
+  it("all fire on one shipped board or another", () => {
     const fired = new Set(
       boards.flatMap(([, board]) => priorTable(board, "water", "dead").knockOns.map((one) => one.rule)),
     );

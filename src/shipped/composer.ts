@@ -103,8 +103,9 @@ export class Composer {
     this.#nets.set(name, label);
   }
 
-  rail(name: string, net: string, volts: number, tolerance: number, from: string): void {
-    this.#rails.set(name, { net, volts, tolerance, from });
+  /** A rail; `against` is its own 0 V where that is not the board's. */
+  rail(name: string, net: string, volts: number, tolerance: number, from: string, against?: string): void {
+    this.#rails.set(name, { net, volts, tolerance, from, ...(against === undefined ? {} : { against }) });
   }
 
   /** A place by what the eye finds, with its place on the picture. */

@@ -35,16 +35,16 @@ export function driveSignal(board: Composer, from: string, to: string): void {
   board.resistor(to, "NBUS", 10_000);
 }
 
-/** A thermistor input: plug, pull-up, series resistor, capacitor. */
-export function thermistor(board: Composer, rail: string, pin: string, name: string): void {
+/** A thermistor input: plug, pull-up, series resistor, capacitor. `value` where the sensor is not the usual 10 kohm. */
+export function thermistor(
+  board: Composer,
+  rail: string,
+  pin: string,
+  name: string,
+  value: { readonly ohms: number; readonly beta: number } = { ohms: 10_000, beta: 3435 },
+): void {
   board.stage("sensor");
-  board.part(
-    "TH",
-    "ntc",
-    { "1": `TH_${name}`, "2": "NBUS" },
-    { ohms: 10_000, beta: 3435 },
-    { price: 0.8, plugged: true },
-  );
+  board.part("TH", "ntc", { "1": `TH_${name}`, "2": "NBUS" }, value, { price: 0.8, plugged: true });
   board.resistor(rail, `TH_${name}`, 10_000, { tolerance: 0.01 });
   board.resistor(`TH_${name}`, pin, 1_000);
   board.ceramic(pin, "NBUS");

@@ -1,6 +1,7 @@
 /**
- * From the mains terminals to the bridge. Values: fuse, varistor, X and Y capacitors, choke, PTC and relay (common
- * practice); 8.2 kohm and 47 nF of the relay's snubber from memory.
+ * From the mains terminals to the bridge. Values: fuse, varistor, X and Y capacitors, choke, PTC and relay, NTC of 5
+ * ohm, charge resistor of 47 ohm 10 W (common practice); line inductors, varistors and X capacitors between three lines
+ * from memory.
  */
 import type { Composer } from "../composer.ts";
 
@@ -51,8 +52,88 @@ export function inrush(board: Composer, coilRail: string, coilLow: string, coilV
   board.net("L_B", "line behind the inrush PTC");
 }
 
-/** Single-phase bridge with a film capacitor behind it. */
-export function rectifier(board: Composer, plus: string, minus: string, amps: number): void {
+/** NTC alone in the line, as in small drives and washing machines: no relay, it stays in the path and runs warm. */
+export function ntcInrush(board: Composer): void {
+  board.stage("inrush");
+  board.part("RT", "ntc", { "1": "L_C", "2": "L_B" }, { ohms: 5 }, { price: 0.7 });
+  board.net("L_B", "line behind the inrush NTC");
+}
+
+/**
+ * Charge resistor between bridge and bus with the relay contact across it, as drives have it for one and three phases alike; the
+ * coil is pulled down by a driver. A film capacitor of `filmVolts` stands before it.
+ */
+export function chargeCircuit(board: Composer, coilRail: string, coilLow: string, filmVolts: number): void {
   board.stage("rectifier");
-  board.part("BR", "bridge", { ac1: "L_B", ac2: "N_C", plus, minus }, { amps, volts: 800 }, { price: 2.2 });
+  board.capacitor("BR_P", "NBUS", 0.1e-6, filmVolts, "film", { price: 0.5 });
+  board.stage("inrush");
+  board.resistor("BR_P", "PBUS", 47, { watts: 10 }, { price: 0.9, role: "charge resistor" });
+  board.part(
+    "K",
+    "relay",
+    { coil1: coilRail, coil2: coilLow, com: "BR_P", no: "PBUS" },
+    { coilOhms: 560, coilVolts: 15, amps: 20 },
+    { price: 2.4 },
+  );
+  board.diode(coilLow, coilRail, "signal", 100, 0.2);
+  board.net("BR_P", "bridge + before the charge resistor");
+}
+
+/** Lines of a three-phase board at its terminal and at its bridge. */
+export const THREE_LINES = ["1", "2", "3"].map((n) => ({
+  terminal: `L${n}_IN`,
+  fused: `L${n}_F`,
+  bridge: `L${n}_C`,
+}));
+
+/** For three lines of 400 V: a fuse and a filter coil each, varistors and X capacitors between them, one star to earth. */
+export function threePhaseFilter(board: Composer, earth: string, amps: number): void {
+  board.stage("input");
+  THREE_LINES.forEach(({ terminal, fused, bridge }, i) => {
+    const next = THREE_LINES[(i + 1) % THREE_LINES.length];
+    board.part("F", "fuse", { "1": terminal, "2": fused }, { amps, volts: 500 }, { price: 1.1 });
+    board.part(
+      "RV",
+      "varistor",
+      { "1": fused, "2": next.fused },
+      { volts: 820, joules: 125 },
+      { price: 0.7 },
+    );
+    board.part(
+      "LF",
+      "inductor",
+      { "1": fused, "2": bridge },
+      { henries: 0.5e-3, ohms: 0.05 },
+      { price: 1.6 },
+    );
+    board.capacitor(bridge, next.bridge, 0.22e-6, 480, "film", { price: 0.7 });
+    board.capacitor(bridge, earth, 2.2e-9, 500, "ceramic");
+    board.net(terminal, `mains L${i + 1} at the terminal`);
+    board.net(fused, `line ${i + 1} behind its fuse`);
+    board.net(bridge, `line ${i + 1} at the bridge`);
+  });
+  board.part("RV", "varistor", { "1": "L1_F", "2": earth }, { volts: 1100, joules: 80 }, { price: 0.7 });
+  board.resistor("L1_C", "XB", 470_000);
+  board.resistor("XB", "L2_C", 470_000);
+  board.net(earth, "protective earth");
+}
+
+/** Bridge of `volts` behind two or three lines. */
+export function rectifier(
+  board: Composer,
+  plus: string,
+  minus: string,
+  amps: number,
+  lines: readonly string[] = ["L_B", "N_C"],
+  volts = 800,
+): void {
+  board.stage("rectifier");
+  const pins = Object.fromEntries(lines.map((line, i) => [`ac${i + 1}`, line]));
+  board.part(
+    "BR",
+    "bridge",
+    { ...pins, plus, minus },
+    { amps, volts },
+    { price: lines.length > 2 ? 4.6 : 2.2 },
+  );
 }

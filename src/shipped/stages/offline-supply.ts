@@ -2,6 +2,7 @@
  * The small off-line supply: integrated flyback switch on the bus, clamp, transformer, one diode and capacitor a rail,
  * optocoupler and shunt reference. Values (common practice): fuse resistor 4.7 ohm, clamp 100 kohm with 2.2 nF,
  * primary some ohms, secondaries below half an ohm, LED resistor 1 kohm, divider by the rail, loop capacitor 100 nF.
+ * On the bus of 400 V mains a 1500 V switch, fed over two 10 uF in series (from memory).
  */
 import type { Composer } from "../composer.ts";
 
@@ -11,33 +12,42 @@ export interface Secondary {
   readonly volts: number;
   readonly diode: "fast" | "schottky";
   readonly farads: number;
+  /** its own 0 V where it is isolated from the bus */
+  readonly against?: string;
 }
 
+/** The bus that feeds it: behind one phase of 230 V, or behind three of 400 V. */
+export type SupplyBus = "325 V" | "565 V";
+
 /** Builds the supply; the first secondary is the regulated one. Returns the references of the rails' diodes. */
-export function offlineSupply(board: Composer, secondaries: readonly Secondary[]): Map<string, string> {
+export function offlineSupply(
+  board: Composer,
+  secondaries: readonly Secondary[],
+  from: SupplyBus = "325 V",
+): Map<string, string> {
   board.stage("supply");
   board.resistor("PBUS", "SUP_P", 4.7, { watts: 1 }, { price: 0.2, role: "fuse resistor" });
-  board.capacitor("SUP_P", "NBUS", 4.7e-6, 450, "electrolytic", { price: 0.7 });
+  primaryBulk(board, from);
   const windings: Record<string, { pins: readonly [string, string]; ohms: number }> = {
     pri: { pins: ["1", "2"], ohms: 2.2 },
     aux: { pins: ["3", "4"], ohms: 0.4 },
   };
   const pins: Record<string, string> = { "1": "SUP_P", "2": "DRAIN", "3": "AUX", "4": "NBUS" };
-  secondaries.forEach(({ rail }, i) => {
+  secondaries.forEach(({ rail, against = "NBUS" }, i) => {
     const [a, b] = [`${5 + 2 * i}`, `${6 + 2 * i}`];
     windings[`sec${i + 1}`] = { pins: [a, b], ohms: 0.15 };
     pins[a] = `S_${rail}`;
-    pins[b] = "NBUS";
+    pins[b] = against;
   });
   board.part("T", "transformer", pins, { windings }, { price: 4.5 });
   board.part(
     "U",
     "switcher",
     { d: "DRAIN", s: "NBUS", vcc: "VCC_SW", fb: "FB" },
-    { volts: 700, watts: 15 },
+    { volts: from === "325 V" ? 700 : 1500, watts: 15 },
     { price: 1.9 },
   );
-  board.diode("DRAIN", "CLAMP", "fast", 1000, 1);
+  board.diode("DRAIN", "CLAMP", "fast", from === "325 V" ? 1000 : 1600, 1);
   board.resistor("CLAMP", "SUP_P", 100_000, { watts: 2 });
   board.capacitor("CLAMP", "SUP_P", 2.2e-9, 1000, "ceramic");
   board.resistor("AUX", "AUX_R", 10);
@@ -45,15 +55,15 @@ export function offlineSupply(board: Composer, secondaries: readonly Secondary[]
   board.capacitor("VCC_SW", "NBUS", 33e-6, 35, "electrolytic", { price: 0.2 });
   board.ceramic("FB", "NBUS", 10e-9);
   const diodes = new Map<string, string>();
-  for (const { rail, volts, diode, farads } of secondaries) {
+  for (const { rail, volts, diode, farads, against = "NBUS" } of secondaries) {
     diodes.set(
       rail,
       board.diode(`S_${rail}`, rail, diode, diode === "schottky" ? 100 : 200, 2, { price: 0.4 }),
     );
-    board.capacitor(rail, "NBUS", farads, Math.max(16, Math.ceil(volts * 1.6)), "electrolytic", {
+    board.capacitor(rail, against, farads, Math.max(16, Math.ceil(volts * 1.6)), "electrolytic", {
       price: 0.4,
     });
-    board.ceramic(rail, "NBUS");
+    board.ceramic(rail, against);
   }
   const regulated = secondaries[0];
   board.resistor(regulated.rail, "OPTO_A", 1_000);
@@ -66,6 +76,21 @@ export function offlineSupply(board: Composer, secondaries: readonly Secondary[]
   board.net("SUP_P", "feed of the small supply");
   board.net("VCC_SW", "supply of the off-line switch");
   return diodes;
+}
+
+/** The supply's own capacitor behind the fuse resistor; at 565 V two in series, each with its resistor. */
+function primaryBulk(board: Composer, from: SupplyBus): void {
+  if (from === "325 V") {
+    board.capacitor("SUP_P", "NBUS", 4.7e-6, 450, "electrolytic", { price: 0.7 });
+    return;
+  }
+  for (const [plus, minus] of [
+    ["SUP_P", "SUP_M"],
+    ["SUP_M", "NBUS"],
+  ] as const) {
+    board.capacitor(plus, minus, 10e-6, 400, "electrolytic", { price: 0.7 });
+    board.resistor(plus, minus, 470_000, {}, { role: "balancing resistor" });
+  }
 }
 
 /** A linear regulator with its capacitors; returns its reference. */
