@@ -66,6 +66,7 @@ function deckOf(
 }
 
 function probeLines(circuit: CircuitLines, places: readonly Place[], meter: OracleMeter): string[] {
+  const left = `(v(cc)-v(mp,mm))/${SOFT_VOLTS}`;
   return [
     ...places.flatMap((place, index) => [
       `rred${index} mp ${circuit.at(place)} ${AWAY_OHMS}`,
@@ -75,7 +76,8 @@ function probeLines(circuit: CircuitLines, places: readonly Place[], meter: Orac
     "rground mm 0 1e14",
     "vamps ca 0 dc 0",
     "vcomp cc 0 dc 1",
-    `bmeter mm mp i=1e-6*v(ca)*tanh((v(cc)-v(mp,mm))/${SOFT_VOLTS})`,
+    // full current up to the compliance, there the smaller of it and what is left: a slope, so that Newton's way leads back
+    `bmeter mm mp i=1e-6*v(ca)*0.5*(${left}+1-sqrt((${left}-1)^2+0.01))`,
     "vopen mo mm dc 0",
     `rsource mo mp ${NO_SOURCE_OHMS}`,
     "iprobe mm mp dc 0 ac 1",
@@ -99,7 +101,7 @@ function commandsOf(
           `tran ${check.seconds / 400} ${check.seconds} 0 ${check.seconds / 200} uic`,
           "let seen = (v(mp)-v(mm))[length(time)-1]",
         ];
-  const shots = shotsOf(check, meter).flatMap((shot, at) => [
+  const lines = (shot: Shot, at: number): string[] => [
     `alter rsource = ${shot.ohms}`,
     `alter vopen dc = ${shot.ohms === NO_SOURCE_OHMS ? 0 : shot.volts}`,
     `alter vcomp dc = ${shot.volts}`,
@@ -107,8 +109,11 @@ function commandsOf(
     ...analysis,
     `echo @ ${index} ${at}`,
     "print seen",
-    "destroy all",
-  ]);
+  ];
+  const shots =
+    check.mode === "ohms"
+      ? upTheRanges(meter, shotsOf(check, meter).map(lines))
+      : shotsOf(check, meter).flatMap((one, at) => [...lines(one, at), "destroy all"]);
   const farads =
     check.mode === "farads"
       ? [
@@ -123,6 +128,23 @@ function commandsOf(
         ]
       : [];
   return [...leads(meter.leadOhms / 2), ...shots, ...farads, ...leads(AWAY_OHMS)];
+}
+
+/** Volts at the probes at which a range is full. */
+function fullVolts({ limit, volts, ohms, amps }: OracleMeter["ohms"][number]): number {
+  return amps === null ? (volts * limit) / (limit + (ohms ?? 0)) : amps * limit;
+}
+
+/** The next range is only tried where the one before is over: each shot inside the condition of the one before. */
+function upTheRanges(meter: OracleMeter, shots: readonly (readonly string[])[]): string[] {
+  const lines: string[] = [];
+  for (const [at, shot] of shots.entries()) {
+    lines.push(...shot);
+    const range = meter.ohms[at];
+    if (range !== undefined && at + 1 < shots.length)
+      lines.push(`if seen > ${(0.999 * fullVolts(range)).toExponential(6)}`, "destroy all");
+  }
+  return [...lines, ...shots.slice(1).map(() => "end"), "destroy all"];
 }
 
 /** Ohms of one shot from its volts, as the meter's own sum has them. */

@@ -55,7 +55,7 @@ function rateFactor(board: Board, prior: FaultPrior, seed: number): number {
 }
 
 /** Root faults: the engine's default rates for a dead board, each bent by this oracle board's own factors. */
-function drawRoots(
+export function drawRoots(
   board: Board,
   priors: readonly FaultPrior[],
   seed: number,
@@ -80,10 +80,21 @@ function drawRoots(
   });
 }
 
+const tables = new WeakMap<Board, Map<Cause, readonly FaultPrior[]>>();
+
+/** The engine's default rates for a dead board of this cause, made once a board. */
+export function priorsOf(file: Board, cause: Cause): readonly FaultPrior[] {
+  const ofFile = tables.get(file) ?? new Map<Cause, readonly FaultPrior[]>();
+  tables.set(file, ofFile);
+  const priors = ofFile.get(cause) ?? priorTable(file, cause, "dead").faults;
+  ofFile.set(cause, priors);
+  return priors;
+}
+
 /** Faults on arrival: drawn again until the board does something that somebody brings it in for. */
 function drawFaults(file: Board, board: Board, cause: Cause, seed: number): readonly Fault[] {
   const random = seededRandom(seed, "arrival");
-  const priors = priorTable(file, cause, "dead").faults;
+  const priors = priorsOf(file, cause);
   const total = logNormal(seededRandom(seed, "total"), RATE_SPREAD_LN.total);
   let best: readonly Fault[] = [];
   for (let tries = 0; tries < MOST_TRIES; tries++) {

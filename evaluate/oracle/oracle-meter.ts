@@ -128,3 +128,29 @@ export function shown(meter: OracleMeter, mode: ColdMode, seen: Seen, random: ()
     (meter.counts / 1e12) * 10 ** Math.max(0, Math.ceil(Math.log10((farads * 1e12) / meter.counts)));
   return farads > meter.faradsLimit || farads <= 0 ? "OL" : digits(farads, limit, meter, random);
 }
+
+/** Emission of the silicon diode kept for calibrating, and what its drop loses a kelvin. From memory. */
+const KNOWN_DIODE = {
+  emissionVolts: 0.04,
+  voltsPerKelvin: -0.0021,
+  knownAmps: 1e-3,
+  knownCelsius: 25,
+} as const;
+
+/**
+ * What this meter shows on a known part: a diode whose drop at 1 mA and 25 degC is `known` volts, or a resistor of `known` ohms.
+ */
+export function calibration(
+  meter: OracleMeter,
+  mode: "diode" | "ohms",
+  known: number,
+  celsius: number,
+): number {
+  if (mode === "ohms") return Number((known * meter.ohmsGain + meter.leadOhms).toPrecision(4));
+  const K = KNOWN_DIODE;
+  const volts =
+    known +
+    K.emissionVolts * Math.log(meter.diodeAmps / K.knownAmps) +
+    K.voltsPerKelvin * (celsius - K.knownCelsius);
+  return Number((volts * meter.diodeGain).toFixed(3));
+}
