@@ -13,6 +13,11 @@ interface Scene {
   readonly groups: NetGroups;
 }
 
+/** Leaks above this are not noticed; a drift beyond this factor stops what it measures; capacitors from here on hold energy. From memory. */
+const WEAK_OHMS = 20_000;
+const FAR_DRIFT = 2;
+const BULK_FARADS = 2e-6;
+
 /** Ohms of a short or leak; no path where the fault makes none. */
 function pathOhms(fault: Fault): number {
   if (fault.mode === "short") return fault.value ?? 0.2;
@@ -68,12 +73,18 @@ function switchCondition(scene: Scene, fault: PartFault): Condition | null {
     const site = switchSite(scene.board, one.site, one.part);
     return site.part === fault.part && site.junction === fault.junction;
   });
-  if (motor) return fault.mode === "open" ? "no-run" : pathOhms(fault) < HOLDS_OHMS.bus ? "half-leg" : "weak";
+  if (motor) return motorSwitchCondition(fault);
   if (roles.boosts.some((boost) => boost.switch === fault.part))
     return fault.mode === "short" ? "bus-short" : "weak";
   if (roles.switchers.some((one) => one.part === fault.part))
     return fault.mode === "short" && fault.junction === "ds" ? "bus-short" : "supply-dead";
   return null;
+}
+
+function motorSwitchCondition(fault: PartFault): Condition {
+  if (fault.mode === "open") return "no-run";
+  const ohms = pathOhms(fault);
+  return ohms < HOLDS_OHMS.bus ? "half-leg" : ohms < WEAK_OHMS ? "weak" : "works";
 }
 
 function railCondition(scene: Scene, fault: Fault): Condition | null {
@@ -87,16 +98,28 @@ function railCondition(scene: Scene, fault: Fault): Condition | null {
 
 const SUPPLY_KINDS: ReadonlySet<Part["kind"]> = new Set(["transformer", "opto", "shuntref", "regulator"]);
 
+/** A capacitor that holds energy is missed when it is gone; one that only takes spikes off is not, for a while. */
+function capacitorCondition(fault: PartFault, part: Part): Condition {
+  if (fault.mode === "short") return "no-run";
+  const holdsEnergy = (part.value.farads ?? 0) >= BULK_FARADS;
+  return holdsEnergy && pathOhms(fault) > WEAK_OHMS && fault.mode === "leaky"
+    ? "works"
+    : holdsEnergy
+      ? "weak"
+      : "works";
+}
+
 /** Parts by their stage, once nothing else told. */
 function stageCondition(fault: PartFault, part: Part): Condition {
-  const hard = fault.mode === "open" || pathOhms(fault) < HOLDS_OHMS.rail;
-  if (SUPPLY_KINDS.has(part.kind)) return hard ? "supply-dead" : "weak";
-  if (part.kind === "capacitor") return fault.mode === "short" ? "no-run" : "weak";
+  if (part.kind === "capacitor") return capacitorCondition(fault, part);
   if (part.kind === "varistor" || part.kind === "led") return "works";
-  if (part.stage === "supply") return hard ? "supply-dead" : "weak";
+  if (fault.mode === "leaky" && pathOhms(fault) > WEAK_OHMS) return "works";
+  const hard = fault.mode === "open" || pathOhms(fault) < HOLDS_OHMS.rail;
+  if (SUPPLY_KINDS.has(part.kind) || part.stage === "supply") return hard ? "supply-dead" : "weak";
   if (part.stage === "standby") return hard ? "no-run" : "weak";
   if (part.kind === "controller") return "no-run";
-  return hard || fault.mode === "drift" ? "no-run" : "weak";
+  const far = fault.mode === "drift" && (fault.value ?? 0) > FAR_DRIFT * (part.value.ohms ?? 1);
+  return hard || far ? "no-run" : "weak";
 }
 
 function conditionOfOne(scene: Scene, fault: Fault): Condition {
