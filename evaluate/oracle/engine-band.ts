@@ -5,7 +5,12 @@
 import type { Board } from "../../src/board/board.ts";
 import type { Fault } from "../../src/board/fault.ts";
 import { COMMON_POINTS } from "../../src/diagnosis/evidence.ts";
-import { onScale, readingLogLikelihood, slipLogLikelihood } from "../../src/diagnosis/reading-model.ts";
+import {
+  onScale,
+  READING_MODEL,
+  readingLogLikelihood,
+  slipLogLikelihood,
+} from "../../src/diagnosis/reading-model.ts";
 import type { ColdCheck, MeterReading, Predictor } from "../../src/meter/prediction.ts";
 import { rangesOf } from "../../src/meter/ranges.ts";
 import { normalTail } from "../../src/numeric/normal.ts";
@@ -104,7 +109,7 @@ export function bandOf(check: ColdCheck, rows: readonly FaultPrior[], predictor:
   const slip = slipLogLikelihood(check.mode, prediction.raw, meter);
   const good = (z: number): number => Math.exp(vector[z] ?? Number.NEGATIVE_INFINITY) - Math.exp(slip);
   const middle = COMMON_POINTS.indexOf(0);
-  const own = (1 - Math.exp(LOG_SLIP)) / (good(middle) * Math.sqrt(2 * Math.PI));
+  const own = (1 - READING_MODEL.slipShare) / (good(middle) * Math.sqrt(2 * Math.PI));
   const step = COMMON_POINTS[middle + 1] ?? 1;
   const fall = Math.log(good(middle) / Math.max(good(middle + 1), 1e-300));
   const shared = (own * Math.sqrt(Math.max(0, 2 * fall))) / step;
@@ -118,6 +123,3 @@ function chanceOf(check: ColdCheck, prediction: MeterReading, above: number): nu
   if (check.mode === "continuity") return 1 - above;
   return check.mode === "farads" ? (prediction.shown === "OL" ? 1 : 0) : above;
 }
-
-/** ln of the share of readings that the engine takes for slips; the rest is its normal law. */
-const LOG_SLIP = Math.log(0.015);

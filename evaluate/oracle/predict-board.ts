@@ -1,19 +1,31 @@
 /** One oracle board against the engine's bands, reading by reading. */
+
 import type { BenchState } from "../../src/bench/bench-state.ts";
 import type { Reading } from "../../src/bench/event.ts";
+import { foldLog } from "../../src/bench/fold.ts";
 import type { Board } from "../../src/board/board.ts";
+import { commonLogWeights } from "../../src/diagnosis/calibration.ts";
+import { COMMON_POINTS } from "../../src/diagnosis/evidence.ts";
 import { onScale } from "../../src/diagnosis/reading-model.ts";
 import type { ColdCheck } from "../../src/meter/prediction.ts";
 import { makePredictor } from "../../src/meter/predictor.ts";
 import { DEFAULT_METER } from "../../src/meter/settings.ts";
 import { seededRandom } from "../../src/practice/seeded-random.ts";
 import { CAUSES } from "../../src/priors/cause.ts";
+import type { FaultPrior } from "../../src/priors/fault-prior.ts";
 import { priorTable } from "../../src/priors/prior-table.ts";
 import { drawChecks } from "./check-draw.ts";
 import { type Band, bandOf, rowsFor } from "./engine-band.ts";
 import { runChecks } from "./meter-run.ts";
-import { oracleBoard } from "./oracle-board.ts";
-import { shown } from "./oracle-meter.ts";
+import { type OracleBoard, oracleBoard } from "./oracle-board.ts";
+import { calibration, shown } from "./oracle-meter.ts";
+import {
+  innerPaths,
+  type ProposedBand,
+  proposedBand,
+  proposedEngine,
+  withProposedTables,
+} from "./proposed-spread.ts";
 
 /** Kinds of check that are judged by themselves. */
 export const KINDS = [
@@ -37,6 +49,9 @@ export interface Predicted {
   readonly kind: CheckKind | null;
   /** deviations from the centre of the band; null where the reading is no number */
   readonly off: number | null;
+  /** the same after the meter was calibrated on a known diode, and with the proposed spread */
+  readonly calibratedOff: number | null;
+  readonly proposedOff: number | null;
   /** is the board as its file says? */
   readonly fileTrue: boolean;
   readonly boardId: string;
@@ -63,6 +78,43 @@ function kindsBetween(file: Board, { red, black }: ColdCheck): readonly string[]
   ].sort();
 }
 
+/** The proposed bands; the engine's tables are changed for as long as it takes. */
+function proposedBands(
+  file: Board,
+  bench: BenchState,
+  checks: readonly ColdCheck[],
+  rows: readonly FaultPrior[],
+): readonly (ProposedBand | null)[] {
+  return withProposedTables(() => {
+    const engine = proposedEngine(file, bench);
+    const given = [...rows, ...innerPaths(file)];
+    return checks.map((check) => {
+      const band = bandOf(check, given, engine.predictor);
+      return band === null ? null : proposedBand(check, given, band, engine);
+    });
+  });
+}
+
+/** Drop of the diode that is kept for calibrating, volts. */
+const KNOWN_DIODE = 0.58;
+
+/** What a calibration on a known diode tells of the common unknown: its mean and deviation. */
+function knownCommon(file: Board, { meter, room }: OracleBoard): { mean: number; deviation: number } {
+  const reading = calibration(meter, "diode", KNOWN_DIODE, room.celsius);
+  const folded = foldLog(file, [], [{ do: "calibrate", mode: "diode", known: KNOWN_DIODE, reading }]);
+  if (!folded.ok) throw new Error(folded.problem);
+  const weights = commonLogWeights(folded.value);
+  const moment = (of: (z: number) => number): number =>
+    COMMON_POINTS.reduce((sum, z, at) => sum + of(z) * Math.exp(weights[at] ?? Number.NEGATIVE_INFINITY), 0);
+  const mean = moment((z) => z);
+  return { mean, deviation: Math.sqrt(Math.max(0, moment((z) => z * z) - mean * mean)) };
+}
+
+function calibrated(scaled: number, band: Band, known: { mean: number; deviation: number }): number {
+  const shift = Math.sign(band.prediction.common) * band.shared * known.mean;
+  return (scaled - shift) / Math.hypot(band.own, band.shared * known.deviation);
+}
+
 /** Draws the board of this seed, asks both sides, and sets each reading beside the engine's band. */
 export async function predictBoard(
   file: Board,
@@ -86,6 +138,8 @@ export async function predictBoard(
   const seen = await runChecks(on, oracle.meter, checks);
   const predictor = makePredictor(file, bench, DEFAULT_METER);
   const priors = rowsFor(file, priorTable(file, cause, oracle.symptom).faults, oracle.faults);
+  const proposed = proposedBands(file, bench, checks, priors);
+  const known = knownCommon(file, oracle);
   const rows: Predicted[] = [];
   for (const [index, check] of checks.entries()) {
     const one = seen[index];
@@ -94,12 +148,17 @@ export async function predictBoard(
     const random = seededRandom(seed, `noise ${check.mode} ${check.red} ${check.black}`);
     const reading = shown(oracle.meter, check.mode, one, random);
     const kind = kindOf(check, reading);
-    const off =
-      typeof reading === "number"
-        ? (onScale(check.mode, reading, DEFAULT_METER) - band.mean) / band.deviation
-        : null;
+    const number = typeof reading === "number" ? reading : null;
+    const scaled = number === null ? null : onScale(check.mode, number, DEFAULT_METER) - band.mean;
+    const off = scaled === null ? null : scaled / band.deviation;
+    const calibratedOff = scaled === null ? null : calibrated(scaled, band, known);
+    const better = proposed[index];
+    const proposedOff =
+      number === null || better === null || better === undefined
+        ? null
+        : (better.at(number) - better.mean) / better.deviation;
     rows.push({
-      ...{ check, reading, band, kind, off, boardId, seed },
+      ...{ check, reading, band, kind, off, calibratedOff, proposedOff, boardId, seed },
       fileTrue: oracle.differences.length === 0,
       faults: oracle.faults.length,
       between: kindsBetween(file, check),

@@ -22,8 +22,11 @@ function quantile(sorted: readonly number[], share: number): number {
   return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN;
 }
 
-function coverageLine(title: string, rows: readonly Predicted[]): string {
-  const offs = rows.flatMap(({ off }) => (off === null ? [] : [off])).sort((a, b) => a - b);
+type OffOf = (row: Predicted) => number | null;
+const asItIs: OffOf = ({ off }) => off;
+
+function coverageLine(title: string, rows: readonly Predicted[], offOf: OffOf = asItIs): string {
+  const offs = rows.flatMap((row) => offOf(row) ?? []).sort((a, b) => a - b);
   const inside = offs.filter((off) => Math.abs(off) <= BAND).length;
   const [low, high] = wilson(inside, offs.length);
   const sizes = offs.map(Math.abs).sort((a, b) => a - b);
@@ -46,20 +49,21 @@ function brierLine(title: string, rows: readonly Predicted[], happened: (row: Pr
 }
 
 /** Kinds of part between the probes, with how often the readings there miss. */
-function missLines(rows: readonly Predicted[]): string[] {
+function missLines(rows: readonly Predicted[], offOf: OffOf): string[] {
   const groups = new Map<string, { missed: number; of: number; offs: number[] }>();
   for (const row of rows) {
-    if (row.off === null || row.kind === null) continue;
+    const off = offOf(row);
+    if (off === null || row.kind === null) continue;
     const key = `${row.kind} | ${row.between.join(" ") || "no part directly"}`;
     const group = groups.get(key) ?? { missed: 0, of: 0, offs: [] };
     group.of++;
-    if (Math.abs(row.off) > BAND) group.missed++;
-    group.offs.push(row.off);
+    if (Math.abs(off) > BAND) group.missed++;
+    group.offs.push(off);
     groups.set(key, group);
   }
   return [...groups]
     .sort(([, a], [, b]) => b.missed - a.missed)
-    .slice(0, 24)
+    .slice(0, 16)
     .map(
       ([key, { missed, of, offs }]) =>
         `  ${key.padEnd(70)} ${String(missed).padStart(4)} of ${String(of).padStart(4)}, median ${quantile(
@@ -86,6 +90,19 @@ export function predictionReport(rows: readonly Predicted[]): string {
       ),
     ),
     coverageLine("all", own),
+    coverageLine(
+      "diode junction, calibrated",
+      own.filter((row) => row.kind === "diode junction"),
+      ({ calibratedOff }) => calibratedOff,
+    ),
+    ...KINDS.map((kind) =>
+      coverageLine(
+        `${kind}, proposed`,
+        own.filter((row) => row.kind === kind),
+        ({ proposedOff }) => proposedOff,
+      ),
+    ),
+    coverageLine("all, proposed", own, ({ proposedOff }) => proposedOff),
     brierLine(
       "OL in diode mode",
       own.filter((row) => row.check.mode === "diode"),
@@ -107,10 +124,14 @@ export function predictionReport(rows: readonly Predicted[]): string {
       (row) => row.reading === "beep",
     ),
   ]);
+  const fileTrue = groups[0]?.[1] ?? [];
   return [
     ...lines,
     "",
     "parts between the probes of what missed (file true):",
-    ...missLines(groups[0]?.[1] ?? []),
+    ...missLines(fileTrue, asItIs),
+    "",
+    "and of what missed with the proposed spread:",
+    ...missLines(fileTrue, ({ proposedOff }) => proposedOff),
   ].join("\n");
 }
