@@ -78,7 +78,7 @@ export function layOutReference(inside: Inside): void {
   inside.diode(a, k, "reference", ["ka"]);
   inside.diode(a, ref, "reference", []);
   const volts = inside.part.value.volts ?? 2.5;
-  inside.load(k, a, { ...CHIP_LOADS.module, knee: [0.75 * volts, volts] });
-  inside.load(ref, a, { ...CHIP_LOADS.module, knee: [1.2, 1.6] });
+  inside.load(k, a, { ...CHIP_LOADS.reference, knee: [0.75 * volts, volts] });
+  inside.load(ref, a, CHIP_LOADS.reference);
   inside.site("ka", k, a);
 }

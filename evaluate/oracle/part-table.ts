@@ -101,9 +101,10 @@ export const CHIP_LOADS = {
   low: { knee: [0.55, 0.78], emission: [1.4, 2.2], ohms: [180, 480], dividerOhms: [15e3, 400e3] },
   high: { knee: [1.2, 1.8], emission: [2.5, 4], ohms: [380, 1100], dividerOhms: [30e3, 500e3] },
   module: { knee: [1.9, 2.6], emission: [3, 5], ohms: [1500, 6000], dividerOhms: [60e3, 1e6] },
+  reference: { knee: [1.2, 1.6], emission: [3, 5], ohms: [1500, 6000], dividerOhms: [2e6, 3e7] },
   mark: "from memory",
 } as const satisfies { mark: Mark } & Record<
-  "low" | "high" | "module",
+  "low" | "high" | "module" | "reference",
   { knee: Range; emission: Range; ohms: Range; dividerOhms: Range }
 >;
 

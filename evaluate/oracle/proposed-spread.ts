@@ -5,12 +5,15 @@
 import type { BenchState } from "../../src/bench/bench-state.ts";
 import type { Board } from "../../src/board/board.ts";
 import { admittance } from "../../src/circuit/alternating.ts";
+import type { Values } from "../../src/circuit/netlist.ts";
+import { solveCircuit } from "../../src/circuit/solve.ts";
 import { coldCircuit } from "../../src/cold/cold-circuit.ts";
-import { JUNCTION_MODELS } from "../../src/cold/model-table.ts";
+import { CAPACITOR_MODELS, JUNCTION_MODELS, RESISTANCE_MODELS } from "../../src/cold/model-table.ts";
 import { READING_MODEL } from "../../src/diagnosis/reading-model.ts";
 import type { ColdCheck, Predictor } from "../../src/meter/prediction.ts";
 import { makePredictor } from "../../src/meter/predictor.ts";
 import { Probing } from "../../src/meter/probing.ts";
+import { ohmsAt, rangesOf } from "../../src/meter/ranges.ts";
 import { DEFAULT_METER } from "../../src/meter/settings.ts";
 import { METER_SPREAD } from "../../src/meter/spread.ts";
 import type { FaultPrior } from "../../src/priors/fault-prior.ts";
@@ -21,15 +24,24 @@ export const PROPOSED = {
   meter: { kelvin: 9, currentShare: 0.33, ohmsContact: 0.1 },
   reading: { contactOhms: 0.3, faradsShare: 0.09, ohmsShare: 0.015 },
   /** factor on the deviation of every junction from its table drop: types differ, not only parts of one type */
-  junctionSigma: 1.6,
+  junctionSigma: 2,
+  /** share by which a thermistor of a sensor differs at the temperature of the room */
+  ntcShare: 0.35,
   /** ohms in the leads that nobody subtracts */
   leadOhms: 0.25,
   /** farads that junctions, gates and leads add to anything: below it a capacitance says nothing */
   strayFarads: 1.2e-9,
   strayLn: 1,
-  /** open volts of ohms ranges that other meters have, and the share of the change that counts as a deviation */
-  otherOpenVolts: [0.3, 0.9],
-  otherVoltsShare: 0.9,
+  /** ohms ranges of other meters: open volts, and source ohms as a multiple; the share of the span that counts as a deviation */
+  otherMeters: [
+    { openVolts: 0.2, sourceFactor: 1 },
+    { openVolts: 0.2, sourceFactor: 8 },
+    { openVolts: 0.9, sourceFactor: 1 },
+    { openVolts: 0.9, sourceFactor: 8 },
+  ],
+  spanShare: 0.8,
+  /** seconds of insulation of an electrolytic: some soak is left when a reading is called settled */
+  electrolyticSeconds: 2500,
   /** another frequency of capacitance ranges */
   otherHertz: 250,
   /** paths inside chips that the cold model has none of: ohms, deviation of ln */
@@ -42,9 +54,14 @@ export const PROPOSED = {
 /** Runs `work` with the proposed figures in the engine's tables, and puts the old ones back. */
 export function withProposedTables<T>(work: () => T): T {
   const kept = { meter: { ...METER_SPREAD }, reading: { ...READING_MODEL } };
+  const { electrolytic } = CAPACITOR_MODELS;
+  const { insulationSeconds } = electrolytic;
   const sigmas = Object.values(JUNCTION_MODELS).map((row) => [row, row.sigmaVolts] as const);
   Object.assign(METER_SPREAD, PROPOSED.meter);
   Object.assign(READING_MODEL, PROPOSED.reading);
+  const ntcShare = RESISTANCE_MODELS.ntc.sigma;
+  Object.assign(RESISTANCE_MODELS.ntc, { sigma: PROPOSED.ntcShare });
+  Object.assign(electrolytic, { insulationSeconds: PROPOSED.electrolyticSeconds });
   for (const [row, sigmaVolts] of sigmas)
     Object.assign(row, { sigmaVolts: sigmaVolts * PROPOSED.junctionSigma });
   try {
@@ -52,6 +69,8 @@ export function withProposedTables<T>(work: () => T): T {
   } finally {
     Object.assign(METER_SPREAD, kept.meter);
     Object.assign(READING_MODEL, kept.reading);
+    Object.assign(electrolytic, { insulationSeconds });
+    Object.assign(RESISTANCE_MODELS.ntc, { sigma: ntcShare });
     for (const [row, sigmaVolts] of sigmas) Object.assign(row, { sigmaVolts });
   }
 }
@@ -81,7 +100,6 @@ export function innerPaths(file: Board): readonly FaultPrior[] {
 /** What the proposal needs of a board, made once. */
 export interface ProposedEngine {
   readonly predictor: Predictor;
-  readonly others: readonly Predictor[];
   readonly probing: Probing;
 }
 
@@ -89,9 +107,6 @@ export interface ProposedEngine {
 export function proposedEngine(file: Board, bench: BenchState): ProposedEngine {
   return {
     predictor: makePredictor(file, bench, DEFAULT_METER),
-    others: PROPOSED.otherOpenVolts.map((ohmsOpenVolts) =>
-      makePredictor(file, bench, { ...DEFAULT_METER, ohmsOpenVolts }),
-    ),
     probing: new Probing(coldCircuit(file, bench), DEFAULT_METER),
   };
 }
@@ -116,27 +131,50 @@ export function proposedBand(
     : ohmsBand(check, rows, band, engine);
 }
 
+/** Ohms as another meter sees them; null where the circuit does not settle. */
+function ohmsWith(
+  check: ColdCheck,
+  values: Values,
+  probing: Probing,
+  meter: (typeof PROPOSED.otherMeters)[number],
+): number | null {
+  let ohms: number | null = null;
+  for (const range of rangesOf("ohms", DEFAULT_METER)) {
+    const other = { openVolts: meter.openVolts, ohms: range.ohms * meter.sourceFactor, limit: range.limit };
+    const problem = probing.problem(check, other, values);
+    const answer = solveCircuit(problem, null);
+    if (!answer.solved) return null;
+    const { plus, minus } = problem.source;
+    const at = (net: number): number => answer.volts[net < 0 ? problem.netlist.nets : net] ?? 0;
+    ohms = ohmsAt(other, at(plus) - at(minus));
+    if (ohms <= range.limit) return ohms;
+  }
+  return ohms;
+}
+
 function ohmsBand(
   check: ColdCheck,
   rows: readonly FaultPrior[],
   band: Band,
-  { others }: ProposedEngine,
+  { probing }: ProposedEngine,
 ): ProposedBand {
   const at = (ohms: number): number => Math.log(Math.max(0, ohms) + READING_MODEL.contactOhms);
   const insulated = (ohms: number): number => 1 / (1 / Math.max(ohms, 1e-6) + 1 / PROPOSED.boardOhms.ohms);
-  const faults = rows.map(({ fault }) => fault);
+  const values = probing.circuit.withFaults(rows.map(({ fault }) => fault));
   const here = insulated(band.prediction.raw);
-  const seen = others.flatMap((other) => {
-    const found = other.predict(check, faults);
-    return found.solved ? [Math.log(insulated(found.raw))] : [];
-  });
-  const all = [Math.log(here), ...seen];
+  const all = [
+    Math.log(here),
+    ...PROPOSED.otherMeters.flatMap((meter) => {
+      const found = ohmsWith(check, values, probing, meter);
+      return found === null ? [] : [Math.log(insulated(found))];
+    }),
+  ];
   const half = (Math.max(...all) - Math.min(...all)) / 2;
   const middle = Math.exp((Math.max(...all) + Math.min(...all)) / 2);
-  const dirt = PROPOSED.boardOhms.spreadLn * (here / PROPOSED.boardOhms.ohms);
+  const dirt = PROPOSED.boardOhms.spreadLn * (middle / PROPOSED.boardOhms.ohms);
   return {
     mean: at(middle + PROPOSED.leadOhms),
-    deviation: Math.hypot(band.deviation, PROPOSED.otherVoltsShare * half, dirt),
+    deviation: Math.hypot(band.deviation, PROPOSED.spanShare * half, dirt),
     at,
   };
 }
