@@ -3,7 +3,6 @@ import type { Finding } from "../../src/bench/event.ts";
 import type { PartKind } from "../../src/board/board.ts";
 import type { FaultMode } from "../../src/board/fault.ts";
 import type { Cause } from "../../src/priors/cause.ts";
-import type { Mark } from "./part-table.ts";
 
 export interface LookRow {
   readonly kinds: readonly PartKind[];
@@ -55,5 +54,3 @@ export const STRAY_FINDS: Readonly<Record<Cause, Readonly<Partial<Record<Finding
   impact: { cracked: 0.04, "lifted-pad": 0.02 },
   unknown: { corroded: 0.02, burnt: 0.01 },
 };
-
-export const LOOK_MARK: Mark = "from memory";

@@ -1,5 +1,5 @@
 /**
- * What the oracle's parts are made of: its own device equations and spreads, richer than the engine's and set without it. A type
+ * What the oracle's parts are made of: its own equations and spreads, richer than the engine's and set without it. A type
  * (maker and batch) is drawn once for all parts of one kind and value on a board, then each part about its type: so three
  * phases match while two boards differ.
  */

@@ -4,7 +4,6 @@
  */
 import type { Feed, Observed } from "../../src/bench/event.ts";
 import type { Symptom } from "../../src/priors/cause.ts";
-import type { Mark } from "./part-table.ts";
 
 /** The state of a board with all its faults; the first that holds. */
 export const CONDITIONS = [
@@ -87,5 +86,3 @@ export const JOINT_OPENS = { heavy: 0.5, light: 0.2, fuse: 0 } as const;
 
 /** Shorts and leaks of less ohms than this, between two poles, hold them together. */
 export const HOLDS_OHMS = { line: 100, bus: 150, rail: 120 } as const;
-
-export const POWER_MARK: Mark = "from memory";
