@@ -20,6 +20,7 @@ import { runChecks } from "./meter-run.ts";
 import { type OracleBoard, oracleBoard } from "./oracle-board.ts";
 import { calibration, shown } from "./oracle-meter.ts";
 import {
+  afterCalibration,
   innerPaths,
   type ProposedBand,
   proposedBand,
@@ -52,6 +53,7 @@ export interface Predicted {
   /** the same after the meter was calibrated on a known diode, and with the proposed spread */
   readonly calibratedOff: number | null;
   readonly proposedOff: number | null;
+  readonly proposedCalibratedOff: number | null;
   /** is the board as its file says? */
   readonly fileTrue: boolean;
   readonly boardId: string;
@@ -98,10 +100,20 @@ function proposedBands(
 /** Drop of the diode that is kept for calibrating, volts. */
 const KNOWN_DIODE = 0.58;
 
+/** What this board's meter shows on that diode. */
+function knownReading({ meter, room }: OracleBoard): number {
+  return calibration(meter, "diode", KNOWN_DIODE, room.celsius);
+}
+
 /** What a calibration on a known diode tells of the common unknown: its mean and deviation. */
-function knownCommon(file: Board, { meter, room }: OracleBoard): { mean: number; deviation: number } {
-  const reading = calibration(meter, "diode", KNOWN_DIODE, room.celsius);
-  const folded = foldLog(file, [], [{ do: "calibrate", mode: "diode", known: KNOWN_DIODE, reading }]);
+function knownCommon(file: Board, oracle: OracleBoard): { mean: number; deviation: number } {
+  const calibrate = {
+    do: "calibrate",
+    mode: "diode",
+    known: KNOWN_DIODE,
+    reading: knownReading(oracle),
+  } as const;
+  const folded = foldLog(file, [], [calibrate]);
   if (!folded.ok) throw new Error(folded.problem);
   const weights = commonLogWeights(folded.value);
   const moment = (of: (z: number) => number): number =>
@@ -152,13 +164,25 @@ export async function predictBoard(
     const scaled = number === null ? null : onScale(check.mode, number, DEFAULT_METER) - band.mean;
     const off = scaled === null ? null : scaled / band.deviation;
     const calibratedOff = scaled === null ? null : calibrated(scaled, band, known);
-    const better = proposed[index];
-    const proposedOff =
-      number === null || better === null || better === undefined
-        ? null
-        : (better.at(number) - better.mean) / better.deviation;
+    const offOf = (other: ProposedBand): number | null =>
+      number === null ? null : (other.at(number) - other.mean) / other.deviation;
+    const better = proposed[index] ?? null;
+    const proposedOff = better === null ? null : offOf(better);
+    const proposedCalibratedOff =
+      better === null ? null : offOf(afterCalibration(better, KNOWN_DIODE, knownReading(oracle)));
     rows.push({
-      ...{ check, reading, band, kind, off, calibratedOff, proposedOff, boardId, seed },
+      ...{
+        check,
+        reading,
+        band,
+        kind,
+        off,
+        calibratedOff,
+        proposedOff,
+        proposedCalibratedOff,
+        boardId,
+        seed,
+      },
       fileTrue: oracle.differences.length === 0,
       faults: oracle.faults.length,
       between: kindsBetween(file, check),

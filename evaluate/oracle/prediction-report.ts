@@ -103,6 +103,11 @@ export function predictionReport(rows: readonly Predicted[]): string {
       ),
     ),
     coverageLine("all, proposed", own, ({ proposedOff }) => proposedOff),
+    coverageLine(
+      "junction, proposed, calibrated",
+      own.filter((row) => row.kind === "diode junction"),
+      ({ proposedCalibratedOff }) => proposedCalibratedOff,
+    ),
     brierLine(
       "OL in diode mode",
       own.filter((row) => row.check.mode === "diode"),

@@ -39,7 +39,7 @@ export const PROPOSED = {
     { openVolts: 0.9, sourceFactor: 1 },
     { openVolts: 0.9, sourceFactor: 8 },
   ],
-  spanShare: 0.8,
+  spanShare: 1.05,
   /** seconds of insulation of an electrolytic: some soak is left when a reading is called settled */
   electrolyticSeconds: 2500,
   /** another frequency of capacitance ranges */
@@ -115,7 +115,26 @@ export function proposedEngine(file: Board, bench: BenchState): ProposedEngine {
 export interface ProposedBand {
   readonly mean: number;
   readonly deviation: number;
+  /** in diode mode the part that a calibration tells of */
+  readonly shared: number;
   readonly at: (reading: number) => number;
+}
+
+/** Share of a silicon drop by which meters and rooms differ, and what a calibration on a known diode leaves open. */
+const CALIBRATION = { commonShare: 0.05, leftOpenShare: 0.012 } as const;
+
+/** The band of a diode check after the meter read `reading` on a diode of `known` volts: a high meter reads everything high. */
+export function afterCalibration(band: ProposedBand, known: number, reading: number): ProposedBand {
+  const { commonShare: one, leftOpenShare: left } = CALIBRATION;
+  const seen = (reading - known) / known;
+  const mean = (one * seen) / (one * one + left * left);
+  const deviation = Math.sqrt((left * left) / (one * one + left * left));
+  const own = Math.sqrt(Math.max(0, band.deviation ** 2 - band.shared ** 2));
+  return {
+    ...band,
+    mean: band.mean + band.shared * mean,
+    deviation: Math.hypot(own, band.shared * deviation),
+  };
 }
 
 /** The band as proposed, from the engine's band with the proposed tables. */
@@ -125,7 +144,10 @@ export function proposedBand(
   band: Band,
   engine: ProposedEngine,
 ): ProposedBand {
-  if (check.mode === "diode") return { mean: band.mean, deviation: band.deviation, at: (volts) => volts };
+  if (check.mode === "diode") {
+    const { mean, deviation, shared } = band;
+    return { mean, deviation, shared, at: (volts) => volts };
+  }
   return check.mode === "farads"
     ? faradsBand(check, rows, band, engine)
     : ohmsBand(check, rows, band, engine);
@@ -175,6 +197,7 @@ function ohmsBand(
   return {
     mean: at(middle + PROPOSED.leadOhms),
     deviation: Math.hypot(band.deviation, PROPOSED.spanShare * half, dirt),
+    shared: 0,
     at,
   };
 }
@@ -195,6 +218,7 @@ function faradsBand(
   const farads = other === null ? raw : Math.max(0, other.im / (2 * Math.PI * PROPOSED.otherHertz));
   const half = Math.abs(at(farads) - at(raw)) / 2;
   return {
+    shared: 0,
     mean: (at(farads) + at(raw)) / 2 + (0.35 * stray) / (raw + stray),
     deviation: Math.hypot(
       (band.deviation * raw) / (raw + stray),
