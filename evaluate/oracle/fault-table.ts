@@ -9,6 +9,9 @@ import type { Mark } from "./part-table.ts";
 /** Deviation of ln(rate) of a rule (kind with mode), of a stage and of a part about the engine's default. From memory. */
 export const RATE_SPREAD_LN = { rule: 0.7, stage: 0.5, part: 0.4, total: 0.3, mark: "from memory" } as const;
 
+/** First faults expected on a board that is brought in, before what they bring with them. From memory. */
+export const ROOT_FAULTS = 1.3;
+
 /** Resistances over decades: ohms, or factors on the marked value. From memory; the trade's readings span them. */
 export const FAULT_VALUES = {
   shortOhms: [0.01, 5],

@@ -8,7 +8,7 @@ import { neighbouringNets } from "../../src/priors/net-neighbours.ts";
 import { priorTable } from "../../src/priors/prior-table.ts";
 import { differentBoard } from "./board-differences.ts";
 import { logNormal, logUniform, uniform } from "./draw.ts";
-import { DIFFERENCES, RATE_SPREAD_LN, SLIPS } from "./fault-table.ts";
+import { DIFFERENCES, RATE_SPREAD_LN, ROOT_FAULTS, SLIPS } from "./fault-table.ts";
 import { faultOhms } from "./fault-values.ts";
 import type { Room } from "./inside.ts";
 import { cascade } from "./oracle-cascades.ts";
@@ -54,25 +54,32 @@ function rateFactor(board: Board, prior: FaultPrior, seed: number): number {
   );
 }
 
-/** Root faults: the engine's default rates for a dead board, each bent by this oracle board's own factors. */
+/**
+ * Rates of first faults on this board: the engine's defaults for a dead board, each bent by this oracle board's own factors, and
+ * scaled to one fault expected.
+ */
+export function bentRates(file: Board, cause: Cause, seed: number): ReadonlyMap<FaultPrior, number> {
+  const factors = new Map<string, number>();
+  const bent = priorsOf(file, cause).map((prior): [FaultPrior, number] => {
+    const factor = factors.get(prior.reportAs) ?? rateFactor(file, prior, seed);
+    factors.set(prior.reportAs, factor);
+    return [prior, prior.rate * factor];
+  });
+  const sum = bent.reduce((all, [, rate]) => all + rate, 0);
+  return new Map(bent.map(([prior, rate]) => [prior, rate / sum]));
+}
+
+/** First faults, `expected` of them on average; one a junction at most. */
 export function drawRoots(
   board: Board,
-  priors: readonly FaultPrior[],
-  seed: number,
-  total: number,
+  rates: ReadonlyMap<FaultPrior, number>,
+  expected: number,
   random: Random,
 ): readonly Fault[] {
   const bySite = new Map<string, FaultPrior[]>();
-  for (const prior of priors) bySite.set(prior.site, [...(bySite.get(prior.site) ?? []), prior]);
-  const factors = new Map<string, number>();
-  const rate = (prior: FaultPrior): number => {
-    const key = prior.reportAs;
-    const factor = factors.get(key) ?? rateFactor(board, prior, seed);
-    factors.set(key, factor);
-    return prior.rate * factor * total;
-  };
+  for (const prior of rates.keys()) bySite.set(prior.site, [...(bySite.get(prior.site) ?? []), prior]);
   return [...bySite.values()].flatMap((rows) => {
-    const weights = rows.map(rate);
+    const weights = rows.map((prior) => expected * (rates.get(prior) ?? 0));
     const sum = weights.reduce((all, weight) => all + weight, 0);
     if (random() >= 1 - Math.exp(-sum)) return [];
     const row = drawOne(rows, weights, random);
@@ -83,7 +90,7 @@ export function drawRoots(
 const tables = new WeakMap<Board, Map<Cause, readonly FaultPrior[]>>();
 
 /** The engine's default rates for a dead board of this cause, made once a board. */
-export function priorsOf(file: Board, cause: Cause): readonly FaultPrior[] {
+function priorsOf(file: Board, cause: Cause): readonly FaultPrior[] {
   const ofFile = tables.get(file) ?? new Map<Cause, readonly FaultPrior[]>();
   tables.set(file, ofFile);
   const priors = ofFile.get(cause) ?? priorTable(file, cause, "dead").faults;
@@ -94,11 +101,11 @@ export function priorsOf(file: Board, cause: Cause): readonly FaultPrior[] {
 /** Faults on arrival: drawn again until the board does something that somebody brings it in for. */
 function drawFaults(file: Board, board: Board, cause: Cause, seed: number): readonly Fault[] {
   const random = seededRandom(seed, "arrival");
-  const priors = priorsOf(file, cause);
-  const total = logNormal(seededRandom(seed, "total"), RATE_SPREAD_LN.total);
+  const rates = bentRates(file, cause, seed);
+  const expected = ROOT_FAULTS * logNormal(seededRandom(seed, "total"), RATE_SPREAD_LN.total);
   let best: readonly Fault[] = [];
   for (let tries = 0; tries < MOST_TRIES; tries++) {
-    const roots = drawRoots(file, priors, seed, total, random);
+    const roots = drawRoots(file, rates, expected, random);
     if (roots.length === 0) continue;
     const all = [...roots, ...cascade(file, cause, roots, random)].filter(
       (fault) => fault.of === "nets" || board.parts.has(fault.part),

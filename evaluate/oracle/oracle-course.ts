@@ -7,7 +7,7 @@ import { faultSites } from "../../src/board/fault-sites.ts";
 import { seededRandom } from "../../src/practice/seeded-random.ts";
 import { pick } from "./draw.ts";
 import { faultOhms } from "./fault-values.ts";
-import { drawRoots, type OracleBoard, priorsOf } from "./oracle-board.ts";
+import { bentRates, drawRoots, type OracleBoard } from "./oracle-board.ts";
 import { cascade, rolesOf, siteKey } from "./oracle-cascades.ts";
 import type { SurfaceLeak } from "./oracle-deck.ts";
 import { observed } from "./power-outcome.ts";
@@ -60,7 +60,7 @@ function afterPower(
   const random = seededRandom(seed, `breaks ${entry.logIndex}`);
   const { cascades, fresh } = POWER_BREAKS[event.feed];
   const brought = cascade(file, cause, there, random, 2, cascades);
-  const root = drawRoots(file, priorsOf(file, cause), seed, fresh, random);
+  const root = drawRoots(file, bentRates(file, cause, seed), fresh, random);
   const seen = [event.observed ?? observed(oracle, faults, event, off, entry.logIndex)].flat();
   const blown: readonly Fault[] = seen.includes("fuse-blew")
     ? rolesOf(file).lineFuses.map((part) => ({ of: "part", part, junction: null, mode: "open", value: null }))
