@@ -62,3 +62,22 @@ export async function runDecks(decks: readonly string[]): Promise<(number | null
     readings.push(...(await runSome(decks.slice(start, start + DECKS_PER_RUN))));
   return readings;
 }
+
+/**
+ * All that one deck with its own commands prints. Throws where ngspice is not there, with what to do about it.
+ * @param program - the simulator's name on the PATH
+ */
+export async function runControl(deck: string, program = "ngspice"): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), "faultwright-oracle-"));
+  try {
+    await writeFile(join(folder, "deck.cir"), deck.replace(/^\.endc$/m, "quit\n.endc"));
+    const output = await outputOf(program, ["-b", "deck.cir"], folder);
+    if (output === "")
+      throw new Error(
+        `${program} printed nothing: the oracle needs it on the PATH (for example: apt install ngspice)`,
+      );
+    return output;
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}

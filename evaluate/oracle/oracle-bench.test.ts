@@ -1,0 +1,98 @@
+import { describe, expect, it } from "vitest";
+import type { JobEvent } from "../../src/bench/event.ts";
+import { foldLog } from "../../src/bench/fold.ts";
+import type { Timeline } from "../../src/bench/timeline.ts";
+import type { Board } from "../../src/board/board.ts";
+import { faultName } from "../../src/board/fault.ts";
+import { hasNgspice } from "../ngspice.ts";
+import { oracleBench } from "./oracle-bench.ts";
+import { oracleBoard } from "./oracle-board.ts";
+import { shippedBoards } from "./shipped-boards.ts";
+
+const present = await hasNgspice();
+const fan = shippedBoards()[0]?.board;
+if (fan === undefined) throw new Error("the shipped boards are not in boards/");
+
+function timelineOf(board: Board, log: readonly JobEvent[]): Timeline {
+  const folded = foldLog(board, [], log);
+  if (!folded.ok) throw new Error(folded.problem);
+  return folded.value;
+}
+
+const measure = (mode: "diode" | "ohms", red: string, black: string) =>
+  ({ do: "measure", mode, red, black }) as const;
+const START = timelineOf(fan, []);
+
+describe("the oracle's bench", () => {
+  it("answers a row as it answers one check after another, and the same from the same seed", async (context) => {
+    if (!present) context.skip("ngspice is not installed");
+    const row = [measure("diode", "U", "PBUS"), measure("diode", "NBUS", "U"), measure("ohms", "V5", "NBUS")];
+    const together = await oracleBench(fan, "surge", 610).answerRow(START, row);
+    const again = await oracleBench(fan, "surge", 610).answerRow(START, row);
+    expect(again).toEqual(together);
+    const first = await oracleBench(fan, "surge", 610).answer(START, row[0] ?? measure("diode", "U", "PBUS"));
+    expect(first).toEqual(together[0]);
+    expect(together.every((one) => one.ok)).toBe(true);
+  });
+
+  it("honours a lifted pin: a shunted junction reads alone in the hand", async (context) => {
+    if (!present) context.skip("ngspice is not installed");
+    const seed = Array.from({ length: 60 }, (_, at) => 700 + at).find((one) => {
+      const { differences, faults } = oracleBoard(fan, "age", one);
+      return (
+        differences.length === 0 && faults.every((fault) => fault.of === "part" && /^(C|R)/.test(fault.part))
+      );
+    });
+    const bench = oracleBench(fan, "age", seed ?? 700);
+    const igbt = [...fan.parts.values()].find((part) => part.kind === "igbt");
+    const collector = `${igbt?.ref}.c`;
+    const lifted = timelineOf(fan, [{ do: "lift", place: collector }]);
+    const [pad, pin] = await bench.answerRow(lifted, [
+      measure("ohms", collector, igbt?.pins.get("e") ?? ""),
+      measure("diode", igbt?.pins.get("e") ?? "", collector),
+    ]);
+    expect(pad?.ok === true && pad.event.do === "measure" && pad.event.reading).toBe("OL");
+    expect(pin?.ok === true && pin.event.do === "measure" && Number(pin.event.reading)).toBeGreaterThan(0.3);
+  });
+
+  it("a replaced part is cured, of a new type; cleaning takes the dirt it reaches", () => {
+    const wet = Array.from({ length: 40 }, (_, at) => oracleBench(fan, "water", 800 + at)).find(
+      ({ oracle }) =>
+        oracle.faults.some((one) => one.of === "nets") && oracle.faults.some((one) => one.of === "part"),
+    );
+    const faulty = wet?.oracle.faults.find((one) => one.of === "part");
+    const part = faulty?.of === "part" ? faulty.part : "";
+    const repaired = wet?.hidden(timelineOf(fan, [{ do: "replace", part }, { do: "clean" }]));
+    expect(repaired?.faults.map(faultName)).not.toContain(faulty === undefined ? "" : faultName(faulty));
+    expect(repaired?.faults.some((one) => one.of === "nets")).toBe(false);
+    expect(repaired?.leaks).toEqual([]);
+    expect(repaired?.generations.get(part)).toBe(1);
+  });
+
+  it("says that a part is absent when asked to handle one that this board never had", async () => {
+    const bench = Array.from({ length: 40 }, (_, at) => oracleBench(fan, "age", 900 + at)).find(
+      ({ oracle }) => oracle.differences.some((words) => words.endsWith("missing")),
+    );
+    const missing = [...fan.parts.keys()].find((ref) => bench?.oracle.board.parts.has(ref) === false) ?? "";
+    const answer = await bench?.answer(START, { do: "look", part: missing });
+    expect(answer).toEqual({ ok: true, slipped: false, event: { do: "mark", part: missing, as: "absent" } });
+  });
+
+  it("mains on a shorted bus breaks more than a lamp does, over many boards", () => {
+    const broken = (feed: "mains" | "lamp") =>
+      Array.from({ length: 60 }, (_, at) => oracleBench(fan, "overload", 1000 + at)).reduce((sum, bench) => {
+        const after = bench.hidden(
+          timelineOf(fan, [{ do: "power", feed, ...(feed === "lamp" ? { watts: 100 } : {}) }]),
+        );
+        return sum + after.faults.length - bench.oracle.faults.length;
+      }, 0);
+    expect(broken("mains")).toBeGreaterThan(2 * broken("lamp"));
+  });
+
+  it("is calibrated on a known diode and resistor", async () => {
+    const bench = oracleBench(fan, "age", 5);
+    const answer = await bench.answer(START, { do: "calibrate", mode: "diode", known: 0.6 });
+    const reading = answer.ok && answer.event.do === "calibrate" ? answer.event.reading : 0;
+    expect(Math.abs(reading - 0.6)).toBeLessThan(0.1);
+  });
+});

@@ -1,0 +1,225 @@
+/** A bench on which an oracle board lies: answers what a technician asks of it, many checks in one run of ngspice. */
+import { type BenchState, benchKey } from "../../src/bench/bench-state.ts";
+import type {
+  CalibrateEvent,
+  ColdMode,
+  JobEvent,
+  LookEvent,
+  MeasureEvent,
+  Reading,
+} from "../../src/bench/event.ts";
+import { pinOfPlace } from "../../src/bench/place.ts";
+import type { Timeline } from "../../src/bench/timeline.ts";
+import { isColdMode } from "../../src/bench/words.ts";
+import type { Board } from "../../src/board/board.ts";
+import { faultName } from "../../src/board/fault.ts";
+import { CLIMBING_SECONDS } from "../../src/diagnosis/cold-evidence.ts";
+import type { Asked } from "../../src/practice/answer.ts";
+import { netAt, restVolts } from "../../src/practice/charge.ts";
+import { normalDeviate, seededRandom } from "../../src/practice/seeded-random.ts";
+import type { Cause } from "../../src/priors/cause.ts";
+import { findingOf } from "./looks.ts";
+import { type OracleCheck, runChecks } from "./meter-run.ts";
+import { type OracleBoard, oracleBoard } from "./oracle-board.ts";
+import { type Hidden, hiddenAfter, outOfCircuit } from "./oracle-course.ts";
+import { calibration, type Seen, shown } from "./oracle-meter.ts";
+import { observed } from "./power-outcome.ts";
+import { conditionOf } from "./power-truth.ts";
+import { slipOf } from "./slips.ts";
+
+/** The event with its outcome (and whether the hand slipped), or one sentence why this bench has none. */
+export type OracleAnswer =
+  | { readonly ok: true; readonly event: JobEvent; readonly slipped: boolean }
+  | { readonly ok: false; readonly problem: string };
+
+export interface OracleBench {
+  readonly oracle: OracleBoard;
+  /**
+   * What the board shows for an event that would be appended to the log of `timeline`. Asked to handle a part that is not on this
+   * board, it answers with the `mark` event by which a technician says so.
+   */
+  answer(timeline: Timeline, asked: Asked): Promise<OracleAnswer>;
+  /** The answers to a row of events that follow one another; cold checks in a row are run together. */
+  answerRow(timeline: Timeline, asked: readonly Asked[]): Promise<readonly OracleAnswer[]>;
+  /** the true state after the log: what the all-knowing player sees, and what a verdict is judged by */
+  hidden(timeline: Timeline): Hidden;
+}
+
+/** Answers of the circuit kept; each is two numbers. */
+const MOST_KEPT = 50_000;
+
+type Measure = Omit<MeasureEvent, "reading">;
+
+/** A bench with the oracle board of this file, cause and seed. */
+export function oracleBench(file: Board, cause: Cause, seed: number): OracleBench {
+  return new Bench(oracleBoard(file, cause, seed));
+}
+
+function nextIndex(timeline: Timeline): number {
+  return (timeline.entries.at(-1)?.logIndex ?? -1) + 1;
+}
+
+const done = (event: JobEvent, slipped = false): OracleAnswer => ({ ok: true, event, slipped });
+const refused = (problem: string): OracleAnswer => ({ ok: false, problem });
+
+class Bench implements OracleBench {
+  readonly oracle: OracleBoard;
+  readonly #seen = new Map<string, Seen | null>();
+
+  constructor(oracle: OracleBoard) {
+    this.oracle = oracle;
+  }
+
+  hidden(timeline: Timeline): Hidden {
+    return hiddenAfter(this.oracle, timeline);
+  }
+
+  async answer(timeline: Timeline, asked: Asked): Promise<OracleAnswer> {
+    const [answer] = await this.answerRow(timeline, [asked]);
+    return answer ?? refused("nothing was asked");
+  }
+
+  async answerRow(timeline: Timeline, asked: readonly Asked[]): Promise<readonly OracleAnswer[]> {
+    const hidden = this.hidden(timeline);
+    const made = asked.map((event, at) => this.#checkMade(timeline, event, at));
+    await this.#run(
+      timeline.now,
+      hidden,
+      made.flatMap((one) => (one === null ? [] : [one.check])),
+    );
+    return asked.map((event, at) => {
+      const one = made[at];
+      if (one !== null && one !== undefined && event.do === "measure")
+        return this.#reading(timeline, hidden, event, one, at);
+      return this.#other(timeline, hidden, event);
+    });
+  }
+
+  /** The cold check that the hand really makes, slips included; null for anything else. */
+  #checkMade(
+    timeline: Timeline,
+    event: Asked,
+    at: number,
+  ): { readonly check: OracleCheck; readonly slipped: boolean } | null {
+    if (event.do !== "measure" || !isColdMode(event.mode)) return null;
+    const { mode, red, black } = event;
+    if (red === undefined || black === undefined || timeline.now.powered) return null;
+    const plain = { mode, red, black };
+    const check =
+      event.settling === "climbing" && mode !== "farads" ? { ...plain, seconds: CLIMBING_SECONDS } : plain;
+    const random = seededRandom(this.oracle.seed, `slip ${mode} ${red} ${black} ${nextIndex(timeline) + at}`);
+    const slip = slipOf(this.oracle.board, check, this.oracle.slipShare, random);
+    return slip === null ? { check, slipped: false } : { check: slip, slipped: true };
+  }
+
+  #key(bench: BenchState, hidden: Hidden, check: OracleCheck): string {
+    return [
+      benchKey(bench),
+      hidden.faults.map(faultName).join(","),
+      [...hidden.generations].flat().join(","),
+      hidden.leaks.map(({ nets }) => nets.join("~")).join(","),
+      `${check.mode} ${check.red} ${check.black} ${check.seconds ?? "settled"}`,
+    ].join("|");
+  }
+
+  /** Asks ngspice for what is not known yet. */
+  async #run(bench: BenchState, hidden: Hidden, checks: readonly OracleCheck[]): Promise<void> {
+    const wanted = new Map(checks.map((check) => [this.#key(bench, hidden, check), check]));
+    for (const key of wanted.keys()) if (this.#seen.has(key)) wanted.delete(key);
+    if (wanted.size === 0) return;
+    if (this.#seen.size > MOST_KEPT) this.#seen.clear();
+    const { board, file, room, meter } = this.oracle;
+    const seen = await runChecks({ board, file, room, bench, ...hidden }, meter, [...wanted.values()]);
+    for (const [at, key] of [...wanted.keys()].entries()) this.#seen.set(key, seen[at] ?? null);
+  }
+
+  #reading(
+    timeline: Timeline,
+    hidden: Hidden,
+    event: Measure,
+    { check, slipped }: { readonly check: OracleCheck; readonly slipped: boolean },
+    at: number,
+  ): OracleAnswer {
+    const seen = this.#seen.get(this.#key(timeline.now, hidden, check));
+    if (seen === undefined || seen === null)
+      return refused(
+        `no reading: ngspice found no operating point for ${check.mode} ${check.red} to ${check.black}`,
+      );
+    const salt = `noise ${check.mode} ${check.red} ${check.black} ${nextIndex(timeline) + at}`;
+    const reading: Reading = shown(
+      this.oracle.meter,
+      event.mode as ColdMode,
+      seen,
+      seededRandom(this.oracle.seed, salt),
+    );
+    return done({ ...event, reading }, slipped);
+  }
+
+  /** Everything that is no cold check. */
+  #other(timeline: Timeline, hidden: Hidden, event: Asked): OracleAnswer {
+    const missing = this.#missingPart(event);
+    if (missing !== null) return done({ do: "mark", part: missing, as: "absent" });
+    switch (event.do) {
+      case "measure":
+        return event.mode === "dcv"
+          ? this.#volts(timeline, hidden, event)
+          : refused(`this bench has no answer to ${event.mode} here`);
+      case "look":
+        return this.#look(hidden, event);
+      case "calibrate":
+        return this.#calibrate(event);
+      case "power": {
+        const off = outOfCircuit(timeline.now);
+        const seen = observed(this.oracle, hidden.faults, event, off, nextIndex(timeline));
+        return done({ ...event, observed: seen });
+      }
+      default:
+        return done(event);
+    }
+  }
+
+  #missingPart(event: Asked): string | null {
+    const ref =
+      event.do === "lift" || event.do === "refit"
+        ? pinOfPlace(event.place)?.ref
+        : event.do === "look" || event.do === "replace" || event.do === "remove" || event.do === "restore"
+          ? event.part
+          : undefined;
+    return ref !== undefined && this.oracle.file.parts.has(ref) && !this.oracle.board.parts.has(ref)
+      ? ref
+      : null;
+  }
+
+  #look(hidden: Hidden, event: Omit<LookEvent, "finding">): OracleAnswer {
+    const part = this.oracle.board.parts.get(event.part);
+    if (part === undefined) return refused(`there is no part ${event.part}`);
+    const finding = findingOf(part, hidden, this.oracle.cause, this.oracle.seed);
+    return done({ ...event, finding });
+  }
+
+  #calibrate(event: Omit<CalibrateEvent, "reading">): OracleAnswer {
+    if (event.mode !== "diode" && event.mode !== "ohms")
+      return refused(`this bench calibrates diode and ohms only`);
+    const { meter, room } = this.oracle;
+    return done({ ...event, reading: calibration(meter, event.mode, event.known, room.celsius) });
+  }
+
+  /** At rest what charge is left, under power the rails as the board's condition has them. */
+  #volts(timeline: Timeline, hidden: Hidden, event: Measure): OracleAnswer {
+    const { red, black } = event;
+    const { board, seed } = this.oracle;
+    if (red === undefined || black === undefined) return refused("dcv needs two places");
+    const condition = conditionOf(board, hidden.faults, outOfCircuit(timeline.now));
+    const filled = (volts: number): OracleAnswer => done({ ...event, reading: Number(volts.toFixed(2)) });
+    if (!timeline.now.powered)
+      return filled(restVolts(board, timeline, seed, red, black, condition === "bus-short"));
+    const rail = board.rails.find(
+      (one) => netAt(board, red) === one.net && netAt(board, black) === (one.against ?? board.zero),
+    );
+    if (rail === undefined) return refused("under power this bench knows the rails only");
+    const random = seededRandom(seed, `rail ${rail.name}`);
+    const alive = ["half-leg", "no-run", "weak", "works"].includes(condition);
+    const volts = rail.volts * (1 + 0.25 * rail.tolerance * normalDeviate(random));
+    return filled(alive ? volts : condition === "rail-short" ? volts * 0.15 * random() : 0.05 * random());
+  }
+}
