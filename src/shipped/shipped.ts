@@ -1,5 +1,6 @@
 /** The boards that come with Faultwright: composed in code, written to `boards/` by `npm run boards`. */
 import { greenhouseFanDrive } from "./greenhouse-fan-drive.ts";
+import { inductionHob } from "./induction-hob.ts";
 import { outdoorUnitInverter } from "./outdoor-unit-inverter.ts";
 
 export interface ShippedBoard {
@@ -18,5 +19,10 @@ export const SHIPPED: readonly ShippedBoard[] = [
     id: "outdoor-unit-inverter",
     title: "Outdoor unit inverter with single-switch boost, 1.8 kW, power module",
     board: outdoorUnitInverter(),
+  },
+  {
+    id: "induction-hob",
+    title: "Single-switch induction hob, one zone, 1.8 kW",
+    board: inductionHob(),
   },
 ];

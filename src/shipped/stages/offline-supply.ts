@@ -13,10 +13,17 @@ export interface Secondary {
   readonly farads: number;
 }
 
-/** Builds the supply; the first secondary is the regulated one. Returns the references of the rails' diodes. */
-export function offlineSupply(board: Composer, secondaries: readonly Secondary[]): Map<string, string> {
+/**
+ * Builds the supply, fed from the net `feed`; the first secondary is the regulated one. Returns the references of the rails'
+ * diodes.
+ */
+export function offlineSupply(
+  board: Composer,
+  secondaries: readonly Secondary[],
+  feed = "PBUS",
+): Map<string, string> {
   board.stage("supply");
-  board.resistor("PBUS", "SUP_P", 4.7, { watts: 1 }, { price: 0.2, role: "fuse resistor" });
+  board.resistor(feed, "SUP_P", 4.7, { watts: 1 }, { price: 0.2, role: "fuse resistor" });
   board.capacitor("SUP_P", "NBUS", 4.7e-6, 450, "electrolytic", { price: 0.7 });
   const windings: Record<string, { pins: readonly [string, string]; ohms: number }> = {
     pri: { pins: ["1", "2"], ohms: 2.2 },
