@@ -22,11 +22,7 @@ export function inductionHob(): Record<string, unknown> {
   rectifier(board, "BR_P", "NBUS", 25);
   resonantInverter(board, "V18", "HOLD");
   supplyFeed(board);
-  const diodes = offlineSupply(
-    board,
-    [{ rail: "V18", volts: 18, diode: "fast", farads: 470e-6 }],
-    "SUP_IN",
-  );
+  const diodes = offlineSupply(board, [{ rail: "V18", volts: 18, diode: "fast", farads: 470e-6 }], "SUP_IN");
   const five = regulator(board, "V18", "V5", 5);
   hobComparators(board, "V18", "V5", { bus: "V_SENSE", power: "PWM", surge: "SURGE" });
   const lines = ["CLK", "DAT", "KEY"];
@@ -76,6 +72,11 @@ function places(board: Composer): void {
   board.point("TP_G", "G_Q", "first leg of the transistor on the heatsink", [0.55, 0.22]);
   board.point("TP_18", "V18", "plus pin of the largest capacitor beside the small transformer", [0.3, 0.75]);
   board.point("TP_5", "V5", "output leg of the small regulator", [0.42, 0.78]);
-  board.point("TP_S", "SUP_P", "plus pin of the tall thin capacitor beside the small transformer", [0.2, 0.62]);
+  board.point(
+    "TP_S",
+    "SUP_P",
+    "plus pin of the tall thin capacitor beside the small transformer",
+    [0.2, 0.62],
+  );
   board.point("TP_D", "DRAIN", "drain leg of the chip beside the small transformer", [0.22, 0.7]);
 }
