@@ -1,4 +1,4 @@
-/** A gate clamp reads 0.5 to 0.65 V with a 90 % spread under 80 mV (common practice, no source), on both shipped boards. */
+/** A gate clamp reads 0.5 to 0.65 V with a 90 % spread under 80 mV (common practice, no source), on every shipped board. */
 import { expect, test } from "vitest";
 import { parseBoard } from "../board/parse-board.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
