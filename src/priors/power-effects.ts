@@ -42,8 +42,34 @@ function crossEffect(view: CircuitView, nets: readonly [string, string], ohms: n
 
 const SERIES: ReadonlySet<string> = new Set(["fuse", "link", "choke", "inductor", "resistor"]);
 
+/** Is the winding that failed one the mains runs through, as a current transformer's is? */
+function inLine(view: CircuitView, part: Part, junction: string | null): boolean {
+  const winding = part.value.windings?.[junction ?? ""];
+  return winding?.pins.every((pin) => view.roles.line.includes(part.pins.get(pin) ?? "")) ?? false;
+}
+
+/** Does a second diode from the line feed the same net? */
+function hasTwin(view: CircuitView, part: Part): boolean {
+  const out = part.pins.get("k") ?? "";
+  return view.on(out).some((other) => other !== part && other.kind === "diode" && fromLine(view, other));
+}
+
+/** A diode that takes its current straight from the line. */
+function fromLine(view: CircuitView, part: Part): boolean {
+  return part.kind === "diode" && view.roles.line.includes(part.pins.get("a") ?? "");
+}
+
+/** The resonant stage that a part belongs to the coil or the capacitors of. */
+function tankOf(view: CircuitView, part: Part): CircuitView["roles"]["resonants"][number] | undefined {
+  return view.roles.resonants.find((one) => one.coil === part.ref || one.capacitors.includes(part.ref));
+}
+
 function openEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffect {
   const group = view.groupOf.get(part.ref);
+  if (part.kind === "transformer" && inLine(view, part, fault.junction)) return "feed-open";
+  if (tankOf(view, part) !== undefined) return "no-run";
+  if (view.roles.resonants.some((one) => one.busCapacitors.includes(part.ref))) return "weak";
+  if (fromLine(view, part) && hasTwin(view, part)) return "weak";
   if (SERIES.has(part.kind) && (group === "input" || group === "rectifier")) {
     const series = part.kind !== "resistor" || (part.value.ohms ?? 1e6) < 300;
     return series ? (group === "input" ? "input-open" : "feed-open") : "none";
@@ -64,6 +90,9 @@ function shortEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffe
   const ohms = ohmsOf(fault);
   const group = view.groupOf.get(part.ref);
   const site = fault.junction === null ? part.ref : `${part.ref}.${fault.junction}`;
+  // Harmless at rest: the switch meets the whole bus at its first pulse.
+  if (tankOf(view, part) !== undefined) return ohms < 200 ? "leg-half" : "no-run";
+  if (group === "supply" && fromLine(view, part)) return ohms < 200 ? "supply-short" : "weak";
   if (view.motorSwitches.some((found) => found.fault === site)) return ohms < 200 ? "leg-half" : "none";
   if (view.otherSwitches.some((found) => found.fault === site))
     return ohms < 50 ? "bus-short" : ohms < BUS_LEAK_OHMS ? "bus-leak" : "none";
