@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { parseBoard } from "../src/board/parse-board.ts";
 import { boostDrive } from "../src/meter/boost-drive.fixture.ts";
 import { makePredictor } from "../src/meter/predictor.ts";
 import { DEFAULT_METER } from "../src/meter/settings.ts";
+import { SHIPPED } from "../src/shipped/shipped.ts";
 import { BARE_BENCH, compare, inWords } from "./agreement.ts";
 import { hasNgspice, runAlone } from "./ngspice.ts";
 import { columnOf, faultPairs, faultSamples, healthySamples, singleFaults } from "./samples.ts";
@@ -40,6 +42,16 @@ describe("ngspice, running our own decks", () => {
       predictor,
       checks.map((check) => ({ check, faults: [] })),
     );
+    expect(compared.filter((one) => one.miss > 1).map(inWords)).toEqual([]);
+  });
+
+  it("agrees where nets hang on leaks alone and ngspice never meets its own tight tolerance", async (context) => {
+    if (!present) context.skip("ngspice is not installed");
+    const parsed = parseBoard(SHIPPED.find(({ id }) => id === "outdoor-unit-inverter")?.board);
+    if (!parsed.ok) throw new Error(parsed.problem);
+    const outdoor = makePredictor(parsed.value, BARE_BENCH, DEFAULT_METER);
+    const check = { mode: "diode", red: "SW", black: "PFC_C" } as const;
+    const compared = await compare(outdoor, [{ check, faults: [] }]);
     expect(compared.filter((one) => one.miss > 1).map(inWords)).toEqual([]);
   });
 

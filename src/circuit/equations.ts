@@ -113,7 +113,11 @@ export class Equations {
     this.#live = workspace.live;
     if (workspace.liveOf !== problem.values) findLive(workspace, problem.values);
     this.#liveCount = workspace.liveCount;
-    this.mostSiemens = Math.max(workspace.mostSiemens, problem.source.siemens);
+    let most = Math.max(workspace.mostSiemens, problem.source.siemens);
+    // A capacitor over a short step conducts more than anything else on the board.
+    if (problem.companions !== null)
+      for (const siemens of problem.companions.siemens) if (siemens > most) most = siemens;
+    this.mostSiemens = most;
   }
 
   /** The part of the matrix that every iteration starts from. */

@@ -74,10 +74,10 @@ export const KIND_WEIGHTS: Readonly<Record<string, KindWeight>> = {
     7,
     "does alone what six do in a drive, at over a thousand volts",
   ),
-  "resonant-film": weigh("resonant-film", 2, "carries the whole resonant current"),
+  "resonant-film": weigh("resonant-film", 1.2, "carries the whole resonant current"),
   "resonant-bus-film": weigh(
     "resonant-bus-film",
-    1,
+    0.7,
     "a small bus capacitor that carries the switching current",
   ),
   mosfet: weigh("mosfet", 2.4, "a switch on the bus"),

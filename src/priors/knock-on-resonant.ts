@@ -49,19 +49,19 @@ function driveRailBulk(view: CircuitView, gateNet: string): Part[] {
 export const RESONANT_RULES: readonly KnockOnRule[] = [
   rule(
     "weak-tank-kills-switch",
-    0.3,
+    0.15,
     "with less resonant or bus capacitance the switch sees more volts than it stands",
     (view) => killSwitch(view, (one) => weak(known(view, [...one.capacitors, ...one.busCapacitors]))),
   ),
   rule(
     "shorted-tank-kills-switch",
-    0.8,
+    0.5,
     "a shorted coil or resonant capacitor puts the bus across the switch at its first pulse",
     (view) => killSwitch(view, (one) => shortsOf(known(view, [one.coil, ...one.capacitors]))),
   ),
   rule(
     "sensing-kills-switch",
-    0.25,
+    0.15,
     "a drifted or open chain from the coil turns the switch on at the wrong moment",
     (view) => killSwitch(view, (one) => weak(known(view, one.sensing))),
   ),
