@@ -31,7 +31,7 @@ const SETTLE = [
   "set settled = $&meter",
   'strcmp unlike "$settled" "no"',
   "if $unlike = 0",
-  "option reltol=1e-4",
+  "option reltol=1e-4 vntol=1e-6",
   "op",
   "end",
 ];
