@@ -1,5 +1,6 @@
 /** `npm run bench`: speed, as ratios against a peer in the same run. Never a test. */
 import { loadavg } from "node:os";
+import { SHIPPED } from "../src/shipped/shipped.ts";
 import { measureWaits } from "./reading-to-proposal.ts";
 import { measureSolves } from "./solve.ts";
 
@@ -8,7 +9,7 @@ console.log(
     .map((load) => load.toFixed(1))
     .join(" ")}`,
 );
-for (const id of ["greenhouse-fan-drive", "outdoor-unit-inverter"]) {
+for (const { id } of SHIPPED) {
   const { ours, peer } = measureSolves(id);
   console.log(
     `${id}: one solve with its spread ${ours.toFixed(0)} us, ngspice op ${peer.toFixed(0)} us: ratio ${(peer / ours).toFixed(1)}`,

@@ -1,81 +1,111 @@
 /**
- * `npm run accuracy`: our solver against ngspice on every shipped board, healthy and with every single fault, on seeded pairs of
- * places. Exits 1 where any sample lies outside the bounds or is missing. An argument gives the checks per fault (default 2).
+ * `npm run accuracy [-- CHECKS [BOARD]]`: our solver against ngspice on every shipped board: healthy on 60 seeded pairs of places
+ * both ways, then every single fault of every fault site with CHECKS checks (default 2), then a seeded sample of pairs of
+ * faults. Exits 1 where any sample lies outside the bounds or is missing, or the sample is not what it should be.
  */
+import { performance } from "node:perf_hooks";
 
 import type { Board } from "../src/board/board.ts";
 import { parseBoard } from "../src/board/parse-board.ts";
+import { makePredictor } from "../src/meter/predictor.ts";
+import { DEFAULT_METER } from "../src/meter/settings.ts";
 import { SHIPPED } from "../src/shipped/shipped.ts";
-import { type Compared, compare, drawSamples, inWords, type Sample, singleFaults } from "./agreement.ts";
+import { BARE_BENCH, BOUNDS, type Compared, compare, inWords, type Sample } from "./agreement.ts";
 import { hasNgspice } from "./ngspice.ts";
+import { faultPairs, faultSamples, healthySamples, singleFaults } from "./samples.ts";
+import { Tally } from "./tally.ts";
 
 const SEED = 20261125;
-/** Healthy and this many faulted boards are also compared while their capacitors charge. */
-const CLIMBING_SETS = 12;
-const CLIMBING_SECONDS = [0.5, 2] as const;
+const HEALTHY_PAIRS = 60;
+const FAULT_PAIRS = 200;
+/** Samples drawn, predicted and run at once; and batches under way at once, one being drawn while ngspice runs the other. */
+const BATCH = 40;
+const BATCHES_AT_ONCE = 2;
+/** More exceptions than this are counted and not written out. */
+const MOST_WRITTEN = 40;
 
-function climbingSamples(board: Board): Sample[] {
-  const sets = singleFaults(board);
-  const every = Math.max(1, Math.floor(sets.length / CLIMBING_SETS));
-  const chosen = sets.filter((_, index) => index % every === 0);
-  return drawSamples(board, chosen, 1, SEED + 1)
-    .filter(({ check }) => check.mode !== "farads")
-    .map(({ check, faults }, index) => ({
-      faults,
-      check: { ...check, seconds: CLIMBING_SECONDS[index % 2] },
-    }));
+function* boardSamples(board: Board, perSet: number): Generator<Sample> {
+  yield* healthySamples(board, HEALTHY_PAIRS, SEED);
+  const singles = singleFaults(board).map((fault) => [fault]);
+  yield* faultSamples(board, singles, perSet, SEED + 1);
+  yield* faultSamples(board, faultPairs(board, FAULT_PAIRS, SEED + 2), perSet, SEED + 3);
 }
 
-function row(title: string, compared: readonly Compared[]): string {
-  const missing = compared.filter((one) => !Number.isFinite(one.miss)).length;
-  const outside = compared.filter((one) => one.miss > 1).length;
-  const read = compared.filter((one) => !one.open).length;
-  const worst = Math.max(0, ...compared.filter((one) => Number.isFinite(one.miss)).map((one) => one.miss));
-  const cells = [
-    compared.length,
-    `${((100 * read) / Math.max(1, compared.length)).toFixed(0)} %`,
-    worst.toFixed(4),
-    outside,
-    missing,
-  ];
-  return [title.padEnd(28), ...cells.map((cell) => String(cell).padStart(12))].join("");
+function* batches(samples: Iterable<Sample>): Generator<Sample[]> {
+  let batch: Sample[] = [];
+  for (const sample of samples) {
+    batch.push(sample);
+    if (batch.length < BATCH) continue;
+    yield batch;
+    batch = [];
+  }
+  if (batch.length > 0) yield batch;
+}
+
+/** Compares every sample of the board; `tell` hears each that fails. */
+async function wholeBoard(board: Board, perSet: number, tell: (one: Compared) => void): Promise<Tally> {
+  const predictor = makePredictor(board, BARE_BENCH, DEFAULT_METER);
+  const tally = new Tally();
+  const take = (compared: readonly Compared[]): void => {
+    for (const one of compared) {
+      tally.add(one);
+      if (one.miss > 1) tell(one);
+    }
+  };
+  const underWay: Promise<Compared[]>[] = [];
+  for (const batch of batches(boardSamples(board, perSet))) {
+    underWay.push(compare(predictor, batch));
+    if (underWay.length >= BATCHES_AT_ONCE) take((await underWay.shift()) ?? []);
+  }
+  for (const rest of underWay) take(await rest);
+  return tally;
+}
+
+interface Asked {
+  readonly perSet: number;
+  readonly boards: typeof SHIPPED;
+}
+
+function parseArguments([checks = "2", id]: readonly string[]): Asked | string {
+  const perSet = Number(checks);
+  if (!Number.isInteger(perSet) || perSet < 1) return `checks per fault: ${checks} is no whole number from 1`;
+  const boards = SHIPPED.filter((shipped) => id === undefined || shipped.id === id);
+  const known = SHIPPED.map((shipped) => shipped.id).join(", ");
+  return boards.length > 0 ? { perSet, boards } : `there is no shipped board ${id}; there are ${known}`;
 }
 
 async function main(): Promise<number> {
+  const asked = parseArguments(process.argv.slice(2));
+  if (typeof asked === "string") {
+    console.error(asked);
+    return 2;
+  }
   if (!(await hasNgspice())) {
     console.error("ngspice is not on the PATH; install it (for example: apt install ngspice) and run again");
     return 2;
   }
-  const perSet = Number(process.argv[2] ?? 2);
   let failures = 0;
-  for (const shipped of SHIPPED) {
-    const board = parseBoard(shipped.board);
-    if (!board.ok) throw new Error(`${shipped.id}: ${board.problem}`);
+  for (const { id, title, board: content } of asked.boards) {
+    const board = parseBoard(content);
+    if (!board.ok) throw new Error(`${id}: ${board.problem}`);
+    const started = performance.now();
+    let told = 0;
+    console.log(`\n${title} (${id}), ${board.value.parts.size} parts, seed ${SEED}`);
+    const tally = await wholeBoard(board.value, asked.perSet, (one) => {
+      if (told++ < MOST_WRITTEN) console.log(`  exception: ${inWords(one)}`);
+    });
     console.log(
-      `\n${shipped.title}: ${board.value.parts.size} parts, ${singleFaults(board.value).length - 1} single faults, seed ${SEED}`,
+      `healthy: ${HEALTHY_PAIRS} pairs of places both ways in each column; ${singleFaults(board.value).length} single faults and ${FAULT_PAIRS} ` +
+        `pairs of faults, ${asked.perSet} checks each; ${((performance.now() - started) / 1000).toFixed(0)} s`,
     );
-    console.log(
-      `${"".padEnd(28)}${["samples", "not OL", "worst/bound", "outside", "missing"].map((head) => head.padStart(12)).join("")}`,
-    );
-    const settled = await compare(
-      board.value,
-      drawSamples(board.value, singleFaults(board.value), perSet, SEED),
-    );
-    const climbing = await compare(board.value, climbingSamples(board.value));
-    for (const mode of ["diode", "continuity", "ohms", "farads"] as const)
-      console.log(
-        row(
-          mode,
-          settled.filter((one) => one.check.mode === mode),
-        ),
-      );
-    console.log(row("climbing", climbing));
-    const bad = [...settled, ...climbing].filter((one) => one.miss > 1);
-    for (const one of bad) console.log(`  exception: ${inWords(one)}`);
-    failures += bad.length;
+    for (const line of tally.lines()) console.log(line);
+    const complaint = tally.complaint();
+    if (complaint !== null) console.log(`  the sample is not what it should be: ${complaint}`);
+    failures += tally.failures + (complaint === null ? 0 : 1);
   }
+  const { volts, share, climbingShare } = BOUNDS;
   console.log(
-    `\n${failures} samples outside the bounds (0.1 mV; 0.1 % of ohms and farads; 1 % while climbing) or missing`,
+    `\n${failures} failures: samples outside the bounds (${1000 * volts} mV; ${100 * share} % of ohms and farads; ${100 * climbingShare} % while climbing), missing, or not as asked for`,
   );
   return failures === 0 ? 0 : 1;
 }

@@ -1,14 +1,11 @@
-/** Do our predictions and ngspice, on our own decks, say the same? Samples of checks and faults, and the bounds they are held to. */
+/** Do our predictions and ngspice, on our own decks, say the same? The bounds they are held to, and the comparison of a batch. */
 
 import type { BenchState } from "../src/bench/bench-state.ts";
-import type { Board } from "../src/board/board.ts";
 import { type Fault, faultName } from "../src/board/fault.ts";
-import { faultSites } from "../src/board/fault-sites.ts";
 import { spiceDeck } from "../src/meter/deck.ts";
-import type { ColdCheck } from "../src/meter/prediction.ts";
-import { makePredictor } from "../src/meter/predictor.ts";
+import type { ColdCheck, NotSolved, Predictor } from "../src/meter/prediction.ts";
 import { DEFAULT_METER } from "../src/meter/settings.ts";
-import { runDecks } from "./ngspice.ts";
+import { runAlone, runDecks } from "./ngspice.ts";
 
 /** Bounds of agreement: volts before the OL rule, shares of ohms and farads, share of a climbing reading. */
 export const BOUNDS = { volts: 1e-4, share: 1e-3, climbingShare: 1e-2 } as const;
@@ -26,69 +23,10 @@ export interface Compared extends Sample {
   readonly ours: number | null;
   readonly theirs: number | null;
   readonly open: boolean;
-  /** difference as a part of the bound: 1 is just outside */
+  /** difference as a part of the bound: 1 is just outside; without end where a number is missing */
   readonly miss: number;
-}
-
-/** A small seeded generator (Park & Miller 1988), so that a sample can be repeated. */
-export function seeded(seed: number): () => number {
-  let state = (seed % 2147483646) + 1;
-  return () => {
-    state = (state * 48271) % 2147483647;
-    return state / 2147483647;
-  };
-}
-
-/** Healthy and every single fault of the board. */
-export function singleFaults(board: Board): readonly (readonly Fault[])[] {
-  const faults: (readonly Fault[])[] = [[]];
-  for (const part of board.parts.values())
-    for (const site of faultSites(part))
-      for (const mode of site.modes)
-        faults.push([{ of: "part", part: part.ref, junction: site.junction, mode, value: null }]);
-  return faults;
-}
-
-/** Two different nets; where `reading` is asked for, a pair whose healthy diode reading is not OL. */
-function drawPair(
-  nets: readonly string[],
-  random: () => number,
-  wanted: (red: string, black: string) => boolean,
-): [string, string] {
-  for (let tries = 0; ; tries++) {
-    const red = nets[Math.floor(random() * nets.length)];
-    const black = nets[Math.floor(random() * nets.length)];
-    if (red !== black && (tries > 60 || wanted(red, black))) return [red, black];
-  }
-}
-
-/** `perSet` checks of each fault set, modes in turn, at least half of the diode and ohms readings not OL. */
-export function drawSamples(
-  board: Board,
-  faultSets: readonly (readonly Fault[])[],
-  perSet: number,
-  seed: number,
-): Sample[] {
-  const random = seeded(seed);
-  const predictor = makePredictor(board, BARE_BENCH, DEFAULT_METER);
-  const nets = [...board.nets.keys()];
-  const modes = ["diode", "ohms", "diode", "farads", "diode", "continuity"] as const;
-  const samples: Sample[] = [];
-  let drawn = 0;
-  for (const faults of faultSets) {
-    for (let i = 0; i < perSet; i++) {
-      const mode = modes[drawn++ % modes.length];
-      const mustRead = random() < 0.7;
-      const wanted = (red: string, black: string): boolean => {
-        if (!mustRead) return true;
-        const reading = predictor.predict({ mode, red, black }, faults);
-        return reading.solved && reading.shown !== "OL";
-      };
-      const [red, black] = drawPair(nets, random, wanted);
-      samples.push({ check: { mode, red, black }, faults });
-    }
-  }
-  return samples;
+  /** why a number is missing, else null */
+  readonly why: string | null;
 }
 
 function missOf(sample: Sample, ours: number, theirs: number): number {
@@ -100,20 +38,43 @@ function missOf(sample: Sample, ours: number, theirs: number): number {
   return difference / Math.max(BOUNDS.share * Math.abs(theirs), floor);
 }
 
-/** Predicts each sample and runs its deck. Nothing is dropped: a missing number counts as a miss without end. */
-export async function compare(board: Board, samples: readonly Sample[]): Promise<Compared[]> {
-  const predictor = makePredictor(board, BARE_BENCH, DEFAULT_METER);
+/**
+ * Predicts each sample and runs its deck. Nothing is dropped: a deck without a reading is run once more by itself, and a number
+ * that is still missing counts as a miss without end, with what the program that failed said.
+ */
+export async function compare(predictor: Predictor, samples: readonly Sample[]): Promise<Compared[]> {
+  const { board } = predictor;
   const decks = samples.map(({ check, faults }) =>
     spiceDeck(board, BARE_BENCH, DEFAULT_METER, check, faults),
   );
-  const theirs = await runDecks(decks.map((deck) => (typeof deck === "string" ? deck : "no deck\n.end\n")));
-  return samples.map((sample, index) => {
-    const prediction = predictor.predict(sample.check, sample.faults);
+  const running = runDecks(decks.map((deck) => (typeof deck === "string" ? deck : "no deck\n.end\n")));
+  const predictions = samples.map(({ check, faults }) => predictor.predict(check, faults));
+  const theirs = await running;
+  const compared: Compared[] = [];
+  for (const [index, sample] of samples.entries()) {
+    const prediction = predictions[index];
+    const deck = decks[index];
+    const their = theirs[index] ?? (await again(deck));
     const ours = prediction.solved ? prediction.raw : null;
-    const their = theirs[index];
-    const miss = ours === null || their === null ? Number.POSITIVE_INFINITY : missOf(sample, ours, their);
-    return { ...sample, ours, theirs: their, open: prediction.solved && prediction.shown === "OL", miss };
-  });
+    const [theirReading, theirWhy] = typeof their === "number" ? [their, null] : [null, their];
+    const both = ours !== null && theirReading !== null;
+    compared.push({
+      ...sample,
+      ours,
+      theirs: theirReading,
+      open: prediction.solved && prediction.shown === "OL",
+      miss: both ? missOf(sample, ours, theirReading) : Number.POSITIVE_INFINITY,
+      why: prediction.solved ? theirWhy : `ours: ${prediction.why}`,
+    });
+  }
+  return compared;
+}
+
+/** The reading of a deck that gave none among others, or why it gives none. */
+async function again(deck: string | NotSolved): Promise<number | string> {
+  if (typeof deck !== "string") return `no deck: ${deck.why}`;
+  const { reading, said } = await runAlone(deck);
+  return reading ?? `ngspice: ${said}`;
 }
 
 /** One compared sample in a line. */
@@ -121,5 +82,6 @@ export function inWords(one: Compared): string {
   const { mode, red, black, seconds } = one.check;
   const faults = one.faults.map(faultName).join(",") || "healthy";
   const after = seconds === undefined ? "" : ` after ${seconds} s`;
-  return `${mode}${after} ${red} to ${black}, ${faults}: ours ${one.ours}, ngspice ${one.theirs} (${one.miss.toFixed(2)} of the bound)`;
+  const found = one.why ?? `${one.miss.toFixed(2)} of the bound`;
+  return `${mode}${after} ${red} to ${black}, ${faults}: ours ${one.ours}, ngspice ${one.theirs} (${found})`;
 }

@@ -1,5 +1,5 @@
 /** Intervals without a model: resampling for means and their ratios, Wilson's for shares. */
-import { seeded } from "./agreement.ts";
+import { seeded } from "./samples.ts";
 
 export interface Interval {
   readonly value: number;

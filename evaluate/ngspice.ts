@@ -8,18 +8,37 @@ import { join } from "node:path";
 const DECKS_PER_RUN = 40;
 const MOST_MILLISECONDS = 120_000;
 
-/** The output of one run of a program, whatever its exit code; an empty text where it is not there or was stopped. */
-function outputOf(program: string, args: readonly string[], folder: string): Promise<string> {
+interface Output {
+  readonly stdout: string;
+  readonly stderr: string;
+  /** how the run ended, where it was not by itself */
+  readonly ended: string | null;
+}
+
+/** One run of a program, whatever its exit code; empty texts where it is not there. */
+function runOf(program: string, args: readonly string[], folder: string): Promise<Output> {
   return new Promise((resolve) => {
     execFile(
       program,
       [...args],
       { cwd: folder, timeout: MOST_MILLISECONDS, maxBuffer: 64 << 20 },
-      (_error, stdout) => {
-        resolve(stdout);
+      (error, stdout, stderr) => {
+        const ended = error === null ? null : error.killed ? "stopped: it took too long" : error.message;
+        resolve({ stdout, stderr, ended });
       },
     );
   });
+}
+
+async function outputOf(program: string, args: readonly string[], folder: string): Promise<string> {
+  return (await runOf(program, args, folder)).stdout;
+}
+
+/** The number a run printed as its reading; null where it printed none, or none that is a number. */
+function readingIn(output: string | undefined): number | null {
+  const found = /^reading = (\S+)/m.exec(output ?? "");
+  const reading = found === null ? Number.NaN : Number(found[1]);
+  return Number.isFinite(reading) ? reading : null;
 }
 
 /** Is ngspice on the PATH? */
@@ -45,10 +64,7 @@ async function runSome(decks: readonly string[]): Promise<(number | null)[]> {
     const output = await outputOf("ngspice", ["-b", "batch.cir"], folder);
     const pieces = output.split(/^begin (\d+)$/m);
     const readings: (number | null)[] = decks.map(() => null);
-    for (let i = 1; i + 1 < pieces.length; i += 2) {
-      const found = /^reading = (\S+)/m.exec(pieces[i + 1] ?? "");
-      if (found !== null) readings[Number(pieces[i])] = Number(found[1]);
-    }
+    for (let i = 1; i + 1 < pieces.length; i += 2) readings[Number(pieces[i])] = readingIn(pieces[i + 1]);
     return readings;
   } finally {
     await rm(folder, { recursive: true, force: true });
@@ -77,6 +93,27 @@ export async function runControl(deck: string, program = "ngspice"): Promise<str
         `${program} printed nothing: the oracle needs it on the PATH (for example: apt install ngspice)`,
       );
     return output;
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+/** What ngspice says when it gives up. */
+const GIVES_UP = /error|singular|converge|abort|failed|too small|limit/i;
+
+/** One deck in a process of its own: its reading, or what ngspice said of why there is none. */
+export async function runAlone(deck: string): Promise<{ reading: number | null; said: string }> {
+  const folder = await mkdtemp(join(tmpdir(), "faultwright-deck-"));
+  try {
+    await writeFile(join(folder, "alone.cir"), deck);
+    const { stdout, stderr, ended } = await runOf("ngspice", ["-b", "alone.cir"], folder);
+    const lines = `${stderr}\n${stdout}`.split("\n").map((line) => line.trim());
+    const said = lines.filter((line) => GIVES_UP.test(line));
+    return {
+      reading: readingIn(stdout),
+      said:
+        [...new Set([...said, ...(ended === null ? [] : [ended])])].slice(0, 4).join("; ") || "no reading",
+    };
   } finally {
     await rm(folder, { recursive: true, force: true });
   }

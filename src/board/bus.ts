@@ -111,6 +111,7 @@ const IN_LINE: ReadonlySet<Part["kind"]> = new Set([
   "ntc",
   "ptc",
   "relay",
+  "transformer",
 ]);
 /** A resistor up to this may be the inrush limiter: trade practice has 10-47 ohm, common practice. */
 const INRUSH_OHMS = 100;

@@ -44,6 +44,10 @@ export function rolesInWords(board: Board): readonly string[] {
     ...roles.boosts.map(
       (boost) => `boost: switch ${boost.switch}, diode ${boost.diode}, reactor ${boost.reactor}`,
     ),
+    ...roles.resonants.map(
+      (one) =>
+        `resonant: switch ${one.switch.part}, coil ${one.coil}, ${list("capacitor", one.capacitors).join("")}`,
+    ),
     ...roles.motorSwitches.map((one) => `motor switch ${one.site}: ${one.side}, phase ${one.phase}`),
     ...gateLines(roles),
     ...list("shunts", roles.shunts),

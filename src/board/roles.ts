@@ -4,6 +4,7 @@ import { type Bus, busCapacitors, busGroups, busLegs, findBus, lineNets } from "
 import { supplyPin } from "./kinds.ts";
 import { isNearlyWire, NetGroups, SHUNT_OHMS } from "./net-groups.ts";
 import { type PowerSwitch, powerSwitches } from "./power-switches.ts";
+import { type Resonant, resonants } from "./resonant.ts";
 
 /** One of the switches between the bus and a phase. */
 export interface MotorSwitch extends PowerSwitch {
@@ -62,6 +63,7 @@ export interface Roles {
   readonly gates: readonly Gate[];
   readonly bridges: readonly string[];
   readonly boosts: readonly Boost[];
+  readonly resonants: readonly Resonant[];
   /** off-line switcher chips (or their switch) and the transformers on their output */
   readonly switchers: readonly { readonly part: string; readonly transformer: string | null }[];
   readonly busCapacitors: readonly string[];
@@ -272,6 +274,7 @@ export function deriveRoles(board: Board): Roles {
     gates: driven.flatMap((one) => gateOf(circuit, one) ?? []),
     bridges: refs(circuit.parts.filter((part) => part.kind === "bridge")),
     boosts: boost,
+    resonants: resonants(board, bus),
     switchers: switchers(circuit),
     busCapacitors: bus === null ? [] : busCapacitors(board, bus),
     lineFuses: refs(

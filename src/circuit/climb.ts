@@ -7,6 +7,13 @@ import { type Solved, solveCircuit, type Unsolved } from "./solve.ts";
 
 /** The step's error is held below this, in volts at any capacitor. */
 const STEP_ERROR_VOLTS = 5e-4;
+/**
+ * Where the current at the probes is what is read, its error in one step is held below this share of it as well: nearly charged,
+ * a hundred microvolts are all of the current. A step is then a twentieth of a time constant, good to 0.04 % of the current.
+ */
+const STEP_ERROR_SHARE = 5e-4;
+/** Share of the short-circuit current below which no meter tells one current from another. */
+const LEAST_CURRENT_SHARE = 1e-9;
 const FIRST_STEP_SECONDS = 1e-6;
 const MOST_STEPS = 4000;
 
@@ -47,8 +54,28 @@ function worstDifference(one: Float64Array, other: Float64Array, farads: Float64
   return worst;
 }
 
-/** Net voltages at each of `times` (ascending, seconds after touching). */
-export function climb(problem: Problem, times: readonly number[]): Climbed | Unsolved {
+/** What drives the meter's current: the source's open volts less the volts at the probes. */
+function dropAt({ source, netlist }: Problem, volts: Float64Array): number {
+  const at = (net: number) => volts[net < 0 ? netlist.nets : net];
+  return source.amps / source.siemens - (at(source.plus) - at(source.minus));
+}
+
+/** How much one step's current at the probes depends on whether it was taken whole or in halves, as a part of what is allowed. */
+function currentError(problem: Problem, whole: Float64Array, halves: Float64Array): number {
+  const [coarse, fine] = [dropAt(problem, whole), dropAt(problem, halves)];
+  const least = (LEAST_CURRENT_SHARE * problem.source.amps) / problem.source.siemens;
+  return Math.abs(coarse - fine) / (STEP_ERROR_SHARE * Math.max(Math.abs(fine), least));
+}
+
+/**
+ * Net voltages at each of `times` (ascending, seconds after touching). `reads` is what the meter makes of them: volts at the
+ * probes, or ohms from the current there.
+ */
+export function climb(
+  problem: Problem,
+  times: readonly number[],
+  reads: "volts" | "ohms",
+): Climbed | Unsolved {
   const { farads } = problem.values;
   let charge: Float64Array = new Float64Array(farads.length);
   let warm: Float64Array | null = null;
@@ -68,9 +95,12 @@ export function climb(problem: Problem, times: readonly number[]): Climbed | Uns
       if (!second.solved) return second;
       const coarse = chargeAt(problem, whole.volts);
       const fine = chargeAt(problem, second.volts);
-      const error = worstDifference(coarse, fine, farads);
-      const scale = Math.min(2.5, Math.max(0.2, 0.9 * Math.sqrt(STEP_ERROR_VOLTS / Math.max(error, 1e-12))));
-      if (error > 2 * STEP_ERROR_VOLTS) {
+      const error = Math.max(
+        worstDifference(coarse, fine, farads) / STEP_ERROR_VOLTS,
+        reads === "ohms" ? currentError(problem, whole.volts, second.volts) : 0,
+      );
+      const scale = Math.min(2.5, Math.max(0.2, 0.9 / Math.sqrt(Math.max(error, 1e-8))));
+      if (error > 2) {
         seconds = h * scale;
         continue;
       }

@@ -18,7 +18,7 @@ export function climbAt(
     const waiting = times.filter((_, i) => !fits(found[i]));
     if (waiting.length === 0) break;
     const problem = probing.problem(check, range, values);
-    const answer = climb(problem, waiting);
+    const answer = climb(problem, waiting, check.mode === "diode" ? "volts" : "ohms");
     if (!answer.solved) return answer;
     const { plus, minus } = problem.source;
     const ground = problem.netlist.nets;

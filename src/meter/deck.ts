@@ -21,6 +21,21 @@ const SETTLED_OPTIONS = `.options ${ROOM} reltol=1e-5 vntol=1e-7 abstol=1e-12 pi
 /** Time steps by the error they make: a hundred times tighter than the 1 % to which climbing readings are compared. */
 const CLIMBING_OPTIONS = `.options ${ROOM} reltol=1e-4 vntol=1e-6 abstol=1e-12 chgtol=1e-10 method=gear maxord=2 itl4=200`;
 
+/**
+ * The operating point. Where nets hang on nothing but leaks, ngspice sometimes never meets its own tight tolerance, however good
+ * its answer: then once more with a loose one. `$&meter` is the meter's volts, and stays unset where there was no answer.
+ */
+const SETTLE = [
+  "op",
+  "set settled = no",
+  "set settled = $&meter",
+  'strcmp unlike "$settled" "no"',
+  "if $unlike = 0",
+  "option reltol=1e-4 vntol=1e-6",
+  "op",
+  "end",
+];
+
 /** Net i is `n<i>`; the reference is 0, as SPICE has it. */
 function spiceNet(net: number): string {
   return net < 0 ? "0" : `n${net + 1}`;
@@ -109,7 +124,7 @@ function meterLines(check: ColdCheck, probed: Probed): { meter: string[]; contro
     check.seconds === undefined
       ? []
       : [`tran ${exact(check.seconds / 2000)} ${exact(check.seconds)} 0 ${exact(check.seconds / 500)} uic`];
-  const settled = check.seconds === undefined ? ["op"] : source;
+  const settled = check.seconds === undefined ? SETTLE : source;
   const end = check.seconds === undefined ? [] : [`let last = length(time)-1`];
   const pick = check.seconds === undefined ? `let seen = ${across}` : `let seen = (${across})[last]`;
   const reading =

@@ -17,7 +17,11 @@ export interface CircuitView {
   readonly motorSwitches: readonly SwitchSite[];
   /** the upper and the lower switch of each leg */
   readonly legs: readonly (readonly [SwitchSite, SwitchSite])[];
-  /** boost and brake switches */
+  /** single switches that work into a resonant coil */
+  readonly resonantSwitches: readonly SwitchSite[];
+  /** what delivers the board's power: motor and resonant switches */
+  readonly workingSwitches: readonly SwitchSite[];
+  /** boost, brake and resonant switches: a short of one loads the bus by itself */
   readonly otherSwitches: readonly SwitchSite[];
   /** brake switches, each with the resistor it puts across the bus; null where none is connected */
   readonly choppers: readonly { readonly found: SwitchSite; readonly resistor: Part | null }[];
@@ -77,13 +81,16 @@ function siteOf(board: Board, one: BoardSwitch): SwitchSite {
   return { ...one, fault: `${one.part}.${board.parts.get(one.part)?.kind === "igbt" ? "ce" : "ds"}` };
 }
 
-/** Switches that work neither for the motor nor for the small supply: boost and brake. */
+/** Switches that work neither for the motor nor for the small supply: boost, brake, resonant. */
 function otherSwitches(board: Board, roles: Roles, groupOf: ReadonlyMap<string, StageGroup>): SwitchSite[] {
   const motor = new Set(roles.motorSwitches.map((one) => one.part));
-  const boosts = new Set(roles.boosts.map((boost) => boost.switch));
+  const known = new Set([
+    ...roles.boosts.map((boost) => boost.switch),
+    ...roles.resonants.map((one) => one.switch.part),
+  ]);
   return powerSwitches(board)
     .filter((one) => one.gate !== null && !motor.has(one.part))
-    .filter((one) => boosts.has(one.part) || ["pfc", "chopper"].includes(groupOf.get(one.part) ?? ""))
+    .filter((one) => known.has(one.part) || ["pfc", "chopper"].includes(groupOf.get(one.part) ?? ""))
     .map((one) => siteOf(board, one));
 }
 
@@ -167,13 +174,17 @@ export function circuitView(board: Board): CircuitView {
   const byNet = new Map<string, Part[]>();
   for (const part of parts) for (const net of netsOf(part)) byNet.set(net, [...(byNet.get(net) ?? []), part]);
   const others = otherSwitches(board, roles, groupOf);
+  const motor = roles.motorSwitches.map((one) => siteOf(board, one));
+  const resonant = roles.resonants.map((one) => siteOf(board, one.switch));
   const taken = new Set([...roles.motorSwitches, ...others].map((one) => one.part));
   const known = (refs: readonly string[]): Part[] => parts.filter((part) => refs.includes(part.ref));
   return {
     board,
     roles,
     groupOf,
-    motorSwitches: roles.motorSwitches.map((one) => siteOf(board, one)),
+    motorSwitches: motor,
+    resonantSwitches: resonant,
+    workingSwitches: [...motor, ...resonant],
     legs: legsOf(board, roles),
     otherSwitches: others,
     choppers: choppers(board, roles, groupOf, others),

@@ -69,6 +69,17 @@ const weigh = (id: string, weight: number, words: string): KindWeight => ({
 export const KIND_WEIGHTS: Readonly<Record<string, KindWeight>> = {
   module: weigh("module", 10, "six switches and three drivers in one part"),
   igbt: weigh("igbt", 2.6, "a switch on the bus"),
+  "resonant-switch": weigh(
+    "resonant-switch",
+    7,
+    "does alone what six do in a drive, at over a thousand volts",
+  ),
+  "resonant-film": weigh("resonant-film", 1.2, "carries the whole resonant current"),
+  "resonant-bus-film": weigh(
+    "resonant-bus-film",
+    0.7,
+    "a small bus capacitor that carries the switching current",
+  ),
   mosfet: weigh("mosfet", 2.4, "a switch on the bus"),
   bjt: weigh("bjt", 0.8, "small transistor"),
   thyristor: weigh("thyristor", 1.8, "line switch"),

@@ -86,7 +86,7 @@ export const DRIVE_RULES: readonly KnockOnRule[] = [
         .map((found) => pair(short(found.fault), short(`${found.part}.drive`))),
   ),
   rule("driver-kills-switch", 0.3, "a dead driver leaves a gate half on: its switch shorts", (view) =>
-    view.motorSwitches.flatMap((found) =>
+    view.workingSwitches.flatMap((found) =>
       gateParts(view, found).drivers.flatMap((driver) =>
         every(driverSites(view, found, driver), [short(found.fault)], driver.kind === "ic" ? 0.4 : 1),
       ),
@@ -105,7 +105,7 @@ export const DRIVE_RULES: readonly KnockOnRule[] = [
             { site: part.ref, mode: "drift" },
             { site: part.ref, mode: "open" },
           ]),
-        view.motorSwitches.map((found) => short(found.fault)),
+        view.workingSwitches.map((found) => short(found.fault)),
       ),
   ),
   rule(

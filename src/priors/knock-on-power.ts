@@ -161,7 +161,7 @@ export const POWER_RULES: readonly KnockOnRule[] = [
         .inGroups("bus")
         .filter((part) => part.kind === "capacitor")
         .map((part): Failing => ({ site: part.ref, mode: "drift" })),
-      view.motorSwitches.map((found) => short(found.fault)),
+      view.workingSwitches.map((found) => short(found.fault)),
     ),
   ),
   rule(

@@ -35,18 +35,39 @@ const feedbackParts = (view: CircuitView): Failing[] => {
   ];
 };
 
-/** Fuse or low resistor between the bus and the small supply's transformer: it opens when the switch shorts. */
+/** Nets of the windings that a supply switch works into: its drain, and the feed at the other end. */
+function primaryNets(view: CircuitView): ReadonlySet<string> {
+  const high = new Set(view.supplySwitches.map((found) => found.high));
+  const windings = [...view.board.parts.values()].flatMap((part) =>
+    Object.values(part.value.windings ?? {}).map(({ pins }) =>
+      pins.flatMap((pin) => part.pins.get(pin) ?? []),
+    ),
+  );
+  return new Set(windings.filter((nets) => nets.some((net) => high.has(net))).flat());
+}
+
+/**
+ * Fuse or low resistor between the bus and the small supply's transformer, or before its primary where the supply is fed from
+ * elsewhere: it opens when the switch shorts.
+ */
 function supplyFuses(view: CircuitView): Part[] {
   const transformers = view.roles.switchers.flatMap(({ transformer }) =>
     transformer === null ? [] : (view.board.parts.get(transformer) ?? []),
   );
   const windings = new Set(transformers.flatMap(netsOf));
   const plus = view.roles.bus?.plus ?? "";
+  const primary = primaryNets(view);
   return [...view.board.parts.values()].filter((part) => {
     if (part.kind !== "fuse" && !(part.kind === "resistor" && (part.value.ohms ?? 100) <= 47)) return false;
     const nets = netsOf(part);
     const between = nets.includes(plus) && nets.some((net) => windings.has(net));
-    return between || (part.kind === "fuse" && view.groupOf.get(part.ref) === "supply") || isFeed(view, part);
+    const before = view.groupOf.get(part.ref) === "supply" && nets.some((net) => primary.has(net));
+    return (
+      between ||
+      before ||
+      (part.kind === "fuse" && view.groupOf.get(part.ref) === "supply") ||
+      isFeed(view, part)
+    );
   });
 }
 
@@ -164,7 +185,7 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
       .flatMap((part) => every([short(`${part.ref}.inout`)], fedBy(view, part.pins.get("out") ?? ""))),
   ),
   rule("leak-turns-switch-on", 0.5, "dirt from a gate to the bus or a supply turns the switch on", (view) =>
-    view.motorSwitches.flatMap((found) => {
+    view.workingSwitches.flatMap((found) => {
       const gate = found.gate;
       if (gate === null) return [];
       const near = [found.high, ...view.board.rails.map((rail) => rail.net)].filter((net) => net !== gate);

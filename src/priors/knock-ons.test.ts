@@ -1,12 +1,22 @@
 import { describe, expect, it } from "vitest";
 import type { Board } from "../board/board.ts";
 import { faultName } from "../board/fault.ts";
+import { parseBoard } from "../board/parse-board.ts";
+import { deriveRoles } from "../board/roles.ts";
+import { SHIPPED } from "../shipped/shipped.ts";
 import { fixtureBoard } from "./drives.fixture.ts";
 import { KNOCK_ON_RULES } from "./knock-on-rules.ts";
 import { priorTable } from "./prior-table.ts";
 
 const moduleBoard = fixtureBoard("module");
 const discreteBoard = fixtureBoard("discrete");
+const hob = shippedBoard("induction-hob");
+
+function shippedBoard(id: string): Board {
+  const parsed = parseBoard(SHIPPED.find((one) => one.id === id)?.board);
+  if (!parsed.ok) throw new Error(parsed.problem);
+  return parsed.value;
+}
 
 function rate(board: Board, from: string, to: string): number {
   const { faults, knockOns } = priorTable(board, "unknown", "dead");
@@ -20,7 +30,7 @@ function rate(board: Board, from: string, to: string): number {
 }
 
 describe("knock-ons", () => {
-  it("every rule fires on one of the drives", () => {
+  it("every rule fires on one of the drives or on the hob", () => {
     const unfused = fixtureBoard("module", {
       R10: { kind: "link", pins: { 1: "PBUS", 2: "SUP_P" }, stage: "supply" },
     });
@@ -36,7 +46,7 @@ describe("knock-ons", () => {
       C91: { kind: "capacitor", pins: { plus: "BUS_M", minus: "NBUS" }, stage: "bus" },
     });
     const fired = new Set(
-      [moduleBoard, discreteBoard, unfused, braked].flatMap((board) =>
+      [moduleBoard, discreteBoard, unfused, braked, hob].flatMap((board) =>
         priorTable(board, "water", "dead").knockOns.map((one) => one.rule),
       ),
     );
@@ -45,7 +55,7 @@ describe("knock-ons", () => {
   });
 
   it("point from one fault to another of the table, never to the same place", () => {
-    for (const board of [moduleBoard, discreteBoard]) {
+    for (const board of [moduleBoard, discreteBoard, hob]) {
       const { faults, knockOns } = priorTable(board, "unknown", "dead");
       for (const { parent, child, rate: size } of knockOns) {
         expect(faults[parent]?.site).not.toBe(faults[child]?.site);
@@ -99,5 +109,32 @@ describe("knock-ons", () => {
       const fault = faults[parent]?.fault;
       if (fault?.mode === "leaky") expect(fault.value ?? 1000).toBeLessThanOrEqual(2000);
     }
+  });
+
+  it("a hob's shorted switch takes fuse, bridge, its gate and its drive, and nothing of a small supply that is fed elsewhere", () => {
+    const from = (to: string) => rate(hob, "Q1.ce:short", to);
+    expect(from("F1:open")).toBeGreaterThan(1);
+    for (const junction of ["ac1plus", "ac2plus", "minusac1", "minusac2"])
+      expect(from(`BR1.${junction}:short`)).toBeGreaterThan(0.1);
+    for (const to of ["Q1.ge:short", "ZD1:short", "R7:open", "Q2.ce:short", "Q3.ce:short"])
+      expect([to, from(to) > 0]).toEqual([to, true]);
+    expect(from("U1.ds:short")).toBe(0);
+  });
+
+  it("weak film, a drifted chain or a sagging drive rail kill a hob's switch; a drive's bus film does not", () => {
+    const roles = deriveRoles(hob).resonants[0];
+    expect(roles?.sensing.length).toBeGreaterThanOrEqual(4);
+    const films = [...(roles?.capacitors ?? []), ...(roles?.busCapacitors ?? [])];
+    expect(films).toHaveLength(2);
+    for (const ref of [...films, ...(roles?.sensing ?? [])])
+      expect([ref, rate(hob, `${ref}:drift`, "Q1.ce:short") > 0]).toEqual([ref, true]);
+    expect(rate(hob, "C13:drift", "Q1.ce:short")).toBeGreaterThan(0);
+    expect(rate(discreteBoard, "C2:open", "Q2.ce:short")).toBe(0);
+  });
+
+  it("a shorted supply switch opens the fuse resistor before it, whether bus or mains diodes feed that", () => {
+    const feed = [...hob.parts.values()].find((part) => part.role === "fuse resistor")?.ref;
+    expect(rate(hob, "U1.ds:short", `${feed}:open`)).toBeGreaterThan(0.5);
+    expect(rate(hob, "U1.ds:short", "F1:open")).toBe(0);
   });
 });

@@ -79,8 +79,34 @@ function holdsBusAlone(view: CircuitView, part: Part): boolean {
 
 const SERIES: ReadonlySet<string> = new Set(["fuse", "link", "choke", "inductor", "resistor"]);
 
+/** Is the winding that failed one the mains runs through, as a current transformer's is? */
+function inLine(view: CircuitView, part: Part, junction: string | null): boolean {
+  const winding = part.value.windings?.[junction ?? ""];
+  return winding?.pins.every((pin) => view.roles.line.includes(part.pins.get(pin) ?? "")) ?? false;
+}
+
+/** Does a second diode from the line feed the same net? */
+function hasTwin(view: CircuitView, part: Part): boolean {
+  const out = part.pins.get("k") ?? "";
+  return view.on(out).some((other) => other !== part && other.kind === "diode" && fromLine(view, other));
+}
+
+/** A diode that takes its current straight from the line. */
+function fromLine(view: CircuitView, part: Part): boolean {
+  return part.kind === "diode" && view.roles.line.includes(part.pins.get("a") ?? "");
+}
+
+/** The resonant stage that a part belongs to the coil or the capacitors of. */
+function tankOf(view: CircuitView, part: Part): CircuitView["roles"]["resonants"][number] | undefined {
+  return view.roles.resonants.find((one) => one.coil === part.ref || one.capacitors.includes(part.ref));
+}
+
 function openEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffect {
   const group = view.groupOf.get(part.ref);
+  if (part.kind === "transformer" && inLine(view, part, fault.junction)) return "feed-open";
+  if (tankOf(view, part) !== undefined) return "no-run";
+  if (view.roles.resonants.some((one) => one.busCapacitors.includes(part.ref))) return "weak";
+  if (fromLine(view, part) && hasTwin(view, part)) return "weak";
   if (SERIES.has(part.kind) && (group === "input" || group === "rectifier")) {
     const series = part.kind !== "resistor" || (part.value.ohms ?? 1e6) < 300;
     if (series && lineOf(view, part) !== null && view.board.supply.at.length >= PHASES_SPARE) return "weak";
@@ -119,6 +145,9 @@ function shortEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffe
   const ohms = ohmsOf(fault);
   const group = view.groupOf.get(part.ref);
   const site = fault.junction === null ? part.ref : `${part.ref}.${fault.junction}`;
+  // Harmless at rest: the switch meets the whole bus at its first pulse.
+  if (tankOf(view, part) !== undefined) return ohms < 200 ? "leg-half" : "no-run";
+  if (group === "supply" && fromLine(view, part)) return ohms < 200 ? "supply-short" : "weak";
   if (view.motorSwitches.some((found) => found.fault === site)) return ohms < 200 ? "leg-half" : "none";
   const brake = view.choppers.find(({ found }) => found.fault === site);
   if (brake !== undefined) return brakeEffect(brake, ohms);
@@ -156,7 +185,7 @@ function chipEffect(junction: string, ohms: number): PowerEffect {
 }
 
 /** Does another capacitor as large stand across the same nets and carry on, as in a bank across the bus? */
-function hasTwin(board: Board, part: Part): boolean {
+function isBanked(board: Board, part: Part): boolean {
   if (part.kind !== "capacitor") return false;
   const nets = netsOf(part);
   for (const other of board.parts.values())
@@ -175,7 +204,7 @@ export function powerEffect(view: CircuitView, fault: Fault): PowerEffect {
   if (fault.of === "nets") return crossEffect(view, fault.nets, ohmsOf(fault));
   const part = view.board.parts.get(fault.part);
   if (part === undefined) return "none";
-  if (fault.mode === "drift") return hasTwin(view.board, part) ? "none" : "weak";
+  if (fault.mode === "drift") return isBanked(view.board, part) ? "none" : "weak";
   return fault.mode === "open" ? openEffect(view, part, fault) : shortEffect(view, part, fault);
 }
 

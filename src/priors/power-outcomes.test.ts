@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { Feed, Observed } from "../bench/event.ts";
 import type { Fault } from "../board/fault.ts";
+import { parseBoard } from "../board/parse-board.ts";
 import { parseFaultList } from "../board/parse-fault.ts";
+import { SHIPPED } from "../shipped/shipped.ts";
 import { fixtureBoard } from "./drives.fixture.ts";
 import { boardEffect } from "./power-effects.ts";
 import { OUTCOME_ROWS, observedLikelihood, outcomeChances } from "./power-outcomes.ts";
@@ -88,5 +90,39 @@ describe("what is seen at power-up", () => {
     for (const row of Object.values(OUTCOME_ROWS))
       for (const shares of [row.mains, row.lamp])
         expect(Object.values(shares).reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
+  });
+});
+
+describe("a hob at power-up", () => {
+  const parsed = parseBoard(SHIPPED.find(({ id }) => id === "induction-hob")?.board);
+  if (!parsed.ok) throw new Error(parsed.problem);
+  const hob = parsed.value;
+
+  it("lights the lamp with a shorted switch, which has no partner to wait for", () => {
+    expect(boardEffect(hob, faults("Q1.ce:short", hob))).toBe("bus-short");
+    expect(likeliest("Q1.ce:short", "lamp", hob)).toBe("lamp-bright");
+  });
+
+  it("stays dark with a shorted coil or resonant capacitor until the switch is told to switch", () => {
+    for (const text of ["L2:short", "C7:short"]) {
+      expect(boardEffect(hob, faults(text, hob))).toBe("leg-half");
+      expect(likeliest(text, "lamp", hob)).toBe("lamp-dark");
+    }
+  });
+
+  it("heats nothing with an open coil, and has no bus with an open current transformer", () => {
+    expect(boardEffect(hob, faults("L2:open", hob))).toBe("no-run");
+    expect(boardEffect(hob, faults("CT1.pri:open", hob))).toBe("feed-open");
+    expect(boardEffect(hob, faults("CT1.sec:open", hob))).toBe("no-run");
+    expect(boardEffect(hob, faults("L1:open", hob))).toBe("feed-open");
+  });
+
+  it("runs on one of the two diodes that feed its small supply, and blows at one that is shorted", () => {
+    const diodes = [...hob.parts.values()].filter(({ pins }) => pins.get("k") === "SUP_IN");
+    expect(diodes).toHaveLength(2);
+    for (const { ref } of diodes) {
+      expect(boardEffect(hob, faults(`${ref}:open`, hob))).toBe("weak");
+      expect(boardEffect(hob, faults(`${ref}:short`, hob))).toBe("supply-short");
+    }
   });
 });

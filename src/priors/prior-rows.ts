@@ -1,5 +1,6 @@
 import type { Board, Part } from "../board/board.ts";
 import { type Fault, type FaultMode, faultName } from "../board/fault.ts";
+import { deriveRoles, type Roles } from "../board/roles.ts";
 import type { Cause, Symptom } from "./cause.ts";
 import { CAUSE_FACTORS, type FactorWhere, WET_FACTORS } from "./cause-factors.ts";
 import type { FaultPrior } from "./fault-prior.ts";
@@ -51,24 +52,33 @@ function factorOf({ cause, symptom, told }: Given, subject: Subject): number {
 
 /** Relative weight of first faults per part, before cause and symptom: stages held to practice, shared out by kind. */
 export function partWeights(board: Board): ReadonlyMap<string, number> {
-  const groups = stageGroups(board);
+  const roles = deriveRoles(board);
+  const groups = stageGroups(board, roles);
+  const keyOf = (part: Part): string => resonantKey(part, roles) ?? weightKey(part);
   const sums = new Map<StageGroup, number>();
   for (const part of board.parts.values()) {
     const group = groups.get(part.ref) ?? "other";
-    sums.set(group, (sums.get(group) ?? 0) + ownWeight(part));
+    sums.set(group, (sums.get(group) ?? 0) + ownWeight(keyOf(part)));
   }
   const weights = new Map<string, number>();
   for (const part of board.parts.values()) {
     const group = groups.get(part.ref) ?? "other";
     const { share, full } = STAGE_SHARES[group];
-    weights.set(part.ref, (share * ownWeight(part)) / Math.max(full, sums.get(group) ?? 0));
+    weights.set(part.ref, (share * ownWeight(keyOf(part))) / Math.max(full, sums.get(group) ?? 0));
   }
   return weights;
 }
 
-function ownWeight(part: Part): number {
-  const row = KIND_WEIGHTS[weightKey(part)];
-  if (row === undefined) throw new Error(`no kind weight for ${part.kind} (${weightKey(part)})`);
+/** What a part of a single-switch resonant inverter weighs as, be it of a kind that elsewhere is one of many. */
+function resonantKey({ ref }: Part, { resonants }: Roles): string | null {
+  if (resonants.some((one) => one.switch.part === ref)) return "resonant-switch";
+  if (resonants.some((one) => one.capacitors.includes(ref))) return "resonant-film";
+  return resonants.some((one) => one.busCapacitors.includes(ref)) ? "resonant-bus-film" : null;
+}
+
+function ownWeight(key: string): number {
+  const row = KIND_WEIGHTS[key];
+  if (row === undefined) throw new Error(`no kind weight ${key}`);
   return row.weight;
 }
 

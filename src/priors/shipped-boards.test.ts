@@ -3,6 +3,7 @@ import type { Board } from "../board/board.ts";
 import { faultName } from "../board/fault.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { parseFault } from "../board/parse-fault.ts";
+import { deriveRoles } from "../board/roles.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
 import { CAUSES } from "./cause.ts";
 import { ROOT_FAULTS } from "./kind-rates.ts";
@@ -36,17 +37,28 @@ describe.each(boards)("the priors of %s", (_, board) => {
       expect(parseFault(faultName(row.fault), board)).toEqual({ ok: true, value: row.fault });
   });
 
-  it("expect first faults in the order of drive service: inverter, bus, driver or rectifier, the rest", () => {
-    const groups = stageGroups(board);
-    const rate = (...wanted: readonly StageGroup[]): number =>
-      priorTable(board, "unknown", "other")
-        .faults.filter((row) => wanted.includes(groups.get(row.part) ?? "other"))
-        .reduce((sum, row) => sum + row.rate, 0);
-    expect(rate("inverter")).toBeGreaterThan(rate("bus"));
-    expect(rate("bus")).toBeGreaterThan(rate("drive"));
-    expect(rate("bus")).toBeGreaterThan(rate("rectifier"));
-    expect(rate("rectifier")).toBeGreaterThan(rate("sensor"));
-  });
+  const groups = stageGroups(board);
+  const rate = (...wanted: readonly StageGroup[]): number =>
+    priorTable(board, "unknown", "other")
+      .faults.filter((row) => wanted.includes(groups.get(row.part) ?? "other"))
+      .reduce((sum, row) => sum + row.rate, 0);
+  const drives = deriveRoles(board).phases.length > 0;
+
+  if (drives)
+    it("expect first faults in the order of drive service: inverter, bus, driver or rectifier, the rest", () => {
+      expect(rate("inverter")).toBeGreaterThan(rate("bus"));
+      expect(rate("bus")).toBeGreaterThan(rate("drive"));
+      expect(rate("bus")).toBeGreaterThan(rate("rectifier"));
+      expect(rate("rectifier")).toBeGreaterThan(rate("sensor"));
+    });
+
+  if (!drives)
+    it("expect the first fault of a single-switch board at its switch and tank, then at the bridge and the small supply", () => {
+      for (const rest of ["supply", "rectifier", "bus", "drive"] as const) {
+        expect(rate("inverter")).toBeGreaterThan(rate(rest));
+        if (rest !== "drive" && rest !== "bus") expect(rate(rest)).toBeGreaterThan(rate("sensor"));
+      }
+    });
 });
 
 describe("knock-on rules", () => {

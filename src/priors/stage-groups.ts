@@ -69,6 +69,10 @@ function groupsByRole(roles: Roles): ReadonlyMap<string, StageGroup> {
     "inverter",
     roles.motorSwitches.map((one) => one.part),
   );
+  put(
+    "inverter",
+    roles.resonants.flatMap((one) => [one.switch.part, one.coil, ...one.capacitors]),
+  );
   put("inverter", roles.shunts);
   put(
     "supply",

@@ -1,5 +1,6 @@
 /** The boards that come with Faultwright: composed in code, written to `boards/` by `npm run boards`. */
 import { greenhouseFanDrive } from "./greenhouse-fan-drive.ts";
+import { inductionHob } from "./induction-hob.ts";
 import { outdoorUnitInverter } from "./outdoor-unit-inverter.ts";
 import { smallFrequencyDrive, smallFrequencyDriveThreePhase } from "./small-frequency-drive.ts";
 import { washingMachineDrive } from "./washing-machine-drive.ts";
@@ -35,5 +36,10 @@ export const SHIPPED: readonly ShippedBoard[] = [
     id: "small-frequency-drive-3ph",
     title: "Small frequency drive, 2.2 kW, three-phase mains, charge resistor and brake chopper",
     board: smallFrequencyDriveThreePhase(),
+  },
+  {
+    id: "induction-hob",
+    title: "Single-switch induction hob, one zone, 1.8 kW",
+    board: inductionHob(),
   },
 ];

@@ -110,7 +110,7 @@ function behindTheBus(board: Composer, size: Size): void {
       { rail: "V15", volts: 15, diode: "fast", farads: 470e-6 },
       { rail: "V24", volts: 24, diode: "fast", farads: 220e-6, against: "CCOM" },
     ],
-    size.supplyBus,
+    { from: size.supplyBus },
   );
   const five = regulator(board, "V15", "V5", 5);
   logic(board);

@@ -4,6 +4,7 @@
  * diode.
  */
 import type { Composer } from "../composer.ts";
+import { pushPullDrive } from "./push-pull-drive.ts";
 
 /** From BR_P / BR_N to PBUS / NBUS; `signal` is the controller's net, `drive` the 15 V rail. */
 export function boost(board: Composer, drive: string, signal: string): void {
@@ -26,33 +27,7 @@ export function boost(board: Composer, drive: string, signal: string): void {
   board.diode("SW", "PBUS", "fast", 600, 20, { price: 1.8, role: "boost diode" });
   board.diode("BR_P", "PBUS", "rectifier", 1000, 10, { price: 0.6, role: "bypass diode" });
   board.resistor("BR_N", "NBUS", 0.01, { watts: 3, tolerance: 0.01 }, { price: 0.4, role: "shunt" });
-  board.resistor("PFC_DRV", "G_PFC", 22);
-  board.resistor("G_PFC", "NBUS", 10_000);
-  board.zener("NBUS", "G_PFC", 18);
-  board.part(
-    "Q",
-    "bjt",
-    { b: "PFC_B", c: drive, e: "PFC_DRV" },
-    { polarity: "npn", volts: 40, amps: 1 },
-    { price: 0.2 },
-  );
-  board.part(
-    "Q",
-    "bjt",
-    { b: "PFC_B", c: "NBUS", e: "PFC_DRV" },
-    { polarity: "pnp", volts: 40, amps: 1 },
-    { price: 0.2 },
-  );
-  board.part(
-    "Q",
-    "bjt",
-    { b: "PFC_C", c: "PFC_B", e: "NBUS" },
-    { polarity: "npn", volts: 45, amps: 0.1 },
-    { price: 0.1 },
-  );
-  board.resistor(drive, "PFC_B", 2_200);
-  board.resistor(signal, "PFC_C", 4_700);
-  board.ceramic(drive, "NBUS", 1e-6);
+  pushPullDrive(board, { rail: drive, signal, gate: "G_PFC", emitter: "NBUS", name: "PFC" });
   board.resistor("BR_N", "PFC_IS", 1_000);
   board.ceramic("PFC_IS", "NBUS", 1e-9);
   board.net("BR_P", "bridge +");

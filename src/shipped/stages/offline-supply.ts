@@ -19,14 +19,17 @@ export interface Secondary {
 /** The bus that feeds it: behind one phase of 230 V, or behind three of 400 V. */
 export type SupplyBus = "325 V" | "565 V";
 
-/** Builds the supply; the first secondary is the regulated one. Returns the references of the rails' diodes. */
+/**
+ * Builds the supply, fed from the net `feed`; the first secondary is the regulated one. Returns the references of the rails'
+ * diodes.
+ */
 export function offlineSupply(
   board: Composer,
   secondaries: readonly Secondary[],
-  from: SupplyBus = "325 V",
+  { from = "325 V", feed = "PBUS" }: { readonly from?: SupplyBus; readonly feed?: string } = {},
 ): Map<string, string> {
   board.stage("supply");
-  board.resistor("PBUS", "SUP_P", 4.7, { watts: 1 }, { price: 0.2, role: "fuse resistor" });
+  board.resistor(feed, "SUP_P", 4.7, { watts: 1 }, { price: 0.2, role: "fuse resistor" });
   primaryBulk(board, from);
   const windings: Record<string, { pins: readonly [string, string]; ohms: number }> = {
     pri: { pins: ["1", "2"], ohms: 2.2 },
