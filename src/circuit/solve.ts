@@ -88,7 +88,8 @@ function newton(
   dense = false,
 ): Attempt {
   const { change } = equations;
-  let moved = 0;
+  // At least one step: a start whose currents are right to within the tolerance may still be far off at a floating net.
+  let moved = Number.POSITIVE_INFINITY;
   let patience = 0;
   for (let iteration = 0; iteration <= MOST_ITERATIONS; iteration++) {
     equations.evaluate(volts, gmin, ramp);

@@ -16,7 +16,8 @@ export interface ColdCheck {
 /**
  * What a meter would show. `raw` is the quantity before the OL rule (volts at the probes in diode mode, ohms, farads) and
  * `spread` its standard deviation in the same unit, from the tolerances of the parts that carry the current.
- * `common` is the share of that deviation (signed, same unit) which all readings of this meter and room have in common.
+ * `common` is the share of that deviation (same unit) which all readings of this meter and room have in common: a meter that reads
+ * high reads high everywhere.
  */
 export interface MeterReading {
   readonly solved: true;

@@ -29,6 +29,8 @@ import { climbingSpread, type Sensitivity, type Spread, sensitivityOf } from "./
 const MOST_STATES = 12_000;
 /** A fault whose current could move the probes by less than this is left out of the state (volts). */
 const EXACT_VOLTS = 1e-5;
+/** Near open an ohms range tells megohms from gigohms by what little it drops: there a fault counts by its share of that. */
+const EXACT_SHARE = 1e-4;
 /** Share of the spread below which a fault is called silent. */
 const SILENT_SHARE = 0.1;
 /** How closely a reading shifted by other ohms is followed, in volts at the probes. */
@@ -154,11 +156,14 @@ class BoardPredictor implements Predictor {
   }
 
   /** Could the fault set enough current moving, here or with another one, for the probes to notice? */
-  #loud({ problem, answer, range, sensitivity }: Settled, fault: Fault): boolean {
+  #loud({ problem, answer, range, sensitivity, volts: answerVolts }: Settled, fault: Fault): boolean {
     const found = disturbance(this.probing.circuit, problem.values, answer.volts, fault);
     const ohms = range.ohms * this.#gain;
-    if (found.roughAmps * ohms <= EXACT_VOLTS) return false;
-    return boundAmps(found, sensitivity.linearised) * ohms > EXACT_VOLTS;
+    const exact = isOhms(range)
+      ? Math.min(EXACT_VOLTS, EXACT_SHARE * (range.openVolts - answerVolts))
+      : EXACT_VOLTS;
+    if (found.roughAmps * ohms <= exact) return false;
+    return boundAmps(found, sensitivity.linearised) * ohms > exact;
   }
 
   matters(check: ColdCheck, faults: readonly Fault[]): readonly Fault[] {
@@ -306,9 +311,12 @@ function idOf(ids: Map<string, number>, name: string): number {
   return ids.size - 1;
 }
 
+/** Limits are in volts in diode mode, of at most a few; in ohms from hundreds. */
+const isOhms = ({ limit }: Range): boolean => limit > 100;
+
 /** The spread as volts at the probes. */
 function spreadVolts({ spread }: MeterReading, { range, volts }: Probed): number {
-  if (range.limit <= 100) return spread;
+  if (!isOhms(range)) return spread;
   return (spread * (range.openVolts - volts) ** 2) / (range.ohms * range.openVolts);
 }
 

@@ -90,11 +90,11 @@ export function sensitivityOf(circuit: ColdCircuit, mode: ColdMode, probed: Prob
     const current = seen * amps * M.currentShare;
     const toConstant =
       M.constantCurrentShare * Math.min((seen * volts) / range.ohms, range.openVolts - volts);
-    const common = signed(heat, Math.hypot(current, toConstant));
+    const common = Math.hypot(heat, current, toConstant);
     return { linearised, common, spread: Math.hypot(Math.sqrt(square), common, M.diodeVolts) };
   }
   const perVolt = ohmsPerVolt(range, volts);
-  const common = signed(heat * perVolt, M.ohmsShare * probed.raw);
+  const common = Math.hypot(heat * perVolt, M.ohmsShare * probed.raw);
   return {
     linearised,
     common,
@@ -117,10 +117,4 @@ export function climbingSpread(mode: ColdMode, probed: Probed, settled: Spread):
   const common = Math.hypot(slope * M.currentShare, mode === "diode" ? toConstant : 0) * scale;
   const own = Math.hypot(slope * M.capacitanceShare * scale, settled.spread - Math.abs(settled.common));
   return { common, spread: Math.hypot(common, own) };
-}
-
-/** Two independent shared deviations as one, with the sign of the larger. */
-function signed(heat: number, meter: number): number {
-  const size = Math.hypot(heat, meter);
-  return Math.abs(heat) > meter && heat < 0 ? -size : size;
 }
