@@ -17,7 +17,7 @@ export interface SearchLimits {
 }
 
 export const DEFAULT_LIMITS: SearchLimits = { expansions: 18, width: 8, size: 6 };
-const LARGEST_SIZE = 11;
+const LARGEST_SIZE = 9;
 
 /** The limits of a log in which `cured` faults may have come and gone: those count in a set as well. */
 export function limitsFor(cured: number): SearchLimits {
@@ -233,13 +233,16 @@ export class ExplanationSearch {
     const odds = oddsBeside(this.#universe, scored.set);
     const gain = own.reduce((sum, log, i) => sum + Math.max(0, this.#bestOf(i) - log), 0);
     const floor = this.#floor(scored);
+    const tried = new Uint8Array(this.#elementCount);
     for (const worst of [...misfits, -1]) {
       const mustHear = worst < 0 ? masks : masks.map((mask, i) => (i === worst ? mask : NOTHING));
       let better = false;
       for (let e = 0; e < this.#elementCount; e++) {
-        if (odds[e] <= 0 || scored.score + Math.log(odds[e]) + gain < floor) continue;
-        if (!this.#heard(e, mustHear)) continue;
-        const grown = this.#tryAdd(scored, e, masks, own, exact);
+        if (odds[e] <= 0 || tried[e] === 1) continue;
+        const logOdds = Math.log(odds[e]);
+        if (scored.score + logOdds + gain < floor || !this.#heard(e, mustHear)) continue;
+        tried[e] = 1;
+        const grown = this.#tryAdd(scored, e, logOdds, masks, own, exact);
         if (grown !== null && grown.score > scored.score) better = true;
       }
       if (better) break;
@@ -284,31 +287,35 @@ export class ExplanationSearch {
   /**
    * Evaluates the set with one element more, giving up as soon as it cannot come within the width. Where the masks are a
    * guess, what is good enough is scored once more by every piece: a reading may hear faults together that it hears not alone.
+   * @param logOdds - an upper bound of what the element adds to ln P before any reading
    */
   #tryAdd(
     scored: ScoredSet,
     element: number,
+    logOdds: number,
     masks: readonly Uint8Array[],
     own: readonly number[],
     exact: boolean,
   ): ScoredSet | null {
+    const fault = this.#universe.fault[element];
+    const heardBy: number[] = [];
+    let bound = scored.score + logOdds;
+    for (let i = 0; i < masks.length; i++) {
+      if (masks[i][fault] === 0 || !presentAt(this.#universe, element, this.#evidence[i].logIndex)) continue;
+      heardBy.push(i);
+      bound += this.#bestOf(i) - own[i];
+    }
+    const floor = this.#floor(scored);
+    if (bound < floor) return null;
     const set = insertSorted(scored.set, element);
     const key = set.join(",");
     const known = this.#found.get(key);
     if (known !== undefined) return known;
     if (this.#rejected.has(key)) return null;
     const prior = logPrior(this.#universe, set);
-    const fault = this.#universe.fault[element];
-    const heardBy: number[] = [];
-    let bound = prior + scored.logLikelihood;
-    for (let i = 0; i < masks.length; i++) {
-      if (masks[i][fault] === 0 || !presentAt(this.#universe, element, this.#evidence[i].logIndex)) continue;
-      heardBy.push(i);
-      bound += this.#bestOf(i) - own[i];
-    }
+    bound += prior - scored.logPrior - logOdds;
     // First what the set explains worst: a fault that does not mend that is given up after one prediction.
     heardBy.sort((a, b) => this.#bestOf(b) - own[b] - (this.#bestOf(a) - own[a]) || a - b);
-    const floor = this.#floor(scored);
     const hearings = scored.hearings.map((hearing, i) =>
       presentAt(this.#universe, element, this.#evidence[i].logIndex)
         ? { faults: insertSorted(hearing.faults, fault), vector: hearing.vector }
