@@ -1,4 +1,5 @@
 /** Boards that are not as their file says: parts missing, added, or of another value, as production runs differ. */
+import { barePart } from "../../src/board/bare-part.ts";
 import type { Board, Part, PartValue } from "../../src/board/board.ts";
 import { findBus } from "../../src/board/bus.ts";
 import type { Random } from "../../src/practice/seeded-random.ts";
@@ -52,19 +53,7 @@ function newPart(
   pins: Readonly<Record<string, string>>,
   value: PartValue,
 ): Part {
-  return {
-    ref,
-    kind,
-    pins: new Map(Object.entries(pins)),
-    value,
-    stage: null,
-    role: null,
-    price: null,
-    minutes: {},
-    obtainable: null,
-    plugged: false,
-    assumed: false,
-  };
+  return barePart(ref, kind, new Map(Object.entries(pins)), value);
 }
 
 /** A part that the file does not know, or null where this kind of addition finds no place. */

@@ -162,7 +162,7 @@ function ohmsWith(
 ): number | null {
   let ohms: number | null = null;
   for (const range of rangesOf("ohms", DEFAULT_METER)) {
-    const other = { openVolts: meter.openVolts, ohms: range.ohms * meter.sourceFactor, limit: range.limit };
+    const other = { ...range, openVolts: meter.openVolts, ohms: range.ohms * meter.sourceFactor };
     const problem = probing.problem(check, other, values);
     const answer = solveCircuit(problem, null);
     if (!answer.solved) return null;

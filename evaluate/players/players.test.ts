@@ -3,9 +3,11 @@ import { expect, test } from "vitest";
 import { parseBoard } from "../../src/board/parse-board.ts";
 import { powerSwitches } from "../../src/board/power-switches.ts";
 import { AssessmentSession } from "../../src/job/assess.ts";
+import { faultsOnArrival } from "../../src/practice/hidden-course.ts";
 import { trialJob } from "../trial.ts";
 import { allKnowing } from "./all-knowing.ts";
 import { Course, type Outcome } from "./course.ts";
+import { enginePlayer } from "./engine-player.ts";
 import { fixedWalk } from "./fixed-walk.ts";
 import { practiceBench } from "./hidden-bench.ts";
 import { isBad, walkChecks } from "./walk-rules.ts";
@@ -55,3 +57,24 @@ test("who knows the truth repairs a curable board, in fewer minutes than the wal
     expect(best.lifts).toBe(0);
   }
 });
+
+test("the engine solders an inrush resistor that reads open before it buys one", async () => {
+  const job = trialJob(board, 1);
+  const table = new AssessmentSession().priors(job);
+  const alone = Array.from({ length: 3000 }, (_, i) => i + 1).find((seed) => {
+    const arrived = faultsOnArrival({ job, table, seed });
+    return arrived.length === 1 && table.faults[arrived[0].row].reportAs === "RT1:open";
+  });
+  if (alone === undefined) throw new Error("no seed hides an open RT1 alone");
+  const session = new AssessmentSession();
+  const bench = practiceBench(job, session.priors(job), alone, (_board, state) =>
+    session.predictor(job, state),
+  );
+  const course = new Course(job, bench);
+  await enginePlayer(course, session);
+  const hands = course.log.flatMap((event) =>
+    (event.do === "resolder" || event.do === "replace") && event.part === "RT1" ? [event.do] : [],
+  );
+  expect(hands[0]).toBe("resolder");
+  expect(course.verdict).toBe("repaired");
+}, 120_000);

@@ -1,6 +1,7 @@
 import { type Fields, found, NAME, type Problems, present, readNumber } from "../units/fields.ts";
 import { FrozenMap } from "../units/frozen.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
+import { barePart } from "./bare-part.ts";
 import type { Part, PartKind, PartMinutes, PartValue, Winding } from "./board.ts";
 import { aKind, KIND_NAMES, type Kind, kindOf } from "./kinds.ts";
 import { fillWindings } from "./windings.ts";
@@ -158,17 +159,5 @@ export function readPart(parts: Fields, ref: string, problems: Problems): Part {
 
 /** Stands in for a part that could not be read; the board is refused, so nobody sees it. */
 function placeholder(ref: string): Part {
-  return {
-    ref,
-    kind: "link",
-    pins: new FrozenMap([]),
-    value: {},
-    stage: null,
-    role: null,
-    price: null,
-    minutes: {},
-    obtainable: null,
-    plugged: false,
-    assumed: false,
-  };
+  return barePart(ref, "link", new FrozenMap([]));
 }

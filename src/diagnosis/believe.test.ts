@@ -151,3 +151,23 @@ test("property: a reading that every explanation predicts alike moves nothing", 
     SEED,
   );
 });
+
+test("faults cured since count in a set as well: with two parts replaced, eight faults explain eight readings", () => {
+  const nets = Array.from({ length: 8 }, (_, i) => `T${i + 1}`);
+  const { board, priors, predictor } = switchboard(
+    nets.map((net) => [net]),
+    nets.map(() => 0.05),
+  );
+  const after = (replaced: readonly string[]): Belief =>
+    believe({
+      ...{ board, cause: "surge", symptom: "dead", priors, absent: [] },
+      timeline: {
+        ...quietTimeline(nets.map((net) => diode(net, 0))),
+        replacedIn: new Map(replaced.map((part) => [part, [0]])),
+      },
+      predictorFor: () => predictor,
+      memory: new EvidenceMemory(),
+    });
+  expect(after([]).unexplained).not.toEqual([]);
+  expect(after(["D0", "D1"]).unexplained).toEqual([]);
+});

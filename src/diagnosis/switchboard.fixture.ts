@@ -5,6 +5,7 @@
 import type { BenchState } from "../bench/bench-state.ts";
 import type { JobEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
+import { barePart } from "../board/bare-part.ts";
 import type { Board, Part } from "../board/board.ts";
 import { faultName } from "../board/fault.ts";
 import type { ColdCheck, Predictor } from "../meter/prediction.ts";
@@ -23,22 +24,11 @@ export function switchboard(
   together: { readonly parts: readonly string[]; readonly net: string } | null = null,
 ) {
   const refs = pulls.map((_, i) => `D${i}`);
-  const part = (ref: string): Part => ({
-    ref,
-    kind: "capacitor",
-    pins: new Map([
-      ["plus", "A"],
-      ["minus", "K"],
-    ]),
-    value: {},
-    stage: null,
-    role: null,
-    price: null,
-    minutes: {},
-    obtainable: null,
-    plugged: false,
-    assumed: false,
-  });
+  const pins = new Map([
+    ["plus", "A"],
+    ["minus", "K"],
+  ]);
+  const part = (ref: string): Part => barePart(ref, "capacitor", pins);
   const board: Board = {
     name: "switchboard",
     family: "test",

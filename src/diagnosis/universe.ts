@@ -208,8 +208,8 @@ function rootOdds(universe: Universe, element: number): number {
 }
 
 /**
- * Odds of each element standing beside the set, P(S + e) / P(S), as one array over all elements (0 for members and for
- * elements whose site is taken).
+ * Odds of each element standing beside the set: P(S + e) / P(S) for what is tied to a member, else an upper bound, which leaves
+ * out that what the element would knock on did not follow. 0 for members and for elements whose site is taken.
  */
 export function oddsBeside(universe: Universe, set: readonly number[]): Float64Array {
   const count = universe.rate.length;

@@ -159,9 +159,10 @@ class BoardPredictor implements Predictor {
   #loud({ problem, answer, range, sensitivity, volts: answerVolts }: Settled, fault: Fault): boolean {
     const found = disturbance(this.probing.circuit, problem.values, answer.volts, fault);
     const ohms = range.ohms * this.#gain;
-    const exact = isOhms(range)
-      ? Math.min(EXACT_VOLTS, EXACT_SHARE * (range.openVolts - answerVolts))
-      : EXACT_VOLTS;
+    const exact =
+      range.reads === "ohms"
+        ? Math.min(EXACT_VOLTS, EXACT_SHARE * (range.openVolts - answerVolts))
+        : EXACT_VOLTS;
     if (found.roughAmps * ohms <= exact) return false;
     return boundAmps(found, sensitivity.linearised) * ohms > exact;
   }
@@ -311,12 +312,9 @@ function idOf(ids: Map<string, number>, name: string): number {
   return ids.size - 1;
 }
 
-/** Limits are in volts in diode mode, of at most a few; in ohms from hundreds. */
-const isOhms = ({ limit }: Range): boolean => limit > 100;
-
 /** The spread as volts at the probes. */
 function spreadVolts({ spread }: MeterReading, { range, volts }: Probed): number {
-  if (!isOhms(range)) return spread;
+  if (range.reads === "volts") return spread;
   return (spread * (range.openVolts - volts) ** 2) / (range.ohms * range.openVolts);
 }
 

@@ -4,6 +4,7 @@ import type { MeterSettings } from "./settings.ts";
 
 /** A source of `openVolts` behind `ohms`; the reading fits up to `limit` (volts in diode mode, else ohms). */
 export interface Range {
+  readonly reads: "volts" | "ohms";
   readonly openVolts: number;
   readonly ohms: number;
   readonly limit: number;
@@ -41,9 +42,21 @@ export function rangesOf(mode: ColdMode, meter: MeterSettings): readonly Range[]
 function makeRanges(mode: ColdMode, meter: MeterSettings): readonly Range[] {
   if (mode === "diode") {
     const limit = Math.min(meter.diodeMaxVolts, DIODE_OPEN_SHARE * meter.diodeOpenVolts);
-    return [{ openVolts: meter.diodeOpenVolts, ohms: meter.diodeOpenVolts / meter.diodeShortAmps, limit }];
+    return [
+      {
+        reads: "volts",
+        openVolts: meter.diodeOpenVolts,
+        ohms: meter.diodeOpenVolts / meter.diodeShortAmps,
+        limit,
+      },
+    ];
   }
-  const ranges = OHMS_RANGES.map(([ohms, limit]) => ({ openVolts: meter.ohmsOpenVolts, ohms, limit }));
+  const ranges = OHMS_RANGES.map(([ohms, limit]) => ({
+    reads: "ohms" as const,
+    openVolts: meter.ohmsOpenVolts,
+    ohms,
+    limit,
+  }));
   return mode === "continuity" ? ranges.slice(0, 1) : ranges;
 }
 

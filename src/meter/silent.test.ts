@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, test } from "vitest";
 import type { ColdMode } from "../bench/event.ts";
 import type { Fault } from "../board/fault.ts";
 import { faultName } from "../board/fault.ts";
@@ -28,6 +28,15 @@ const CHECKS: readonly (readonly [ColdMode, string, string])[] = [
   ["continuity", "V15", "N"],
 ];
 const SETS = ["", "Q1.ce:short", "C1:short,M1.un:open", "U3.supply:short"];
+
+test("what all readings share has one sign: a meter that reads high reads high everywhere", () => {
+  const predictor = makePredictor(board, BARE, DEFAULT_METER);
+  for (const [mode, red, black] of CHECKS)
+    for (const text of SETS) {
+      const read = predictor.predict({ mode, red, black }, faultsOf(text, board));
+      expect(read.solved && read.common).toBeGreaterThan(0);
+    }
+});
 
 describe("a fault called silent", () => {
   it("moves the reading by no more than a tenth of its spread, or leaves an OL far above the range", () => {

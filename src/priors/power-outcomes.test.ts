@@ -34,6 +34,13 @@ describe("what is seen at power-up", () => {
       expect(likeliest(text, "lamp")).toBe("lamp-bright");
   });
 
+  it("one tired capacitor of a bank does not keep a board from running; a lone one makes it weak", () => {
+    const parsed = parseBoard(SHIPPED.find(({ id }) => id === "outdoor-unit-inverter")?.board);
+    if (!parsed.ok) throw new Error(parsed.problem);
+    expect(boardEffect(parsed.value, faults("C8:drift", parsed.value))).toBe("none");
+    expect(boardEffect(parsed.value, faults("C30:drift", parsed.value))).toBe("weak");
+  });
+
   it("one shorted switch does not light it by itself, its whole leg does", () => {
     expect(likeliest("Q2.ce:short", "lamp", discrete)).toBe("lamp-dark");
     expect(likeliest("Q2.ce:short,Q3.ce:short", "lamp", discrete)).toBe("lamp-bright");
