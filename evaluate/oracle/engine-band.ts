@@ -102,11 +102,11 @@ export function bandOf(check: ColdCheck, rows: readonly FaultPrior[], predictor:
   );
   if (!prediction.solved) return null;
   const byFaults = faultDeviation(check, heard, predictor, prediction);
-  const mean = onScale(check.mode, prediction.raw, meter);
+  const mean = onScale(check.mode, prediction.centre, meter);
   // the likelihood asked at its own centre gives its deviation; asked there at another common unknown, what is shared
   const numeric: MeterReading = { ...prediction, shown: prediction.raw };
-  const vector = readingLogLikelihood(check.mode, [prediction.raw], numeric, meter, byFaults);
-  const slip = slipLogLikelihood(check.mode, prediction.raw, meter);
+  const vector = readingLogLikelihood(check.mode, [prediction.centre], numeric, meter, byFaults);
+  const slip = slipLogLikelihood(check.mode, prediction.centre, meter);
   const good = (z: number): number => Math.exp(vector[z] ?? Number.NEGATIVE_INFINITY) - Math.exp(slip);
   const middle = COMMON_POINTS.indexOf(0);
   const own = (1 - READING_MODEL.slipShare) / (good(middle) * Math.sqrt(2 * Math.PI));

@@ -12,21 +12,12 @@ import { makePredictor } from "../../src/meter/predictor.ts";
 import { DEFAULT_METER } from "../../src/meter/settings.ts";
 import { seededRandom } from "../../src/practice/seeded-random.ts";
 import { CAUSES } from "../../src/priors/cause.ts";
-import type { FaultPrior } from "../../src/priors/fault-prior.ts";
 import { priorTable } from "../../src/priors/prior-table.ts";
 import { drawChecks } from "./check-draw.ts";
 import { type Band, bandOf, rowsFor } from "./engine-band.ts";
 import { runChecks } from "./meter-run.ts";
 import { type OracleBoard, oracleBoard } from "./oracle-board.ts";
 import { calibration, shown } from "./oracle-meter.ts";
-import {
-  afterCalibration,
-  innerPaths,
-  type ProposedBand,
-  proposedBand,
-  proposedEngine,
-  withProposedTables,
-} from "./proposed-spread.ts";
 
 /** Kinds of check that are judged by themselves. */
 export const KINDS = [
@@ -50,10 +41,8 @@ export interface Predicted {
   readonly kind: CheckKind | null;
   /** deviations from the centre of the band; null where the reading is no number */
   readonly off: number | null;
-  /** the same after the meter was calibrated on a known diode, and with the proposed spread */
+  /** the same after the meter was calibrated on a known diode */
   readonly calibratedOff: number | null;
-  readonly proposedOff: number | null;
-  readonly proposedCalibratedOff: number | null;
   /** is the board as its file says? */
   readonly fileTrue: boolean;
   readonly boardId: string;
@@ -78,23 +67,6 @@ function kindsBetween(file: Board, { red, black }: ColdCheck): readonly string[]
         .map((part) => part.kind),
     ),
   ].sort();
-}
-
-/** The proposed bands; the engine's tables are changed for as long as it takes. */
-function proposedBands(
-  file: Board,
-  bench: BenchState,
-  checks: readonly ColdCheck[],
-  rows: readonly FaultPrior[],
-): readonly (ProposedBand | null)[] {
-  return withProposedTables(() => {
-    const engine = proposedEngine(file, bench);
-    const given = [...rows, ...innerPaths(file)];
-    return checks.map((check) => {
-      const band = bandOf(check, given, engine.predictor);
-      return band === null ? null : proposedBand(check, given, band, engine);
-    });
-  });
 }
 
 /** Drop of the diode that is kept for calibrating, volts. */
@@ -150,7 +122,6 @@ export async function predictBoard(
   const seen = await runChecks(on, oracle.meter, checks);
   const predictor = makePredictor(file, bench, DEFAULT_METER);
   const priors = rowsFor(file, priorTable(file, cause, oracle.symptom).faults, oracle.faults);
-  const proposed = proposedBands(file, bench, checks, priors);
   const known = knownCommon(file, oracle);
   const rows: Predicted[] = [];
   for (const [index, check] of checks.entries()) {
@@ -164,25 +135,8 @@ export async function predictBoard(
     const scaled = number === null ? null : onScale(check.mode, number, DEFAULT_METER) - band.mean;
     const off = scaled === null ? null : scaled / band.deviation;
     const calibratedOff = scaled === null ? null : calibrated(scaled, band, known);
-    const offOf = (other: ProposedBand): number | null =>
-      number === null ? null : (other.at(number) - other.mean) / other.deviation;
-    const better = proposed[index] ?? null;
-    const proposedOff = better === null ? null : offOf(better);
-    const proposedCalibratedOff =
-      better === null ? null : offOf(afterCalibration(better, KNOWN_DIODE, knownReading(oracle)));
     rows.push({
-      ...{
-        check,
-        reading,
-        band,
-        kind,
-        off,
-        calibratedOff,
-        proposedOff,
-        proposedCalibratedOff,
-        boardId,
-        seed,
-      },
+      ...{ check, reading, band, kind, off, calibratedOff, boardId, seed },
       fileTrue: oracle.differences.length === 0,
       faults: oracle.faults.length,
       between: kindsBetween(file, check),

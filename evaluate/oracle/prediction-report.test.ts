@@ -1,13 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { makePredictor } from "../../src/meter/predictor.ts";
 import { DEFAULT_METER } from "../../src/meter/settings.ts";
-import { METER_SPREAD } from "../../src/meter/spread.ts";
 import { priorTable } from "../../src/priors/prior-table.ts";
 import { BARE_BENCH } from "../agreement.ts";
 import { bandOf, rowsFor } from "./engine-band.ts";
 import { kindOf } from "./predict-board.ts";
 import { wilson } from "./prediction-report.ts";
-import { withProposedTables } from "./proposed-spread.ts";
 import { shippedBoards } from "./shipped-boards.ts";
 
 const fan = shippedBoards()[0]?.board;
@@ -66,14 +64,6 @@ describe("the engine's band for a true fault", () => {
     expect(bandOf({ mode: "continuity", red: "PBUS", black: "NBUS" }, [], predictor)?.chance).toBeLessThan(
       0.01,
     );
-  });
-});
-
-describe("the proposed figures", () => {
-  it("stand in the engine's tables only as long as they are tried", () => {
-    const before = { ...METER_SPREAD };
-    expect(withProposedTables(() => METER_SPREAD.kelvin)).not.toBe(before.kelvin);
-    expect({ ...METER_SPREAD }).toEqual(before);
   });
 });
 

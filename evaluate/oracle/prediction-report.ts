@@ -95,19 +95,6 @@ export function predictionReport(rows: readonly Predicted[]): string {
       own.filter((row) => row.kind === "diode junction"),
       ({ calibratedOff }) => calibratedOff,
     ),
-    ...KINDS.map((kind) =>
-      coverageLine(
-        `${kind}, proposed`,
-        own.filter((row) => row.kind === kind),
-        ({ proposedOff }) => proposedOff,
-      ),
-    ),
-    coverageLine("all, proposed", own, ({ proposedOff }) => proposedOff),
-    coverageLine(
-      "junction, proposed, calibrated",
-      own.filter((row) => row.kind === "diode junction"),
-      ({ proposedCalibratedOff }) => proposedCalibratedOff,
-    ),
     brierLine(
       "OL in diode mode",
       own.filter((row) => row.check.mode === "diode"),
@@ -135,8 +122,5 @@ export function predictionReport(rows: readonly Predicted[]): string {
     "",
     "parts between the probes of what missed (file true):",
     ...missLines(fileTrue, asItIs),
-    "",
-    "and of what missed with the proposed spread:",
-    ...missLines(fileTrue, ({ proposedOff }) => proposedOff),
   ].join("\n");
 }

@@ -24,6 +24,7 @@ export function layOutChip(inside: Inside): void {
   build.junction(die, middle, low ? JUNCTION_MODELS.chipLoadLow : JUNCTION_MODELS.chipLoadHigh);
   const load = low ? RESISTANCE_MODELS.chipLoadLow : RESISTANCE_MODELS.chipLoadHigh;
   build.resistor(middle, gnd, load.ohms, load.sigma);
+  build.resistor(die, gnd, RESISTANCE_MODELS.chipBias.ohms, RESISTANCE_MODELS.chipBias.sigma);
   build.site(part.ref, "supply", vcc, gnd, { resistors: [bond] });
   const floating = new Map(part.value.floating ?? []);
   const grounds = new Set(floating.values());

@@ -36,9 +36,10 @@ export interface BjtSpares {
 }
 
 interface Deviations {
-  /** standard deviation of each resistor and capacitor, as a share; of each junction in volts */
+  /** standard deviation of each resistor and capacitor, as a share; of each junction in volts, among its type and of its type */
   readonly resistors: readonly number[];
   readonly junctions: readonly number[];
+  readonly junctionTypes: readonly number[];
   readonly capacitors: readonly number[];
 }
 
@@ -69,6 +70,7 @@ export class CircuitBuilder {
     emission: [] as number[],
     saturation: [] as number[],
     sigma: [] as number[],
+    typeSigma: [] as number[],
   };
   readonly #capacitors = {
     from: [] as number[],
@@ -119,22 +121,30 @@ export class CircuitBuilder {
   junction(anode: number, cathode: number, model: JunctionModel, volts: number = model.volts): number {
     const emission = Math.max(model.emission, volts / KNEE_FOLDS / VT);
     const saturation = saturationFor(volts, MILLIAMP, emission * VT);
-    return this.#addJunction(anode, cathode, emission, saturation, model.sigmaVolts);
+    return this.#addJunction(anode, cathode, emission, saturation, model.partVolts, model.typeVolts);
   }
 
   /** A junction that blocks until `volts`: a zener's breakdown, a varistor's knee. */
   knee(anode: number, cathode: number, volts: number): number {
     const emission = volts / KNEE_FOLDS / VT;
-    return this.#addJunction(anode, cathode, emission, MILLIAMP * Math.exp(-KNEE_FOLDS), 0.03 * volts);
+    return this.#addJunction(anode, cathode, emission, MILLIAMP * Math.exp(-KNEE_FOLDS), 0.03 * volts, 0);
   }
 
-  #addJunction(anode: number, cathode: number, emission: number, saturation: number, sigma: number): number {
+  #addJunction(
+    anode: number,
+    cathode: number,
+    emission: number,
+    saturation: number,
+    partVolts: number,
+    typeVolts: number,
+  ): number {
     const j = this.#junctions;
     j.from.push(anode);
     j.to.push(cathode);
     j.emission.push(emission);
     j.saturation.push(saturation);
-    j.sigma.push(sigma);
+    j.sigma.push(partVolts);
+    j.typeSigma.push(typeVolts);
     return j.from.length - 1;
   }
 
@@ -160,8 +170,8 @@ export class CircuitBuilder {
     b.saturation.push(saturation);
     const spare = (other: number) =>
       sign > 0
-        ? this.#addJunction(base, other, emission, 0, 0.02)
-        : this.#addJunction(other, base, emission, 0, 0.02);
+        ? this.#addJunction(base, other, emission, 0, BJT_MODEL.partVolts, BJT_MODEL.typeVolts)
+        : this.#addJunction(other, base, emission, 0, BJT_MODEL.partVolts, BJT_MODEL.typeVolts);
     this.#spares.push({
       be: spare(emitter),
       bc: spare(collector),
@@ -221,6 +231,7 @@ export class CircuitBuilder {
     const deviations = {
       resistors: this.#resistors.sigma,
       junctions: this.#junctions.sigma,
+      junctionTypes: this.#junctions.typeSigma,
       capacitors: this.#capacitors.sigma,
     };
     return { netlist, healthy, deviations, sites: this.#sites, bjtSpares: this.#spares };

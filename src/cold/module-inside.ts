@@ -26,6 +26,8 @@ export function layOutModule(inside: Inside): void {
     bootstrap(inside, phase, net);
   }
   const vcc = inside.pin("vcc");
+  const bias = RESISTANCE_MODELS.chipBias;
+  if (vcc !== null && com !== null) build.resistor(vcc, com, bias.ohms, bias.sigma);
   if (vcc !== null && com !== null)
     build.site(part.ref, "drive", vcc, com, {
       junctions: [build.junction(com, vcc, JUNCTION_MODELS.moduleDrive)],

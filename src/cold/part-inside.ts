@@ -5,6 +5,7 @@ import { type Inside, pinOf } from "./inside.ts";
 import {
   CAPACITOR_MODELS,
   ELECTROLYTIC_FARADS,
+  INSULATION_SPREAD,
   JUNCTION_MODELS,
   RESISTANCE_MODELS,
   RESISTOR_TOLERANCE,
@@ -67,7 +68,7 @@ function capacitor(inside: Inside): void {
   const insulation = Math.min(model.insulationSeconds / farads, model.mostOhms);
   build.site(part.ref, null, plus, minus, {
     capacitors: [build.capacitor(plus, minus, farads, sigma)],
-    resistors: [build.resistor(plus, minus, insulation, 0.5)],
+    resistors: [build.resistor(plus, minus, insulation, INSULATION_SPREAD)],
   });
 }
 

@@ -53,12 +53,17 @@ export function layOutRegulator(inside: Inside): void {
   build.site(part.ref, "inout", input, output, {
     junctions: [build.junction(output, input, JUNCTION_MODELS.regulatorReverse)],
   });
-  build.site(part.ref, "outgnd", output, pinOf(inside, "gnd"));
+  const divider = RESISTANCE_MODELS.regulatorDivider;
+  const ground = pinOf(inside, "gnd");
+  build.resistor(output, ground, divider.ohms, divider.sigma);
+  build.site(part.ref, "outgnd", output, ground);
 }
 
 export function layOutSwitcher(inside: Inside): void {
   const { build, part } = inside;
   const s = pinOf(inside, "s");
+  const bias = RESISTANCE_MODELS.chipBias;
+  build.resistor(pinOf(inside, "vcc"), s, bias.ohms, bias.sigma);
   for (const [site, pin, model] of [
     ["ds", "d", JUNCTION_MODELS.mosfetBody],
     ["vcc", "vcc", JUNCTION_MODELS.switcherSupply],
@@ -78,5 +83,6 @@ export function layOutShuntref(inside: Inside): void {
     build.knee(k, a, part.value.volts ?? 2.5),
   ];
   build.junction(a, pinOf(inside, "ref"), JUNCTION_MODELS.shuntrefReverse);
+  build.resistor(k, a, RESISTANCE_MODELS.referenceBias.ohms, RESISTANCE_MODELS.referenceBias.sigma);
   build.site(part.ref, "ka", k, a, { junctions });
 }

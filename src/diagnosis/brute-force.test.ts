@@ -7,6 +7,7 @@ import type { JobEvent, MeasureEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
 import type { Fault } from "../board/fault.ts";
 import { parseBoard } from "../board/parse-board.ts";
+import { OTHER_METERS } from "../meter/other-meters.ts";
 import type { ColdCheck, MeterReading } from "../meter/prediction.ts";
 import { makePredictor } from "../meter/predictor.ts";
 import { DEFAULT_METER } from "../meter/settings.ts";
@@ -124,7 +125,7 @@ function likelihoodAgain(event: MeasureEvent, p: MeterReading, z: number, unknow
   const diode = event.mode === "diode";
   const contact = M.contactOhms;
   const at = (x: number): number => (diode ? x : Math.log(Math.max(0, x) + contact));
-  const unit = diode ? 1 : Math.max(0, p.raw) + contact;
+  const unit = diode ? 1 : Math.max(0, p.raw) + OTHER_METERS.leadOhms + contact;
   const shared = M.commonShared * p.common;
   const cell = (COMMON_POINTS[1] - COMMON_POINTS[0]) * shared;
   const parts = Math.sqrt(Math.max(0, p.spread ** 2 - shared ** 2) + (cell * cell) / 12) / unit;
@@ -133,7 +134,7 @@ function likelihoodAgain(event: MeasureEvent, p: MeterReading, z: number, unknow
     : Math.sqrt(
         parts ** 2 + M.ohmsModelLn ** 2 + ((0.5 * contact) / unit) ** 2 + M.ohmsShare ** 2 + unknownOhms,
       );
-  const mean = at(p.raw) + (shared / unit) * z;
+  const mean = at(p.centre) + (shared / unit) * z;
   const [zero, high] = diode ? [M.diodeZeroVolts, M.diodeHighVolts] : [at(M.ohmsZero), at(M.ohmsHigh)];
   const limit = diode ? 2.0 : at(M.ohmsLimit);
   const lowest = diode ? -M.diodeZeroVolts : at(0);

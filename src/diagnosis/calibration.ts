@@ -8,8 +8,8 @@ import { logNormalDensity } from "../numeric/normal.ts";
 import { COMMON_POINTS, COMMON_WEIGHTS } from "./evidence.ts";
 
 /** Common deviation of one junction reading, as a share of it, and what a calibration leaves open (from memory). */
-const COMMON_SHARE = 0.025;
-const LEFT_OPEN_SHARE = 0.008;
+const COMMON_SHARE = 0.05;
+const LEFT_OPEN_SHARE = 0.02;
 
 /** ln of the weight of each point of the common unknown. */
 export function commonLogWeights(timeline: Timeline): Float64Array {

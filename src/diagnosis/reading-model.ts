@@ -6,6 +6,7 @@
  */
 
 import type { ColdMode, Reading } from "../bench/event.ts";
+import { OTHER_METERS } from "../meter/other-meters.ts";
 import type { MeterReading } from "../meter/prediction.ts";
 import type { MeterSettings } from "../meter/settings.ts";
 import { logAdd, logSumExp } from "../numeric/log-space.ts";
@@ -25,13 +26,15 @@ export const READING_MODEL = {
   slipZero: 0.2,
   slipAnywhere: 0.4,
   /** diode mode: digits and contact, volts, and share of the reading (published hand-held meters: 1.5 % + 2 to 5 digits) */
-  diodeVolts: 0.004,
+  diodeVolts: 0.003,
   diodeShare: 0.012,
-  /** ohms: leads and contact (published: 0.1 to 0.2 ohm typical), and share of the reading (0.8 % + 2 digits) */
-  contactOhms: 0.2,
-  ohmsShare: 0.012,
-  /** farads: share of the reading (from memory) */
-  faradsShare: 0.05,
+  /** ohms: leads and contact (published: 0.1 to 0.5 ohm), and share of the reading (0.8 % + 2 digits) */
+  contactOhms: 0.3,
+  ohmsShare: 0.015,
+  /** farads: share of the reading, the meter's and the part's loss at another frequency (from memory) */
+  faradsShare: 0.06,
+  /** farads of junctions, gates and leads beside anything that is measured: far below it a capacitance says nothing (from memory) */
+  strayFarads: 1.2e-9,
   /** extra scatter for what no model covers, in ln(ohms) (from memory) */
   ohmsModelLn: 0.05,
   /** coarse answers in diode mode, volts: zero below, a junction between, high above (common practice) */
@@ -76,7 +79,7 @@ export function readingLogLikelihood(
   faultSpread = 0,
 ): Float64Array {
   const scale = scaleOf(mode, meter);
-  const mean = scale.at(prediction.raw);
+  const mean = scale.at(prediction.centre);
   const common = scale.common(prediction);
   const vector = new Float64Array(COMMON_POINTS.length);
   const log = (reading: Reading, shifted: number, deviation: number): number =>
@@ -138,8 +141,10 @@ export function bestLogLikelihood(mode: ColdMode, reading: Reading, meter: Meter
     solved: true,
     raw: reading as number,
     shown: reading as number,
+    centre: reading as number,
     spread: 0,
     common: 0,
+    alike: 0,
   };
   return logNormalDensity(0) - Math.log(scale.digits(exact));
 }
@@ -212,22 +217,25 @@ function diodeScale(meter: MeterSettings): Scale {
 /** ln(ohms + contact): a dead short and the leads' own resistance are one reading. */
 const lnOhms = (ohms: number): number => Math.log(Math.max(0, ohms) + M.contactOhms);
 
+/** What a deviation in ohms is divided by to be one of `lnOhms`: the leads stand in the reading and in its scale. */
+const steepOhms = ({ raw }: MeterReading): number => Math.max(0, raw) + OTHER_METERS.leadOhms + M.contactOhms;
+
 const OHMS_SCALE: Scale = {
   at: lnOhms,
-  parts: (p) => Math.hypot(ownSpread(p) / (Math.max(0, p.raw) + M.contactOhms), M.ohmsModelLn),
-  digits: (p) => Math.hypot((0.5 * M.contactOhms) / (Math.max(0, p.raw) + M.contactOhms), M.ohmsShare),
-  common: (p) => (M.commonShared * p.common) / (Math.max(0, p.raw) + M.contactOhms),
+  parts: (p) => Math.hypot(ownSpread(p) / steepOhms(p), M.ohmsModelLn),
+  digits: (p) => Math.hypot((0.5 * M.contactOhms) / steepOhms(p), M.ohmsShare),
+  common: (p) => (M.commonShared * p.common) / steepOhms(p),
   zero: lnOhms(M.ohmsZero),
   high: lnOhms(M.ohmsHigh),
   limit: lnOhms(M.ohmsLimit),
   lowest: lnOhms(0),
 };
 
-const lnFarads = (farads: number): number => Math.log(Math.max(0, farads) + 1e-11);
+const lnFarads = (farads: number): number => Math.log(Math.max(0, farads) + M.strayFarads);
 
 const FARADS_SCALE: Scale = {
   at: lnFarads,
-  parts: (p) => ownSpread(p) / (Math.max(0, p.raw) + 1e-11),
+  parts: (p) => ownSpread(p) / (Math.max(0, p.raw) + M.strayFarads),
   digits: () => M.faradsShare,
   common: () => 0,
   zero: lnFarads(M.faradsZero),

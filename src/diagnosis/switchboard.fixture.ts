@@ -64,7 +64,7 @@ export function switchboard(
     meter: DEFAULT_METER,
     predict(check, present) {
       const raw = pulled(check, present.map(faultName)) ? 0 : 0.5;
-      return { solved: true, raw, shown: raw, spread: 0.02, common: 0.01 };
+      return { solved: true, raw, shown: raw, centre: raw, spread: 0.02, common: 0.01, alike: 0.01 };
     },
     rawWith: () => null,
     effect: faultName,

@@ -6,6 +6,15 @@ import type { ColdCheck, MeterReading, NotSolved } from "./prediction.ts";
 import { type Probing, whyUnsolved } from "./probing.ts";
 import { FARADS_HERTZ, FARADS_LEAST_OHMS } from "./ranges.ts";
 
+/** How meters differ in farads, and what stands beside every capacitance (from memory). */
+const FARADS_METERS = {
+  /** another frequency at which ranges measure: what is not a capacitance alone reads otherwise there */
+  otherHertz: 250,
+  /** junctions, gates and leads beside what is measured, farads */
+  strayFarads: 0.4e-9,
+  strayDeviation: 0.6e-9,
+} as const;
+
 /** A reading with what the filter of silent faults needs: net voltages for 1 V at the probes (null: probes on one net). */
 export interface FaradsReading extends MeterReading {
   readonly perVolt: ComplexValues | null;
@@ -17,16 +26,22 @@ export function readFarads(probing: Probing, check: ColdCheck, values: Values): 
   if (!settled.solved) return { solved: false, why: whyUnsolved(settled) };
   const { plus, minus } = settled.problem.source;
   const found = admittanceAt(probing, plus, minus, values);
-  if (plus === minus) return { solved: true, raw: 0, shown: "OL", spread: 0, common: 0, perVolt: null };
+  if (plus === minus)
+    return { solved: true, raw: 0, shown: "OL", centre: 0, spread: 0, common: 0, alike: 0, perVolt: null };
   if (found === null)
     return { solved: false, why: "no solution: the admittance at 100 Hz could not be computed" };
   const raw = faradsIn(found);
   const shown = settled.raw < FARADS_LEAST_OHMS ? "OL" : raw;
+  const alike = spreadOf(probing, values, found);
+  const other = admittanceAt(probing, plus, minus, values, FARADS_METERS.otherHertz);
+  const elsewhere = other === null ? raw : Math.max(0, faradsIn(other, FARADS_METERS.otherHertz));
   return {
     solved: true,
     raw,
     shown,
-    spread: spreadOf(probing, values, found),
+    centre: (Math.max(0, raw) + elsewhere) / 2 + FARADS_METERS.strayFarads,
+    spread: Math.hypot(alike, (elsewhere - raw) / 2, FARADS_METERS.strayDeviation),
+    alike,
     common: 0,
     perVolt: found.perVolt,
   };
@@ -43,12 +58,18 @@ export function faradsOf(probing: Probing, check: ColdCheck, values: Values): nu
   return found === null ? null : faradsIn(found);
 }
 
-function admittanceAt(probing: Probing, plus: number, minus: number, values: Values): Admittance | null {
+function admittanceAt(
+  probing: Probing,
+  plus: number,
+  minus: number,
+  values: Values,
+  hertz = FARADS_HERTZ,
+): Admittance | null {
   const { netlist } = probing.circuit;
-  return admittance(netlist, probing.frame(plus, minus, values), values, plus, minus, FARADS_HERTZ);
+  return admittance(netlist, probing.frame(plus, minus, values), values, plus, minus, hertz);
 }
 
-const faradsIn = ({ im }: Admittance): number => im / (2 * Math.PI * FARADS_HERTZ);
+const faradsIn = ({ im }: Admittance, hertz = FARADS_HERTZ): number => im / (2 * Math.PI * hertz);
 
 /**
  * By reciprocity the slope of Y with one capacitance is j omega (v / V)^2, v the volts across that capacitor while V stands at

@@ -16,6 +16,10 @@ export interface ColdCheck {
 /**
  * What a meter would show. `raw` is the quantity before the OL rule (volts at the probes in diode mode, ohms, farads) and
  * `spread` its standard deviation in the same unit, from the tolerances of the parts that carry the current.
+ * `alike` is what is left of it between readings of like parts of one board, by one meter in one room.
+ * For ohms both deviations are steep: as a share of `raw` they are the deviation of the logarithm.
+ * `centre` (same unit) is where the readings of unknown meters lie: `raw` is what the one meter of the job file shows, whose open
+ * voltage and source a real one need not have.
  * `common` is the share of that deviation (same unit) which all readings of this meter and room have in common: a meter that reads
  * high reads high everywhere.
  */
@@ -23,8 +27,10 @@ export interface MeterReading {
   readonly solved: true;
   readonly raw: number;
   readonly shown: number | "OL" | "beep" | "silent";
+  readonly centre: number;
   readonly spread: number;
   readonly common: number;
+  readonly alike: number;
 }
 
 /** A solve that did not converge is a named outcome, never a number. */

@@ -10,6 +10,7 @@ import { coldCircuit } from "../cold/cold-circuit.ts";
 import type { ComplexValues } from "../numeric/sparse-lu-complex.ts";
 import { faradsOf, readFarads } from "./capacitance.ts";
 import { climbAt } from "./climbing.ts";
+import { OTHER_METERS, onTheBoard, withoutTheBoard } from "./other-meters.ts";
 import type {
   ColdCheck,
   MakePredictor,
@@ -19,7 +20,7 @@ import type {
   Predictor,
 } from "./prediction.ts";
 import { type Probed, Probing, whyUnsolved } from "./probing.ts";
-import { FARADS_LEAST_OHMS, type Range, voltsAt } from "./ranges.ts";
+import { FARADS_LEAST_OHMS, type Range, rangesOf, voltsAt } from "./ranges.ts";
 import type { MeterSettings } from "./settings.ts";
 import { boundAmps, changeOfOhms, disturbance, effectOf, mostGain } from "./silent.ts";
 import { faradsBound } from "./silent-farads.ts";
@@ -28,7 +29,7 @@ import { climbingSpread, type Sensitivity, type Spread, sensitivityOf } from "./
 /** States kept; each holds the voltages of the nets and its branch values, about five kilobytes. */
 const MOST_STATES = 12_000;
 /** A fault whose current could move the probes by less than this is left out of the state (volts). */
-const EXACT_VOLTS = 1e-5;
+const EXACT_VOLTS = 1e-6;
 /** Near open an ohms range tells megohms from gigohms by what little it drops: there a fault counts by its share of that. */
 const EXACT_SHARE = 1e-4;
 /** Share of the spread below which a fault is called silent. */
@@ -77,7 +78,8 @@ function readingOf(
       : over
         ? ("OL" as const)
         : raw;
-  return { solved: true, raw, shown, spread: spread.spread, common: spread.common };
+  const { centre, common, alike } = spread;
+  return { solved: true, raw, shown, centre, spread: spread.spread, common, alike };
 }
 
 class BoardPredictor implements Predictor {
@@ -181,7 +183,7 @@ class BoardPredictor implements Predictor {
       const after = this.#state(check, [...core, candidate], null).prediction;
       return !after.solved || differ(before, after, null);
     }
-    const allowed = SILENT_SHARE * spreadVolts(before, probed);
+    const allowed = silentVolts(before, probed);
     const moved = this.#movedVolts(check, probed, core, candidate, allowed);
     if (moved === "nowhere") return false;
     return moved === "unsolved" || this.#differs(check, before, probed, moved);
@@ -272,7 +274,12 @@ class BoardPredictor implements Predictor {
     }
     const probed = probing.settle(check, values, near);
     if (!probed.solved) return { ...nothing, prediction: { solved: false, why: whyUnsolved(probed) } };
-    const sensitivity = sensitivityOf(probing.circuit, check.mode, probed);
+    const sensitivity = sensitivityOf(
+      probing.circuit,
+      check.mode,
+      probed,
+      rangesOf(check.mode, probing.meter),
+    );
     return {
       ...nothing,
       prediction: readingOf(check, meter, probed, sensitivity),
@@ -312,21 +319,30 @@ function idOf(ids: Map<string, number>, name: string): number {
   return ids.size - 1;
 }
 
-/** The spread as volts at the probes. */
-function spreadVolts({ spread }: MeterReading, { range, volts }: Probed): number {
-  if (range.reads === "volts") return spread;
-  return (spread * (range.openVolts - volts) ** 2) / (range.ohms * range.openVolts);
+/** Volts that the probes may move before the reading moves by a tenth of its spread. */
+function silentVolts({ raw, spread }: MeterReading, { range, volts }: Probed): number {
+  if (range.reads === "volts") return SILENT_SHARE * spread;
+  const share = Math.exp((SILENT_SHARE * spread) / (raw + OTHER_METERS.leadOhms));
+  const higher = withoutTheBoard(onTheBoard(raw) * share);
+  const fall = volts - voltsAt(range, withoutTheBoard(onTheBoard(raw) / share));
+  return higher === Number.POSITIVE_INFINITY ? fall : Math.min(fall, voltsAt(range, higher) - volts);
 }
 
 /**
- * Would the technician see another reading? Words as they stand; numbers by the spread, since a last digit is no answer of its
- * own. Two readings far over the same range are one OL.
+ * Would the technician see another reading? Volts and farads: words as they stand, numbers by the spread, since a last digit is
+ * no answer of its own; two readings far over the same range are one OL. Ohms by their logarithm, and beyond the insulation of the
+ * board all the same.
  */
 function differ(before: MeterReading, after: MeterReading, range: Range | null): boolean {
   if (range !== null && farOver(before, range) && farOver(after, range)) return false;
-  const numbers = typeof before.shown === "number" && typeof after.shown === "number";
-  if (!numbers && before.shown !== after.shown) return true;
-  return Math.abs(after.raw - before.raw) > SILENT_SHARE * before.spread;
+  if (range === null || range.reads === "volts") {
+    const numbers = typeof before.shown === "number" && typeof after.shown === "number";
+    if (!numbers && before.shown !== after.shown) return true;
+    return Math.abs(after.raw - before.raw) > SILENT_SHARE * before.spread;
+  }
+  const lead = OTHER_METERS.leadOhms;
+  const moved = Math.log((onTheBoard(after.raw) + lead) / (onTheBoard(before.raw) + lead));
+  return Math.abs(moved) > (SILENT_SHARE * before.spread) / (before.raw + lead);
 }
 
 /** Is the reading so far above the range that the display says OL whatever the parts' tolerances do? */
@@ -344,7 +360,7 @@ function predictionOf(
 ): readonly (MeterReading | NotSolved)[] {
   if ("solved" in found) return [{ solved: false, why: whyUnsolved(found) }];
   return found.map((probed) => {
-    const settled = sensitivityOf(probing.circuit, check.mode, probed);
+    const settled = sensitivityOf(probing.circuit, check.mode, probed, rangesOf(check.mode, probing.meter));
     return readingOf(check, probing.meter, probed, climbingSpread(check.mode, probed, settled));
   });
 }

@@ -71,6 +71,7 @@ export function ohmsAt(range: Range, volts: number): number {
 
 /** Volts at the probes at which `ohmsAt` is `ohms`. */
 export function voltsAt(range: Range, ohms: number): number {
+  if (ohms === Number.POSITIVE_INFINITY) return range.openVolts;
   return (range.openVolts * ohms) / (ohms + range.ohms);
 }
 

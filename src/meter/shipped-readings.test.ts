@@ -124,7 +124,7 @@ describe.each(SHIPPED.map(({ id, board }) => [id, board] as const))("a healthy %
     ]);
   };
   const narrow = (red: string, black: string): void => {
-    expect([red, black, 2 * NINETY * read(red, black).spread < 0.08]).toEqual([red, black, true]);
+    expect([red, black, 2 * NINETY * read(red, black).alike < 0.08]).toEqual([red, black, true]);
   };
   const bridge = lines.flatMap((ac) => [[ac, plus] as const, [minus, ac] as const]);
   const legs = phases.flatMap((phase) => [[phase, "PBUS"] as const, ["NBUS", phase] as const]);

@@ -4,32 +4,44 @@
  */
 
 import type { ColdMode } from "../bench/event.ts";
-import { junctionSiemens } from "../circuit/junction.ts";
+import { junctionAmps } from "../circuit/junction.ts";
 import { Linearised } from "../circuit/linearised.ts";
 import type { ColdCircuit } from "../cold/cold-circuit.ts";
+import { BJT_MODEL } from "../cold/model-table.ts";
+import { amongMeters } from "./other-meters.ts";
 import type { Probed } from "./probing.ts";
-import { ohmsPerVolt } from "./ranges.ts";
+import { ohmsPerVolt, type Range } from "./ranges.ts";
 
 export const METER_SPREAD = {
-  /** meters of one class differ in test current by this share (published hand-held meters: 0.7 to 1.5 mA; from memory) */
-  currentShare: 0.1,
+  /** meters differ in test current by this share (published hand-held meters: 0.4 to 1.5 mA; from memory) */
+  currentShare: 0.33,
   /** share of the way to a constant-current meter that a real one may stand (from memory) */
   constantCurrentShare: 0.5,
-  /** a room is this many kelvin from 25 degC (from memory), and a junction drops this much less per kelvin (published: J12) */
-  kelvin: 3,
+  /** a workshop is this many kelvin from 25 degC, 10 to 40 degC over the year (from memory), and a junction drops this much less per kelvin (published: J12) */
+  kelvin: 9,
   voltsPerKelvin: -0.002,
   /** ohms ranges: share of reading (published hand-held meters: 0.8 %) and contact, ohms */
   ohmsShare: 0.008,
-  ohmsContact: 0.05,
+  ohmsContact: 0.1,
+  /** emission of a junction, share: 1.2 to 1.6 among silicon parts (from memory) */
+  emissionShare: 0.12,
+  /** current of a junction in reverse, deviation of its ln (from memory) */
+  leakSpreadLn: 1.5,
   /** capacitance of a charging bus, share (20 % parts, two deviations) */
   capacitanceShare: 0.1,
   /** the last digit in diode mode, volts */
   diodeVolts: 0.001,
 } as const;
 
+/** The current at which drops stand in the model table. */
+const TABLE_AMPS = 1e-3;
+
 export interface Spread {
+  /** where unknown meters centre (`MeterReading.centre`) */
+  readonly centre: number;
   readonly spread: number;
   readonly common: number;
+  readonly alike: number;
 }
 
 /** What the adjoint found, kept for the filter of silent faults. */
@@ -37,69 +49,115 @@ export interface Sensitivity extends Spread {
   readonly linearised: Linearised;
 }
 
-/** Sum of squares of the volts at the probes that part tolerances make, and the signed slope per junction volt. */
+/**
+ * Deviation from type to type of a junction's drop at `amps`, volts: at the 1 mA of the table, and by its emission, which below
+ * that matters ever more; of a leak in reverse hardly more than the decade is known.
+ */
+function typeDeviation(
+  saturationAmps: number,
+  emissionVolts: number,
+  amps: number,
+  volts: number,
+  atOneMilliamp: number,
+): number {
+  const M = METER_SPREAD;
+  const folds = Math.log(Math.max(amps, saturationAmps) / TABLE_AMPS);
+  const leak = volts < 0 ? M.leakSpreadLn * emissionVolts : 0;
+  return Math.hypot(atOneMilliamp, M.emissionShare * emissionVolts * folds, leak);
+}
+
+/**
+ * Sums of squares of the volts at the probes that parts of one type and types make, and the signed slope per junction volt.
+ */
 function partVolts(
   circuit: ColdCircuit,
   probed: Probed,
   transfer: Float64Array,
-): { square: number; perJunctionVolt: number } {
+): { alike: number; types: number; perJunctionVolt: number } {
   const { netlist, deviations } = circuit;
   const { values } = probed.problem;
   const { volts } = probed.answer;
   const ground = netlist.nets;
   const at = (array: Float64Array, net: number) => array[net < 0 ? ground : net];
   const across = (array: Float64Array, from: number, to: number) => at(array, from) - at(array, to);
-  let square = 0;
+  let alike = 0;
+  let types = 0;
   let perJunctionVolt = 0;
   for (let i = 0; i < values.siemens.length; i++) {
     const sigma = deviations.resistors[i];
     if (sigma === 0 || values.siemens[i] === 0) continue;
     const from = netlist.resistors.from[i];
     const to = netlist.resistors.to[i];
-    square += (across(transfer, from, to) * across(volts, from, to) * values.siemens[i] * sigma) ** 2;
+    alike += (across(transfer, from, to) * across(volts, from, to) * values.siemens[i] * sigma) ** 2;
   }
   for (let i = 0; i < values.saturation.length; i++) {
     if (values.saturation[i] === 0) continue;
     const from = netlist.junctions.from[i];
     const to = netlist.junctions.to[i];
-    const slope = junctionSiemens(
-      values.saturation[i],
-      netlist.junctions.emissionVolts[i],
-      across(volts, from, to),
-    );
-    const perVolt = across(transfer, from, to) * slope;
-    square += (perVolt * deviations.junctions[i]) ** 2;
-    perJunctionVolt += perVolt;
+    const bend = netlist.junctions.emissionVolts[i];
+    const here = across(volts, from, to);
+    const amps = Math.abs(junctionAmps(values.saturation[i], bend, here));
+    // a drop higher by one volt takes the current down by the factor exp(-1 / bend), at whatever volts it stands
+    const perVolt = (across(transfer, from, to) * amps) / bend;
+    alike += (perVolt * deviations.junctions[i]) ** 2;
+    types +=
+      (perVolt * typeDeviation(values.saturation[i], bend, amps, here, deviations.junctionTypes[i])) ** 2;
+    perJunctionVolt += Math.sign(here) * perVolt;
   }
-  return { square, perJunctionVolt };
+  const { base, collector, emitter, sign, forwardGain, reverseGain, emissionVolts } = netlist.bjts;
+  for (let i = 0; i < values.bjtSaturation.length; i++) {
+    if (values.bjtSaturation[i] === 0) continue;
+    const [b, c, e] = [base[i], collector[i], emitter[i]];
+    const forward = junctionAmps(values.bjtSaturation[i], emissionVolts, sign[i] * across(volts, b, e));
+    const reverse = junctionAmps(values.bjtSaturation[i], emissionVolts, sign[i] * across(volts, b, c));
+    const moved =
+      across(transfer, c, e) * (forward - reverse) +
+      (across(transfer, b, e) * forward) / forwardGain +
+      (across(transfer, b, c) * reverse) / reverseGain;
+    const perVolt = moved / emissionVolts;
+    alike += (perVolt * BJT_MODEL.partVolts) ** 2;
+    types += (perVolt * BJT_MODEL.typeVolts) ** 2;
+    perJunctionVolt += sign[i] * perVolt;
+  }
+  return { alike, types, perJunctionVolt };
 }
 
-/** Spread of a settled reading in the reading's unit. */
-export function sensitivityOf(circuit: ColdCircuit, mode: ColdMode, probed: Probed): Sensitivity {
+/**
+ * Spread of a settled reading in the reading's unit.
+ * @param ranges - of the reference meter in this mode
+ */
+export function sensitivityOf(
+  circuit: ColdCircuit,
+  mode: ColdMode,
+  probed: Probed,
+  ranges: readonly Range[],
+): Sensitivity {
   const { problem, range, volts } = probed;
   const linearised = new Linearised(problem, probed.answer.volts);
   const { plus, minus } = problem.source;
   const transfer = linearised.transfer(plus, minus);
   const ground = problem.netlist.nets;
   const seen = transfer[plus < 0 ? ground : plus] - transfer[minus < 0 ? ground : minus];
-  const { square, perJunctionVolt } = partVolts(circuit, probed, transfer);
+  const parts = partVolts(circuit, probed, transfer);
   const M = METER_SPREAD;
   const amps = (range.openVolts - volts) / range.ohms;
-  const heat = perJunctionVolt * M.voltsPerKelvin * M.kelvin;
+  const heat = parts.perJunctionVolt * M.voltsPerKelvin * M.kelvin;
   if (mode === "diode") {
     const current = seen * amps * M.currentShare;
     const toConstant =
       M.constantCurrentShare * Math.min((seen * volts) / range.ohms, range.openVolts - volts);
     const common = Math.hypot(heat, current, toConstant);
-    return { linearised, common, spread: Math.hypot(Math.sqrt(square), common, M.diodeVolts) };
+    const alike = Math.hypot(Math.sqrt(parts.alike), M.diodeVolts);
+    const spread = Math.hypot(alike, Math.sqrt(parts.types), common);
+    return { linearised, common, alike, spread, centre: probed.raw };
   }
   const perVolt = ohmsPerVolt(range, volts);
+  const { centreOhms, deviationLn } = amongMeters(mode, probed, ranges, transfer);
   const common = Math.hypot(heat * perVolt, M.ohmsShare * probed.raw);
-  return {
-    linearised,
-    common,
-    spread: Math.hypot(Math.sqrt(square) * perVolt, common, M.ohmsContact),
-  };
+  const meters = deviationLn * probed.raw;
+  const alike = Math.hypot(Math.sqrt(parts.alike) * perVolt, M.ohmsContact);
+  const spread = Math.hypot(alike, Math.sqrt(parts.types) * perVolt, common, meters);
+  return { linearised, common, alike, centre: centreOhms, spread };
 }
 
 /**
@@ -116,5 +174,5 @@ export function climbingSpread(mode: ColdMode, probed: Probed, settled: Spread):
   const scale = mode === "diode" ? 1 : ohmsPerVolt(range, volts);
   const common = Math.hypot(slope * M.currentShare, mode === "diode" ? toConstant : 0) * scale;
   const own = Math.hypot(slope * M.capacitanceShare * scale, settled.spread - Math.abs(settled.common));
-  return { common, spread: Math.hypot(common, own) };
+  return { centre: probed.raw, common, alike: own, spread: Math.hypot(common, own) };
 }

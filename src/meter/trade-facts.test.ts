@@ -9,7 +9,7 @@ const ask = asking(board);
 const NINETY = 1.645;
 
 function narrow(red: string, black: string): boolean {
-  return 2 * NINETY * ask.whole("diode", red, black).spread < 0.08;
+  return 2 * NINETY * ask.whole("diode", red, black).alike < 0.08;
 }
 
 describe("a healthy board", () => {

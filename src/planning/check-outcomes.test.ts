@@ -40,8 +40,10 @@ function tableMeter(healthy: number | "OL", table: Readonly<Record<string, numbe
     solved: true,
     raw: shown === "OL" ? 3 : shown,
     shown,
+    centre: shown === "OL" ? 3 : shown,
     spread: 0.01,
     common: 0,
+    alike: 0,
   });
   const shownFor = (faults: readonly Fault[]) =>
     faults.reduce<number | "OL">((shown, f) => (f.of === "part" ? (table[f.part] ?? shown) : shown), healthy);

@@ -86,12 +86,36 @@ function ruleMeter(board: Board, bench: BenchState): Predictor {
     const ohms = ohmsBetween(board, bench, check, faults);
     if (check.mode === "diode") {
       const raw = Number.isFinite(ohms) ? (3 * ohms) / (ohms + 2727) : 3;
-      return { solved: true, raw, shown: raw > 2 ? "OL" : raw, spread: 0.005 + 0.01 * raw, common: 0 };
+      return {
+        solved: true,
+        raw,
+        shown: raw > 2 ? "OL" : raw,
+        centre: raw,
+        spread: 0.005 + 0.01 * raw,
+        common: 0,
+        alike: 0,
+      };
     }
     if (check.mode === "continuity")
-      return { solved: true, raw: ohms, shown: ohms < 40 ? "beep" : "silent", spread: 0.1, common: 0 };
+      return {
+        solved: true,
+        raw: ohms,
+        shown: ohms < 40 ? "beep" : "silent",
+        centre: ohms,
+        spread: 0.1,
+        common: 0,
+        alike: 0,
+      };
     const raw = Math.min(ohms, 1e9);
-    return { solved: true, raw, shown: raw > 6e7 ? "OL" : raw, spread: 0.05 + 0.02 * raw, common: 0 };
+    return {
+      solved: true,
+      raw,
+      shown: raw > 6e7 ? "OL" : raw,
+      centre: raw,
+      spread: 0.05 + 0.02 * raw,
+      common: 0,
+      alike: 0,
+    };
   };
   return {
     board,

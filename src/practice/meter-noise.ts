@@ -4,6 +4,9 @@ import { rangesOf } from "../meter/ranges.ts";
 import type { MeterSettings } from "../meter/settings.ts";
 import { normalDeviate, type Random } from "./seeded-random.ts";
 
+/** Below this a deviation is no share of the reading: contact (ohms), stray capacitance (farads). */
+const LEAST_RAW = { ohms: 0.3, continuity: 0.3, farads: 1.2e-9 } as const;
+
 /** Digits of a common 6000-count meter. */
 function toDigits(value: number, mode: ColdMode): number {
   if (mode === "diode") return Number(value.toFixed(3));
@@ -22,10 +25,13 @@ export function noisyReading(
   meterError: number,
   random: Random,
 ): Reading {
+  if (!Number.isFinite(prediction.raw)) return mode === "continuity" ? "silent" : "OL";
   const own = Math.sqrt(Math.max(0, prediction.spread ** 2 - prediction.common ** 2));
   const shift = prediction.common * meterError + own * normalDeviate(random);
-  if (!Number.isFinite(prediction.raw)) return mode === "continuity" ? "silent" : "OL";
-  const value = Math.max(mode === "diode" ? 0 : prediction.raw / 10, prediction.raw + shift);
+  const value =
+    mode === "diode"
+      ? Math.max(0, prediction.centre + shift)
+      : prediction.centre * Math.exp(shift / Math.max(prediction.raw, LEAST_RAW[mode]));
   const limit = rangesOf(mode, meter).at(-1)?.limit ?? Number.POSITIVE_INFINITY;
   if (mode === "continuity") return value < meter.beepOhms ? "beep" : "silent";
   if (mode === "diode") {

@@ -41,8 +41,10 @@ const counting: MakePredictor = (on, bench, meter) => ({
     solved: true,
     raw: (check.seconds ?? 0) * 100 + faults.length,
     shown: faults.length,
+    centre: (check.seconds ?? 0) * 100 + faults.length,
     spread: 0,
     common: 0,
+    alike: 0,
   }),
   rawWith: () => null,
   effect: faultName,
@@ -259,7 +261,9 @@ describe("the practice meter", () => {
     raw,
     shown,
     spread,
+    centre: raw,
     common: 0,
+    alike: 0,
   });
   const random = (): number => 0.5;
 
