@@ -1,15 +1,11 @@
 /** The oracle's bench as players meet it, with the truth by which their verdicts are judged. */
 import type { Timeline } from "../../src/bench/timeline.ts";
 import { type Fault, faultName } from "../../src/board/fault.ts";
+import { nameOf } from "../oracle/fault-name.ts";
 import type { OracleBench } from "../oracle/oracle-bench.ts";
 import { outOfCircuit } from "../oracle/oracle-course.ts";
 import { conditionOf } from "../oracle/power-truth.ts";
 import type { BoardState, HiddenBench } from "./hidden-bench.ts";
-
-/** A part's reference, or `NET1~NET2`: what is cured. */
-export function nameOf(fault: Fault): string {
-  return fault.of === "nets" ? fault.nets.join("~") : fault.part;
-}
 
 function namesOf(faults: readonly Fault[]): readonly string[] {
   return [...new Set(faults.map(nameOf))];
