@@ -4,6 +4,7 @@ import { type Figures, figuresOf, gapOf, grouped, isBroken } from "./jobs-figure
 import { escaped, type Group, gapPlot, profitPlot } from "./jobs-plots.ts";
 import { jobsText, span } from "./jobs-text.ts";
 import { believedWords, lossWords, storyOf } from "./story.ts";
+import { timeText } from "./time-spent.ts";
 import { PLAYERS, type Trial } from "./trial.ts";
 
 /** The worst trials are told step by step. */
@@ -26,7 +27,7 @@ body { font: 15px/1.45 system-ui, sans-serif; margin: 24px auto; max-width: 1180
 pre { font-size: 12px; overflow-x: auto; background: #f1f4ee; padding: 12px }
 table { border-collapse: collapse; margin-block: 8px 24px } td, th { padding: 3px 10px; text-align: left; vertical-align: top; border-bottom: 1px solid #d8dfd8 }
 td.n { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap } svg { max-width: 100%; height: auto } svg text { font-size: 12px }
-details { margin-block: 10px; border-left: 3px solid #c9d3ca; padding-left: 12px } summary { cursor: pointer; font-weight: 600 } .why { color: #55635b }
+details { margin-block: 10px; border-left: 3px solid #c9d3ca; padding-left: 12px } summary { cursor: pointer; font-weight: 600 } .why { color: #55635b } .turn { color: #9c3414; font-weight: 600 }
 .warn { background: #fff0d6; padding: 8px 12px }`;
 
 /** @param boards - by id, for the words of the steps */
@@ -43,7 +44,7 @@ export function jobsPage(all: readonly Trial[], boards: ReadonlyMap<string, Boar
 </style></head><body>
 <h1>${escaped(title)}</h1>
 ${own ? '<p class="warn">Readings from our own solver are among these: they show the plan, not the truth of the model.</p>' : ""}
-<pre>${escaped(jobsText(all))}</pre>
+<pre>${escaped(`${jobsText(all)}\n${timeText(trials, boards)}`)}</pre>
 <h2>Where the gap to the all-knowing player goes, money a board</h2>
 ${gapPlot(groups)}
 <h2>Mean profit, 90 % interval</h2>
@@ -85,13 +86,15 @@ function told(trial: Trial, board: Board | undefined): string {
   const others = PLAYERS.map(
     (player) => `${player} ${outcomes[player].verdict} ${outcomes[player].profit.toFixed(0)}`,
   ).join(", ");
-  const rows = (board === undefined ? [] : storyOf(trial, board)).map(({ from, words, outcome, step }) => {
-    const belief =
-      step === null
-        ? ""
-        : `<div class="why">${escaped(believedWords(step))}; outlook ${step.margin.toFixed(0)}, ends repaired ${(100 * step.repair).toFixed(0)} %</div>`;
-    return `<tr><td class="n">${from.toFixed(1)}</td><td>${escaped(words)}${belief}</td><td>${escaped(outcome)}</td></tr>`;
-  });
+  const rows = (board === undefined ? [] : storyOf(trial, board)).map(
+    ({ from, words, outcome, step, turn }) => {
+      const belief =
+        step === null
+          ? ""
+          : `<div class="${turn ? "turn" : "why"}">${turn ? "the truth lost credit: " : ""}${escaped(believedWords(step))}; outlook ${step.margin.toFixed(0)}, ends repaired ${(100 * step.repair).toFixed(0)} %</div>`;
+      return `<tr><td class="n">${from.toFixed(1)}</td><td>${escaped(words)}${belief}</td><td>${escaped(outcome)}</td></tr>`;
+    },
+  );
   return `<details><summary>${escaped(`${trial.board} ${seed}, ${cause}, ${symptom}: ${lossWords(trial)}`)}</summary>
 <p>${truth.map(escaped).join("<br>")}<br>${escaped(others)}<br><a href="${caseFile(trial)}">${caseFile(trial)}</a></p>
 <table>${rows.join("")}</table></details>`;

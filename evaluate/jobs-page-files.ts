@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { caseFile, jobsPage, worstOf } from "./jobs-html.ts";
 import { jobsText } from "./jobs-text.ts";
 import { shippedBoards } from "./oracle/shipped-boards.ts";
+import { timeText } from "./time-spent.ts";
 import type { Trial } from "./trial.ts";
 
 const FOLDER = "reports";
@@ -21,8 +22,9 @@ export function caseJob({ board, cause, symptom, log }: Trial): object {
 }
 
 export function reportJobs(trials: readonly Trial[], title: string): void {
-  console.log(jobsText(trials));
   const boards = new Map(shippedBoards().map(({ id, board }) => [id, board]));
+  console.log(jobsText(trials));
+  console.log(timeText(trials, boards));
   mkdirSync(join(FOLDER, "cases"), { recursive: true });
   for (const trial of worstOf(trials))
     writeFileSync(join(FOLDER, caseFile(trial)), `${JSON.stringify(caseJob(trial), null, 1)}\n`);

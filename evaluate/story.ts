@@ -42,6 +42,31 @@ export interface StoryLine {
   readonly outcome: string;
   /** what was believed where this line begins a proposal */
   readonly step: Step | null;
+  /** the truth has lost credit since the proposal before, by more than a factor of `TURN` */
+  readonly turn: boolean;
+}
+
+/** A loss of credit by more than this factor is pointed out. */
+const TURN = 3;
+const LEAST = 1e-4;
+
+/** ln of the credit that the true faults have together; comparable only while the same ones are present. */
+function credit({ believed }: Step): { readonly names: string; readonly log: number } {
+  const all = Object.entries(believed);
+  const log = all.reduce((sum, [, p]) => sum + Math.log(Math.max(LEAST, p)), 0);
+  return { names: all.map(([name]) => name).join(" "), log };
+}
+
+/** Log indexes of the proposals at which the truth had lost credit. */
+function turnsOf(steps: readonly Step[]): ReadonlySet<number> {
+  return new Set(
+    steps.flatMap((step, at) => {
+      const before = steps[at - 1];
+      if (before === undefined) return [];
+      const [was, is] = [credit(before), credit(step)];
+      return was.names === is.names && was.log - is.log > Math.log(TURN) ? [step.at] : [];
+    }),
+  );
 }
 
 /** The engine's log line by line, with the belief at each proposal. Volts that prove the board dead are one line. */
@@ -50,6 +75,7 @@ export function storyOf(trial: Trial, board: Board): readonly StoryLine[] {
   const folded = foldLog(marked.board, marked.absent, trial.log);
   if (!folded.ok) throw new Error(`${trial.board} ${trial.seed}: ${folded.problem}`);
   const steps = new Map(trial.steps.map((step) => [step.at, step]));
+  const turns = turnsOf(trial.steps);
   const lines: StoryLine[] = [];
   let from = 0;
   for (const { event, before, logIndex } of folded.value.entries) {
@@ -69,6 +95,7 @@ export function storyOf(trial: Trial, board: Board): readonly StoryLine[] {
         words: proof ? PROOF : actionWords(marked.board, event),
         outcome: outcomeOf(event),
         step: steps.get(logIndex) ?? null,
+        turn: turns.has(logIndex),
       });
     from += minutes;
   }
