@@ -135,7 +135,12 @@ export async function playTrial(
   const play = async (player: (course: Course) => Promise<void>) => {
     const course = new Course(job, bench);
     const began = clocks.wall();
-    await player(course);
+    try {
+      await player(course);
+    } catch (error) {
+      course.verdict = "broken";
+      course.unanswered.push(error instanceof Error ? (error.stack ?? error.message) : String(error));
+    }
     return { course, outcome: course.outcome(), seconds: rounded((clocks.wall() - began) / 1000) };
   };
   const played = {

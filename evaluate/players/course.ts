@@ -80,25 +80,52 @@ export class Course {
     return event;
   }
 
-  /** Takes measurements that follow one another with the same set-up (or one thing of any kind). */
+  /**
+   * Does one thing after another; readings in a row are asked for together. Where one is answered by a mark (the part is not there)
+   * the rest of the row is left: it was about that part.
+   */
   async takeRow(actions: readonly Action[]): Promise<readonly JobEvent[]> {
-    const answers = await this.bench.answerRow(this.timeline, actions as readonly Asked[]);
-    return answers.map((answer, at) => this.#keep(answer, actions[at]));
+    const events: JobEvent[] = [];
+    while (events.length < actions.length) {
+      const left = actions.slice(events.length);
+      const others = left.findIndex((action) => action.do !== "measure");
+      const piece = left.slice(0, others < 0 ? left.length : Math.max(1, others));
+      const answers = await this.bench.answerRow(this.timeline, piece as readonly Asked[]);
+      for (const [at, answer] of answers.entries()) {
+        const event = this.#keep(answer, piece[at]);
+        events.push(event);
+        if (event.do === "mark") return events;
+      }
+    }
+    return events;
   }
 
+  /** An event that makes the log impossible is withdrawn, and counts as one that the bench has no answer to. */
   #keep(answer: BenchAnswer, asked: Action | undefined): JobEvent {
-    let event: JobEvent;
+    const id = `e${this.log.length}`;
+    let problem = answer.ok ? null : answer.problem;
     if (answer.ok) {
-      if (answer.slipped) this.slips++;
-      event = answer.event;
-    } else {
-      this.unanswered.push(`${JSON.stringify(asked)}: ${answer.problem}`);
-      event = { do: "note", text: `unanswered: ${JSON.stringify(asked)}` };
+      const kept: JobEvent = { ...answer.event, id };
+      this.log.push(kept);
+      problem = this.#impossible();
+      if (problem === null) {
+        if (answer.slipped) this.slips++;
+        if (kept.do === "close") this.verdict = kept.verdict;
+        return kept;
+      }
+      this.log.pop();
     }
-    const kept: JobEvent = { ...event, id: `e${this.log.length}` };
-    this.log.push(kept);
-    if (kept.do === "close") this.verdict = kept.verdict;
-    return kept;
+    this.unanswered.push(`${JSON.stringify(asked)}: ${problem}`);
+    const note: JobEvent = { do: "note", text: `unanswered: ${JSON.stringify(asked)}`, id };
+    this.log.push(note);
+    return note;
+  }
+
+  /** Why the log as it stands cannot be, or null. */
+  #impossible(): string | null {
+    const { board, absent } = asMarked(this.asBrought.board, this.asBrought.absent, this.log);
+    const folded = foldLog(board, absent, this.log);
+    return folded.ok ? null : folded.problem;
   }
 
   /** Asks for readings that are about to be taken one by one, so that the bench works them out together. Nothing is logged. */
