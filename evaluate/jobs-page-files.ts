@@ -9,7 +9,10 @@ import type { Trial } from "./trial.ts";
 
 const FOLDER = "reports";
 
-/** The engine's job of a trial in the job file's format, its board named by path from `reports/cases/`. */
+/**
+ * The engine's job of a trial in the job file's format, its board named by path from `reports/cases/`. It is left open: the
+ * next step is then the verdict, with its reasons.
+ */
 export function caseJob({ board, cause, symptom, log }: Trial): object {
   return {
     format: "faultwright-job/1",
@@ -17,7 +20,7 @@ export function caseJob({ board, cause, symptom, log }: Trial): object {
     cause,
     symptom,
     equipment: ["lamp-100"],
-    log,
+    log: log.filter((event) => event.do !== "close"),
   };
 }
 
