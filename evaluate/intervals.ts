@@ -35,7 +35,7 @@ export function shareInterval(hits: number, count: number): Interval {
   const p = hits / count;
   const centre = (p + (z * z) / (2 * count)) / (1 + (z * z) / count);
   const half = (z / (1 + (z * z) / count)) * Math.sqrt((p * (1 - p)) / count + (z * z) / (4 * count * count));
-  return { value: p, low: centre - half, high: centre + half };
+  return { value: p, low: Math.max(0, centre - half), high: Math.min(1, centre + half) };
 }
 
 /** The mean of some of a list. */

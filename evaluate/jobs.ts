@@ -1,43 +1,51 @@
 /**
- * `npm run evaluate [boards] [first seed] [board id]`: whole jobs played to the verdict by the engine and, beside it on the same
- * boards, by the customary fixed walk, the same walk given our inference, and a player who knows the truth. Readings come from
- * the practice bench: our own solver with noise and hidden values, so this shows the plan, not the truth of the model. Prints
- * the figures and writes `reports/jobs.html`.
+ * `npm run evaluate -- [boards] [first seed] [board id] [--own-solver] [--name NAME]`: whole jobs played to the verdict by the engine
+ * and, beside it on the same boards, by the customary fixed walk, the same walk given our inference, and a player who knows the
+ * truth. Readings come from the oracle's bench, or with `--own-solver` from our own solver with noise and hidden values, which shows
+ * the plan and not the truth of the model. Boards and causes take turns with the seed, so that every run is balanced as far as it
+ * goes. One line a trial goes to `reports/trials/NAME.jsonl` as it is played; what is there already is not played again. The figures
+ * and `reports/jobs.html` are of this file; `evaluate/jobs-page.ts` joins several.
  */
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { performance } from "node:perf_hooks";
-import { parseBoard } from "../src/board/parse-board.ts";
-import { SHIPPED } from "../src/shipped/shipped.ts";
-import { figuresOf, figuresText, jobsPage } from "./jobs-report.ts";
-import { playTrial, type Trial } from "./trial.ts";
+import { parseArgs } from "node:util";
+import { reportJobs } from "./jobs-page-files.ts";
+import { shippedBoards } from "./oracle/shipped-boards.ts";
+import { trialLine } from "./story.ts";
+import { type Clocks, playTrial, type Readings } from "./trial.ts";
+import { keepTrial, readTrials, trialKey } from "./trial-file.ts";
 
-const each = Number(process.argv[2] ?? 10);
-const first = Number(process.argv[3] ?? 1);
-const onlyBoard = process.argv[4];
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { "own-solver": { type: "boolean", default: false }, name: { type: "string" } },
+});
+const count = Number(positionals[0] ?? 12);
+const first = Number(positionals[1] ?? 1);
+const only = positionals[2];
+const readings: Readings = values["own-solver"] ? "own solver" : "oracle";
 
-const trials: Trial[] = [];
-for (const { id } of SHIPPED) {
-  if (onlyBoard !== undefined && id !== onlyBoard) continue;
-  const board = parseBoard(JSON.parse(readFileSync(`boards/${id}.json`, "utf8")));
-  if (!board.ok) throw new Error(board.problem);
-  for (let seed = first; seed < first + each; seed++) {
-    const trial = await playTrial(id, board.value, seed, () => performance.now());
-    trials.push(trial);
-    const { engine, walk } = trial.outcomes;
-    const best = trial.outcomes["all-knowing"];
-    console.log(
-      `${id} ${String(seed).padStart(4)} ${trial.cause.padEnd(9)} engine ${engine.verdict.padEnd(14)} ${engine.minutes.toFixed(0).padStart(4)} min ` +
-        `${engine.partsMoney.toFixed(0).padStart(3)} parts ${engine.profit.toFixed(0).padStart(5)} | walk ${walk.verdict.padEnd(14)} ${walk.profit.toFixed(0).padStart(5)} | ` +
-        `with inference ${trial.outcomes["walk with inference"].profit.toFixed(0).padStart(5)} | all-knowing ${best.profit.toFixed(0).padStart(5)} | ${engine.arrived.join(" ")}${engine.left.length > 0 ? ` | left ${engine.left.join(" ")}` : ""}`,
-    );
-  }
+const boards = shippedBoards().filter(({ id }) => only === undefined || id === only);
+if (boards.length === 0) throw new Error(`there is no shipped board ${only}`);
+if (!Number.isInteger(count) || !Number.isInteger(first))
+  throw new Error("boards and first seed are whole numbers");
+
+const name =
+  values.name ?? [readings.replace(" ", "-"), first, count, ...(only === undefined ? [] : [only])].join("-");
+const path = `reports/trials/${name}.jsonl`;
+const done = new Set(readTrials(path).map(trialKey));
+if (done.size > 0) console.log(`${path} holds ${done.size} trials already; the run goes on from there`);
+
+const clocks: Clocks = {
+  cpu: () => {
+    const { user, system } = process.cpuUsage();
+    return (user + system) / 1000;
+  },
+  wall: () => performance.now(),
+};
+for (let seed = first; seed < first + count; seed++) {
+  const chosen = boards[seed % boards.length];
+  if (chosen === undefined || done.has(trialKey({ readings, board: chosen.id, seed }))) continue;
+  const trial = await playTrial(chosen.id, chosen.board, seed, readings, clocks);
+  keepTrial(path, trial);
+  console.log(trialLine(trial));
 }
-
-const waits = trials.flatMap((trial) => trial.waits).sort((a, b) => a - b);
-console.log(figuresText(figuresOf(trials)));
-console.log(
-  `reading to proposal: median ${waits[Math.floor(waits.length / 2)].toFixed(0)} ms, 95 % ${waits[Math.floor(0.95 * waits.length)].toFixed(0)} ms`,
-);
-mkdirSync("reports", { recursive: true });
-writeFileSync("reports/jobs.html", jobsPage(trials, `Whole jobs, seeds ${first} to ${first + each - 1}`));
-console.log("reports/jobs.html written");
+reportJobs(readTrials(path), `${name}.jsonl`);

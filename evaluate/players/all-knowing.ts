@@ -3,7 +3,8 @@ import { isObtainable, partPrice } from "../../src/money/prices.ts";
 import { minutesOf } from "../../src/planning/action-minutes.ts";
 import { powerAction } from "../../src/planning/power-step.ts";
 import { cureAction } from "../../src/planning/repair-model.ts";
-import { type Course, lastSeen } from "./course.ts";
+import type { Course } from "./course.ts";
+import { lastSeen } from "./hidden-bench.ts";
 
 const MOST_TRIES = 4;
 
@@ -32,7 +33,8 @@ export async function allKnowing(course: Course): Promise<void> {
       const action = powerAction({ ...course.job, bench: course.timeline.now, timeline: course.timeline });
       if (action === null) break;
       await course.take(action);
-      if (lastSeen(course.timeline).includes("runs"))
+      const over = course.bench.faulty(course.timeline).length === 0;
+      if (over && lastSeen(course.timeline).includes("runs"))
         return course.close(dead.length + round > 0 ? "repaired" : "no-fault");
       await course.take({ do: "unpower" });
       if (course.bench.faulty(course.timeline).length > 0) break;

@@ -1,9 +1,11 @@
 /** The customary fixed walk as a player: takes its checks in order, lifts what reads short, replaces, powers up. */
-import type { MeasureEvent } from "../../src/bench/event.ts";
+import type { Reading } from "../../src/bench/event.ts";
 import type { Part } from "../../src/board/board.ts";
 import { isObtainable } from "../../src/money/prices.ts";
 import { powerAction } from "../../src/planning/power-step.ts";
-import { type Course, lastSeen } from "./course.ts";
+import type { Action } from "../../src/planning/proposal.ts";
+import type { Course } from "./course.ts";
+import { lastSeen } from "./hidden-bench.ts";
 import { acrossNets, isBad, WALK_RULES, type WalkCheck, walkChecks } from "./walk-rules.ts";
 
 /** What a player with more than the meter's word may add to the walk; the plain walk adds nothing. */
@@ -20,7 +22,9 @@ export const NO_ADVICE: WalkAdvice = { stop: () => null, culprit: () => null };
 export async function fixedWalk(course: Course, advice: WalkAdvice = NO_ADVICE): Promise<void> {
   await course.makeSafe();
   for (let round = 0; round < WALK_RULES.mostRounds && course.verdict === null; round++) {
-    for (const check of walkChecks(course.job.board)) {
+    const checks = walkChecks(course.job.board);
+    await course.prepare(checks.map(measureOf));
+    for (const check of checks) {
       if (course.verdict !== null) return;
       await tryCheck(course, check, advice);
     }
@@ -32,16 +36,21 @@ export async function fixedWalk(course: Course, advice: WalkAdvice = NO_ADVICE):
   if (course.verdict === null) await course.close("not-economic");
 }
 
-async function read(course: Course, { mode, red, black }: WalkCheck): Promise<MeasureEvent> {
-  const event = await course.take({ do: "measure", mode, red, black });
-  if (event.do !== "measure") throw new Error("a measurement was answered by something else");
-  return event;
+function measureOf({ mode, red, black }: WalkCheck): Action {
+  return { do: "measure", mode, red, black };
+}
+
+/** Is the reading bad? A check that the bench has no answer to says nothing against the part. */
+async function readsBad(course: Course, check: WalkCheck): Promise<boolean> {
+  const event = await course.take(measureOf(check));
+  const reading: Reading | null = event.do === "measure" ? event.reading : null;
+  return reading !== null && isBad(check, reading);
 }
 
 async function tryCheck(course: Course, check: WalkCheck, advice: WalkAdvice): Promise<void> {
   const { off } = course.timeline.now;
   if (off.has(check.part)) return;
-  const bad = isBad(check, (await read(course, check)).reading);
+  const bad = await readsBad(course, check);
   if (await stopped(course, advice)) return;
   if (!bad) return;
   if (check.bad === "open") await replace(course, check.part);
@@ -70,29 +79,31 @@ async function chaseShort(course: Course, check: WalkCheck, advice: WalkAdvice):
     const named = advice.culprit(course);
     if (named !== null) {
       await replace(course, named);
-      if (course.verdict !== null || !isBad(check, (await read(course, check)).reading)) return;
+      if (course.verdict !== null || !(await readsBad(course, check))) return;
       continue;
     }
     const undo = await free(course, part, check);
     if (undo === null) continue;
-    const gone = !isBad(check, (await read(course, check)).reading);
+    const gone = !(await readsBad(course, check));
     if (await stopped(course, advice)) return;
     if (gone) return replace(course, part.ref);
     await course.take(undo);
   }
 }
 
-/** Takes the part out of the way, by one pin where that is enough; how it is put back, or null where it is out already. */
+/** Takes the part out of the way, by one pin where that is enough; how it is put back, or null where it is out already or was never there. */
 async function free(course: Course, part: Part, { red, black }: WalkCheck) {
-  const { lifted, off } = course.timeline.now;
-  if (off.has(part.ref)) return null;
+  const { now } = course.timeline;
+  if (now.off.has(part.ref)) return null;
   const pins = [...part.pins].filter(([, net]) => net === red || net === black).map(([pin]) => pin);
   const [pin] = pins;
-  if (part.pins.size > 3 || pin === undefined || lifted.has(`${part.ref}.${pin}`)) {
-    await course.take({ do: "remove", part: part.ref });
+  if (part.pins.size > 3 || pin === undefined || now.lifted.has(`${part.ref}.${pin}`)) {
+    const taken = await course.take({ do: "remove", part: part.ref });
+    if (taken.do === "mark") return null;
     return { do: "restore", part: part.ref } as const;
   }
-  await course.take({ do: "lift", place: `${part.ref}.${pin}` });
+  const lifted = await course.take({ do: "lift", place: `${part.ref}.${pin}` });
+  if (lifted.do === "mark") return null;
   return { do: "refit", place: `${part.ref}.${pin}` } as const;
 }
 

@@ -7,16 +7,37 @@ import { type Asked, answer } from "../../src/practice/answer.ts";
 import { faultsAfter, type PracticeJob } from "../../src/practice/hidden-course.ts";
 import type { PriorTable } from "../../src/priors/fault-prior.ts";
 
+/** The event that happened in place of the one asked, or one sentence why there is none. */
+export type BenchAnswer =
+  | { readonly ok: true; readonly event: JobEvent; readonly slipped: boolean }
+  | { readonly ok: false; readonly problem: string };
+
+/** What a board is worth as it stands: it works, it runs but comes back, or it does not do its work. */
+export type BoardState = "works" | "weak" | "dead";
+
 export interface HiddenBench {
-  /** the event with what came of it; rejects where the bench has no answer to it */
-  answer(timeline: Timeline, asked: Asked): Promise<JobEvent>;
-  /** names of what is faulty after the log: a part's reference, or `NET1~NET2` */
+  /** answers to events that follow one another and leave the bench as it is but for the last, in their order */
+  answerRow(timeline: Timeline, asked: readonly Asked[]): Promise<readonly BenchAnswer[]>;
+  /** names of what is faulty after the log and has to be cured: a part's reference, or `NET1~NET2` */
   faulty(timeline: Timeline): readonly string[];
+  /** names of all that is faulty, also what nobody would ever notice */
+  dead(timeline: Timeline): readonly string[];
   /** the faults as the file format spells them, for the tables */
   faults(timeline: Timeline): readonly string[];
+  /** the truth by which a verdict is judged */
+  state(timeline: Timeline): BoardState;
 }
 
-/** The practice bench: readings from our own solver with noise and hidden values. It proves nothing about real boards. */
+/** What was seen at the last power-up. */
+export function lastSeen(timeline: Timeline): readonly string[] {
+  const last = timeline.entries.findLast(({ event }) => event.do === "power")?.event;
+  return last?.do === "power" && last.observed !== undefined ? [last.observed].flat() : [];
+}
+
+/**
+ * The practice bench: readings from our own solver with noise and hidden values. It proves nothing about real boards. A board that
+ * ran at its last power-up counts as working.
+ */
 export function practiceBench(
   job: Job,
   table: PriorTable,
@@ -25,13 +46,18 @@ export function practiceBench(
 ): HiddenBench {
   const practice: PracticeJob = { job, table, seed };
   const present = (timeline: Timeline) => faultsAfter(practice, timeline);
+  const names = (timeline: Timeline) => [
+    ...new Set(present(timeline).map(({ row }) => table.faults[row].part)),
+  ];
   return {
-    answer: async (timeline, asked) => {
-      const done = answer(practice, timeline, asked, predictors);
-      if (!done.ok) throw new Error(`seed ${seed}, ${JSON.stringify(asked)}: ${done.problem}`);
-      return done.event;
-    },
-    faulty: (timeline) => [...new Set(present(timeline).map(({ row }) => table.faults[row].part))],
+    answerRow: async (timeline, asked) =>
+      asked.map((one) => {
+        const done = answer(practice, timeline, one, predictors);
+        return done.ok ? { ...done, slipped: false } : done;
+      }),
+    faulty: names,
+    dead: names,
     faults: (timeline) => present(timeline).map(({ row }) => table.faults[row].reportAs),
+    state: (timeline) => (lastSeen(timeline).includes("runs") ? "works" : "dead"),
   };
 }

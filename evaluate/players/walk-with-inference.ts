@@ -2,7 +2,7 @@
  * The fixed walk given our inference: the same checks in the same order, but it stops when the sum says that the repair will not
  * pay, and buys what the inference names instead of lifting one part after another.
  */
-import { type AssessmentSession, assess } from "../../src/job/assess.ts";
+import { type Assessment, type AssessmentSession, assess } from "../../src/job/assess.ts";
 import { isObtainable } from "../../src/money/prices.ts";
 import type { Course } from "./course.ts";
 import { fixedWalk, type WalkAdvice } from "./fixed-walk.ts";
@@ -11,9 +11,12 @@ import { fixedWalk, type WalkAdvice } from "./fixed-walk.ts";
 const SURE = 0.85;
 
 export async function walkWithInference(course: Course, session: AssessmentSession): Promise<void> {
-  const now = () => {
-    const assessed = assess({ ...course.job, log: course.log }, session);
+  let last: { readonly length: number; readonly assessed: Assessment } | null = null;
+  const now = (): Assessment => {
+    if (last?.length === course.log.length) return last.assessed;
+    const assessed = assess(course.job, session);
     if (!assessed.ok) throw new Error(assessed.problem);
+    last = { length: course.log.length, assessed: assessed.value };
     return assessed.value;
   };
   const advice: WalkAdvice = {

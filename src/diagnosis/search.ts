@@ -5,6 +5,7 @@
  * hear the added fault and where an upper bound of its score is worth it. Deterministic: ties break by the set itself.
  */
 import { COMMON_POINTS, type Evidence, overCommon } from "./evidence.ts";
+import { byScore, insertSorted } from "./set-order.ts";
 import { logPrior, oddsBeside, presentAt, type Universe } from "./universe.ts";
 
 export interface SearchLimits {
@@ -203,6 +204,7 @@ export class ExplanationSearch {
   #expand(scored: ScoredSet): void {
     this.#expanded.add(scored.set.join(","));
     this.#dropOne(scored);
+    if (this.#expanded.size <= EARLY_SWAPS) this.#swapPairs(scored);
     if (scored.set.length < this.#limits.size) this.#addOne(scored);
   }
 
@@ -220,6 +222,19 @@ export class ExplanationSearch {
     }
   }
 
+  /** Swaps a fault and its knock-on for another pair: legs behind one winding read alike, and no single swap leads to the next. */
+  #swapPairs(scored: ScoredSet): void {
+    for (const parent of scored.set)
+      for (const { to } of this.#universe.knocksOn[parent]) {
+        if (!scored.set.includes(to)) continue;
+        const rest = scored.set.filter((element) => element !== parent && element !== to);
+        const left = this.#found.get(rest.join(",")) ?? this.#score(rest);
+        const own = left.hearings.map(({ vector }) => overCommon(vector, this.#logWeights));
+        const [worst] = this.#misfits(own);
+        if (worst !== undefined) this.#addPairs(left, worst, own);
+      }
+  }
+
   /**
    * Adds one element in every way worth trying. Whatever set explains the piece explained worst must hold a fault that this
    * piece hears, so those come first: every order of adding leads to the same set. Where none of them makes the set any better
@@ -230,6 +245,8 @@ export class ExplanationSearch {
     const masks = this.#masks(scored, exact);
     const own = this.#evidence.map((_, i) => overCommon(scored.hearings[i].vector, this.#logWeights));
     const misfits = this.#misfits(own);
+    // beside these faults a piece may hear what it never hears alone: an open fuse shows only where the bus behind it is shorted
+    if (!exact) for (const i of misfits) masks[i] = this.#evidence[i].audible(scored.hearings[i].faults);
     const odds = oddsBeside(this.#universe, scored.set);
     const gain = own.reduce((sum, log, i) => sum + Math.max(0, this.#bestOf(i) - log), 0);
     const floor = this.#floor(scored);
@@ -379,16 +396,4 @@ export class ExplanationSearch {
       }
     }
   }
-}
-
-function insertSorted(list: readonly number[], item: number): number[] {
-  const at = list.findIndex((other) => other > item);
-  return at < 0 ? [...list, item] : [...list.slice(0, at), item, ...list.slice(at)];
-}
-
-function byScore(a: ScoredSet, b: ScoredSet): number {
-  if (a.score !== b.score) return b.score - a.score;
-  if (a.set.length !== b.set.length) return a.set.length - b.set.length;
-  for (let i = 0; i < a.set.length; i++) if (a.set[i] !== b.set[i]) return a.set[i] - b.set[i];
-  return 0;
 }
