@@ -23,6 +23,9 @@ interface Answer {
   readonly hears: (boolean | undefined)[];
 }
 
+/** An answer no likelier than this above a slip is a slip (nats). */
+const SLIP_MARGIN = 0.5;
+
 /** One reading of a log in which nothing was done but measuring: all faults of a set are there at each. */
 class HeardBy {
   readonly #check: ColdGroup["check"];
@@ -68,7 +71,9 @@ class HeardBy {
     return answer;
   }
 
+  /** Would the reading move, though both answers are as unlikely as a slip? Answers better than that tell by themselves. */
   hears(answer: Answer, fault: number): boolean {
+    if (answer.vector.some((log) => log > this.#evidence.slip + SLIP_MARGIN)) return false;
     answer.hears[fault] ??= this.#evidence.hears(answer.faults, fault);
     return answer.hears[fault];
   }

@@ -21,7 +21,7 @@ import { believe } from "../src/diagnosis/believe.ts";
 import { commonLogWeights } from "../src/diagnosis/calibration.ts";
 import { EvidenceMemory } from "../src/diagnosis/cold-evidence.ts";
 import { datedFaults } from "../src/diagnosis/dated-faults.ts";
-import { DEAD_THOUGH_HEALTHY } from "../src/diagnosis/posterior.ts";
+import { DEAD_THOUGH_HEALTHY } from "../src/diagnosis/silent-beside.ts";
 import { logAdd, logSumExp } from "../src/numeric/log-space.ts";
 import type { PriorTable } from "../src/priors/fault-prior.ts";
 import { priorTable } from "../src/priors/prior-table.ts";
