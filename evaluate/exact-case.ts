@@ -27,9 +27,9 @@ export interface ExactCase {
 }
 
 /** Eight noisy readings, drawn from the twelve of the sweep, of a board with one to three of forty faults. */
-export function drawCase(board: Board, whole: PriorTable, seed: number): ExactCase {
+export function drawCase(board: Board, whole: PriorTable, seed: number, faults = FAULTS): ExactCase {
   const random = seededRandom(seed, "exact");
-  const table = someOf(whole, random);
+  const table = someOf(whole, faults, random);
   const hidden = hide(table, random).map((row) => table.faults[row].fault);
   const predictor = makePredictor(board, NO_BENCH, DEFAULT_METER);
   const meterError = normalDeviate(random);
@@ -69,9 +69,9 @@ function drawRows(
   return rows;
 }
 
-/** Forty rows of the table, and the knock-ons among them. */
-function someOf(table: PriorTable, random: Random): PriorTable {
-  const rows = drawRows(table, FAULTS, random, () => false).sort((a, b) => a - b);
+/** So many rows of the table, and the knock-ons among them. */
+function someOf(table: PriorTable, count: number, random: Random): PriorTable {
+  const rows = drawRows(table, count, random, () => false).sort((a, b) => a - b);
   const place = new Map(rows.map((row, at) => [row, at]));
   const knockOns = table.knockOns.flatMap((knock) => {
     const [parent, child] = [place.get(knock.parent), place.get(knock.child)];
