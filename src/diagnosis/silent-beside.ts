@@ -107,18 +107,24 @@ class Families {
   each(unaccounted: number): Float64Array {
     const { site, knockedOnBy } = this.#universe;
     const causes = this.#siteReach.length - 1;
-    const given = (element: number, at: number): number =>
-      1 - ((1 - this.reach[element]) * unaccounted) / (1 - this.#siteReach[at]);
     return this.#alone.map((alone, e) => {
       if (this.#free[e] === 0) return 0;
-      let sum = alone * given(e, site[e]) + this.#explaining[e] * (1 - alone) * given(e, causes);
+      const own = 1 - this.reach[e];
+      let none = (1 - alone) * (1 - this.#explaining[e]);
+      let noneUnaccounted =
+        unaccounted *
+        (1 - (alone * own) / (1 - this.#siteReach[site[e]])) *
+        (1 - (this.#explaining[e] * own) / (1 - this.#siteReach[causes]));
       for (const { to: parent, rate } of knockedOnBy[e]) {
         const first = this.#alone[parent] + this.#explaining[parent];
         if (first === 0) continue;
-        const brought = this.#accounts[e] === 1 ? 1 : given(parent, site[parent]);
-        sum += first * -Math.expm1(-rate) * brought;
+        const followed = -Math.expm1(-rate);
+        none *= 1 - first * followed;
+        if (this.#accounts[e] === 1) continue;
+        noneUnaccounted *=
+          1 - (first * (1 - this.reach[parent]) * followed) / (1 - this.#siteReach[site[parent]]);
       }
-      return Math.min(1, sum / (1 - unaccounted));
+      return Math.min(1, Math.max(0, 1 - (none - noneUnaccounted) / (1 - unaccounted)));
     });
   }
 
