@@ -27,13 +27,13 @@ export function cardText(view: BenchView, color: boolean): string {
 function costText(card: CardView, currency: string): string {
   const money = card.money === 0 ? "" : `, ${card.money} ${currency}`;
   const { expectedMargin, repairProbability } = card.outlook;
-  return `${card.minutes} min${money}. From here the job ends repaired with ${percent(repairProbability)}, worth ${expectedMargin.toFixed(0)} ${currency}.`;
+  return `${card.minutes} min${money}. From here: ${percent(repairProbability)} that it ends repaired, ${expectedMargin.toFixed(0)} ${currency} expected.`;
 }
 
 /** The checks that follow with the same set-up, in the order in which their readings may be typed. */
 function rowText(card: CardView): string {
   if (card.row.length === 0) return "";
-  const rows = card.row.map(({ mode, red, black }) => `    ${mode}: red on ${red}, black on ${black}\n`);
+  const rows = card.rowWords.map((words) => `    ${words}\n`);
   return `  Then, with the same set-up (type the readings on one line):\n${rows.join("")}`;
 }
 

@@ -20,7 +20,7 @@ export function suspectsText(answer: SuspectsAnswer): string {
     .slice(0, EXPLANATIONS_SHOWN)
     .map(({ faults, probability }) => [
       percent(probability).padStart(7),
-      faults.length === 0 ? "nothing that the readings need" : faults.map(faultNameWords).join(", and "),
+      faults.length === 0 ? "no fault that the readings call for" : andList(faults.map(faultNameWords)),
     ]);
   const left = answer.suspects.length - parts.length;
   const unexplained =
@@ -32,4 +32,9 @@ Explanations of the readings:
 ${table(explanations)}${percent(answer.remainder).padStart(7)}  all others together
 
 Nothing is faulty now: ${percent(answer.healthyProbability)}\n${unexplained}`;
+}
+
+/** `a`, `a and b`, `a, b and c`. */
+function andList(words: readonly string[]): string {
+  return words.length <= 1 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
 }

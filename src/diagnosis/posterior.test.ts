@@ -37,33 +37,58 @@ function twelve(knockOns: readonly (readonly [number, number, number])[]): Unive
 const WEIGHTS = new Float64Array(COMMON_POINTS.length).fill(-Math.log(COMMON_POINTS.length));
 const ACCOUNTS_FOR_ALL = new Uint8Array(12).fill(1);
 
-/** Chance of each fault by every one of the 4,096 sets; the board was brought in as dead, so the empty set is rare. */
-function byEverySet(universe: Universe, evidence: readonly Evidence[]): number[] {
+/** Chance that any of each group of faults is there, by every one of the 4,096 sets; the board was brought in as dead, so the empty set is rare. */
+function byEverySet(
+  universe: Universe,
+  evidence: readonly Evidence[],
+  accounts: Uint8Array,
+  wanted: readonly (readonly number[])[],
+): number[] {
   const logs: number[] = [];
   for (let bits = 0; bits < 1 << 12; bits++) {
     const set = Array.from({ length: 12 }, (_, i) => i).filter((i) => (bits & (1 << i)) !== 0);
-    const symptom = set.length > 0 ? 0 : Math.log(0.02);
+    const symptom = set.some((i) => accounts[i] === 1) ? 0 : Math.log(0.02);
     logs.push(
       evidence.reduce((sum, piece) => sum + piece.logLikelihood(set)[0], logPrior(universe, set) + symptom),
     );
   }
   const total = logSumExp(logs);
-  return Array.from({ length: 12 }, (_, i) =>
-    logs.reduce((sum, log, bits) => sum + ((bits & (1 << i)) !== 0 ? Math.exp(log - total) : 0), 0),
+  return wanted.map((some) =>
+    logs.reduce(
+      (sum, log, bits) => sum + (some.some((i) => (bits & (1 << i)) !== 0) ? Math.exp(log - total) : 0),
+      0,
+    ),
   );
 }
 
-function byCores(universe: Universe, evidence: readonly Evidence[]): number[] {
+function byCores(
+  universe: Universe,
+  evidence: readonly Evidence[],
+  accounts: Uint8Array,
+  wanted: readonly (readonly number[])[],
+): number[] {
   const limits = { expansions: 60, width: 14, size: 6 };
-  const cores = posteriorCores(universe, evidence, WEIGHTS, limits, 999, ACCOUNTS_FOR_ALL);
-  return Array.from({ length: 12 }, (_, i) =>
-    cores.reduce((sum, core) => sum + core.probability * (core.set.includes(i) ? 1 : core.beside[i]), 0),
+  const cores = posteriorCores(universe, evidence, WEIGHTS, limits, 999, accounts);
+  return wanted.map((some) =>
+    cores.reduce((sum, core) => {
+      const there = some.some((i) => core.set.includes(i));
+      const unseen = some.length === 1 ? core.beside[some[0]] : core.anyBeside(some);
+      return sum + core.probability * (there ? 1 : unseen);
+    }, 0),
   );
 }
 
-function worstDifference(universe: Universe, evidence: readonly Evidence[]): number {
-  const exact = byEverySet(universe, evidence);
-  return Math.max(...byCores(universe, evidence).map((found, i) => Math.abs(found - exact[i])));
+const EACH = Array.from({ length: 12 }, (_, i) => [i]);
+
+function worstDifference(
+  universe: Universe,
+  evidence: readonly Evidence[],
+  accounts = ACCOUNTS_FOR_ALL,
+  wanted: readonly (readonly number[])[] = EACH,
+): number {
+  const exact = byEverySet(universe, evidence, accounts, wanted);
+  const found = byCores(universe, evidence, accounts, wanted);
+  return Math.max(...found.map((chance, i) => Math.abs(chance - exact[i])));
 }
 
 describe("the chance of each fault, silent ones included, against the sum over every set", () => {
@@ -84,5 +109,25 @@ describe("the chance of each fault, silent ones included, against the sum over e
     ]);
     const evidence = [reading(12, [0], 0.98, 0.001), reading(12, [1], 0.98, 0.001)];
     expect(worstDifference(twelve(knockOns), evidence)).toBeLessThan(0.02);
+  });
+
+  it("where a clamp that kills nothing by itself takes with it, unseen, the bridge that makes the board dead", () => {
+    const knockOns = [4, 5, 6, 7].map((clamp) => [clamp, 8, 0.5] as const);
+    const onlyTheBridge = Uint8Array.from({ length: 12 }, (_, i) => (i === 8 || i === 9 ? 1 : 0));
+    const evidence = [reading(12, [0], 0.001, 0.98)];
+    expect(worstDifference(twelve(knockOns), evidence, onlyTheBridge)).toBeLessThan(0.01);
+  });
+
+  it("where one of several must have made the board dead: as a group they are alternatives, not independent", () => {
+    const evidence = [reading(12, [0], 0.001, 0.98)];
+    const groups = [
+      [1, 2, 3, 4, 5],
+      [6, 7],
+      [8, 9, 10, 11],
+      [1, 11],
+    ];
+    expect(worstDifference(twelve([]), evidence, ACCOUNTS_FOR_ALL, groups)).toBeLessThan(0.005);
+    const knockOns = [2, 3, 6].flatMap((from) => [[from, 10, 0.6] as const, [from, 11, 0.4] as const]);
+    expect(worstDifference(twelve(knockOns), evidence, ACCOUNTS_FOR_ALL, groups)).toBeLessThan(0.01);
   });
 });

@@ -34,9 +34,13 @@ export function reasonsFor(
     return { speaksFor: [], speaksAgainst: [], maskedBy: [], untested: true };
   const isOf = (element: number): boolean => input.priors.faults[input.universe.fault[element]].part === part;
   const withPart = input.cores.find((core) => core.presentNow.some(isOf));
-  const without = input.cores.find((core) => !core.set.some(isOf)) ?? leading;
+  const without = input.cores.find((core) => !core.set.some(isOf));
   const ratios =
-    withPart !== undefined ? ratiosOfCores(input, withPart, without) : ratiosOfAddition(input, without, best);
+    withPart === undefined
+      ? ratiosOfAddition(input, without ?? leading, best)
+      : without === undefined
+        ? ratiosOfRemoval(input, withPart, part)
+        : ratiosOfCores(input, withPart, without);
   const reasons = ratios.filter((reason) => Math.abs(reason.logRatio) >= TELLING);
   const heard = input.pieces.some((piece) => piece.evidence.audible([])[input.universe.fault[best]] === 1);
   return {
@@ -49,7 +53,7 @@ export function reasonsFor(
       .sort(byWeight)
       .slice(0, MOST_REASONS),
     maskedBy: leading.set.some(isOf) ? [] : maskersOf(input, leading, input.universe.fault[best]),
-    untested: !heard,
+    untested: !heard && reasons.length === 0,
   };
 }
 
@@ -92,6 +96,18 @@ function ratiosOfAddition(input: ReasonInput, core: Core, element: number): Reas
       overCommon(piece.evidence.logLikelihood(grown), input.logWeights) -
       overCommon(hearing.vector, input.logWeights);
     return toReasons(piece, ratio, grown, hearing.faults);
+  });
+}
+
+/** Every core has the part: what would have been read with its faults taken away? */
+function ratiosOfRemoval(input: ReasonInput, core: Core, part: string): Reason[] {
+  return input.pieces.flatMap((piece, i) => {
+    const { faults, vector } = core.scored.hearings[i];
+    const rest = faults.filter((fault) => input.priors.faults[fault].part !== part);
+    if (rest.length === faults.length) return [];
+    const ratio =
+      overCommon(vector, input.logWeights) - overCommon(piece.evidence.logLikelihood(rest), input.logWeights);
+    return toReasons(piece, ratio, faults, rest);
   });
 }
 

@@ -66,19 +66,21 @@ function faultMarginals(input: SuspectInput): { fault: Float64Array; part: Map<s
   const partOf = priors.faults.map((prior) => prior.part);
   const presentNow = Array.from(universe.fault, (_, element) => presentAt(universe, element, now));
   for (const core of cores) {
-    const spared = new Map<string, number>();
+    const unseen = new Map<string, number[]>();
     for (let e = 0; e < core.beside.length; e++) {
       if (core.beside[e] === 0 || !presentNow[e]) continue;
       fault[universe.fault[e]] += core.probability * core.beside[e];
       const name = partOf[universe.fault[e]];
-      spared.set(name, (spared.get(name) ?? 1) * (1 - core.beside[e]));
+      const ofPart = unseen.get(name);
+      if (ofPart === undefined) unseen.set(name, [e]);
+      else ofPart.push(e);
     }
-    for (const element of core.presentNow) {
-      fault[universe.fault[element]] += core.probability;
-      spared.set(partOf[universe.fault[element]], 0);
-    }
-    for (const [name, share] of spared)
-      part.set(name, (part.get(name) ?? 0) + core.probability * (1 - share));
+    const add = (name: string, share: number) =>
+      part.set(name, (part.get(name) ?? 0) + core.probability * share);
+    const certain = new Set(core.presentNow.map((element) => partOf[universe.fault[element]]));
+    for (const element of core.presentNow) fault[universe.fault[element]] += core.probability;
+    for (const name of certain) add(name, 1);
+    for (const [name, elements] of unseen) if (!certain.has(name)) add(name, core.anyBeside(elements));
   }
   return { fault, part };
 }

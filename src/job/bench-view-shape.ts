@@ -18,6 +18,8 @@ export interface CardView
   readonly black: string | null;
   readonly mode: string | null;
   readonly row: readonly ActionView[];
+  /** the same in words, as `headline` */
+  readonly rowWords: readonly string[];
   /** tell the person to wait for the charge of the check before */
   readonly wait: string | null;
   readonly others: readonly {

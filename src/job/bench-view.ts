@@ -70,6 +70,7 @@ function cardView(assessment: Assessment): CardView {
     mode: measure === null ? null : modeWords(measure.mode),
     probesOn: proposal.probesOn,
     row: proposal.row.map((other) => ({ ...other })),
+    rowWords: proposal.row.map((other) => actionWords(job.board, other)),
     minutes: proposal.minutes,
     money: proposal.money,
     why: proposal.why,
@@ -130,7 +131,12 @@ function reasonWords({ job }: Believed, reason: Reason): string {
   const event = job.log[reason.logIndex];
   const seen = event === undefined ? "?" : eventWords(job.board, event);
   if (reason.withFault === "" && reason.without === "") return seen;
-  return `${seen} (with this fault ${reason.withFault}, without it ${reason.without})`;
+  if (reason.withFault !== reason.without)
+    return `${seen} (with this fault ${reason.withFault}, without it ${reason.without})`;
+  // What was seen comes with and without the fault, only not as often.
+  const times = Math.exp(Math.abs(reason.logRatio));
+  const often = times > 100 ? "over 100" : times.toFixed(times < 10 ? 1 : 0);
+  return `${seen} (${often} times as likely ${reason.logRatio > 0 ? "with" : "without"} this fault)`;
 }
 
 function eventWords(board: Board, event: JobEvent): string {

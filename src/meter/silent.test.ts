@@ -3,7 +3,9 @@ import type { ColdMode } from "../bench/event.ts";
 import type { Fault } from "../board/fault.ts";
 import { faultName } from "../board/fault.ts";
 import { faultSites } from "../board/fault-sites.ts";
+import { parseBoard } from "../board/parse-board.ts";
 import { coldCircuit } from "../cold/cold-circuit.ts";
+import { SHIPPED } from "../shipped/shipped.ts";
 import { boostDrive } from "./boost-drive.fixture.ts";
 import { BARE, faultsOf } from "./on-the-bench.fixture.ts";
 import { makePredictor } from "./predictor.ts";
@@ -36,6 +38,17 @@ test("what all readings share has one sign: a meter that reads high reads high e
       const read = predictor.predict({ mode, red, black }, faultsOf(text, board));
       expect(read.solved && read.common).toBeGreaterThan(0);
     }
+});
+
+test("a shorted shunt reference is heard on the rail: the opto's LED takes the meter's current", () => {
+  const parsed = parseBoard(SHIPPED.find(({ id }) => id === "small-frequency-drive-3ph")?.board);
+  if (!parsed.ok) throw new Error(parsed.problem);
+  const predictor = makePredictor(parsed.value, BARE, DEFAULT_METER);
+  const check = { mode: "diode", red: "V15", black: "NBUS" } as const;
+  const short = faultsOf("U3.ka:short", parsed.value);
+  const [whole, shorted] = [predictor.predict(check, []), predictor.predict(check, short)];
+  expect(whole.solved && shorted.solved && whole.raw - shorted.raw).toBeGreaterThan(0.1);
+  expect(predictor.audible(check, [], short)).toEqual([true]);
 });
 
 describe("a fault called silent", () => {

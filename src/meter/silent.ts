@@ -5,7 +5,8 @@
  * Otherwise the change of the reading is at most (change of current) x (ohms of the meter): the transfer from any pair of nets to
  * the probes is no larger than the resistance seen at the probes, and the meter bridges those. For a shunt of conductance g
  * across volts v the current is v g / (1 + g Z), Z the ohms seen there by a small signal. Z of the changed circuit is not Z of
- * this one, so a tenth of it is used. A transistor may pass on its gain times what reaches its base, so on a board with
+ * this one, so a tenth of it is used, and less where v could turn junctions on: no net moves by more than v, so no junction
+ * conducts more than exp(v / thermal volts) times what it did (an opto's LED across a shorted reference is all there is to see). A transistor may pass on its gain times what reaches its base, so on a board with
  * transistors every bound is multiplied by that. What is not silent by that bound is confirmed by one solve.
  */
 import { type Fault, faultName } from "../board/fault.ts";
@@ -27,6 +28,8 @@ export interface Disturbance {
 
 /** Margin on the small-signal ohms at a shunt (see above). */
 const Z_MARGIN = 0.1;
+/** Thermal voltage at 25 degC: the steepest that any junction's current can grow. */
+const THERMAL_VOLTS = 0.0257;
 
 function across(circuit: ColdCircuit, volts: Float64Array, from: number, to: number): number {
   const ground = circuit.netlist.nets;
@@ -146,6 +149,7 @@ const shuntWord = (from: number, to: number, ohms: number): string =>
 export function boundAmps(found: Disturbance, linearised: Linearised): number {
   const [first] = found.changes;
   if (!found.whole || found.changes.length !== 1 || first.siemens <= 0) return found.roughAmps;
-  const around = Math.max(0, linearised.impedance(first.from, first.to)) * Z_MARGIN;
+  const turnedOn = Math.exp(-found.roughAmps / first.siemens / THERMAL_VOLTS);
+  const around = Math.max(0, linearised.impedance(first.from, first.to)) * Math.min(Z_MARGIN, turnedOn);
   return found.roughAmps / (1 + first.siemens * around);
 }

@@ -23,6 +23,7 @@ interface Risk {
  * good, and what would take the new one with it. For each the minutes of the cheapest step that would rule it out.
  * @param money - price of what is bought
  * @param part - the part about to be replaced
+ * @param together - what is replaced in the same go: it takes nothing new with it
  */
 export function atStake(
   part: string,
@@ -31,11 +32,12 @@ export function atStake(
   priors: PriorTable,
   model: RepairModel,
   steps: readonly FindingStep[],
+  together: readonly string[] = [],
 ): AtStake {
   const risks = [
     ...unobtainableRisks(hypotheses, model),
     goodPartRisk(part, hypotheses),
-    ...killerRisks(part, hypotheses, priors),
+    ...killerRisks(part, together, hypotheses, priors),
   ]
     .filter(({ probability }) => probability >= RISK_LEAST)
     .sort((a, b) => b.probability - a.probability || (a.what < b.what ? -1 : 1))
@@ -85,12 +87,17 @@ function goodPartRisk(part: string, hypotheses: Hypotheses): Risk {
   );
 }
 
-function killerRisks(part: string, hypotheses: Hypotheses, priors: PriorTable): Risk[] {
+function killerRisks(
+  part: string,
+  together: readonly string[],
+  hypotheses: Hypotheses,
+  priors: PriorTable,
+): Risk[] {
   const killers = new Set(
     priors.knockOns
       .filter(({ child, rate }) => priors.faults[child].part === part && rate >= 0.1)
       .map(({ parent }) => priors.faults[parent].part)
-      .filter((killer) => killer !== part),
+      .filter((killer) => killer !== part && !together.includes(killer)),
   );
   return [...killers].map((killer) =>
     riskOf(`${killer} is faulty too and would take the new ${part} with it`, hypotheses, (h) =>

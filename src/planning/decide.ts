@@ -21,7 +21,7 @@ import { cureAction, type RepairModel } from "./repair-model.ts";
 import { resolderFirst } from "./resolder.ts";
 import type { FindingStep } from "./steps.ts";
 import { FINDING_OUT_RATES, type PlanStep, repairPlan } from "./value.ts";
-import { whyFinding, whyReplace, whyStop } from "./why.ts";
+import { repeatWords, whyFinding, whyReplace, whyStop } from "./why.ts";
 
 /** Most alternatives named beside the proposal. */
 const MOST_OTHERS = 3;
@@ -119,7 +119,7 @@ function findingProposal(
     row: full.row,
     minutes: full.minutes,
     money: 0,
-    why: whyFinding(full, hypotheses, model),
+    why: `${repeatWords(given.input.timeline, full.action)}${whyFinding(full, hypotheses, model)}`,
     expect: expectations(firstOf(full, found), hypotheses),
     others: others(given, full.action, weighed, plan),
     cautions: cautionsFor(full.action, given.input.board),
@@ -186,7 +186,10 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
   const spent = cures.reduce((sum, { money }) => sum + money, 0);
   const stakes =
     action.do === "replace" && mustShowStakes(action.part, spent, board, model)
-      ? atStake(action.part, spent, hypotheses, priors, model, found.steps)
+      ? atStake(
+          ...([action.part, spent, hypotheses, priors, model, found.steps] as const),
+          ordered.map(({ name }) => name),
+        )
       : null;
   return {
     action: action.do === "replace" ? { ...action, price: first.money } : action,

@@ -1,6 +1,9 @@
-import { faultWords } from "../board/fault-words.ts";
+import { benchKey } from "../bench/bench-state.ts";
+import type { Timeline } from "../bench/timeline.ts";
+import { faultStatement, faultWords } from "../board/fault-words.ts";
 import { orList, percent } from "./faults-in-words.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
+import type { Action } from "./proposal.ts";
 import type { RepairModel } from "./repair-model.ts";
 import { type FindingStep, outcomeProbabilities } from "./steps.ts";
 
@@ -17,11 +20,32 @@ export function whyFinding(step: FindingStep, hypotheses: Hypotheses, model: Rep
   return sentences.join(" ");
 }
 
+/** The same reading a second time wants saying so, or it looks like a mistake of the program. */
+export function repeatWords(timeline: Timeline, action: Action): string {
+  if (action.do !== "measure") return "";
+  const bench = benchKey(timeline.now);
+  const before = timeline.entries.some(
+    ({ event, before: state }) =>
+      event.do === "measure" &&
+      event.mode === action.mode &&
+      event.red === action.red &&
+      event.black === action.black &&
+      benchKey(state) === bench,
+  );
+  return before
+    ? "The same reading once more: what it showed fits badly with the rest, and probes slip. "
+    : "";
+}
+
 function leadSentence(step: FindingStep, hypotheses: Hypotheses): string {
   const told = toldApart(step, hypotheses);
   if (told.length === 0) return "Cheap, and nothing has tested it yet.";
-  if (told.length === 1) return `Shows whether it is ${told[0]}.`;
-  return `Sorts out ${orList(told)}.`;
+  const [only, second] = told;
+  if (second === undefined) {
+    const named = hypotheses.priors.find(({ fault }) => faultWords(fault) === only);
+    return `Shows whether ${named === undefined ? only : faultStatement(named.fault)}.`;
+  }
+  return `Tells which: ${orList(told)}.`;
 }
 
 /** Faults whose probability differs most between the outcomes. */

@@ -96,6 +96,7 @@ export function bareCard(action: ActionView): CardView {
     mode: field(action, "mode"),
     probesOn: null,
     row: [],
+    rowWords: [],
     minutes: 0,
     money: 0,
     why: "",

@@ -3,13 +3,14 @@ import { undoneEvents } from "../../bench/fold.ts";
 import { faultNameWords } from "../../board/fault-words.ts";
 import { suspectsAnswer } from "../../job/answers.ts";
 import { type Assessment, AssessmentSession, assess } from "../../job/assess.ts";
-import { becauseView, benchView } from "../../job/bench-view.ts";
+import { benchView } from "../../job/bench-view.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import type { BenchView } from "../../wire/bench-view.ts";
-import { percent, table } from "../answer-text.ts";
+import { table } from "../answer-text.ts";
 import { cardText } from "../card-text.ts";
 import { DONE, type Io, oneLine, refuse, whileTold } from "../io.ts";
 import { suspectsText } from "../suspects-text.ts";
+import { whyText } from "../why-text.ts";
 import { BENCH_HELP } from "./bench-help.ts";
 import type { JobFile } from "./job-file.ts";
 import type { PracticeBench } from "./practice-bench.ts";
@@ -165,22 +166,4 @@ function logText(view: BenchView): string {
       return [String(line.logIndex).padStart(4), oneLine(line.words), mark];
     }),
   );
-}
-
-/** Without a part, why this step; with one, what speaks for and against it. */
-function whyText(assessment: Assessment, view: BenchView, part: string): Parsed<string> {
-  if (part === "") return { ok: true, value: `${view.card?.why ?? "Nothing is proposed."}\n` };
-  const suspect = view.suspects.find((one) => one.part === part);
-  const found = becauseView(assessment, part);
-  if (suspect === undefined || !found.ok) return { ok: false, problem: `why: there is no part "${part}"` };
-  const because = found.value;
-  const lines = [
-    `${part}, ${suspect.what}: faulty with ${percent(suspect.probability)}`,
-    ...suspect.modes.map((mode) => `  ${mode.words} ${percent(mode.probability)}`),
-    ...because.speaksFor.map((reason) => `  for: ${oneLine(reason)}`),
-    ...because.speaksAgainst.map((reason) => `  against: ${oneLine(reason)}`),
-    ...(because.maskedBy.length === 0 ? [] : [`  hidden by ${because.maskedBy.join(", ")}`]),
-    ...(because.untested ? ["  no reading so far could have shown it"] : []),
-  ];
-  return { ok: true, value: `${lines.join("\n")}\n` };
 }
