@@ -4,9 +4,10 @@
  * silent sites of (1 + odds).
  */
 import { logSumExp } from "../numeric/log-space.ts";
+import { silentOdds } from "./beside-odds.ts";
 import { type Evidence, overCommon } from "./evidence.ts";
 import { ExplanationSearch, type ScoredSet, type SearchLimits } from "./search.ts";
-import { presentAt, silentOdds, type Universe } from "./universe.ts";
+import { presentAt, type Universe } from "./universe.ts";
 
 /** Chance that a board with nothing wrong is brought in as dead (a fault elsewhere in the unit; from memory). */
 export const DEAD_THOUGH_HEALTHY = 0.02;

@@ -44,6 +44,7 @@ const counting: MakePredictor = (on, bench, meter) => ({
     spread: 0,
     common: 0,
   }),
+  withEach: (_check, _faults, candidates) => candidates.map(() => null),
   rawWith: () => null,
   effect: faultName,
   matters: (_check, faults) => faults,
