@@ -8,7 +8,8 @@
 import type { Timeline } from "../src/bench/timeline.ts";
 import { type ColdGroup, coldEvidence, coldGroups, EvidenceMemory } from "../src/diagnosis/cold-evidence.ts";
 import { COMMON_POINTS, type Evidence, overCommon } from "../src/diagnosis/evidence.ts";
-import { logPrior, type Universe } from "../src/diagnosis/universe.ts";
+import { logPrior } from "../src/diagnosis/set-prior.ts";
+import type { Universe } from "../src/diagnosis/universe.ts";
 import type { Predictor } from "../src/meter/prediction.ts";
 import type { FaultPrior } from "../src/priors/fault-prior.ts";
 

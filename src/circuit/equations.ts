@@ -2,6 +2,7 @@
  * Kirchhoff's current law at every net, linearised: the currents that leave each net at the present voltages, and how they
  * change with the voltages. Reference voltage is 0; index -1 writes to a place that nobody reads.
  */
+import { factor } from "../numeric/sparse-lu.ts";
 import type { Frame, PairSlots } from "./frame.ts";
 import { JUNCTION_LEAK_SIEMENS, junctionAmps, junctionSiemens, limitJunction } from "./junction.ts";
 import { NET_LEAK_SIEMENS, type Netlist, type Values } from "./netlist.ts";
@@ -43,6 +44,9 @@ export interface Workspace {
   readonly change: Float64Array;
   readonly junctionVolts: Float64Array;
   readonly bjtVolts: Float64Array;
+  /** the problem and its solution that `matrix` stands evaluated at, and whether it has been factored since; null: something else */
+  matrixOf: { readonly problem: Problem; readonly volts: Float64Array } | null;
+  factored: boolean;
 }
 
 function newWorkspace({ netlist, frame }: Problem): Workspace {
@@ -57,6 +61,8 @@ function newWorkspace({ netlist, frame }: Problem): Workspace {
     change: new Float64Array(netlist.nets + 1),
     junctionVolts: new Float64Array(netlist.junctions.from.length),
     bjtVolts: new Float64Array(2 * netlist.bjts.base.length),
+    matrixOf: null,
+    factored: false,
   };
 }
 
@@ -102,6 +108,7 @@ export class Equations {
   limited = false;
   /** largest conductance stamped: what rounding is measured against */
   readonly mostSiemens: number;
+  readonly #workspace: Workspace;
   readonly #linear: Float64Array;
   readonly #live: Int32Array;
   readonly #liveCount: number;
@@ -111,6 +118,7 @@ export class Equations {
   constructor(problem: Problem) {
     const workspace = workspaceOf(problem);
     this.problem = problem;
+    this.#workspace = workspace;
     this.matrix = workspace.matrix;
     this.leaving = workspace.leaving;
     this.change = workspace.change;
@@ -157,12 +165,37 @@ export class Equations {
   evaluate(volts: Float64Array, gmin = JUNCTION_LEAK_SIEMENS, ramp = 1): void {
     const { netlist, companions } = this.problem;
     this.limited = false;
+    this.#workspace.matrixOf = null;
     if (!this.#stamped) this.#stampLinear();
     this.matrix.set(this.#linear);
     this.#linearAmps(volts, ramp);
     this.#junctions(volts, gmin);
     if (netlist.bjts.base.length > 0) this.#bjts(volts, gmin);
     if (companions !== null) this.#companionAmps(volts, companions);
+  }
+
+  /** Remembers that `matrix` stands at the settled `volts`, for whoever linearises there before the frame's next solve. */
+  settledAt(volts: Float64Array): void {
+    this.#workspace.matrixOf = { problem: this.problem, volts };
+    this.#workspace.factored = false;
+  }
+
+  /** The matrix at settled volts, factored; null where it is singular. Good until the next solve in this frame. */
+  factoredAt(volts: Float64Array): Float64Array | null {
+    const workspace = this.#workspace;
+    const at = workspace.matrixOf;
+    if (at === null || at.problem !== this.problem || at.volts !== volts) {
+      this.adopt(volts);
+      this.evaluate(volts);
+      this.settledAt(volts);
+    }
+    if (workspace.factored) return this.matrix;
+    if (!factor(this.problem.frame.plan, this.matrix)) {
+      workspace.matrixOf = null;
+      return null;
+    }
+    workspace.factored = true;
+    return this.matrix;
   }
 
   /** Fills `leaving` alone at `volts`, no junction held back: infinite where one would pass what no wire does. */

@@ -1,5 +1,5 @@
 /** A circuit at one of its solutions, kept factored: what a small current does, and where a small change would take it. */
-import { factor, solve, solveTransposed } from "../numeric/sparse-lu.ts";
+import { solve, solveTransposed } from "../numeric/sparse-lu.ts";
 import { Equations, type Problem } from "./equations.ts";
 import { JUNCTION_LEAK_SIEMENS, junctionAmps, junctionSiemens } from "./junction.ts";
 
@@ -167,11 +167,9 @@ export class Linearised {
   /** Factors in the frame's workspace: good until the next solve. */
   #factored(): Float64Array | null {
     if (this.#singular) return null;
-    const equations = new Equations(this.#problem);
-    equations.adopt(this.#volts);
-    equations.evaluate(this.#volts);
-    this.#singular = !factor(this.#problem.frame.plan, equations.matrix);
-    return this.#singular ? null : equations.matrix;
+    const matrix = new Equations(this.#problem).factoredAt(this.#volts);
+    this.#singular = matrix === null;
+    return matrix;
   }
 
   #own(): Kept | null {

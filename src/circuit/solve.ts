@@ -151,7 +151,9 @@ export function solveCircuit(problem: Problem, warm: Float64Array | null): Solve
     const attempt = climbRung(equations, volts, rung);
     iterations += attempt.iterations;
     last = rung;
-    if (attempt.ok) return { solved: true, volts, rung, iterations, residualAmps: equations.worst().amps };
+    if (!attempt.ok) continue;
+    if (!equations.limited) equations.settledAt(volts);
+    return { solved: true, volts, rung, iterations, residualAmps: equations.worst().amps };
   }
   const { net, amps } = equations.worst();
   return {

@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { logSumExp } from "../numeric/log-space.ts";
 import { COMMON_POINTS, type Evidence } from "./evidence.ts";
 import { posteriorCores } from "./posterior.ts";
-import { logPrior, makeUniverse, type Universe } from "./universe.ts";
+import { logPrior } from "./set-prior.ts";
+import { makeUniverse, type Universe } from "./universe.ts";
 
 /** One yes-or-no reading: `likely` where any fault of `group` is present, else `unlikely`; the rest is silent to it. */
 function reading(faults: number, group: readonly number[], likely: number, unlikely: number): Evidence {

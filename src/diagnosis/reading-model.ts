@@ -26,7 +26,7 @@ export const READING_MODEL = {
   slipZero: 0.2,
   slipAnywhere: 0.4,
   /** diode mode: digits and contact, volts, and share of the reading (published hand-held meters: 1.5 % + 2 to 5 digits) */
-  diodeVolts: 0.003,
+  diodeVolts: 0.004,
   diodeShare: 0.012,
   /** ohms: leads and contact (published: 0.1 to 0.5 ohm), and share of the reading (0.8 % + 2 digits) */
   contactOhms: 0.3,

@@ -4,9 +4,12 @@
  * silent open may hide a loud short and then neither step alone improves. A step is evaluated only where some reading could
  * hear the added fault and where an upper bound of its score is worth it. Deterministic: ties break by the set itself.
  */
+
+import { oddsBeside } from "./beside-odds.ts";
 import { COMMON_POINTS, type Evidence, overCommon } from "./evidence.ts";
 import { byScore, insertSorted } from "./set-order.ts";
-import { logPrior, oddsBeside, presentAt, type Universe } from "./universe.ts";
+import { logPrior } from "./set-prior.ts";
+import { presentAt, type Universe } from "./universe.ts";
 
 export interface SearchLimits {
   /** sets whose neighbours are looked at */
@@ -231,7 +234,7 @@ export class ExplanationSearch {
         const left = this.#found.get(rest.join(",")) ?? this.#score(rest);
         const own = left.hearings.map(({ vector }) => overCommon(vector, this.#logWeights));
         const [worst] = this.#misfits(own);
-        if (worst !== undefined) this.#addPairs(left, worst, own);
+        if (worst !== undefined) this.#addPairs(left, worst, own, this.#gain(own));
       }
   }
 
@@ -248,7 +251,7 @@ export class ExplanationSearch {
     // beside these faults a piece may hear what it never hears alone: an open fuse shows only where the bus behind it is shorted
     if (!exact) for (const i of misfits) masks[i] = this.#evidence[i].audible(scored.hearings[i].faults);
     const odds = oddsBeside(this.#universe, scored.set);
-    const gain = own.reduce((sum, log, i) => sum + Math.max(0, this.#bestOf(i) - log), 0);
+    const gain = this.#gain(own);
     const floor = this.#floor(scored);
     const tried = new Uint8Array(this.#elementCount);
     for (const worst of [...misfits, -1]) {
@@ -266,7 +269,12 @@ export class ExplanationSearch {
     }
     const [worst] = misfits;
     if (exact && worst !== undefined && scored.set.length + 2 <= this.#limits.size)
-      this.#addPairs(scored, worst, own);
+      this.#addPairs(scored, worst, own, gain);
+  }
+
+  /** What the readings could still add if all were explained best, nats. */
+  #gain(own: readonly number[]): number {
+    return own.reduce((sum, log, i) => sum + Math.max(0, this.#bestOf(i) - log), 0);
   }
 
   /** Scores below this are not worth keeping beside what is known, nor as growth of this set. */
@@ -376,9 +384,10 @@ export class ExplanationSearch {
 
   /**
    * A fault together with what it knocks on, for what the set explains worst: two shorted switches of a leg short the bus,
-   * though each alone moves nothing there.
+   * though each alone moves nothing there. Pairs that no `gain` of the readings can lift within the width are not asked about.
    */
-  #addPairs(scored: ScoredSet, worst: number, own: readonly number[]): void {
+  #addPairs(scored: ScoredSet, worst: number, own: readonly number[], gain: number): void {
+    const least = this.#best - this.#limits.width - 1;
     const piece = this.#evidence[worst];
     const { faults } = scored.hearings[worst];
     const taken = new Set(scored.set.map((element) => this.#universe.site[element]));
@@ -388,11 +397,13 @@ export class ExplanationSearch {
       for (const { to, rate } of this.#universe.knocksOn[parent]) {
         if (rate < STRONG_KNOCK_ON || taken.has(this.#universe.site[to])) continue;
         if (!presentAt(this.#universe, to, piece.logIndex)) continue;
+        const set = insertSorted(insertSorted(scored.set, parent), to);
+        if (scored.logLikelihood + gain + logPrior(this.#universe, set) < least) continue;
+        if (this.#found.has(set.join(","))) continue;
         const pair = [this.#universe.fault[parent], this.#universe.fault[to]];
         const both = [...faults, ...pair].sort((a, b) => a - b);
         if (overCommon(piece.logLikelihood(both), this.#logWeights) < own[worst] + MISFIT) continue;
-        const set = insertSorted(insertSorted(scored.set, parent), to);
-        if (!this.#found.has(set.join(","))) this.#keep(this.#score(set));
+        this.#keep(this.#score(set));
       }
     }
   }

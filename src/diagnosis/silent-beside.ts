@@ -4,7 +4,8 @@
  * it makes the follower likelier, and a family can bring the board in by what followed in it. Where the core leaves the symptom
  * unaccounted for, some family must account for it, so the families that could are each other's alternatives.
  */
-import { presentAt, silentOdds, type Universe } from "./universe.ts";
+import { silentOdds } from "./beside-odds.ts";
+import { presentAt, type Universe } from "./universe.ts";
 
 /** Chance that a board with nothing wrong is brought in as dead (a fault elsewhere in the unit; from memory). */
 export const DEAD_THOUGH_HEALTHY = 0.02;

@@ -66,6 +66,8 @@ export function switchboard(
       const raw = pulled(check, present.map(faultName)) ? 0 : 0.5;
       return { solved: true, raw, shown: raw, centre: raw, spread: 0.02, common: 0.01, alike: 0.01 };
     },
+    withEach: (check, present, candidates) =>
+      candidates.map((one) => predictor.predict(check, [...present, one])),
     rawWith: () => null,
     effect: faultName,
     matters: (check, present) =>

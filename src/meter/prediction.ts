@@ -55,6 +55,11 @@ export interface Predictor {
    * The raw reading if the short or leak `faults[at]` were of `ohms` instead; null where there is no answer. What an unknown resistance does to a reading, for a tenth of a prediction.
    */
   rawWith(check: ColdCheck, faults: readonly Fault[], at: number, ohms: number): number | null;
+  /**
+   * What the meter would show with each of `candidates` by itself beside `faults`; null where the technician would see no other
+   * reading. By the linearised circuit where that can tell, the spread carried over: to tell outcomes apart, not to judge by.
+   */
+  withEach(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): (Prediction | null)[];
   /** Faults with the same word here do the same to the circuit, as shorts of two capacitors side by side do. */
   effect(fault: Fault): string;
   /**

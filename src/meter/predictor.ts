@@ -10,7 +10,6 @@ import { coldCircuit } from "../cold/cold-circuit.ts";
 import type { ComplexValues } from "../numeric/sparse-lu-complex.ts";
 import { faradsOf, readFarads } from "./capacitance.ts";
 import { climbAt } from "./climbing.ts";
-import { OTHER_METERS, onTheBoard, withoutTheBoard } from "./other-meters.ts";
 import type {
   ColdCheck,
   MakePredictor,
@@ -20,11 +19,12 @@ import type {
   Predictor,
 } from "./prediction.ts";
 import { type Probed, Probing, whyUnsolved } from "./probing.ts";
-import { FARADS_LEAST_OHMS, type Range, rangesOf, voltsAt } from "./ranges.ts";
+import { FARADS_LEAST_OHMS, rangesOf, voltsAt } from "./ranges.ts";
 import type { MeterSettings } from "./settings.ts";
+import { differ, movedReading, readingOf, SILENT_SHARE, silentVolts } from "./shown.ts";
 import { boundAmps, changeOfOhms, disturbance, effectOf, mostGain } from "./silent.ts";
 import { faradsBound } from "./silent-farads.ts";
-import { climbingSpread, type Sensitivity, type Spread, sensitivityOf } from "./spread.ts";
+import { climbingSpread, type Sensitivity, sensitivityOf } from "./spread.ts";
 
 /** States kept; each holds the voltages of the nets and its branch values, about five kilobytes. */
 const MOST_STATES = 12_000;
@@ -32,8 +32,6 @@ const MOST_STATES = 12_000;
 const EXACT_VOLTS = 1e-6;
 /** Near open an ohms range tells megohms from gigohms by what little it drops: there a fault counts by its share of that. */
 const EXACT_SHARE = 1e-4;
-/** Share of the spread below which a fault is called silent. */
-const SILENT_SHARE = 0.1;
 /** How closely a reading shifted by other ohms is followed, in volts at the probes. */
 const EXACT_SHIFT_VOLTS = 1e-8;
 /** Currents that a moved circuit may still miss, as a share of what would be silent. */
@@ -42,9 +40,6 @@ const RESIDUAL_SHARE = 0.2;
 const LINE_SHARE = 0.5;
 /** ln of the factor within which the line is asked exactly. */
 const NEAR_THE_LINE = 0.7;
-/** Readings that both show OL are one reading when both are this many spreads and this share above the limit. */
-const FAR_OVER = { spreads: 5, share: 0.1 } as const;
-
 /** A settled circuit with how it answers to small changes. */
 interface Settled extends Probed {
   readonly sensitivity: Sensitivity;
@@ -57,29 +52,10 @@ interface State {
   readonly probed: Settled | null;
   /** effect of a further fault -> would the technician see it in this reading */
   readonly heard: Map<number, boolean>;
+  /** effect of a further fault -> what the meter would then show; null where the technician would see no other reading */
+  readonly beside: Map<number, Prediction | null>;
   /** farads only: the branch values, and net voltages for 1 V at the probes */
   readonly alternating: { readonly values: Values; readonly perVolt: ComplexValues } | null;
-}
-
-/** What the meter shows for a settled or climbing circuit, with its spread. */
-function readingOf(
-  check: ColdCheck,
-  meter: MeterSettings,
-  probed: Pick<Probed, "raw" | "range">,
-  spread: Spread,
-): MeterReading {
-  const { raw, range } = probed;
-  const over = raw > range.limit;
-  const shown =
-    check.mode === "continuity"
-      ? raw < meter.beepOhms
-        ? ("beep" as const)
-        : ("silent" as const)
-      : over
-        ? ("OL" as const)
-        : raw;
-  const { centre, common, alike } = spread;
-  return { solved: true, raw, shown, centre, spread: spread.spread, common, alike };
 }
 
 class BoardPredictor implements Predictor {
@@ -121,16 +97,41 @@ class BoardPredictor implements Predictor {
     });
   }
 
+  withEach(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): (Prediction | null)[] {
+    const { state, core } = this.#settledIn(check, faults);
+    return candidates.map((candidate) => {
+      const effect = this.#effectId(candidate);
+      const known = state.beside.get(effect);
+      if (known !== undefined) return known;
+      const shown = this.#besides(check, state, core, candidate);
+      state.beside.set(effect, shown);
+      return shown;
+    });
+  }
+
+  /** What one fault more would make the meter show, by a few chord steps where these can tell; null: nothing else. */
+  #besides(check: ColdCheck, state: State, core: readonly Fault[], candidate: Fault): Prediction | null {
+    const { prediction: before, probed } = state;
+    const anew = () => this.predict(check, [...core, candidate]);
+    if (!before.solved || probed === null) return this.#moves(check, state, core, candidate) ? anew() : null;
+    const allowed = silentVolts(before, probed);
+    const moved = this.#movedVolts(check, probed, core, candidate, allowed);
+    if (moved === "nowhere") return null;
+    if (moved === "unsolved") return anew();
+    const raw = this.probing.rawOf(check, probed, moved);
+    const after = movedReading(check, this.meter, before, probed.range, raw);
+    if (!differ(before, after, probed.range)) return null;
+    return this.probing.staysInRange(check, probed, raw) ? after : anew();
+  }
+
   rawWith(check: ColdCheck, faults: readonly Fault[], at: number, ohms: number): number | null {
     const { state, core } = this.#settledIn(check, faults);
     const { prediction, probed } = state;
     const other = faults.map((fault, i) => (i === at ? { ...fault, value: ohms } : fault));
     const change = changeOfOhms(this.probing.circuit, faults[at], ohms);
     if (probed !== null && prediction.solved && change !== null && core.includes(faults[at])) {
-      const volts = probed.sensitivity.linearised.moved(
-        [change],
-        EXACT_SHIFT_VOLTS / (probed.range.ohms * this.#gain),
-      );
+      const { range, sensitivity } = probed;
+      const volts = sensitivity.linearised.moved([change], EXACT_SHIFT_VOLTS / (range.ohms * this.#gain));
       const raw = volts === null ? null : this.probing.rawOf(check, probed, volts);
       if (raw !== null && this.probing.staysInRange(check, probed, raw)) return raw;
     }
@@ -261,7 +262,12 @@ class BoardPredictor implements Predictor {
 
   #solve(check: ColdCheck, values: Values, near: Probed | null): State {
     const { probing, meter } = this;
-    const nothing = { probed: null, alternating: null, heard: new Map<number, boolean>() };
+    const nothing = {
+      probed: null,
+      alternating: null,
+      heard: new Map<number, boolean>(),
+      beside: new Map<number, Prediction | null>(),
+    };
     if (check.mode === "farads") {
       const reading = readFarads(probing, check, values);
       if (!reading.solved || reading.perVolt === null) return { ...nothing, prediction: reading };
@@ -317,40 +323,6 @@ function idOf(ids: Map<string, number>, name: string): number {
   if (known !== undefined) return known;
   ids.set(name, ids.size);
   return ids.size - 1;
-}
-
-/** Volts that the probes may move before the reading moves by a tenth of its spread. */
-function silentVolts({ raw, spread }: MeterReading, { range, volts }: Probed): number {
-  if (range.reads === "volts") return SILENT_SHARE * spread;
-  const share = Math.exp((SILENT_SHARE * spread) / (raw + OTHER_METERS.leadOhms));
-  const higher = withoutTheBoard(onTheBoard(raw) * share);
-  const fall = volts - voltsAt(range, withoutTheBoard(onTheBoard(raw) / share));
-  return higher === Number.POSITIVE_INFINITY ? fall : Math.min(fall, voltsAt(range, higher) - volts);
-}
-
-/**
- * Would the technician see another reading? Volts and farads: words as they stand, numbers by the spread, since a last digit is
- * no answer of its own; two readings far over the same range are one OL. Ohms by their logarithm, and beyond the insulation of the
- * board all the same.
- */
-function differ(before: MeterReading, after: MeterReading, range: Range | null): boolean {
-  if (range !== null && farOver(before, range) && farOver(after, range)) return false;
-  if (range === null || range.reads === "volts") {
-    const numbers = typeof before.shown === "number" && typeof after.shown === "number";
-    if (!numbers && before.shown !== after.shown) return true;
-    return Math.abs(after.raw - before.raw) > SILENT_SHARE * before.spread;
-  }
-  const lead = OTHER_METERS.leadOhms;
-  const moved = Math.log((onTheBoard(after.raw) + lead) / (onTheBoard(before.raw) + lead));
-  return Math.abs(moved) > (SILENT_SHARE * before.spread) / (before.raw + lead);
-}
-
-/** Is the reading so far above the range that the display says OL whatever the parts' tolerances do? */
-function farOver(reading: MeterReading, { limit }: Range): boolean {
-  if (reading.shown !== "OL") return false;
-  return (
-    reading.raw > limit * (1 + FAR_OVER.share) && reading.raw > limit + FAR_OVER.spreads * reading.spread
-  );
 }
 
 function predictionOf(

@@ -71,10 +71,17 @@ export class Probing {
 
   /**
    * Tries the ranges of the check's mode in order until the reading fits; each is its own solve.
-   * @param near - the same check in a circuit that differs little: where its range is tried, the start
+   * @param near - the same check in a circuit that differs little: its range is tried first, since mostly it fits again, and its
+   * answer is the start
    */
   settle(check: ColdCheck, values: Values, near: Probed | null = null): Probed | Unsolved {
     const ranges = rangesOf(check.mode, this.meter);
+    if (near !== null && near.range !== ranges[0]) {
+      const problem = this.problem(check, near.range, values);
+      const answer = solveCircuit(problem, near.answer.volts);
+      const again = answer.solved ? probed(check, problem, near.range, answer) : null;
+      if (again !== null && this.staysInRange(check, again, again.raw)) return again;
+    }
     let last: Probed | null = null;
     for (const [index, range] of ranges.entries()) {
       const key = `${check.mode === "diode" ? "d" : "o"}${index},${check.red},${check.black}`;

@@ -27,27 +27,9 @@ export function factor(plan: EliminationPlan, values: Float64Array): boolean {
   return true;
 }
 
-/** Where each elimination starts in the program, so that back-substitution can walk it backwards. */
-const starts = new WeakMap<EliminationPlan, Int32Array>();
-
-function startsOf(plan: EliminationPlan): Int32Array {
-  const known = starts.get(plan);
-  if (known !== undefined) return known;
-  const found = new Int32Array(plan.size);
-  let at = 0;
-  for (let k = 0; k < plan.size; k++) {
-    found[k] = at;
-    const count = plan.program[at];
-    at += 1 + 3 * count + count * count;
-  }
-  starts.set(plan, found);
-  return found;
-}
-
 /** Solves A x = rhs for factored values; `rhs` becomes x. */
 export function solve(plan: EliminationPlan, values: Float64Array, rhs: Float64Array): void {
-  const { size, order, diagonal, program } = plan;
-  const begin = startsOf(plan);
+  const { size, order, diagonal, program, begin } = plan;
   for (let k = 0; k < size; k++) {
     const at = begin[k];
     const count = program[at];
@@ -66,8 +48,7 @@ export function solve(plan: EliminationPlan, values: Float64Array, rhs: Float64A
 
 /** Solves (A transposed) x = rhs for factored values; `rhs` becomes x. What an adjoint needs. */
 export function solveTransposed(plan: EliminationPlan, values: Float64Array, rhs: Float64Array): void {
-  const { size, order, diagonal, program } = plan;
-  const begin = startsOf(plan);
+  const { size, order, diagonal, program, begin } = plan;
   for (let k = 0; k < size; k++) {
     const at = begin[k];
     const count = program[at];

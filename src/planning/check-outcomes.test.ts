@@ -52,6 +52,10 @@ function tableMeter(healthy: number | "OL", table: Readonly<Record<string, numbe
     bench: { lifted: new Set(), off: new Set(), clips: [], powered: false },
     meter: DEFAULT_METER,
     predict: (_, faults) => reading(shownFor(faults)),
+    withEach: (_, faults, candidates) =>
+      candidates.map((one) =>
+        one.of === "part" && one.part in table ? reading(shownFor([...faults, one])) : null,
+      ),
     rawWith: () => null,
     effect: faultName,
     matters: (_check, faults) => faults,

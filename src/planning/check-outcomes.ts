@@ -49,11 +49,10 @@ function shownBy(check: ColdCheck, hypotheses: Hypotheses, predictor: Predictor)
     const beside = members.filter((h) => hypotheses.list[h].beside >= 0);
     const extra = beside.map((h) => hypotheses.priors[hypotheses.list[h].beside].fault);
     // most silent faults cannot move this reading: what the core alone shows stands for them
-    const heard = extra.length > 0 ? predictor.audible(check, faults, extra) : [];
-    const moved = new Map(beside.flatMap((h, i) => (heard[i] ? [[h, extra[i]] as const] : [])));
+    const moved = extra.length > 0 ? predictor.withEach(check, faults, extra) : [];
+    const readings = new Map(beside.map((h, i) => [h, moved[i]]));
     for (const h of members) {
-      const added = moved.get(h);
-      const reading = added === undefined ? base : predictor.predict(check, [...faults, added]);
+      const reading = readings.get(h) ?? base;
       if (!reading.solved) return null;
       const word = typeof reading.shown === "string" ? reading.shown : null;
       shown.push({ hypothesis: h, word, value: Math.abs(reading.raw), spread: reading.spread });

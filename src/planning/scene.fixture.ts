@@ -122,6 +122,7 @@ function ruleMeter(board: Board, bench: BenchState): Predictor {
     bench,
     meter: DEFAULT_METER,
     predict,
+    withEach: (check, faults, candidates) => candidates.map((one) => predict(check, [...faults, one])),
     rawWith: () => null,
     effect: faultName,
     matters: (_check, faults) => faults,

@@ -46,6 +46,7 @@ const counting: MakePredictor = (on, bench, meter) => ({
     common: 0,
     alike: 0,
   }),
+  withEach: (_check, _faults, candidates) => candidates.map(() => null),
   rawWith: () => null,
   effect: faultName,
   matters: (_check, faults) => faults,

@@ -1,0 +1,69 @@
+/** Odds of one element more beside a set: of those that no reading can hear, and of those worth trying. */
+import { SetPrior } from "./set-prior.ts";
+import type { Universe } from "./universe.ts";
+
+/** Odds of silent faults beside a set: by themselves or as followers of a member, and as what knocked a member on. */
+export interface SilentOdds {
+  readonly alone: Float64Array; // (elements)
+  readonly explaining: Float64Array; // (elements)
+}
+
+/**
+ * For each element that no reading can hear (`audible` 0) the odds of standing beside the set, silent faults summed over: what it
+ * knocks on unheard may or may not be there, but what would be heard is not, and that weighs against it. As causes of members
+ * the silent make each other idle (one is enough), so those odds are given apart: they add up where independent ones multiply.
+ */
+export function silentOdds(universe: Universe, set: readonly number[], audible: Uint8Array): SilentOdds {
+  const count = universe.rate.length;
+  const alone = new Float64Array(count);
+  const explaining = new Float64Array(count);
+  const taken = new Set(set.map((member) => universe.site[member]));
+  const knocks = (element: number, heard: boolean): number => {
+    let sum = 0;
+    for (const { to, rate } of universe.knocksOn[element])
+      if ((audible[to] === 1) === heard && !taken.has(universe.site[to])) sum += rate;
+    return sum;
+  };
+  const free = (element: number) => audible[element] === 0 && !taken.has(universe.site[element]);
+  for (let e = 0; e < count; e++) if (free(e)) alone[e] = rootOdds(universe, e) * Math.exp(-knocks(e, true));
+  const causes = new Set(set.flatMap((member) => universe.knockedOnBy[member].map(({ to }) => to)));
+  const followers = set.flatMap((member) => universe.knocksOn[member].map(({ to }) => to));
+  const prior = new SetPrior(universe, set);
+  for (const e of new Set([...causes, ...followers])) {
+    if (!free(e)) continue;
+    const unheard = knocks(e, false);
+    const first = rootOdds(universe, e) * Math.exp(-unheard - knocks(e, true));
+    const rest = Math.max(0, Math.exp(prior.with(e) - prior.log) - first);
+    if (causes.has(e)) explaining[e] = rest * Math.exp(unheard);
+    else alone[e] += rest;
+  }
+  return { alone, explaining };
+}
+
+/** Odds of failing first, with nothing else known. */
+function rootOdds(universe: Universe, element: number): number {
+  const siteRate = universe.siteRate[universe.site[element]];
+  return siteRate > 0 ? Math.expm1(siteRate) * (universe.rate[element] / siteRate) : 0;
+}
+
+/**
+ * Odds of each element standing beside the set: P(S + e) / P(S) for what is tied to a member, else an upper bound, which leaves
+ * out that what the element would knock on did not follow. 0 for members and for elements whose site is taken.
+ */
+export function oddsBeside(universe: Universe, set: readonly number[]): Float64Array {
+  const count = universe.rate.length;
+  const odds = new Float64Array(count);
+  for (let e = 0; e < count; e++) odds[e] = rootOdds(universe, e);
+  const related = new Set<number>();
+  for (const member of set) {
+    for (const edge of universe.knocksOn[member]) related.add(edge.to);
+    for (const edge of universe.knockedOnBy[member]) related.add(edge.to);
+  }
+  if (related.size > 0) {
+    const prior = new SetPrior(universe, set);
+    for (const e of related) odds[e] = Math.exp(prior.with(e) - prior.log);
+  }
+  const taken = new Set(set.map((member) => universe.site[member]));
+  for (let e = 0; e < count; e++) if (taken.has(universe.site[e])) odds[e] = 0;
+  return odds;
+}
