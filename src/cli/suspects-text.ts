@@ -28,7 +28,7 @@ export function suspectsText(answer: SuspectsAnswer): string {
       ? ""
       : `\nReadings that nothing explains (log lines from 0): ${answer.unexplained.join(", ")}. Repeat them.\n`;
   return `Faulty now:\n${table(parts)}${left > 0 ? `         and ${left} less likely parts\n` : ""}
-Explanations of the readings:
+Explanations of the readings (with what has been cured since):
 ${table(explanations)}${percent(answer.remainder).padStart(7)}  all others together
 
 Nothing is faulty now: ${percent(answer.healthyProbability)}\n${unexplained}`;

@@ -56,6 +56,14 @@ test("a part hidden behind a short keeps the probability it came with, and says 
   expect(belief.suspects.find((suspect) => suspect.part === "D1")?.because().maskedBy).toEqual(["D0"]);
 });
 
+test("a part that every explanation needs is still told why: what would be read with its fault taken away", () => {
+  const belief = beliefAfter([["T1", "T2"], ["T3"]], [0.02, 0.02], [diode("T1", 0), diode("T2", 0)]);
+  const because = belief.suspects.find((suspect) => suspect.part === "D0")?.because();
+  expect(belief.explanations.every(({ faults }) => faults.some(({ fault }) => fault === 0))).toBe(true);
+  expect(because?.speaksFor.map(({ logIndex }) => logIndex).sort()).toEqual([0, 1]);
+  expect(because?.untested).toBe(false);
+});
+
 test("a slip that no fault explains does not keep the faults behind the other readings from being found", () => {
   const log = [diode("T1", 1.31), diode("T2", 0), diode("T3", 0)];
   const belief = beliefAfter([["T2"], ["T3"], ["T4"]], [0.02, 0.02, 0.02], log);

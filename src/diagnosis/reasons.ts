@@ -123,13 +123,15 @@ function toReasons(
   return piece.logIndexes.map((logIndex) => ({ logIndex, logRatio, withFault, without }));
 }
 
-/** Members of the core without which some reading taken would hear the fault. */
+/** Members of the core, still on the board, without which some reading taken would hear the fault. */
 function maskersOf(input: ReasonInput, core: Core, fault: number): string[] {
   const maskers = new Set<string>();
+  const still = new Set(core.presentNow.map((element) => input.universe.fault[element]));
   input.pieces.forEach((piece, i) => {
     const faults = core.scored.hearings[i].faults;
     if (piece.evidence.hears(faults, fault)) return;
     for (const member of faults) {
+      if (!still.has(member)) continue;
       const rest = faults.filter((other) => other !== member);
       if (piece.evidence.hears(rest, fault)) maskers.add(input.priors.faults[member].part);
     }

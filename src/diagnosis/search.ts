@@ -7,6 +7,7 @@
 
 import { oddsBeside } from "./beside-odds.ts";
 import { COMMON_POINTS, type Evidence, overCommon } from "./evidence.ts";
+import { pairsBeside } from "./pairs.ts";
 import { byScore, insertSorted } from "./set-order.ts";
 import { logPrior } from "./set-prior.ts";
 import { presentAt, type Universe } from "./universe.ts";
@@ -46,8 +47,6 @@ const EARLY_EXPANSIONS = 4;
 const HOPE = 0.5;
 /** A piece this much likelier than by a slip alone counts as explained (nats). */
 const EXPLAINED = 2;
-/** Knock-ons at least this strong are tried together with what causes them. */
-const STRONG_KNOCK_ON = 0.05;
 
 /** What is left after a drop is expanded for its swaps only while so few sets have been. */
 const EARLY_SWAPS = 8;
@@ -383,28 +382,21 @@ export class ExplanationSearch {
   }
 
   /**
-   * A fault together with what it knocks on, for what the set explains worst: two shorted switches of a leg short the bus,
-   * though each alone moves nothing there. Pairs that no `gain` of the readings can lift within the width are not asked about.
+   * Two faults at once, for what the set explains worst: two shorted switches of a leg short the bus, though each alone moves
+   * nothing there. Pairs that no `gain` of the readings can lift within the width are not asked about.
    */
   #addPairs(scored: ScoredSet, worst: number, own: readonly number[], gain: number): void {
     const least = this.#best - this.#limits.width - 1;
     const piece = this.#evidence[worst];
     const { faults } = scored.hearings[worst];
-    const taken = new Set(scored.set.map((element) => this.#universe.site[element]));
-    for (let parent = 0; parent < this.#elementCount; parent++) {
-      if (taken.has(this.#universe.site[parent]) || !presentAt(this.#universe, parent, piece.logIndex))
-        continue;
-      for (const { to, rate } of this.#universe.knocksOn[parent]) {
-        if (rate < STRONG_KNOCK_ON || taken.has(this.#universe.site[to])) continue;
-        if (!presentAt(this.#universe, to, piece.logIndex)) continue;
-        const set = insertSorted(insertSorted(scored.set, parent), to);
-        if (scored.logLikelihood + gain + logPrior(this.#universe, set) < least) continue;
-        if (this.#found.has(set.join(","))) continue;
-        const pair = [this.#universe.fault[parent], this.#universe.fault[to]];
-        const both = [...faults, ...pair].sort((a, b) => a - b);
-        if (overCommon(piece.logLikelihood(both), this.#logWeights) < own[worst] + MISFIT) continue;
-        this.#keep(this.#score(set));
-      }
+    for (const [one, other] of pairsBeside(this.#universe, scored.set, piece.logIndex)) {
+      const set = insertSorted(insertSorted(scored.set, one), other);
+      if (scored.logLikelihood + gain + logPrior(this.#universe, set) < least) continue;
+      if (this.#found.has(set.join(","))) continue;
+      const pair = [this.#universe.fault[one], this.#universe.fault[other]];
+      const both = [...faults, ...pair].sort((a, b) => a - b);
+      if (overCommon(piece.logLikelihood(both), this.#logWeights) < own[worst] + MISFIT) continue;
+      this.#keep(this.#score(set));
     }
   }
 }

@@ -62,6 +62,11 @@ test("the stakes name what nobody sells and what would take the new part, with t
   expect(priceNote).toContain("usual 140 EUR");
 });
 
+test("a killer that is changed in the same go takes nothing new with it", () => {
+  const { risks } = atStake("Q1", 16, HYPOTHESES, PRIORS, MODEL, [RAIL], ["Q1", "DZ1"]);
+  expect(risks.map(({ what }) => what).join(" ")).not.toContain("DZ1");
+});
+
 test("a tenth of the price shows the stakes, less does not", () => {
   expect(mustShowStakes("Q1", 14, BOARD, MODEL)).toBe(true);
   expect(mustShowStakes("Q1", 13.9, BOARD, MODEL)).toBe(false);

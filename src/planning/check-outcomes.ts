@@ -1,4 +1,4 @@
-import type { ColdCheck, Predictor } from "../meter/prediction.ts";
+import type { ColdCheck, MeterReading, Predictor } from "../meter/prediction.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 
@@ -35,11 +35,48 @@ export function checkPartition(
   predictor: Predictor,
 ): Partition | null {
   const shown = shownBy(check, hypotheses, predictor);
-  return shown === null ? null : gather(shown, hypotheses.list.length, floorOf(check.mode));
+  return shown === null ? null : gather(shown, hypotheses.list.length, scaleOf(check.mode));
+}
+
+/** A scale on which deviations add up: volts and farads as they are, ohms by their logarithm. */
+interface Scale {
+  of(reading: MeterReading): { value: number; spread: number };
+  back(value: number): number;
+}
+
+const LN_OHMS: Scale = {
+  of({ centre, raw, spread }) {
+    const steep = Math.max(0, raw) + PLANNING_RATES.contactOhms;
+    const floor = Math.hypot(PLANNING_RATES.floorOhms / steep, PLANNING_RATES.floorShare);
+    return {
+      value: Math.log(centre + PLANNING_RATES.contactOhms),
+      spread: Math.hypot(spread / steep, floor),
+    };
+  },
+  back: (value) => Math.max(0, Math.exp(value) - PLANNING_RATES.contactOhms),
+};
+
+function straightScale(least: number): Scale {
+  return {
+    of({ centre, spread }) {
+      const value = Math.abs(centre);
+      return { value, spread: Math.hypot(spread, least + PLANNING_RATES.floorShare * value) };
+    },
+    back: (value) => Math.max(0, value),
+  };
+}
+
+const VOLTS = straightScale(PLANNING_RATES.floorVolts);
+const FARADS = straightScale(PLANNING_RATES.floorFarads);
+
+function scaleOf(mode: ColdCheck["mode"]): Scale {
+  if (mode === "diode") return VOLTS;
+  return mode === "farads" ? FARADS : LN_OHMS;
 }
 
 function shownBy(check: ColdCheck, hypotheses: Hypotheses, predictor: Predictor): Shown[] | null {
   const shown: Shown[] = [];
+  const scale = scaleOf(check.mode);
   const byCore = membersByCore(hypotheses);
   for (let core = 0; core < hypotheses.cores.length; core++) {
     const { faults } = hypotheses.cores[core];
@@ -55,7 +92,7 @@ function shownBy(check: ColdCheck, hypotheses: Hypotheses, predictor: Predictor)
       const reading = readings.get(h) ?? base;
       if (!reading.solved) return null;
       const word = typeof reading.shown === "string" ? reading.shown : null;
-      shown.push({ hypothesis: h, word, value: Math.abs(reading.raw), spread: reading.spread });
+      shown.push({ hypothesis: h, word, ...scale.of(reading) });
     }
   }
   return shown;
@@ -74,13 +111,7 @@ function membersByCore(hypotheses: Hypotheses): readonly (readonly number[])[] {
   return byCore;
 }
 
-/** What no calculated spread covers, in the unit of the mode. */
-function floorOf(mode: ColdCheck["mode"]): number {
-  if (mode === "diode") return PLANNING_RATES.floorVolts;
-  return mode === "farads" ? PLANNING_RATES.floorFarads : PLANNING_RATES.floorOhms;
-}
-
-function gather(shown: readonly Shown[], count: number, least: number): Partition {
+function gather(shown: readonly Shown[], count: number, scale: Scale): Partition {
   const classOf = new Int16Array(count);
   const outcomes: { word: string | null; low: number | null; high: number | null }[] = [];
   const words = new Map<string, number>();
@@ -89,10 +120,9 @@ function gather(shown: readonly Shown[], count: number, least: number): Partitio
     .sort((a, b) => a.value - b.value || a.hypothesis - b.hypothesis);
   let previous: Shown | null = null;
   for (const next of numbers) {
-    const spread = sigma(next, least);
-    const low = Math.max(0, next.value - 1.645 * spread);
-    const high = next.value + 1.645 * spread;
-    if (previous === null || apart(previous, next, least)) outcomes.push({ word: null, low, high });
+    const low = scale.back(next.value - 1.645 * next.spread);
+    const high = scale.back(next.value + 1.645 * next.spread);
+    if (previous === null || apart(previous, next)) outcomes.push({ word: null, low, high });
     const at = outcomes[outcomes.length - 1];
     at.low = Math.min(at.low ?? low, low);
     at.high = Math.max(at.high ?? high, high);
@@ -108,13 +138,8 @@ function gather(shown: readonly Shown[], count: number, least: number): Partitio
   return { classOf, outcomes };
 }
 
-function sigma({ value, spread }: Shown, least: number): number {
-  const floor = least + PLANNING_RATES.floorShare * value;
-  return Math.hypot(spread, floor);
-}
-
-function apart(a: Shown, b: Shown, least: number): boolean {
-  return b.value - a.value > PLANNING_RATES.tellApartSpreads * Math.hypot(sigma(a, least), sigma(b, least));
+function apart(a: Shown, b: Shown): boolean {
+  return b.value - a.value > PLANNING_RATES.tellApartSpreads * Math.hypot(a.spread, b.spread);
 }
 
 function shownAs({ word, low, high }: Outcome): string {

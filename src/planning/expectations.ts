@@ -25,8 +25,15 @@ export function expectations(step: FindingStep, hypotheses: Hypotheses): readonl
       probability: probabilities[o],
       means: meaning(before, chances(hypotheses, step.shares[o])),
     }))
-    .filter(({ probability }) => probability >= 0.0005)
+    .filter((one) => one.probability >= 0.0005 && canBeSeen(step, one.if))
     .sort((a, b) => b.probability - a.probability || (a.low ?? -1) - (b.low ?? -1));
+}
+
+/** No lamp glows where none is in circuit, and only a bench supply limits. */
+function canBeSeen({ action }: FindingStep, word: string): boolean {
+  if (action.do !== "power") return true;
+  if (word.startsWith("lamp-")) return action.feed === "lamp";
+  return word !== "limiting" || action.feed === "bench";
 }
 
 function unitOf({ action }: FindingStep): string {
@@ -55,6 +62,8 @@ export function amount(value: number, unit: string): string {
           [1e3, "k"],
           [1, ""],
         ];
+  // A hand meter shows tenths of an ohm, no more.
+  if (unit === "ohm" && value < 10) return `${Number(value.toFixed(1))} ohm`;
   const [scale, prefix] = scales.find(([size]) => value >= size) ?? scales[scales.length - 1];
   return `${Number((value / scale).toPrecision(3))} ${prefix}${unit}`;
 }
