@@ -4,7 +4,6 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { performance } from "node:perf_hooks";
-import { build } from "esbuild";
 import { Course } from "../evaluate/players/course.ts";
 import { practiceBench } from "../evaluate/players/hidden-bench.ts";
 import { sweepChecks } from "../evaluate/sweep-checks.ts";
@@ -13,18 +12,10 @@ import type { Board } from "../src/board/board.ts";
 import { AssessmentSession } from "../src/job/assess.ts";
 
 /** The terminal program bundled as `scripts/build.mjs` bundles it for dist/. */
-export async function bundledProgram(): Promise<string> {
+export function bundledProgram(): string {
   const outfile = join("node_modules", ".cache", `bench-cli-${process.pid}.mjs`);
-  await build({
-    entryPoints: ["src/cli/main.ts"],
-    outfile,
-    bundle: true,
-    platform: "node",
-    target: "node20",
-    format: "esm",
-    packages: "external",
-    logLevel: "warning",
-  });
+  const run = spawnSync(process.execPath, ["scripts/bundle-terminal.mjs", outfile], { encoding: "utf8" });
+  if (run.status !== 0) throw new Error(run.stderr);
   return outfile;
 }
 

@@ -26,7 +26,7 @@ const load = loadavg().map((one) => one.toFixed(1));
 console.log(
   `machine load ${load.join(" ")}; next is timed from the start of Node to its end, median of ${SEEDS.length} jobs`,
 );
-const program = await bundledProgram();
+const program = bundledProgram();
 const series = sizeSeries().filter(({ size }) => size <= mostParts);
 const rows: { parts: number; solves: Solves; waits: Waits; next: number }[] = [];
 for (const { id, size, board } of series) {
