@@ -1,39 +1,65 @@
-/**
- * How long a technician waits: from entering a reading to the next proposal on the outdoor unit's board, over a whole
- * practice job, as milliseconds of this machine and as a multiple of one ngspice operating point in the same run.
- */
-import { readFileSync } from "node:fs";
+/** How long a technician waits: from entering a reading to the next proposal, over practice jobs, as milliseconds of this machine. */
 import { performance } from "node:perf_hooks";
 import { Course } from "../evaluate/players/course.ts";
-import { enginePlayer } from "../evaluate/players/engine-player.ts";
 import { practiceBench } from "../evaluate/players/hidden-bench.ts";
 import { trialJob } from "../evaluate/trial.ts";
-import { parseBoard } from "../src/board/parse-board.ts";
-import { AssessmentSession } from "../src/job/assess.ts";
+import type { Board } from "../src/board/board.ts";
+import { AssessmentSession, assess } from "../src/job/assess.ts";
 
 export interface Waits {
-  readonly board: string;
+  /** proposals of the same session before them not counted: the first of each job stands by itself */
   readonly proposals: number;
   readonly medianMs: number;
   readonly ninetyFifthMs: number;
   readonly slowestMs: number;
+  /** the first proposal of a fresh job, prior table and circuit included: median over the jobs */
+  readonly firstMs: number;
+  /** the first that is weighed: every store just proven empty, nothing of the circuit asked before */
+  readonly firstWeighedMs: number;
 }
 
-/** Plays `seeds` jobs and gathers every wait. */
-export async function measureWaits(id: string, seeds: readonly number[]): Promise<Waits> {
-  const board = parseBoard(JSON.parse(readFileSync(`boards/${id}.json`, "utf8")));
-  if (!board.ok) throw new Error(board.problem);
+/** Most proposals followed of one job. */
+const MOST_STEPS = 40;
+
+/** Plays `seeds` jobs and gathers every wait but the first of each. The bench answers from a session of its own. */
+export async function measureWaits(board: Board, seeds: readonly number[]): Promise<Waits> {
   const waits: number[] = [];
+  const first: number[] = [];
+  const weighed: number[] = [];
   for (const seed of seeds) {
-    const job = trialJob(board.value, seed);
-    const session = new AssessmentSession();
-    const bench = practiceBench(job, session.priors(job), seed, (_board, state) =>
-      session.predictor(job, state),
+    const job = trialJob(board, seed);
+    const [session, hidden] = [new AssessmentSession(), new AssessmentSession()];
+    const bench = practiceBench(job, hidden.priors(job), seed, (_board, state) =>
+      hidden.predictor(job, state),
     );
-    const clock = () => performance.now();
-    await enginePlayer(new Course(job, bench), session, clock, (ms) => waits.push(ms));
+    const course = new Course(job, bench);
+    let fresh = true;
+    for (let step = 0; step < MOST_STEPS && course.verdict === null; step++) {
+      const started = performance.now();
+      const assessed = assess({ ...job, log: course.log }, session);
+      const took = performance.now() - started;
+      if (!assessed.ok) throw new Error(assessed.problem);
+      const { action, row } = assessed.value.proposal;
+      const proves = action.do === "measure" && action.mode === "dcv";
+      const weighs = !proves && action.do !== "clip" && action.do !== "unclip";
+      if (step === 0) first.push(took);
+      else if (fresh && weighs) weighed.push(took);
+      else waits.push(took);
+      if (weighs) fresh = false;
+      for (const next of [action, ...row]) await course.take(next);
+    }
   }
-  waits.sort((a, b) => a - b);
-  const at = (share: number): number => waits[Math.min(waits.length - 1, Math.floor(share * waits.length))];
-  return { board: id, proposals: waits.length, medianMs: at(0.5), ninetyFifthMs: at(0.95), slowestMs: at(1) };
+  return {
+    proposals: waits.length,
+    medianMs: quantile(waits, 0.5),
+    ninetyFifthMs: quantile(waits, 0.95),
+    slowestMs: quantile(waits, 1),
+    firstMs: quantile(first, 0.5),
+    firstWeighedMs: quantile(weighed, 0.5),
+  };
+}
+
+function quantile(values: readonly number[], share: number): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN;
 }

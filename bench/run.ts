@@ -1,22 +1,77 @@
-/** `npm run bench`: speed, as ratios against a peer in the same run. Never a test. */
+/**
+ * `npm run bench [most parts]`: speed against the number of parts, and as ratios against a peer in the same run; writes
+ * `reports/speed.svg`. Milliseconds are of this machine with whatever else runs on it; the ratios hold wherever. Never a test.
+ */
+import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { loadavg } from "node:os";
-import { SHIPPED } from "../src/shipped/shipped.ts";
-import { measureWaits } from "./reading-to-proposal.ts";
-import { measureSolves } from "./solve.ts";
+import { sizeSeries } from "../evaluate/boards/evaluation-boards.ts";
+import { sizedBoard } from "../evaluate/boards/size-series.ts";
+import { shippedBoards } from "../evaluate/oracle/shipped-boards.ts";
+import { bundledProgram, measureNext } from "./next-from-nothing.ts";
+import { measureWaits, type Waits } from "./reading-to-proposal.ts";
+import { measureSolves, type Solves } from "./solve.ts";
+import { type Bar, type Line, speedPlot } from "./speed-plot.ts";
 
+const SEEDS = [1, 2, 3];
+/** What is asked for: a warm proposal (95 %) and a script's `next` with twelve readings. */
+const BARS: readonly Bar[] = [
+  { name: "warm proposal, 95 %", parts: 100, ms: 80 },
+  { name: "warm proposal, 95 %", parts: 600, ms: 250 },
+  { name: "next from nothing", parts: 100, ms: 300 },
+  { name: "next from nothing", parts: 600, ms: 1000 },
+];
+
+const mostParts = Number(process.argv[2] ?? 1200);
+const load = loadavg().map((one) => one.toFixed(1));
 console.log(
-  `machine load ${loadavg()
-    .map((load) => load.toFixed(1))
-    .join(" ")}`,
+  `machine load ${load.join(" ")}; next is timed from the start of Node to its end, median of ${SEEDS.length} jobs`,
 );
-for (const { id } of SHIPPED) {
-  const { ours, peer } = measureSolves(id);
+const program = bundledProgram();
+const series = sizeSeries().filter(({ size }) => size <= mostParts);
+const rows: { parts: number; solves: Solves; waits: Waits; next: number }[] = [];
+for (const { id, size, board } of series) {
+  const solves = measureSolves(board);
+  const waits = await measureWaits(board, SEEDS);
+  const next = await measureNext(program, board, sizedBoard(size), SEEDS);
+  const parts = board.parts.size;
+  rows.push({ parts, solves, waits, next });
+  const us = (value: number): string => `${value.toFixed(0)} us`;
   console.log(
-    `${id}: one solve with its spread ${ours.toFixed(0)} us, ngspice op ${peer.toFixed(0)} us: ratio ${(peer / ours).toFixed(1)}`,
+    `${id} (${parts} parts): solve with spread ${us(solves.ours)}; ngspice .dc point ${us(solves.sweepPoint)} (${(solves.sweepPoint / solves.ours).toFixed(1)} times), ` +
+      `op with destroy all ${us(solves.op)} (${(solves.op / solves.ours).toFixed(1)} times)`,
   );
-  const waits = await measureWaits(id, [1, 2, 3]);
   console.log(
-    `${id}: reading to proposal over ${waits.proposals} proposals: median ${waits.medianMs.toFixed(0)} ms, ` +
-      `95 % ${waits.ninetyFifthMs.toFixed(0)} ms, slowest ${waits.slowestMs.toFixed(0)} ms (median = ${((1000 * waits.medianMs) / peer).toFixed(0)} ngspice ops)`,
+    `${id}: reading to proposal over ${waits.proposals}: median ${waits.medianMs.toFixed(0)} ms, 95 % ${waits.ninetyFifthMs.toFixed(0)} ms, slowest ${waits.slowestMs.toFixed(0)} ms; ` +
+      `fresh job: first proposal ${waits.firstMs.toFixed(0)} ms, first that is weighed ${waits.firstWeighedMs.toFixed(0)} ms; next from nothing ${next.toFixed(0)} ms`,
   );
 }
+rmSync(program);
+const line = (name: string, colour: string, ms: (row: (typeof rows)[number]) => number): Line => ({
+  name,
+  colour,
+  points: rows.map((row) => [row.parts, ms(row)] as const),
+});
+mkdirSync("reports", { recursive: true });
+writeFileSync(
+  "reports/speed.svg",
+  speedPlot(
+    [
+      line("one solve with its spread", "#0072b2", ({ solves }) => solves.ours / 1000),
+      line("ngspice, one .dc point", "#999999", ({ solves }) => solves.sweepPoint / 1000),
+      line("ngspice, op and destroy all", "#000000", ({ solves }) => solves.op / 1000),
+      line("warm proposal, median", "#009e73", ({ waits }) => waits.medianMs),
+      line("warm proposal, 95 %", "#d55e00", ({ waits }) => waits.ninetyFifthMs),
+      line("first weighed proposal, fresh job", "#cc79a7", ({ waits }) => waits.firstWeighedMs),
+      line("next from nothing, 12 readings", "#e69f00", ({ next }) => next),
+    ],
+    BARS,
+  ),
+);
+console.log("reports/speed.svg written");
+if (mostParts >= 1200)
+  for (const { id, board } of shippedBoards()) {
+    const waits = await measureWaits(board, SEEDS);
+    console.log(
+      `${id} (${board.parts.size} parts): reading to proposal over ${waits.proposals}: median ${waits.medianMs.toFixed(0)} ms, 95 % ${waits.ninetyFifthMs.toFixed(0)} ms, slowest ${waits.slowestMs.toFixed(0)} ms`,
+    );
+  }

@@ -22,12 +22,21 @@ export interface CandidateCheck {
 const MOST_CHECKS = 110;
 /** Parts whose own junctions are probed, most suspected first. */
 const MOST_PARTS = 40;
+/** Power switches and rails weighed at once: two three-phase stages, and the rails of a large board. Bounds on work. */
+const MOST_SWITCHES = 12;
+const MOST_RAILS = 10;
 const PART_LEAST = 0.002;
 
 /**
  * Cold checks worth considering with the bench as it is: bus, phases, bridges, rails, high-voltage chains, supply pins and gates
  * found from what the parts do; then the junctions of the most suspected parts, both ways. No check twice, none already taken in this
  * state of the bench unless no explanation accounts for its reading. In a fixed order.
+ *
+ * Bounded whatever the size of the board, never by pairs of nets: five checks at supply and bus, three a switch for the twelve
+ * most suspected switches, two a bridge diode, three a rail for the ten most suspected rails, then the own junctions of up to
+ * forty suspects, 110 in all. Every part has its checks and is reached once it is suspected more than what stands before it. What that
+ * loses: a reading between nets that no one part joins (one that two parts in series explain) is never proposed, and on a board of
+ * many axes a row covers the suspected axes, not all of them.
  */
 export function candidateChecks(
   board: Board,
@@ -47,9 +56,10 @@ export function candidateChecks(
   // the parts in hand first: they were lifted or taken off to be measured
   for (const part of partsInHand(board, bench)) addPart(bench, part, add);
   addBus(board, add);
-  addSwitches(board, bench, add);
+  const doubt = doubtOf(belief);
+  addSwitches(board, bench, doubt, add);
   addBridges(board, bench, add);
-  addRails(board, add);
+  addRails(board, doubt, add);
   let parts = 0;
   for (const suspect of belief.suspects) {
     const part = board.parts.get(suspect.part);
@@ -57,6 +67,20 @@ export function candidateChecks(
     if (addPart(bench, part, add)) parts += 1;
   }
   return [...found.values()].slice(0, MOST_CHECKS);
+}
+
+/** How probably each part is faulty. */
+type Doubt = ReadonlyMap<string, number>;
+
+function doubtOf({ suspects }: Belief): Doubt {
+  return new Map(suspects.map(({ part, probability }) => [part, probability]));
+}
+
+/** The `count` of most doubt, in their own order; all of them where there are no more. */
+function mostDoubted<T>(all: readonly T[], count: number, doubt: (one: T) => number): readonly T[] {
+  if (all.length <= count) return all;
+  const kept = new Set([...all].sort((a, b) => doubt(b) - doubt(a)).slice(0, count));
+  return all.filter((one) => kept.has(one));
 }
 
 type Add = (setUp: string, mode: ColdMode, red: Place, black: Place, inHand: string | null) => void;
@@ -160,8 +184,9 @@ function addBus(board: Board, add: Add): void {
 }
 
 /** Each switch across its own two nets, first the way it blocks, then its diode; then its gate. */
-function addSwitches(board: Board, bench: BenchState, add: Add): void {
-  const all = powerSwitches(board).filter(({ part }) => !isLoose(bench, part));
+function addSwitches(board: Board, bench: BenchState, doubt: Doubt, add: Add): void {
+  const there = powerSwitches(board).filter(({ part }) => !isLoose(bench, part));
+  const all = mostDoubted(there, MOST_SWITCHES, ({ part }) => doubt.get(part) ?? 0);
   for (const { high, low } of all) add("the switches, blocking way", "diode", high, low, null);
   for (const { high, low } of all) add("the switches, diode way", "diode", low, high, null);
   for (const { gate, low } of all) if (gate !== null) add("the gates", "ohms", gate, low, null);
@@ -183,9 +208,16 @@ function addBridges(board: Board, bench: BenchState, add: Add): void {
   }
 }
 
-function addRails(board: Board, add: Add): void {
-  for (const rail of board.rails) add("the low rails", "diode", rail.net, rail.against ?? board.zero, null);
-  for (const rail of board.rails) add("the low rails", "ohms", rail.net, rail.against ?? board.zero, null);
-  for (const rail of board.rails)
+function addRails(board: Board, doubt: Doubt, add: Add): void {
+  const onNet = (net: string): number => {
+    let most = 0;
+    for (const part of board.parts.values())
+      if ([...part.pins.values()].includes(net)) most = Math.max(most, doubt.get(part.ref) ?? 0);
+    return most;
+  };
+  const rails = mostDoubted(board.rails, MOST_RAILS, ({ net }) => onNet(net));
+  for (const rail of rails) add("the low rails", "diode", rail.net, rail.against ?? board.zero, null);
+  for (const rail of rails) add("the low rails", "ohms", rail.net, rail.against ?? board.zero, null);
+  for (const rail of rails)
     add("the low rails, leads swapped", "diode", rail.against ?? board.zero, rail.net, null);
 }
