@@ -16,7 +16,7 @@ import { datedFaults } from "./dated-faults.ts";
 import { lookEvidence, powerEvidence } from "./event-evidence.ts";
 import type { Piece } from "./evidence.ts";
 import { type Core, pieceLogLikelihoods, posteriorCores } from "./posterior.ts";
-import { limitsFor, type SearchLimits } from "./search.ts";
+import { limitsFor, type SearchLimits } from "./search-limits.ts";
 import { suspectsOf } from "./suspects.ts";
 import { presentAt, type Universe } from "./universe.ts";
 

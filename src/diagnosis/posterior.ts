@@ -5,7 +5,8 @@
  */
 import { logSumExp } from "../numeric/log-space.ts";
 import { type Evidence, overCommon } from "./evidence.ts";
-import { ExplanationSearch, type ScoredSet, type SearchLimits } from "./search.ts";
+import { ExplanationSearch, type ScoredSet } from "./search.ts";
+import type { SearchLimits } from "./search-limits.ts";
 import { type SilentBeside, silentBeside } from "./silent-beside.ts";
 import { presentAt, type Universe } from "./universe.ts";
 

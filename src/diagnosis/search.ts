@@ -8,26 +8,10 @@
 import { oddsBeside } from "./beside-odds.ts";
 import { COMMON_POINTS, type Evidence, overCommon } from "./evidence.ts";
 import { pairsBeside } from "./pairs.ts";
+import type { SearchLimits } from "./search-limits.ts";
 import { byScore, insertSorted } from "./set-order.ts";
 import { logPrior } from "./set-prior.ts";
 import { presentAt, type Universe } from "./universe.ts";
-
-export interface SearchLimits {
-  /** sets whose neighbours are looked at */
-  readonly expansions: number;
-  /** sets worse than the best by more than this many nats are dropped */
-  readonly width: number;
-  /** most faults in one set */
-  readonly size: number;
-}
-
-export const DEFAULT_LIMITS: SearchLimits = { expansions: 18, width: 8, size: 6 };
-const LARGEST_SIZE = 9;
-
-/** The limits of a log in which `cured` faults may have come and gone: those count in a set as well. */
-export function limitsFor(cured: number): SearchLimits {
-  return { ...DEFAULT_LIMITS, size: Math.min(LARGEST_SIZE, DEFAULT_LIMITS.size + cured) };
-}
 
 /** The first sets are expanded with exact knowledge of what each reading can hear; later ones with a guess. */
 const EXACT_EXPANSIONS = 2;
