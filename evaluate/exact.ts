@@ -83,8 +83,11 @@ function compareCase(one: ExactCase, seed: number, depth: number): Compared {
   const found = new Enumeration(timeline, universe, predictor, table.faults, weights, depth);
   const accounts = bringsIn(board, "dead", table.faults);
   const logs = found.sets.map(({ set, score }) => {
-    const dead = set.some((element) => accounts[universe.fault[element]] === 1);
-    return score + (dead ? 0 : Math.log(DEAD_THOUGH_HEALTHY));
+    const missed = set.reduce(
+      (none, element) => none * (1 - accounts[universe.fault[element]]),
+      1 - DEAD_THOUGH_HEALTHY,
+    );
+    return score + Math.log(1 - missed);
   });
 
   const cores = found.cores();

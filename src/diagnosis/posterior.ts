@@ -25,7 +25,7 @@ export interface Core {
 }
 
 /** Most cores weighed; the rest of the found mass is the remainder. */
-const CORES_WEIGHED = 60;
+const CORES_WEIGHED = 250;
 
 /** Cores whose silent faults are found by asking the circuit: the first few, within so many nats of the best. */
 const EXACT_CORES = 3;
@@ -38,7 +38,7 @@ export function posteriorCores(
   commonLogWeights: Float64Array,
   limits: SearchLimits,
   now: number,
-  bringsIn: Uint8Array,
+  bringsIn: ArrayLike<number>,
 ): Core[] {
   const search = new ExplanationSearch(universe, evidence, commonLogWeights, limits);
   const cores = search
@@ -47,7 +47,7 @@ export function posteriorCores(
     .filter((scored) => search.isCore(scored))
     .slice(0, CORES_WEIGHED);
   const best = cores[0]?.score ?? 0;
-  const accounts = Uint8Array.from(universe.fault, (fault, e) =>
+  const accounts = Float64Array.from(universe.fault, (fault, e) =>
     universe.from[e] < 0 ? bringsIn[fault] : 0,
   );
   const drafts = cores.map((scored, rank) => {
@@ -72,7 +72,7 @@ function weighCore(
   scored: ScoredSet,
   audible: Uint8Array,
   now: number,
-  accounts: Uint8Array,
+  accounts: Float64Array,
 ) {
   const silent = silentBeside(universe, scored.set, audible, accounts, now);
   const presentNow = scored.set.filter((element) => presentAt(universe, element, now));

@@ -25,20 +25,19 @@ export interface SilentBeside {
 
 /**
  * @param audible - 1 for each element that some reading could show beside the core
- * @param accounts - 1 for each element that would bring the board in as it came
+ * @param accounts - for each element the probability that it brings the board in as it came
  * @param now - an index behind the last event of the log
  */
 export function silentBeside(
   universe: Universe,
   set: readonly number[],
   audible: Uint8Array,
-  accounts: Uint8Array,
+  accounts: ArrayLike<number>,
   now: number,
 ): SilentBeside {
   const families = new Families(universe, set, audible, accounts);
-  const hasArrival = set.some((element) => accounts[element] === 1);
-  // The symptom speaks of the board as it arrived: without a fault in the core that accounts for it, a silent one must.
-  const missed = hasArrival ? 0 : 1 - DEAD_THOUGH_HEALTHY;
+  // The symptom speaks of the board as it arrived: where no fault in the core accounts for it, a silent one must.
+  const missed = set.reduce((none, element) => none * (1 - accounts[element]), 1 - DEAD_THOUGH_HEALTHY);
   const present = (element: number) => (presentAt(universe, element, now) ? 1 : 0);
   const unaccounted = missed * families.none(families.reach);
   const symptom = 1 - unaccounted;
@@ -54,7 +53,7 @@ export function silentBeside(
 
 class Families {
   readonly #universe: Universe;
-  readonly #accounts: Uint8Array;
+  readonly #accounts: ArrayLike<number>;
   /** per element: it is silent beside the core, and its site is free */
   readonly #free: Uint8Array;
   /** per element: probability of having failed first, one mode a site; the site one past the last is that of what knocked on a member */
@@ -65,7 +64,7 @@ class Families {
   readonly #siteReach: Float64Array; // (sites + 1)
   readonly logWeight: number;
 
-  constructor(universe: Universe, set: readonly number[], audible: Uint8Array, accounts: Uint8Array) {
+  constructor(universe: Universe, set: readonly number[], audible: Uint8Array, accounts: ArrayLike<number>) {
     this.#universe = universe;
     this.#accounts = accounts;
     const taken = new Set(set.map((member) => universe.site[member]));
@@ -83,11 +82,10 @@ class Families {
   }
 
   #reachOf(element: number): number {
-    if (this.#accounts[element] === 1) return 1;
     let rate = 0;
     for (const edge of this.#universe.knocksOn[element])
-      if (this.#free[edge.to] === 1 && this.#accounts[edge.to] === 1) rate += edge.rate;
-    return -Math.expm1(-rate);
+      if (this.#free[edge.to] === 1) rate += edge.rate * this.#accounts[edge.to];
+    return 1 - (1 - this.#accounts[element]) * Math.exp(-rate);
   }
 
   #bySite(weight: Float64Array): Float64Array {
@@ -121,9 +119,10 @@ class Families {
         if (first === 0) continue;
         const followed = -Math.expm1(-rate);
         none *= 1 - first * followed;
-        if (this.#accounts[e] === 1) continue;
         noneUnaccounted *=
-          1 - (first * (1 - this.reach[parent]) * followed) / (1 - this.#siteReach[site[parent]]);
+          1 -
+          (first * (1 - this.reach[parent]) * followed * (1 - this.#accounts[e])) /
+            (1 - this.#siteReach[site[parent]]);
       }
       return Math.min(1, Math.max(0, 1 - (none - noneUnaccounted) / (1 - unaccounted)));
     });
@@ -139,7 +138,7 @@ class Families {
         if (this.#alone[parent] + this.#explaining[parent] === 0) continue;
         const sum = rates.get(parent) ?? { all: 0, idle: 0 };
         sum.all += rate;
-        if (this.#accounts[element] === 0) sum.idle += rate;
+        sum.idle += rate * (1 - this.#accounts[element]);
         rates.set(parent, sum);
       }
     // Per site: the share of families that reach one of these, and by how much that raises the share that reach them or the symptom.

@@ -38,32 +38,31 @@ interface SilentGroup {
 }
 
 /**
- * The planning hypotheses of a belief: each of the most probable explanations alone, and with one silent fault beside it. Two
- * silent faults at once are spread over the single ones in proportion. Deterministic; at most `PLANNING_RATES.hypotheses`.
+ * The planning hypotheses of a belief: each of the leading sets of faults alone, and with one fault more beside it: a silent one, or
+ * one that makes an explanation of its own. Two silent faults at once are spread over the single ones in proportion. Deterministic; at
+ * most `PLANNING_RATES.hypotheses`.
  * @param absent - parts that never came with the board: nothing of theirs is to be cured
  */
 export function planningHypotheses(belief: Belief, absent: ReadonlySet<string>): Hypotheses {
   const { priors } = belief;
-  const kept = leadingExplanations(belief.explanations);
-  const cores = kept.map((explanation): Core => {
-    const present = explanation.presentNow;
-    return { present, faults: present.map((f) => priors[f].fault) };
-  });
-  const alone = new Float64Array(kept.length);
+  const { stems, attached } = stemsOf(belief.explanations);
+  const cores = stems.map(({ present }): Core => ({ present, faults: present.map((f) => priors[f].fault) }));
+  const alone = new Float64Array(stems.length);
   const groups: SilentGroup[] = [];
-  kept.forEach((explanation, core) => {
-    alone[core] = splitSilent(explanation, core, priors, absent, groups);
+  stems.forEach(({ own }, core) => {
+    if (own !== null) alone[core] = splitSilent(own, core, priors, absent, groups);
   });
+  groups.push(...attachedGroups(attached, priors));
   groups.sort((a, b) => b.weight - a.weight || a.core - b.core || a.fault - b.fault);
-  const room = Math.max(0, PLANNING_RATES.hypotheses - 2 * kept.length);
-  const unlisted = new Float64Array(kept.length);
+  const room = Math.max(0, PLANNING_RATES.hypotheses - 2 * stems.length);
+  const unlisted = new Float64Array(stems.length);
   for (const group of groups.slice(room)) unlisted[group.core] += group.weight;
   const deadOf = (core: number, beside: number): readonly string[] =>
     [
       ...new Set([...cores[core].present, ...(beside >= 0 ? [beside] : [])].map((f) => priors[f].part)),
     ].sort();
   const list: Hypothesis[] = [];
-  kept.forEach((_, core) => {
+  stems.forEach((_, core) => {
     list.push({ core, beside: -1, unlisted: false, weight: alone[core], dead: deadOf(core, -1) });
     if (unlisted[core] > 0)
       list.push({ core, beside: -1, unlisted: true, weight: unlisted[core], dead: deadOf(core, -1) });
@@ -74,16 +73,80 @@ export function planningHypotheses(belief: Belief, absent: ReadonlySet<string>):
   return { priors, cores, list, remainder: Math.max(0, 1 - covered) };
 }
 
-function leadingExplanations(explanations: readonly Explanation[]): readonly Explanation[] {
-  const total = explanations.reduce((sum, explanation) => sum + explanation.probability, 0);
-  const kept: Explanation[] = [];
+/** A set of faults that hypotheses share; `own` is the explanation that says just this, where there is one. */
+interface Stem {
+  readonly present: readonly number[];
+  own: Explanation | null;
+}
+
+/** An explanation that is a stem and one fault more. */
+interface Attached {
+  readonly core: number;
+  readonly fault: number;
+  readonly weight: number;
+}
+
+/**
+ * The sets from which most of the belief is one fault away, most first (greedy cover). After a power-up that showed nothing, a hundred
+ * single faults explain it about equally well: their stem is the board with none of them, and a check is then worth what it tells of
+ * them all. An explanation that holds much by itself is a stem of its own, with what stands beside it unseen.
+ */
+function stemsOf(explanations: readonly Explanation[]): { stems: Stem[]; attached: Attached[] } {
+  const rest = new Map<Explanation, readonly number[]>(
+    explanations.map((one) => [one, [...one.presentNow].sort((a, b) => a - b)]),
+  );
+  const total = explanations.reduce((sum, { probability }) => sum + probability, 0);
+  const stems: Stem[] = [];
+  const attached: Attached[] = [];
   let covered = 0;
-  for (const explanation of explanations) {
-    if (kept.length >= PLANNING_RATES.cores || covered >= PLANNING_RATES.coreShare * total) break;
-    kept.push(explanation);
-    covered += explanation.probability;
+  while (stems.length < PLANNING_RATES.cores && covered < PLANNING_RATES.coreShare * total) {
+    const near = new Map<string, { present: readonly number[]; weight: number }>();
+    for (const [{ probability }, present] of rest)
+      for (const key of [present, ...present.map((fault) => present.filter((other) => other !== fault))]) {
+        const name = key.join(",");
+        const seen = near.get(name) ?? { present: key, weight: 0 };
+        near.set(name, { ...seen, weight: seen.weight + probability });
+      }
+    const [strong] = [...rest].filter(([{ probability }]) => probability >= PLANNING_RATES.stemShare * total);
+    let best: { present: readonly number[]; weight: number } | null = null;
+    for (const one of near.values()) if (best === null || one.weight > best.weight * ALIKE) best = one;
+    if (strong !== undefined) best = { present: strong[1], weight: strong[0].probability };
+    if (best === null) break;
+    const stem: Stem = { present: best.present, own: null };
+    for (const [explanation, present] of rest) {
+      const more = present.filter((fault) => !stem.present.includes(fault));
+      if (more.length > 1 || present.length !== stem.present.length + more.length) continue;
+      if (more.length === 0) stem.own = explanation;
+      else attached.push({ core: stems.length, fault: more[0], weight: explanation.probability });
+      covered += explanation.probability;
+      rest.delete(explanation);
+    }
+    stems.push(stem);
   }
-  return kept;
+  return { stems, attached };
+}
+
+/** A set is the better stem only by more than rounding: sets that explain as much stand in the order of the belief. */
+const ALIKE = 1 + 1e-9;
+
+/** Several modes of one place that pull a reading the same way stand for each other, as the silent ones do. */
+function attachedGroups(attached: readonly Attached[], priors: readonly FaultPrior[]): SilentGroup[] {
+  const byKey = new Map<string, { core: number; fault: number; weight: number; best: number }>();
+  for (const { core, fault, weight } of attached) {
+    const key = `${core}|${wayOf(priors[fault])}`;
+    const seen = byKey.get(key);
+    if (seen === undefined) byKey.set(key, { core, fault, weight, best: weight });
+    else {
+      seen.weight += weight;
+      if (weight > seen.best) Object.assign(seen, { fault, best: weight });
+    }
+  }
+  return [...byKey.values()];
+}
+
+/** The place of a fault and the way it pulls a reading. */
+function wayOf({ site, fault }: FaultPrior): string {
+  return `${site}|${fault.mode === "short" || fault.mode === "leaky" ? "low" : "high"}`;
 }
 
 /** Adds the silent groups of one explanation to `groups` and returns the weight of the explanation alone. */
@@ -102,8 +165,7 @@ function splitSilent(
     if (q <= 0 || absent.has(prior.part) || dead.has(prior.part)) return;
     const bounded = Math.min(q, 0.999);
     logAlone += Math.log1p(-bounded);
-    const low = prior.fault.mode === "short" || prior.fault.mode === "leaky";
-    const key = `${prior.site}|${low ? "low" : "high"}`;
+    const key = wayOf(prior);
     const odds = bounded / (1 - bounded);
     const seen = byKey.get(key);
     if (seen === undefined) byKey.set(key, { fault: f, best: q, odds });

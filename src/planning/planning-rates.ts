@@ -2,9 +2,11 @@
 export const PLANNING_RATES = {
   /** Hypotheses weighed one by one; the rest is carried as one lump per explanation. Bound on work, not a fact. */
   hypotheses: 160,
-  /** Explanations weighed one by one, and the share of probability at which the list may end. */
+  /** Sets weighed with what stands beside them, the share of probability at which the list may end, and the share from which an
+   *  explanation is such a set by itself. Bounds on work. */
   cores: 14,
   coreShare: 0.985,
+  stemShare: 0.06,
   /** Bench minutes that finding out costs per bit still unknown about what to replace. From memory: a check of 0.4
    *  minutes gives a fifth of a bit on the average; isolating a part takes 5-10 minutes for about a bit. */
   minutesPerBit: 3,

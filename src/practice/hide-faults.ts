@@ -3,7 +3,7 @@ import type { Fault } from "../board/fault.ts";
 import type { Symptom } from "../priors/cause.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
 import { boardEffect } from "../priors/power-effects.ts";
-import { SYMPTOM_EFFECTS } from "../priors/symptom-effects.ts";
+import { SYMPTOM_SHARES } from "../priors/symptom-effects.ts";
 import { drawOne, normalDeviate, type Random } from "./seeded-random.ts";
 
 /** A fault hidden in a practice board: the row of the prior table it came from, and its own value. */
@@ -100,7 +100,7 @@ export function hideFaults(
       board,
       drawn.map(({ fault }) => fault),
     );
-    if (SYMPTOM_EFFECTS[symptom].includes(effect)) return drawn;
+    if (random() < (SYMPTOM_SHARES[effect][symptom] ?? 0)) return drawn;
   }
   return best;
 }

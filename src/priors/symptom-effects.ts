@@ -4,26 +4,28 @@ import { viewOf } from "./circuit-view.ts";
 import type { FaultPrior } from "./fault-prior.ts";
 import { type PowerEffect, powerEffect } from "./power-effects.ts";
 
-/** What a board must do under power to come in with this symptom (common practice). */
-export const SYMPTOM_EFFECTS: Readonly<Record<Symptom, readonly PowerEffect[]>> = {
-  dead: [
-    "input-open",
-    "feed-open",
-    "line-short",
-    "bus-short",
-    "supply-short",
-    "supply-dead",
-    "rail-short",
-    "leg-half",
-  ],
-  "trips-supply": ["line-short", "bus-short", "supply-short", "leg-half", "input-open"],
-  "starts-then-stops": ["weak", "bus-leak", "no-run", "rail-short"],
-  "no-output": ["no-run", "leg-half", "rail-short"],
-  other: ["bus-leak", "supply-dead", "rail-short", "leg-half", "no-run", "weak"],
+/**
+ * Of boards that do this under power, the shares that come in with each of the customer's words; what is left stays in use. That a board
+ * which makes no rails is called dead, and one which does not drive its motor only sometimes, is common practice; the shares are judged
+ * `from memory`.
+ */
+export const SYMPTOM_SHARES: Readonly<Record<PowerEffect, Readonly<Partial<Record<Symptom, number>>>>> = {
+  "input-open": { dead: 0.95, "trips-supply": 0.03, other: 0.02 },
+  "line-short": { dead: 0.5, "trips-supply": 0.5 },
+  "feed-open": { dead: 0.96, "no-output": 0.02, other: 0.02 },
+  "bus-short": { dead: 0.6, "trips-supply": 0.4 },
+  "supply-short": { dead: 0.7, "trips-supply": 0.3 },
+  "bus-leak": { "starts-then-stops": 0.3, other: 0.3, "trips-supply": 0.1, dead: 0.05 },
+  "supply-dead": { dead: 0.93, "no-output": 0.02, other: 0.05 },
+  "rail-short": { dead: 0.8, "no-output": 0.08, "starts-then-stops": 0.07, other: 0.05 },
+  "leg-half": { dead: 0.3, "no-output": 0.35, "trips-supply": 0.3, other: 0.05 },
+  "no-run": { "no-output": 0.6, "starts-then-stops": 0.25, dead: 0.1, other: 0.05 },
+  weak: { "starts-then-stops": 0.45, other: 0.2, "no-output": 0.15, dead: 0.03 },
+  none: {},
 };
-/** 1 for each fault that brings a board in with this symptom by itself: a shorted clamp to earth kills no drive. */
-export function bringsIn(board: Board, symptom: Symptom, faults: readonly FaultPrior[]): Uint8Array {
+
+/** For each fault the probability that it brings a board in with this symptom by itself: a shorted clamp to earth kills no drive. */
+export function bringsIn(board: Board, symptom: Symptom, faults: readonly FaultPrior[]): Float64Array {
   const view = viewOf(board);
-  const effects = SYMPTOM_EFFECTS[symptom];
-  return Uint8Array.from(faults, ({ fault }) => (effects.includes(powerEffect(view, fault)) ? 1 : 0));
+  return Float64Array.from(faults, ({ fault }) => SYMPTOM_SHARES[powerEffect(view, fault)][symptom] ?? 0);
 }
