@@ -10,6 +10,7 @@ import { isColdMode } from "../bench/words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import { believe } from "../diagnosis/believe.ts";
 import { EvidenceMemory } from "../diagnosis/cold-evidence.ts";
+import { OTHER_METERS } from "../meter/other-meters.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import { makePredictor } from "../meter/predictor.ts";
 import type { Proposal } from "../planning/proposal.ts";
@@ -93,7 +94,8 @@ export class AssessmentSession {
     if (known !== undefined) return known;
     const oldest = this.#predictors.keys().next();
     if (this.#predictors.size >= PREDICTORS_KEPT && !oldest.done) this.#predictors.delete(oldest.value);
-    const predictor = makePredictor(job.board, bench, job.meter);
+    const wet = job.cause === "water" ? OTHER_METERS.wetBoardOhms : undefined;
+    const predictor = makePredictor(job.board, bench, job.meter, wet);
     this.#predictors.set(key, predictor);
     return predictor;
   }

@@ -25,8 +25,9 @@ export const OTHER_METERS = {
   straightShare: 0.003,
   /** leads that nobody subtracts, ohms (published hand-held meters: 0.1 to 0.5 ohm) */
   leadOhms: 0.25,
-  /** insulation of a board that is not new, beside every reading of megohms; deviation of its ln (from memory) */
+  /** insulation of a board that is not new, and of one that was wet, beside every reading of megohms; deviation of its ln (from memory) */
   boardOhms: 2e8,
+  wetBoardOhms: 1.5e6,
   boardSpreadLn: 1.5,
 } as const;
 
@@ -40,39 +41,41 @@ export interface AmongMeters {
  * What meters of other makes show of the settled circuit.
  * @param ranges - of the reference meter in this mode
  * @param transfer - volts at the probes per amp put into each net (`Linearised.transfer`)
+ * @param boardOhms - insulation of the board
  */
 export function amongMeters(
   mode: ColdMode,
   probed: Probed,
   ranges: readonly Range[],
   transfer: Float64Array,
+  boardOhms: number,
 ): AmongMeters {
   const M = OTHER_METERS;
-  const here = onTheBoard(probed.raw);
+  const here = onTheBoard(probed.raw, boardOhms);
   let [least, most] = [here, here];
   if (mode === "ohms" && !straight(probed, transfer))
     for (const meter of [M.softest, M.hardest]) {
       const ohms = seenBy(probed, ranges, meter);
       if (ohms === null) continue;
-      least = Math.min(least, onTheBoard(ohms));
-      most = Math.max(most, onTheBoard(ohms));
+      least = Math.min(least, onTheBoard(ohms, boardOhms));
+      most = Math.max(most, onTheBoard(ohms, boardOhms));
     }
   const centre = least * (most / least) ** M.middle;
   const span = (M.spanShare * Math.log(most / least)) / 2;
   return {
     centreOhms: centre + M.leadOhms,
-    deviationLn: Math.hypot(span, (M.boardSpreadLn * centre) / M.boardOhms),
+    deviationLn: Math.hypot(span, (M.boardSpreadLn * centre) / boardOhms),
   };
 }
 
 /** Ohms with the insulation of the board beside them. */
-export function onTheBoard(ohms: number): number {
-  return 1 / (1 / Math.max(ohms, 1e-6) + 1 / OTHER_METERS.boardOhms);
+export function onTheBoard(ohms: number, boardOhms: number): number {
+  return 1 / (1 / Math.max(ohms, 1e-6) + 1 / boardOhms);
 }
 
 /** The ohms that read `ohms` with the insulation of the board beside them; open where it alone reads less. */
-export function withoutTheBoard(ohms: number): number {
-  const rest = 1 / ohms - 1 / OTHER_METERS.boardOhms;
+export function withoutTheBoard(ohms: number, boardOhms: number): number {
+  const rest = 1 / ohms - 1 / boardOhms;
   return rest > 0 ? 1 / rest : Number.POSITIVE_INFINITY;
 }
 

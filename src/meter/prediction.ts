@@ -74,5 +74,10 @@ export interface Predictor {
   audible(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): boolean[];
 }
 
-/** Makes a predictor; `meter/predictor.ts` has the only implementation. */
-export type MakePredictor = (board: Board, bench: BenchState, meter: MeterSettings) => Predictor;
+/** Makes a predictor; `meter/predictor.ts` has the only implementation. `boardOhms`: insulation of the board; absent: a dry one's. */
+export type MakePredictor = (
+  board: Board,
+  bench: BenchState,
+  meter: MeterSettings,
+  boardOhms?: number,
+) => Predictor;

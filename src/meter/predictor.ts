@@ -10,6 +10,7 @@ import { coldCircuit } from "../cold/cold-circuit.ts";
 import type { ComplexValues } from "../numeric/sparse-lu-complex.ts";
 import { faradsOf, readFarads } from "./capacitance.ts";
 import { climbAt } from "./climbing.ts";
+import { OTHER_METERS } from "./other-meters.ts";
 import type {
   ColdCheck,
   MakePredictor,
@@ -70,11 +71,11 @@ class BoardPredictor implements Predictor {
   readonly #effects = new WeakMap<Fault, string>();
   readonly #effectIds = new WeakMap<Fault, number>();
 
-  constructor(board: Board, bench: BenchState, meter: MeterSettings) {
+  constructor(board: Board, bench: BenchState, meter: MeterSettings, boardOhms?: number) {
     this.board = board;
     this.bench = bench;
     this.meter = meter;
-    this.probing = new Probing(coldCircuit(board, bench), meter);
+    this.probing = new Probing(coldCircuit(board, bench), meter, boardOhms ?? OTHER_METERS.boardOhms);
     this.#gain = mostGain(this.probing.circuit);
   }
 
@@ -114,13 +115,13 @@ class BoardPredictor implements Predictor {
     const { prediction: before, probed } = state;
     const anew = () => this.predict(check, [...core, candidate]);
     if (!before.solved || probed === null) return this.#moves(check, state, core, candidate) ? anew() : null;
-    const allowed = silentVolts(before, probed);
+    const allowed = silentVolts(before, probed, this.probing.boardOhms);
     const moved = this.#movedVolts(check, probed, core, candidate, allowed);
     if (moved === "nowhere") return null;
     if (moved === "unsolved") return anew();
     const raw = this.probing.rawOf(check, probed, moved);
-    const after = movedReading(check, this.meter, before, probed.range, raw);
-    if (!differ(before, after, probed.range)) return null;
+    const after = movedReading(check, this.meter, before, probed.range, raw, this.probing.boardOhms);
+    if (!differ(before, after, probed.range, this.probing.boardOhms)) return null;
     return this.probing.staysInRange(check, probed, raw) ? after : anew();
   }
 
@@ -182,9 +183,9 @@ class BoardPredictor implements Predictor {
     const { probed } = state;
     if (probed === null) {
       const after = this.#state(check, [...core, candidate], null).prediction;
-      return !after.solved || differ(before, after, null);
+      return !after.solved || differ(before, after, null, this.probing.boardOhms);
     }
-    const allowed = silentVolts(before, probed);
+    const allowed = silentVolts(before, probed, this.probing.boardOhms);
     const moved = this.#movedVolts(check, probed, core, candidate, allowed);
     if (moved === "nowhere") return false;
     return moved === "unsolved" || this.#differs(check, before, probed, moved);
@@ -216,7 +217,7 @@ class BoardPredictor implements Predictor {
   #differs(check: ColdCheck, before: MeterReading, probed: Probed, volts: Float64Array): boolean {
     const raw = this.probing.rawOf(check, probed, volts);
     const after = readingOf(check, this.meter, { raw, range: probed.range }, before);
-    return differ(before, after, probed.range);
+    return differ(before, after, probed.range, this.probing.boardOhms);
   }
 
   /** Does the capacitance move, or the settled ohms across the line above which a meter shows one? */
@@ -285,6 +286,7 @@ class BoardPredictor implements Predictor {
       check.mode,
       probed,
       rangesOf(check.mode, probing.meter),
+      probing.boardOhms,
     );
     return {
       ...nothing,
@@ -332,10 +334,17 @@ function predictionOf(
 ): readonly (MeterReading | NotSolved)[] {
   if ("solved" in found) return [{ solved: false, why: whyUnsolved(found) }];
   return found.map((probed) => {
-    const settled = sensitivityOf(probing.circuit, check.mode, probed, rangesOf(check.mode, probing.meter));
+    const settled = sensitivityOf(
+      probing.circuit,
+      check.mode,
+      probed,
+      rangesOf(check.mode, probing.meter),
+      probing.boardOhms,
+    );
     return readingOf(check, probing.meter, probed, climbingSpread(check.mode, probed, settled));
   });
 }
 
 /** Makes the predictor of a board on the bench. Compiles the circuit once; throws where the bench names what the board has not. */
-export const makePredictor: MakePredictor = (board, bench, meter) => new BoardPredictor(board, bench, meter);
+export const makePredictor: MakePredictor = (board, bench, meter, boardOhms) =>
+  new BoardPredictor(board, bench, meter, boardOhms);

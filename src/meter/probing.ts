@@ -33,13 +33,16 @@ export interface Probed {
 export class Probing {
   readonly circuit: ColdCircuit;
   readonly meter: MeterSettings;
+  /** insulation of the board: no part of the circuit, it only blurs readings of megohms */
+  readonly boardOhms: number;
   readonly #frames = new Map<string, Frame>();
   /** check and range -> net voltages of the healthy board */
   readonly #healthy = new Map<string, Float64Array>();
 
-  constructor(circuit: ColdCircuit, meter: MeterSettings) {
+  constructor(circuit: ColdCircuit, meter: MeterSettings, boardOhms = Number.POSITIVE_INFINITY) {
     this.circuit = circuit;
     this.meter = meter;
+    this.boardOhms = boardOhms;
   }
 
   /** The plan for probes on `red` and `black` with the leaks of `values`. */

@@ -33,11 +33,16 @@ export function readingOf(
 }
 
 /** Volts that the probes may move before the reading moves by a tenth of its spread. */
-export function silentVolts({ raw, spread }: MeterReading, { range, volts }: Probed): number {
+export function silentVolts(
+  { raw, spread }: MeterReading,
+  { range, volts }: Probed,
+  boardOhms: number,
+): number {
   if (range.reads === "volts") return SILENT_SHARE * spread;
   const share = Math.exp((SILENT_SHARE * spread) / (raw + OTHER_METERS.leadOhms));
-  const higher = withoutTheBoard(onTheBoard(raw) * share);
-  const fall = volts - voltsAt(range, withoutTheBoard(onTheBoard(raw) / share));
+  const insulated = onTheBoard(raw, boardOhms);
+  const higher = withoutTheBoard(insulated * share, boardOhms);
+  const fall = volts - voltsAt(range, withoutTheBoard(insulated / share, boardOhms));
   return higher === Number.POSITIVE_INFINITY ? fall : Math.min(fall, voltsAt(range, higher) - volts);
 }
 
@@ -46,7 +51,12 @@ export function silentVolts({ raw, spread }: MeterReading, { range, volts }: Pro
  * no answer of its own; two readings far over the same range are one OL. Ohms by their logarithm, and beyond the insulation of the
  * board all the same.
  */
-export function differ(before: MeterReading, after: MeterReading, range: Range | null): boolean {
+export function differ(
+  before: MeterReading,
+  after: MeterReading,
+  range: Range | null,
+  boardOhms: number,
+): boolean {
   if (range !== null && farOver(before, range) && farOver(after, range)) return false;
   if (range === null || range.reads === "volts") {
     const numbers = typeof before.shown === "number" && typeof after.shown === "number";
@@ -54,7 +64,9 @@ export function differ(before: MeterReading, after: MeterReading, range: Range |
     return Math.abs(after.raw - before.raw) > SILENT_SHARE * before.spread;
   }
   const lead = OTHER_METERS.leadOhms;
-  const moved = Math.log((onTheBoard(after.raw) + lead) / (onTheBoard(before.raw) + lead));
+  const moved = Math.log(
+    (onTheBoard(after.raw, boardOhms) + lead) / (onTheBoard(before.raw, boardOhms) + lead),
+  );
   return Math.abs(moved) > (SILENT_SHARE * before.spread) / (before.raw + lead);
 }
 
@@ -76,10 +88,14 @@ export function movedReading(
   before: MeterReading,
   range: Range,
   raw: number,
+  boardOhms: number,
 ): MeterReading {
   const share = range.reads === "ohms" ? raw / before.raw : Math.min(1, raw / before.raw);
   const carried = Number.isFinite(share) ? Math.abs(share) : 1;
-  const centre = range.reads === "volts" ? raw : (onTheBoard(raw) * before.centre) / onTheBoard(before.raw);
+  const centre =
+    range.reads === "volts"
+      ? raw
+      : (onTheBoard(raw, boardOhms) * before.centre) / onTheBoard(before.raw, boardOhms);
   const spread = {
     centre,
     spread: before.spread * carried,

@@ -125,12 +125,14 @@ function partVolts(
 /**
  * Spread of a settled reading in the reading's unit.
  * @param ranges - of the reference meter in this mode
+ * @param boardOhms - insulation of the board
  */
 export function sensitivityOf(
   circuit: ColdCircuit,
   mode: ColdMode,
   probed: Probed,
   ranges: readonly Range[],
+  boardOhms: number,
 ): Sensitivity {
   const { problem, range, volts } = probed;
   const linearised = new Linearised(problem, probed.answer.volts);
@@ -152,7 +154,7 @@ export function sensitivityOf(
     return { linearised, common, alike, spread, centre: probed.raw };
   }
   const perVolt = ohmsPerVolt(range, volts);
-  const { centreOhms, deviationLn } = amongMeters(mode, probed, ranges, transfer);
+  const { centreOhms, deviationLn } = amongMeters(mode, probed, ranges, transfer, boardOhms);
   const common = Math.hypot(heat * perVolt, M.ohmsShare * probed.raw);
   const meters = deviationLn * probed.raw;
   const alike = Math.hypot(Math.sqrt(parts.alike) * perVolt, M.ohmsContact);

@@ -6,6 +6,7 @@ import { forecastPower } from "../safety/forecast.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { atStake, mustShowStakes } from "./at-stake.ts";
 import { beforePower } from "./before-power.ts";
+import { beforeWriteOff, type MissingProof } from "./before-write-off.ts";
 import { dueProposal, outlook, probesOn } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import { percent } from "./faults-in-words.ts";
@@ -238,7 +239,7 @@ function resolderProposal(
 }
 
 function stopProposal(given: Case, weighed: readonly WeighedStep[]): Proposal {
-  const { hypotheses, model } = given;
+  const { input, hypotheses, model, dead, steps } = given;
   let impossible = 0;
   let total = 0;
   model.groups.forEach(({ possible }, g) => {
@@ -246,6 +247,10 @@ function stopProposal(given: Case, weighed: readonly WeighedStep[]): Proposal {
     if (!possible) impossible += model.weights[g];
   });
   const share = total > 0 ? impossible / total : 0;
+  if (share >= 0.5) {
+    const missing = beforeWriteOff(input, hypotheses, model, dead, steps);
+    if (missing !== null) return proofProposal(given, missing, weighed);
+  }
   const action: Action = { do: "close", verdict: share >= 0.5 ? "not-repairable" : "not-economic" };
   return {
     action,
@@ -259,6 +264,28 @@ function stopProposal(given: Case, weighed: readonly WeighedStep[]): Proposal {
     atStake: null,
     forecast: null,
     probesOn: null,
+    outlook: outlook(model),
+  };
+}
+
+function proofProposal(
+  given: Case,
+  { action, part, step }: MissingProof,
+  weighed: readonly WeighedStep[],
+): Proposal {
+  const { input, hypotheses, model, dead } = given;
+  return {
+    action,
+    row: [],
+    minutes: minutesOf(input.board, input.timeline.now, action),
+    money: 0,
+    why: `${part} (${percent(dead.get(part) ?? 0)}) would condemn the board, since it cannot be bought: it is measured by itself before the board is written off.`,
+    expect: expectations(step, hypotheses),
+    others: others(given, action, weighed, []),
+    cautions: cautionsFor(action, input.board),
+    atStake: null,
+    forecast: null,
+    probesOn: probesOn(action, step.inHand),
     outlook: outlook(model),
   };
 }

@@ -139,7 +139,13 @@ function pinToLift(part: Part): string | null {
 
 const NEVER_OFF_TO_MEASURE: ReadonlySet<Part["kind"]> = new Set(["module", "controller", "motor", "ic"]);
 
-function freeStep(board: Board, bench: BenchState, part: Part, hypotheses: Hypotheses): FindingStep | null {
+/** Freeing a part so that the meter sees it alone; null where only taking off something that stays on would do. */
+export function freeStep(
+  board: Board,
+  bench: BenchState,
+  part: Part,
+  hypotheses: Hypotheses,
+): FindingStep | null {
   const pin = pinToLift(part);
   if (pin === null && NEVER_OFF_TO_MEASURE.has(part.kind)) return null;
   const place = `${part.ref}.${pin ?? ""}`;

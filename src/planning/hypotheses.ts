@@ -42,8 +42,13 @@ interface SilentGroup {
  * one that makes an explanation of its own. Two silent faults at once are spread over the single ones in proportion. Deterministic; at
  * most `PLANNING_RATES.hypotheses`.
  * @param absent - parts that never came with the board: nothing of theirs is to be cured
+ * @param harmless - faults that a board lives with: they make readings, and nothing of theirs is to be cured
  */
-export function planningHypotheses(belief: Belief, absent: ReadonlySet<string>): Hypotheses {
+export function planningHypotheses(
+  belief: Belief,
+  absent: ReadonlySet<string>,
+  harmless: (fault: FaultPrior) => boolean = () => false,
+): Hypotheses {
   const { priors } = belief;
   const { stems, attached } = stemsOf(belief.explanations);
   const cores = stems.map(({ present }): Core => ({ present, faults: present.map((f) => priors[f].fault) }));
@@ -59,7 +64,11 @@ export function planningHypotheses(belief: Belief, absent: ReadonlySet<string>):
   for (const group of groups.slice(room)) unlisted[group.core] += group.weight;
   const deadOf = (core: number, beside: number): readonly string[] =>
     [
-      ...new Set([...cores[core].present, ...(beside >= 0 ? [beside] : [])].map((f) => priors[f].part)),
+      ...new Set(
+        [...cores[core].present, ...(beside >= 0 ? [beside] : [])]
+          .filter((f) => !harmless(priors[f]))
+          .map((f) => priors[f].part),
+      ),
     ].sort();
   const list: Hypothesis[] = [];
   stems.forEach((_, core) => {

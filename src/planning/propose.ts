@@ -3,6 +3,7 @@ import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
+import { isHarmless } from "../priors/harmless.ts";
 import { dueProposal } from "./cards.ts";
 import { closingStep } from "./closing.ts";
 import { decide } from "./decide.ts";
@@ -26,7 +27,7 @@ export function propose(
   predictor: Predictor,
 ): Proposal {
   const { board, timeline, terms } = input;
-  const hypotheses = planningHypotheses(belief, absentParts(input));
+  const hypotheses = planningHypotheses(belief, absentParts(input), (fault) => isHarmless(board, fault));
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
   const due = closingStep(timeline, belief.suspects[0]) ?? makeSafe(input);
   if (due !== null) return dueProposal(input, due, model);

@@ -1,0 +1,51 @@
+/**
+ * A part that nobody sells condemns the whole board, and readings in circuit are only as good as the model of the board. Before it is
+ * written off, such a part is measured by itself: its pin lifted (three minutes), then two readings on the part in hand. Common
+ * practice: lift it before condemning the controller.
+ */
+
+import { freeStep } from "./hands-on-steps.ts";
+import type { Hypotheses } from "./hypotheses.ts";
+import { measuredInHandSince } from "./in-hand.ts";
+import type { PlanningInput } from "./planning-input.ts";
+import type { Action } from "./proposal.ts";
+import type { RepairModel } from "./repair-model.ts";
+import type { FindingStep } from "./steps.ts";
+
+/** Readings on the part in hand that settle whether it is the one. From memory: both ways of one junction. */
+const READINGS_IN_HAND = 2;
+
+/** The proof that is still missing, and the part that it is about. */
+export interface MissingProof {
+  readonly action: Action;
+  readonly part: string;
+  readonly step: FindingStep;
+}
+
+/**
+ * The next step of proving that the part which condemns the board is the faulty one; null where there is no such part, where it cannot be
+ * measured by itself, or where that has been done.
+ * @param dead - chance that each part is faulty
+ * @param steps - the finding steps of the bench as it is
+ */
+export function beforeWriteOff(
+  { board, bench, timeline }: PlanningInput,
+  hypotheses: Hypotheses,
+  model: RepairModel,
+  dead: ReadonlyMap<string, number>,
+  steps: readonly FindingStep[],
+): MissingProof | null {
+  const [condemned] = model.cures
+    .filter(({ possible }) => !possible)
+    .sort((a, b) => (dead.get(b.name) ?? 0) - (dead.get(a.name) ?? 0) || (a.name < b.name ? -1 : 1));
+  const part = condemned === undefined ? undefined : board.parts.get(condemned.name);
+  if (part === undefined || bench.off.has(part.ref)) return null;
+  const inHand = measuredInHandSince(timeline, part.ref);
+  if (inHand !== null && inHand >= READINGS_IN_HAND) return null;
+  const step =
+    inHand === null
+      ? freeStep(board, bench, part, hypotheses)
+      : steps.find((one) => one.inHand === part.ref && one.action.do === "measure");
+  if (step === null || step === undefined || step.action.do === "remove") return null;
+  return { action: step.action, part: part.ref, step };
+}
