@@ -49,6 +49,24 @@ test("an explanation splits into itself alone and itself with one silent fault, 
   expect(weight("D0+D1")).toBeCloseTo((0.28 * (0.1 / 0.9)) / (0.1 / 0.9 + 0.2 / 0.8), 12);
 });
 
+test("a hundred single faults that explain about equally well are planned from the set they share", () => {
+  const count = 100;
+  const silent = Array.from({ length: count }, () => 0);
+  const belief = beliefOf(
+    silent.map((_, i) => ({ present: [i], probability: 0.9 / count + (i === 0 ? 0.1 : 0), silent })),
+  );
+  const { cores, list, remainder } = planningHypotheses(belief, new Set());
+  expect(cores.map(({ present }) => present)).toEqual([[0], []]);
+  expect(remainder).toBeLessThan(1e-9);
+  expect(new Set(list.flatMap(({ dead }) => dead)).size).toBe(count);
+});
+
+test("a leak that a board lives with makes readings and wants no cure", () => {
+  const belief = beliefOf([{ present: [0, 1], probability: 1, silent: [0, 0, 0.3] }]);
+  const { list } = planningHypotheses(belief, new Set(), ({ part }) => part === "D1");
+  expect(list.map(({ dead }) => dead)).toEqual([["D0"], ["D0", "D2"]]);
+});
+
 test("parts that never came with the board have nothing to cure", () => {
   const { list } = planningHypotheses(
     beliefOf([{ present: [], probability: 1, silent: [0.5, 0.1] }]),

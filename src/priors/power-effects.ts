@@ -68,6 +68,9 @@ const PHASES_SPARE = 3;
 /** From this on a capacitor holds the bus up. `from memory` */
 const HOLDING_FARADS = 10e-6;
 
+/** From this on a capacitor across a rail is its reservoir. `from memory` */
+const RESERVOIR_FARADS = 4.7e-6;
+
 /** Does the bus lose what holds it up when this capacitor opens: it is alone, or one of a series pair? */
 function holdsBusAlone(view: CircuitView, part: Part): boolean {
   const holding = view.roles.busCapacitors.filter(
@@ -122,6 +125,13 @@ function openEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffec
     return part.kind === "zener" ? "none" : "supply-dead";
   }
   if (part.kind === "regulator" && fault.junction === "inout") return "supply-dead";
+  // What a rail's own reservoir does when it has dried out, it does when it is gone; small ones only take spikes off.
+  if (
+    part.kind === "capacitor" &&
+    (part.value.farads ?? 0) >= RESERVOIR_FARADS &&
+    !isBanked(view.board, part)
+  )
+    return "weak";
   if (part.kind === "capacitor" || part.kind === "zener" || part.kind === "varistor") return "none";
   return "no-run";
 }

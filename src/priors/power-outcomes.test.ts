@@ -41,6 +41,13 @@ describe("what is seen at power-up", () => {
     expect(boardEffect(parsed.value, faults("C30:drift", parsed.value))).toBe("weak");
   });
 
+  it("a rail without its reservoir works poorly, as with a dried one; without a small capacitor it works", () => {
+    const parsed = parseBoard(SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board);
+    if (!parsed.ok) throw new Error(parsed.problem);
+    expect(boardEffect(parsed.value, faults("C23:open", parsed.value))).toBe("weak");
+    expect(boardEffect(parsed.value, faults("C24:open", parsed.value))).toBe("none");
+  });
+
   it("one shorted switch does not light it by itself, its whole leg does", () => {
     expect(likeliest("Q2.ce:short", "lamp", discrete)).toBe("lamp-dark");
     expect(likeliest("Q2.ce:short,Q3.ce:short", "lamp", discrete)).toBe("lamp-bright");
