@@ -167,6 +167,8 @@ function modesFor(
   if (part.kind === "capacitor" || part.kind === "varistor")
     return { modes: ["diode", "ohms"], bothWays: true };
   if (junction === "ge" || junction === "gs") return { modes: ["ohms", "diode"], bothWays: true };
+  // Behind the windings of a motor a shorted leg reads zero on all three; ohms tell the near one from those some ohms away.
+  if (junction === "ce" || junction === "ds") return { modes: ["diode", "ohms"], bothWays: true };
   return { modes: ["diode"], bothWays: true };
 }
 
