@@ -1,6 +1,7 @@
 /** Prints the figures of some trials and writes `reports/jobs.html` with the job files of its worst cases. */
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { evaluationBoards } from "./boards/evaluation-boards.ts";
 import { caseFile, jobsPage, worstOf } from "./jobs-html.ts";
 import { jobsText } from "./jobs-text.ts";
 import { shippedBoards } from "./oracle/shipped-boards.ts";
@@ -25,7 +26,7 @@ export function caseJob({ board, cause, symptom, log }: Trial): object {
 }
 
 export function reportJobs(trials: readonly Trial[], title: string): void {
-  const boards = new Map(shippedBoards().map(({ id, board }) => [id, board]));
+  const boards = new Map([...shippedBoards(), ...evaluationBoards()].map(({ id, board }) => [id, board]));
   console.log(jobsText(trials));
   console.log(timeText(trials, boards));
   mkdirSync(join(FOLDER, "cases"), { recursive: true });

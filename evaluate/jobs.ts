@@ -8,8 +8,8 @@
  */
 import { performance } from "node:perf_hooks";
 import { parseArgs } from "node:util";
+import { judgedBoards } from "./boards/judged-boards.ts";
 import { reportJobs } from "./jobs-page-files.ts";
-import { shippedBoards } from "./oracle/shipped-boards.ts";
 import { trialLine } from "./story.ts";
 import { type Clocks, playTrial, type Readings } from "./trial.ts";
 import { keepTrial, readTrials, trialKey } from "./trial-file.ts";
@@ -23,8 +23,7 @@ const first = Number(positionals[1] ?? 1);
 const only = positionals[2];
 const readings: Readings = values["own-solver"] ? "own solver" : "oracle";
 
-const boards = shippedBoards().filter(({ id }) => only === undefined || id === only);
-if (boards.length === 0) throw new Error(`there is no shipped board ${only}`);
+const boards = judgedBoards(only);
 if (!Number.isInteger(count) || !Number.isInteger(first))
   throw new Error("boards and first seed are whole numbers");
 

@@ -4,9 +4,9 @@
  * Run: npx tsx evaluate/prediction.ts [boards] [checks a board] [first seed] [board id]
  */
 import { BARE_BENCH } from "./agreement.ts";
+import { judgedBoards } from "./boards/judged-boards.ts";
 import { type Predicted, predictBoard } from "./oracle/predict-board.ts";
 import { predictionReport } from "./oracle/prediction-report.ts";
-import { shippedBoards } from "./oracle/shipped-boards.ts";
 
 const [boards = 20, checks = 40, firstSeed = 10_000] = process.argv.slice(2, 5).map(Number);
 const only = process.argv[5];
@@ -14,10 +14,9 @@ const only = process.argv[5];
 const found: Predicted[] = [];
 let unsolved = 0;
 let asked = 0;
-const shipped = shippedBoards().filter(({ id }) => only === undefined || id === only);
-if (shipped.length === 0) throw new Error(`there is no shipped board ${only}`);
+const judged = judgedBoards(only);
 for (let index = 0; index < boards; index++) {
-  const chosen = shipped[index % shipped.length];
+  const chosen = judged[index % judged.length];
   if (chosen === undefined) break;
   const { rows, missing } = await predictBoard(
     chosen.board,

@@ -6,8 +6,8 @@
  */
 import { appendFileSync, existsSync, mkdirSync, readFileSync } from "node:fs";
 import { parseArgs } from "node:util";
+import { judgedBoards } from "./boards/judged-boards.ts";
 import { type ColdSession, coldSession, MARKS } from "./cold-session.ts";
-import { shippedBoards } from "./oracle/shipped-boards.ts";
 import { suspectsText } from "./suspects-text.ts";
 
 const { values, positionals } = parseArgs({
@@ -24,8 +24,7 @@ function readSessions(path: string): readonly ColdSession[] {
 async function play(): Promise<readonly ColdSession[]> {
   const [count = 12, first = 1] = positionals.slice(0, 2).map(Number);
   const only = positionals[2];
-  const boards = shippedBoards().filter(({ id }) => only === undefined || id === only);
-  if (boards.length === 0) throw new Error(`there is no shipped board ${only}`);
+  const boards = judgedBoards(only);
   const path = `reports/suspects/${values.name ?? [first, count, ...(only === undefined ? [] : [only])].join("-")}.jsonl`;
   mkdirSync("reports/suspects", { recursive: true });
   const done = new Set(readSessions(path).map(({ board, seed }) => `${board} ${seed}`));

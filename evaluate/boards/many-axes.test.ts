@@ -34,4 +34,8 @@ test("a suspected part of the last axis has its checks, and so do the rails and 
   expect([...setUps]).toEqual(expect.arrayContaining(["the bus", "the low rails", "BR1, diode way"]));
   const gate = lastSwitch.pins.get("g");
   expect(checks.some(({ check }) => check.red === gate || check.black === gate)).toBe(true);
+  // behind the windings of a motor all three legs read zero in diode mode: ohms tell the near one
+  const own = [lastSwitch.pins.get("c"), lastSwitch.pins.get("e")];
+  const across = checks.filter(({ check }) => own.includes(check.red) && own.includes(check.black));
+  expect(new Set(across.map(({ check }) => check.mode))).toEqual(new Set(["diode", "ohms"]));
 });
