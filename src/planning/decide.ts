@@ -136,9 +136,11 @@ function committed(given: Case, plan: readonly PlanStep[], weighed: readonly Wei
   const [step] = plan;
   if (step === undefined) return stopProposal(given, weighed);
   // What is hardly suspected is not cured on the way: power tells whether anything is left at all.
-  const worthCuring = step.cures.some((c) => (dead.get(model.cures[c].name) ?? 0) >= PLANNING_RATES.cureAt);
+  const surest = Math.max(0, ...step.cures.map((c) => dead.get(model.cures[c].name) ?? 0));
   const mayPower = housekeeping !== null || powerStep !== null;
-  if (step.cures.length > 0 && (worthCuring || !mayPower)) return cureProposal(given, step, weighed);
+  // Where power has told nothing new, a guess is a last try; what is as good as cleared is not changed for the sake of trying.
+  const least = mayPower ? PLANNING_RATES.cureAt : PLANNING_RATES.guessAt;
+  if (step.cures.length > 0 && surest >= least) return cureProposal(given, step, weighed);
   if (housekeeping !== null) return dueProposal(input, housekeeping, model);
   if (powerStep !== null) return powerProposal(given, powerStep.action, powerStep, weighed);
   // more than a quarter of the belief says that something breaks, and nothing left tells what: not on this bench

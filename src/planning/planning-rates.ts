@@ -35,6 +35,8 @@ export const PLANNING_RATES = {
   handledParts: 16,
   /** A cure of a plan's step less probably needed than this waits until the surer ones are done. From memory. */
   cureAt: 0.1,
+  /** A guess less probable than this is not made even where nothing else is left. From memory. */
+  guessAt: 0.03,
   /** Minutes that cleaning and drying a place, and making a part's joints anew, take of the hour (the format counts none).
    *  From memory. */
   cleanMinutes: 4,
