@@ -55,7 +55,7 @@ export function planningHypotheses(
   const alone = new Float64Array(stems.length);
   const groups: SilentGroup[] = [];
   stems.forEach(({ own }, core) => {
-    if (own !== null) alone[core] = splitSilent(own, core, priors, absent, groups);
+    for (const one of own) alone[core] += splitSilent(one, core, priors, absent, groups);
   });
   groups.push(...attachedGroups(attached, priors));
   groups.sort((a, b) => b.weight - a.weight || a.core - b.core || a.fault - b.fault);
@@ -82,10 +82,13 @@ export function planningHypotheses(
   return { priors, cores, list, remainder: Math.max(0, 1 - covered) };
 }
 
-/** A set of faults that hypotheses share; `own` is the explanation that says just this, where there is one. */
+/**
+ * A set of faults that hypotheses share; `own` are the explanations that say just this of the board as it is now: several where they
+ * differ in what has been cured.
+ */
 interface Stem {
   readonly present: readonly number[];
-  own: Explanation | null;
+  readonly own: Explanation[];
 }
 
 /** An explanation that is a stem and one fault more. */
@@ -121,11 +124,11 @@ function stemsOf(explanations: readonly Explanation[]): { stems: Stem[]; attache
     for (const one of near.values()) if (best === null || one.weight > best.weight * ALIKE) best = one;
     if (strong !== undefined) best = { present: strong[1], weight: strong[0].probability };
     if (best === null) break;
-    const stem: Stem = { present: best.present, own: null };
+    const stem: Stem = { present: best.present, own: [] };
     for (const [explanation, present] of rest) {
       const more = present.filter((fault) => !stem.present.includes(fault));
       if (more.length > 1 || present.length !== stem.present.length + more.length) continue;
-      if (more.length === 0) stem.own = explanation;
+      if (more.length === 0) stem.own.push(explanation);
       else attached.push({ core: stems.length, fault: more[0], weight: explanation.probability });
       covered += explanation.probability;
       rest.delete(explanation);
