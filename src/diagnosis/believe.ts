@@ -35,7 +35,7 @@ export interface BelieveInput {
 }
 
 /** Explanations listed; the mass of the rest is the remainder. */
-const EXPLANATIONS_LISTED = 250;
+const EXPLANATIONS_LISTED = 160;
 
 export function believe(input: BelieveInput): Belief {
   const { board, timeline, priors, absent } = input;

@@ -25,7 +25,7 @@ export interface Core {
 }
 
 /** Most cores weighed; the rest of the found mass is the remainder. */
-const CORES_WEIGHED = 250;
+const CORES_WEIGHED = 160;
 
 /** Cores whose silent faults are found by asking the circuit: the first few, within so many nats of the best. */
 const EXACT_CORES = 3;
