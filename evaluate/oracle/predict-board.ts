@@ -7,9 +7,8 @@ import type { Board } from "../../src/board/board.ts";
 import { commonLogWeights } from "../../src/diagnosis/calibration.ts";
 import { COMMON_POINTS } from "../../src/diagnosis/evidence.ts";
 import { onScale } from "../../src/diagnosis/reading-model.ts";
-import { OTHER_METERS } from "../../src/meter/other-meters.ts";
+import { predictorsAfter } from "../../src/job/predictor-of-job.ts";
 import type { ColdCheck } from "../../src/meter/prediction.ts";
-import { makePredictor } from "../../src/meter/predictor.ts";
 import { DEFAULT_METER } from "../../src/meter/settings.ts";
 import { seededRandom } from "../../src/practice/seeded-random.ts";
 import { CAUSES } from "../../src/priors/cause.ts";
@@ -121,8 +120,7 @@ export async function predictBoard(
     leaks: oracle.leaks,
   };
   const seen = await runChecks(on, oracle.meter, checks);
-  const wet = cause === "water" ? OTHER_METERS.wetBoardOhms : undefined;
-  const predictor = makePredictor(file, bench, DEFAULT_METER, wet);
+  const predictor = predictorsAfter(cause)(file, bench, DEFAULT_METER);
   const priors = rowsFor(file, priorTable(file, cause, oracle.symptom).faults, oracle.faults);
   const known = knownCommon(file, oracle);
   const rows: Predicted[] = [];

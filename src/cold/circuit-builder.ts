@@ -3,7 +3,7 @@
 import { ROOM_CELSIUS, saturationFor, thermalVolts } from "../circuit/junction.ts";
 import type { ExtraResistor, Netlist, Values } from "../circuit/netlist.ts";
 import { LEAST_OHMS, setSaturation } from "../circuit/netlist.ts";
-import { BJT_MODEL, type JunctionModel, KNEE_FOLDS } from "./model-table.ts";
+import { BJT_MODEL, type JunctionModel, KNEE_FOLDS, TABLE_AMPS } from "./model-table.ts";
 
 /** What one junction, winding or pin of a part is made of. */
 export interface Site {
@@ -52,7 +52,6 @@ export interface BuiltCircuit {
 }
 
 const VT = thermalVolts(ROOM_CELSIUS);
-const MILLIAMP = 1e-3;
 
 export class CircuitBuilder {
   readonly #reference: string;
@@ -120,14 +119,14 @@ export class CircuitBuilder {
   /** `volts` at 1 mA instead of the model's, where the board gives it. */
   junction(anode: number, cathode: number, model: JunctionModel, volts: number = model.volts): number {
     const emission = Math.max(model.emission, volts / KNEE_FOLDS / VT);
-    const saturation = saturationFor(volts, MILLIAMP, emission * VT);
+    const saturation = saturationFor(volts, TABLE_AMPS, emission * VT);
     return this.#addJunction(anode, cathode, emission, saturation, model.partVolts, model.typeVolts);
   }
 
   /** A junction that blocks until `volts`: a zener's breakdown, a varistor's knee. */
   knee(anode: number, cathode: number, volts: number): number {
     const emission = volts / KNEE_FOLDS / VT;
-    return this.#addJunction(anode, cathode, emission, MILLIAMP * Math.exp(-KNEE_FOLDS), 0.03 * volts, 0);
+    return this.#addJunction(anode, cathode, emission, TABLE_AMPS * Math.exp(-KNEE_FOLDS), 0.03 * volts, 0);
   }
 
   #addJunction(
@@ -160,7 +159,7 @@ export class CircuitBuilder {
   /** A transistor with the spare junctions that remain when one of its own is open. */
   bjt(base: number, collector: number, emitter: number, sign: 1 | -1): number {
     const { baseEmitterVolts, forwardGain, reverseGain, emission } = BJT_MODEL;
-    const one = saturationFor(baseEmitterVolts, MILLIAMP, emission * VT);
+    const one = saturationFor(baseEmitterVolts, TABLE_AMPS, emission * VT);
     const saturation = one / (1 / forwardGain + 1 / (1 + reverseGain));
     const b = this.#bjts;
     b.base.push(base);

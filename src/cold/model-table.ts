@@ -31,6 +31,9 @@ function drop(
   return { volts, emission, partVolts, typeVolts, mark };
 }
 
+/** The current at which drops stand in the tables, amps. */
+export const TABLE_AMPS = 1e-3;
+
 export const JUNCTION_MODELS = {
   rectifier: drop(0.47, "common practice"),
   fast: drop(0.41, "common practice"),

@@ -36,19 +36,19 @@ function twelve(knockOns: readonly (readonly [number, number, number])[]): Unive
 }
 
 const WEIGHTS = new Float64Array(COMMON_POINTS.length).fill(-Math.log(COMMON_POINTS.length));
-const ACCOUNTS_FOR_ALL = new Uint8Array(12).fill(1);
+const ACCOUNTS_FOR_ALL: ArrayLike<number> = new Uint8Array(12).fill(1);
 
 /** Chance that any of each group of faults is there, by every one of the 4,096 sets; the board was brought in as dead, so the empty set is rare. */
 function byEverySet(
   universe: Universe,
   evidence: readonly Evidence[],
-  accounts: Uint8Array,
+  accounts: ArrayLike<number>,
   wanted: readonly (readonly number[])[],
 ): number[] {
   const logs: number[] = [];
   for (let bits = 0; bits < 1 << 12; bits++) {
     const set = Array.from({ length: 12 }, (_, i) => i).filter((i) => (bits & (1 << i)) !== 0);
-    const symptom = set.some((i) => accounts[i] === 1) ? 0 : Math.log(0.02);
+    const symptom = Math.log(1 - set.reduce((missed, i) => missed * (1 - accounts[i]), 0.98));
     logs.push(
       evidence.reduce((sum, piece) => sum + piece.logLikelihood(set)[0], logPrior(universe, set) + symptom),
     );
@@ -65,7 +65,7 @@ function byEverySet(
 function byCores(
   universe: Universe,
   evidence: readonly Evidence[],
-  accounts: Uint8Array,
+  accounts: ArrayLike<number>,
   wanted: readonly (readonly number[])[],
 ): number[] {
   const limits = { expansions: 60, width: 14, size: 6 };
@@ -117,6 +117,17 @@ describe("the chance of each fault, silent ones included, against the sum over e
     const onlyTheBridge = Uint8Array.from({ length: 12 }, (_, i) => (i === 8 || i === 9 ? 1 : 0));
     const evidence = [reading(12, [0], 0.001, 0.98)];
     expect(worstDifference(twelve(knockOns), evidence, onlyTheBridge)).toBeLessThan(0.01);
+  });
+
+  it("where some faults bring a board in only now and then, those are believed by their share", () => {
+    const shares = Float64Array.from({ length: 12 }, (_, i) => [0.93, 0.6, 0.1, 0][i % 4]);
+    const evidence = [reading(12, [0], 0.001, 0.98)];
+    expect(worstDifference(twelve([]), evidence, shares)).toBeLessThan(0.01);
+    const knockOns = [2, 3, 6].map((from) => [from, 9, 0.5] as const);
+    expect(worstDifference(twelve(knockOns), evidence, shares)).toBeLessThan(0.02);
+    // one that seldom does is seen: it leaves room for another beside it
+    const seen = [reading(12, [2], 0.98, 0.001)];
+    expect(worstDifference(twelve([]), seen, shares)).toBeLessThan(0.01);
   });
 
   it("where one of several must have made the board dead: as a group they are alternatives, not independent", () => {

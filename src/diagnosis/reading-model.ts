@@ -9,6 +9,7 @@ import type { ColdMode, Reading } from "../bench/event.ts";
 import { OTHER_METERS } from "../meter/other-meters.ts";
 import type { MeterReading } from "../meter/prediction.ts";
 import type { MeterSettings } from "../meter/settings.ts";
+import { METER_SPREAD } from "../meter/spread.ts";
 import { logAdd, logSumExp } from "../numeric/log-space.ts";
 import { logNormalDensity, normalTail } from "../numeric/normal.ts";
 import { COMMON_POINTS, COMMON_STEP } from "./evidence.ts";
@@ -29,12 +30,12 @@ export const READING_MODEL = {
   diodeVolts: 0.004,
   diodeShare: 0.012,
   /** ohms: leads and contact (published: 0.1 to 0.5 ohm), and share of the reading (0.8 % + 2 digits) */
-  contactOhms: 0.3,
+  contactOhms: METER_SPREAD.contactOhms,
   ohmsShare: 0.015,
   /** farads: share of the reading, the meter's and the part's loss at another frequency (from memory) */
   faradsShare: 0.06,
   /** farads of junctions, gates and leads beside anything that is measured: far below it a capacitance says nothing (from memory) */
-  strayFarads: 1.2e-9,
+  strayFarads: METER_SPREAD.strayFarads,
   /** extra scatter for what no model covers, in ln(ohms) (from memory) */
   ohmsModelLn: 0.05,
   /** coarse answers in diode mode, volts: zero below, a junction between, high above (common practice) */

@@ -10,15 +10,14 @@ import { isColdMode } from "../bench/words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import { believe } from "../diagnosis/believe.ts";
 import { EvidenceMemory } from "../diagnosis/cold-evidence.ts";
-import { OTHER_METERS } from "../meter/other-meters.ts";
 import type { Predictor } from "../meter/prediction.ts";
-import { makePredictor } from "../meter/predictor.ts";
 import type { Proposal } from "../planning/proposal.ts";
 import { propose } from "../planning/propose.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import { priorTable } from "../priors/prior-table.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { Job } from "./job.ts";
+import { predictorsAfter } from "./predictor-of-job.ts";
 
 export interface Assessment {
   readonly job: Job;
@@ -94,8 +93,7 @@ export class AssessmentSession {
     if (known !== undefined) return known;
     const oldest = this.#predictors.keys().next();
     if (this.#predictors.size >= PREDICTORS_KEPT && !oldest.done) this.#predictors.delete(oldest.value);
-    const wet = job.cause === "water" ? OTHER_METERS.wetBoardOhms : undefined;
-    const predictor = makePredictor(job.board, bench, job.meter, wet);
+    const predictor = predictorsAfter(job.cause)(job.board, bench, job.meter);
     this.#predictors.set(key, predictor);
     return predictor;
   }

@@ -10,7 +10,7 @@
  * transistors every bound is multiplied by that. What is not silent by that bound is confirmed by one solve.
  */
 import { type Fault, faultName } from "../board/fault.ts";
-import { junctionAmps } from "../circuit/junction.ts";
+import { junctionAmps, ROOM_CELSIUS, thermalVolts } from "../circuit/junction.ts";
 import type { Change, Linearised } from "../circuit/linearised.ts";
 import { LEAST_OHMS, type Values } from "../circuit/netlist.ts";
 import { type Site, siteKey } from "../cold/circuit-builder.ts";
@@ -28,8 +28,8 @@ export interface Disturbance {
 
 /** Margin on the small-signal ohms at a shunt (see above). */
 const Z_MARGIN = 0.1;
-/** Thermal voltage at 25 degC: the steepest that any junction's current can grow. */
-const THERMAL_VOLTS = 0.0257;
+/** The steepest that any junction's current can grow. */
+const THERMAL_VOLTS = thermalVolts(ROOM_CELSIUS);
 
 function across(circuit: ColdCircuit, volts: Float64Array, from: number, to: number): number {
   const ground = circuit.netlist.nets;

@@ -7,7 +7,7 @@ import type { ColdMode } from "../bench/event.ts";
 import { junctionAmps } from "../circuit/junction.ts";
 import { Linearised } from "../circuit/linearised.ts";
 import type { ColdCircuit } from "../cold/cold-circuit.ts";
-import { BJT_MODEL } from "../cold/model-table.ts";
+import { BJT_MODEL, TABLE_AMPS } from "../cold/model-table.ts";
 import { amongMeters } from "./other-meters.ts";
 import type { Probed } from "./probing.ts";
 import { ohmsPerVolt, type Range } from "./ranges.ts";
@@ -23,6 +23,10 @@ export const METER_SPREAD = {
   /** ohms ranges: share of reading (published hand-held meters: 0.8 %) and contact, ohms */
   ohmsShare: 0.008,
   ohmsContact: 0.1,
+  /** added to ohms before their logarithm is taken: below it a dead short, contact and leads are one reading (from memory) */
+  contactOhms: 0.3,
+  /** farads of junctions, gates and leads beside anything that is measured: far below it a capacitance says nothing (from memory) */
+  strayFarads: 1.2e-9,
   /** emission of a junction, share: 1.2 to 1.6 among silicon parts (from memory) */
   emissionShare: 0.12,
   /** current of a junction in reverse, deviation of its ln (from memory) */
@@ -32,9 +36,6 @@ export const METER_SPREAD = {
   /** the last digit in diode mode, volts */
   diodeVolts: 0.001,
 } as const;
-
-/** The current at which drops stand in the model table. */
-const TABLE_AMPS = 1e-3;
 
 export interface Spread {
   /** where unknown meters centre (`MeterReading.centre`) */

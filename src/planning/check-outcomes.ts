@@ -1,4 +1,5 @@
 import type { ColdCheck, MeterReading, Predictor } from "../meter/prediction.ts";
+import { METER_SPREAD } from "../meter/spread.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 
@@ -46,14 +47,14 @@ interface Scale {
 
 const LN_OHMS: Scale = {
   of({ centre, raw, spread }) {
-    const steep = Math.max(0, raw) + PLANNING_RATES.contactOhms;
+    const steep = Math.max(0, raw) + METER_SPREAD.contactOhms;
     const floor = Math.hypot(PLANNING_RATES.floorOhms / steep, PLANNING_RATES.floorShare);
     return {
-      value: Math.log(centre + PLANNING_RATES.contactOhms),
+      value: Math.log(centre + METER_SPREAD.contactOhms),
       spread: Math.hypot(spread / steep, floor),
     };
   },
-  back: (value) => Math.max(0, Math.exp(value) - PLANNING_RATES.contactOhms),
+  back: (value) => Math.max(0, Math.exp(value) - METER_SPREAD.contactOhms),
 };
 
 function straightScale(least: number): Scale {

@@ -186,13 +186,11 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
   if (solder !== null) return resolderProposal(given, solder, first.name, weighed);
   const action = cureAction(board, first.name);
   if (action === null) throw new Error(`nothing on this board cures ${first.name}`);
+  const names = ordered.map(({ name }) => name);
   const spent = cures.reduce((sum, { money }) => sum + money, 0);
   const stakes =
     action.do === "replace" && mustShowStakes(action.part, spent, board, model)
-      ? atStake(
-          ...([action.part, spent, hypotheses, priors, model, found.steps] as const),
-          ordered.map(({ name }) => name),
-        )
+      ? atStake(action.part, spent, hypotheses, priors, model, found.steps, names)
       : null;
   return {
     action: action.do === "replace" ? { ...action, price: first.money } : action,
@@ -202,11 +200,7 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
     why:
       action.do === "clean"
         ? `Dirt between ${first.name.replace("~", " and ")} explains the readings (chance ${Math.round(100 * (dead.get(first.name) ?? 0))} %): clean and dry before anything is judged.`
-        : whyReplace(
-            ordered.map(({ name }) => name),
-            dead,
-            step.success,
-          ),
+        : whyReplace(names, dead, step.success),
     expect: [],
     others: others(given, action, weighed, []),
     cautions: cautionsFor(action, given.input.board),

@@ -25,15 +25,8 @@ export function expectations(step: FindingStep, hypotheses: Hypotheses): readonl
       probability: probabilities[o],
       means: meaning(before, chances(hypotheses, step.shares[o])),
     }))
-    .filter((one) => one.probability >= 0.0005 && canBeSeen(step, one.if))
+    .filter(({ probability }) => probability >= 0.0005)
     .sort((a, b) => b.probability - a.probability || (a.low ?? -1) - (b.low ?? -1));
-}
-
-/** No lamp glows where none is in circuit, and only a bench supply limits. */
-function canBeSeen({ action }: FindingStep, word: string): boolean {
-  if (action.do !== "power") return true;
-  if (word.startsWith("lamp-")) return action.feed === "lamp";
-  return word !== "limiting" || action.feed === "bench";
 }
 
 function unitOf({ action }: FindingStep): string {

@@ -15,8 +15,6 @@ export const PLANNING_RATES = {
   /** What no calculation of spread covers: probe contact, the last digits. From memory. */
   floorVolts: 0.01,
   floorOhms: 0.15,
-  /** Added to ohms before their logarithm is taken: a dead short and the leads are one reading. From memory. */
-  contactOhms: 0.3,
   floorFarads: 1e-10,
   floorShare: 0.03,
   /** A single reading is a probe slip this often; no answer is believed beyond it. From memory. */

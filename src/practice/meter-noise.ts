@@ -2,10 +2,15 @@ import type { ColdMode, Reading } from "../bench/event.ts";
 import type { MeterReading } from "../meter/prediction.ts";
 import { rangesOf } from "../meter/ranges.ts";
 import type { MeterSettings } from "../meter/settings.ts";
+import { METER_SPREAD } from "../meter/spread.ts";
 import { normalDeviate, type Random } from "./seeded-random.ts";
 
 /** Below this a deviation is no share of the reading: contact (ohms), stray capacitance (farads). */
-const LEAST_RAW = { ohms: 0.3, continuity: 0.3, farads: 1.2e-9 } as const;
+const LEAST_RAW = {
+  ohms: METER_SPREAD.contactOhms,
+  continuity: METER_SPREAD.contactOhms,
+  farads: METER_SPREAD.strayFarads,
+} as const;
 
 /** Digits of a common 6000-count meter. */
 function toDigits(value: number, mode: ColdMode): number {

@@ -54,6 +54,16 @@ describe("what is seen at power-up", () => {
     expect(likeliest("Q2.ce:short,Q5.ce:short", "lamp", discrete)).toBe("lamp-dark");
   });
 
+  it("no lamp glows on the mains and nothing limits there; each feed's words sum to one", () => {
+    const seen = (feed: Feed) => outcomeChances(board, faults("C1:short"), { feed, at: ["PBUS", "NBUS"] });
+    expect([...seen("mains").keys()].some((word) => word.startsWith("lamp-"))).toBe(false);
+    expect(seen("mains").has("limiting")).toBe(false);
+    expect(seen("lamp").has("lamp-bright")).toBe(true);
+    expect(seen("bench").has("limiting")).toBe(true);
+    for (const feed of ["mains", "lamp", "bench"] as const)
+      expect([...seen(feed).values()].reduce((sum, chance) => sum + chance, 0)).toBeCloseTo(1, 12);
+  });
+
   it("an open fuse hides every short behind it", () => {
     expect(likeliest("C1:short", "mains")).toBe("fuse-blew");
     expect(likeliest("F1:open,C1:short,U20.supply:short", "mains")).toBe("quiet");

@@ -135,14 +135,22 @@ function smoothed(share: number | undefined): number {
   return (1 - STRAY) * (share ?? 0) + STRAY / OBSERVED.length;
 }
 
-/** Chance of each word for what is seen, summing to one. */
+/** No lamp glows where none is in circuit, and only a bench supply limits. */
+function canBeSeen(word: Observed, feed: Feed): boolean {
+  if (word.startsWith("lamp-")) return feed === "lamp";
+  return word !== "limiting" || feed === "bench";
+}
+
+/** Chance of each word for what can be seen with this feed, summing to one. */
 export function outcomeChances(
   board: Board,
   faults: readonly Fault[],
   setup: FeedSetup,
 ): ReadonlyMap<Observed, number> {
   const rule = shares(board, faults, setup);
-  return new Map(OBSERVED.map((word) => [word, smoothed(rule[word])]));
+  const seen = OBSERVED.filter((word) => canBeSeen(word, setup.feed));
+  const total = seen.reduce((sum, word) => sum + smoothed(rule[word]), 0);
+  return new Map(seen.map((word) => [word, smoothed(rule[word]) / total]));
 }
 
 /**

@@ -2,7 +2,7 @@ import type { JobEvent } from "../../bench/event.ts";
 import { foldLog } from "../../bench/fold.ts";
 import { faultName } from "../../board/fault.ts";
 import type { Assessment } from "../../job/assess.ts";
-import { makePredictor } from "../../meter/predictor.ts";
+import { predictorsAfter } from "../../job/predictor-of-job.ts";
 import type { Action } from "../../planning/proposal.ts";
 import { answer } from "../../practice/answer.ts";
 import { faultsOnArrival, type PracticeJob, practiceJobOf } from "../../practice/hidden-course.ts";
@@ -27,7 +27,7 @@ export class PracticeBench {
     for (const action of [proposal.action, ...proposal.row]) {
       const timeline = foldLog(job.board, job.absent, [...job.log, ...events]);
       if (!timeline.ok) return timeline;
-      const answered = answer(practice, timeline.value, action, makePredictor);
+      const answered = answer(practice, timeline.value, action, predictorsAfter(job.cause));
       if (!answered.ok && events.length === 0) return answered;
       if (!answered.ok) break;
       events.push(stamped(answered.event, action, stamp()));
