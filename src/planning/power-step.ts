@@ -81,7 +81,7 @@ export function powerForecast(
         because:
           because === null
             ? "some parts die at switch-on with nothing else wrong"
-            : `${faultNameWords(because.fault)} (${percent(because.probability)}) most of all may still be there`,
+            : `${faultNameWords(because.fault)} may be left (${percent(because.probability)}), the likeliest cause`,
       })),
     advice: lampPassed
       ? "The lamp showed nothing hard: now through the right fuse, motor unplugged where it can be."

@@ -80,42 +80,22 @@ function ohmsBetween(board: Board, bench: BenchState, check: ColdCheck, faults: 
   return reached.get(check.black) ?? Number.POSITIVE_INFINITY;
 }
 
+/** A reading by a meter that nobody doubts: nothing shared, no other meters. */
+function plain(raw: number, shown: MeterReading["shown"], spread: number): MeterReading {
+  return { solved: true, raw, shown, centre: raw, spread, common: 0, alike: 0 };
+}
+
 /** The meter by rule. Its `audible` is exact: it predicts and compares. */
 function ruleMeter(board: Board, bench: BenchState): Predictor {
   const predict = (check: ColdCheck, faults: readonly Fault[]): MeterReading => {
     const ohms = ohmsBetween(board, bench, check, faults);
     if (check.mode === "diode") {
       const raw = Number.isFinite(ohms) ? (3 * ohms) / (ohms + 2727) : 3;
-      return {
-        solved: true,
-        raw,
-        shown: raw > 2 ? "OL" : raw,
-        centre: raw,
-        spread: 0.005 + 0.01 * raw,
-        common: 0,
-        alike: 0,
-      };
+      return plain(raw, raw > 2 ? "OL" : raw, 0.005 + 0.01 * raw);
     }
-    if (check.mode === "continuity")
-      return {
-        solved: true,
-        raw: ohms,
-        shown: ohms < 40 ? "beep" : "silent",
-        centre: ohms,
-        spread: 0.1,
-        common: 0,
-        alike: 0,
-      };
+    if (check.mode === "continuity") return plain(ohms, ohms < 40 ? "beep" : "silent", 0.1);
     const raw = Math.min(ohms, 1e9);
-    return {
-      solved: true,
-      raw,
-      shown: raw > 6e7 ? "OL" : raw,
-      centre: raw,
-      spread: 0.05 + 0.02 * raw,
-      common: 0,
-      alike: 0,
-    };
+    return plain(raw, raw > 6e7 ? "OL" : raw, 0.05 + 0.02 * raw);
   };
   return {
     board,
