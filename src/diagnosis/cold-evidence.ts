@@ -178,7 +178,10 @@ export function coldEvidence(
       : memory.mattering(group.key, indexes.join(","), () => {
           const kept = new Set(predictor.matters(check, faultsOf(indexes)));
           const matter = indexes.filter((index) => kept.has(priors[index].fault));
-          return matter.map((index) => alike[index]).sort((a, b) => a - b);
+          const standIns = matter.map((index) => alike[index]);
+          // two leaks side by side are both there: one place cannot stand for both
+          const places = new Set(standIns.map((index) => priors[index].site));
+          return (places.size < matter.length ? matter : standIns).sort((a, b) => a - b);
         });
   const piece = `${group.key}=${readings.join(",")}`;
   const candidates = priors.map((prior) => prior.fault);

@@ -69,7 +69,8 @@ export interface Predictor {
   matters(check: ColdCheck, faults: readonly Fault[]): readonly Fault[];
   /**
    * Those of `candidates` that could move this reading when added to `faults` (no false negatives beyond a reading change of
-   * a tenth of its spread, to first order: see `meter/silent.ts`). The rest are silent: predict(S+f) = predict(S).
+   * a tenth of its spread, to first order: see `meter/silent.ts`). The rest are silent: predict(S+f) = predict(S). Another
+   * fault of a junction that has one already is not: the two exclude each other.
    */
   audible(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): boolean[];
 }

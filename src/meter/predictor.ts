@@ -4,28 +4,19 @@
  */
 import type { BenchState } from "../bench/bench-state.ts";
 import type { Board } from "../board/board.ts";
-import { type Fault, faultName } from "../board/fault.ts";
-import type { Values } from "../circuit/netlist.ts";
+import type { Fault } from "../board/fault.ts";
+import { siteKey } from "../cold/circuit-builder.ts";
 import { coldCircuit } from "../cold/cold-circuit.ts";
-import type { ComplexValues } from "../numeric/sparse-lu-complex.ts";
-import { faradsOf, readFarads } from "./capacitance.ts";
-import { climbAt } from "./climbing.ts";
+import { faradsOf } from "./capacitance.ts";
 import { OTHER_METERS } from "./other-meters.ts";
-import type {
-  ColdCheck,
-  MakePredictor,
-  MeterReading,
-  NotSolved,
-  Prediction,
-  Predictor,
-} from "./prediction.ts";
-import { type Probed, Probing, whyUnsolved } from "./probing.ts";
-import { FARADS_LEAST_OHMS, rangesOf, voltsAt } from "./ranges.ts";
+import type { ColdCheck, MakePredictor, MeterReading, Prediction, Predictor } from "./prediction.ts";
+import { type Probed, Probing } from "./probing.ts";
+import { FARADS_LEAST_OHMS, voltsAt } from "./ranges.ts";
 import type { MeterSettings } from "./settings.ts";
+import { type Settled, type State, settledState, solveState } from "./settled-state.ts";
 import { differ, movedReading, readingOf, SILENT_SHARE, silentVolts } from "./shown.ts";
 import { boundAmps, changeOfOhms, disturbance, effectOf, mostGain } from "./silent.ts";
 import { faradsBound } from "./silent-farads.ts";
-import { climbingSpread, type Sensitivity, sensitivityOf } from "./spread.ts";
 
 /** States kept; each holds the voltages of the nets and its branch values, about five kilobytes. */
 const MOST_STATES = 12_000;
@@ -41,24 +32,6 @@ const RESIDUAL_SHARE = 0.2;
 const LINE_SHARE = 0.5;
 /** ln of the factor within which the line is asked exactly. */
 const NEAR_THE_LINE = 0.7;
-/** A settled circuit with how it answers to small changes. */
-interface Settled extends Probed {
-  readonly sensitivity: Sensitivity;
-}
-
-/** One solved question: a check with the faults that matter to it. */
-interface State {
-  readonly prediction: Prediction;
-  /** settled circuit behind it; null for farads, climbing readings and failures */
-  readonly probed: Settled | null;
-  /** effect of a further fault -> would the technician see it in this reading */
-  readonly heard: Map<number, boolean>;
-  /** effect of a further fault -> what the meter would then show; null where the technician would see no other reading */
-  readonly beside: Map<number, Prediction | null>;
-  /** farads only: the branch values, and net voltages for 1 V at the probes */
-  readonly alternating: { readonly values: Values; readonly perVolt: ComplexValues } | null;
-}
-
 class BoardPredictor implements Predictor {
   readonly board: Board;
   readonly bench: BenchState;
@@ -70,6 +43,8 @@ class BoardPredictor implements Predictor {
   readonly #faultIds = new Map<string, number>();
   readonly #effects = new WeakMap<Fault, string>();
   readonly #effectIds = new WeakMap<Fault, number>();
+  readonly #siteNames = new Map<string, number>();
+  readonly #siteIds = new WeakMap<Fault, number>();
 
   constructor(board: Board, bench: BenchState, meter: MeterSettings, boardOhms?: number) {
     this.board = board;
@@ -80,16 +55,15 @@ class BoardPredictor implements Predictor {
   }
 
   predict(check: ColdCheck, faults: readonly Fault[]): Prediction {
-    return this.#settledIn(check, faults).state.prediction;
+    return this.#settledIn(check, faults).state.prediction();
   }
 
   audible(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): boolean[] {
     const { state, core } = this.#settledIn(check, faults);
-    const present = new Map(faults.map((fault) => [this.#effectId(fault), faultName(fault)]));
+    const taken = this.#sitesOf(faults);
     return candidates.map((candidate) => {
+      if (taken.has(this.#siteId(candidate))) return false;
       const effect = this.#effectId(candidate);
-      const alike = present.get(effect);
-      if (alike !== undefined && alike === faultName(candidate)) return false;
       const known = state.heard.get(effect);
       if (known !== undefined) return known;
       const heard = this.#moves(check, state, core, candidate);
@@ -100,7 +74,9 @@ class BoardPredictor implements Predictor {
 
   withEach(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): (Prediction | null)[] {
     const { state, core } = this.#settledIn(check, faults);
+    const taken = this.#sitesOf(faults);
     return candidates.map((candidate) => {
+      if (taken.has(this.#siteId(candidate))) return null;
       const effect = this.#effectId(candidate);
       const known = state.beside.get(effect);
       if (known !== undefined) return known;
@@ -112,32 +88,39 @@ class BoardPredictor implements Predictor {
 
   /** What one fault more would make the meter show, by a few chord steps where these can tell; null: nothing else. */
   #besides(check: ColdCheck, state: State, core: readonly Fault[], candidate: Fault): Prediction | null {
-    const { prediction: before, probed } = state;
+    const before = state.prediction();
+    const { settled } = state;
     const anew = () => this.predict(check, [...core, candidate]);
-    if (!before.solved || probed === null) return this.#moves(check, state, core, candidate) ? anew() : null;
-    const allowed = silentVolts(before, probed, this.probing.boardOhms);
-    const moved = this.#movedVolts(check, probed, core, candidate, allowed);
+    if (!before.solved || settled === null) return this.#moves(check, state, core, candidate) ? anew() : null;
+    const allowed = silentVolts(before, settled, this.probing.boardOhms);
+    const moved = this.#movedVolts(check, settled, core, candidate, allowed);
     if (moved === "nowhere") return null;
     if (moved === "unsolved") return anew();
-    const raw = this.probing.rawOf(check, probed, moved);
-    const after = movedReading(check, this.meter, before, probed.range, raw, this.probing.boardOhms);
-    if (!differ(before, after, probed.range, this.probing.boardOhms)) return null;
-    return this.probing.staysInRange(check, probed, raw) ? after : anew();
+    const raw = this.probing.rawOf(check, settled, moved);
+    const after = movedReading(check, this.meter, before, settled.range, raw, this.probing.boardOhms);
+    if (!differ(before, after, settled.range, this.probing.boardOhms)) return null;
+    return this.probing.staysInRange(check, settled, raw) ? after : anew();
   }
 
   rawWith(check: ColdCheck, faults: readonly Fault[], at: number, ohms: number): number | null {
     const { state, core } = this.#settledIn(check, faults);
-    const { prediction, probed } = state;
-    const other = faults.map((fault, i) => (i === at ? { ...fault, value: ohms } : fault));
+    const { settled } = state;
+    const other = { ...faults[at], value: ohms };
     const change = changeOfOhms(this.probing.circuit, faults[at], ohms);
-    if (probed !== null && prediction.solved && change !== null && core.includes(faults[at])) {
-      const { range, sensitivity } = probed;
-      const volts = sensitivity.linearised.moved([change], EXACT_SHIFT_VOLTS / (range.ohms * this.#gain));
-      const raw = volts === null ? null : this.probing.rawOf(check, probed, volts);
-      if (raw !== null && this.probing.staysInRange(check, probed, raw)) return raw;
+    if (settled === null || change === null || !core.includes(faults[at])) {
+      const found = this.predict(
+        check,
+        faults.map((fault, i) => (i === at ? other : fault)),
+      );
+      return found.solved ? found.raw : null;
     }
-    const found = this.predict(check, other);
-    return found.solved ? found.raw : null;
+    const { range, linearised } = settled;
+    const volts = linearised.moved([change], EXACT_SHIFT_VOLTS / (range.ohms * this.#gain));
+    const raw = volts === null ? null : this.probing.rawOf(check, settled, volts);
+    if (raw !== null && this.probing.staysInRange(check, settled, raw)) return raw;
+    const shifted = core.with(core.indexOf(faults[at]), other);
+    const anew = this.probing.settle(check, this.probing.circuit.withFaults(shifted), settled);
+    return anew.solved ? anew.raw : null;
   }
 
   /** The state of the check with those of `faults` that matter, found by adding what is not silent until nothing is left. */
@@ -146,21 +129,21 @@ class BoardPredictor implements Predictor {
     let near: Probed | null = null;
     for (;;) {
       const state = this.#state(check, core, near);
-      const { probed } = state;
-      if (probed === null) {
+      const { settled } = state;
+      if (settled === null) {
         if (core.length === faults.length) return { state, core };
         core = faults;
         continue;
       }
-      const loud = faults.filter((fault) => core.includes(fault) || this.#loud(probed, fault));
+      const loud = faults.filter((fault) => core.includes(fault) || this.#loud(settled, fault));
       if (loud.length === core.length) return { state, core };
       core = loud;
-      near = probed;
+      near = settled;
     }
   }
 
   /** Could the fault set enough current moving, here or with another one, for the probes to notice? */
-  #loud({ problem, answer, range, sensitivity, volts: answerVolts }: Settled, fault: Fault): boolean {
+  #loud({ problem, answer, range, linearised, volts: answerVolts }: Settled, fault: Fault): boolean {
     const found = disturbance(this.probing.circuit, problem.values, answer.volts, fault);
     const ohms = range.ohms * this.#gain;
     const exact =
@@ -168,7 +151,7 @@ class BoardPredictor implements Predictor {
         ? Math.min(EXACT_VOLTS, EXACT_SHARE * (range.openVolts - answerVolts))
         : EXACT_VOLTS;
     if (found.roughAmps * ohms <= exact) return false;
-    return boundAmps(found, sensitivity.linearised) * ohms > exact;
+    return boundAmps(found, linearised) * ohms > exact;
   }
 
   matters(check: ColdCheck, faults: readonly Fault[]): readonly Fault[] {
@@ -176,41 +159,49 @@ class BoardPredictor implements Predictor {
   }
 
   #moves(check: ColdCheck, state: State, core: readonly Fault[], candidate: Fault): boolean {
-    const before = state.prediction;
+    const before = state.prediction();
     if (!before.solved) return true;
     if (state.alternating !== null)
       return this.#movesFarads(check, before, state.alternating, core, candidate);
-    const { probed } = state;
-    if (probed === null) {
-      const after = this.#state(check, [...core, candidate], null).prediction;
+    const { settled } = state;
+    if (settled === null) {
+      const after = this.#state(check, [...core, candidate], null).prediction();
       return !after.solved || differ(before, after, null, this.probing.boardOhms);
     }
-    const allowed = silentVolts(before, probed, this.probing.boardOhms);
-    const moved = this.#movedVolts(check, probed, core, candidate, allowed);
+    const allowed = silentVolts(before, settled, this.probing.boardOhms);
+    const moved = this.#movedVolts(check, settled, core, candidate, allowed);
     if (moved === "nowhere") return false;
-    return moved === "unsolved" || this.#differs(check, before, probed, moved);
+    return moved === "unsolved" || this.#differs(check, before, settled, moved);
   }
 
   /**
-   * Where the nets go when `candidate` comes to `core`, in the range of `probed`; nowhere when the probes can move by no more
+   * Where the nets go when `candidate` comes to `core`, in the range of `settled`; nowhere when the probes can move by no more
    * than `allowed` volts. Written over by the next question.
    */
   #movedVolts(
     check: ColdCheck,
-    probed: Settled,
+    settled: Settled,
     core: readonly Fault[],
     candidate: Fault,
     allowed: number,
   ): Float64Array | "nowhere" | "unsolved" {
-    const found = disturbance(this.probing.circuit, probed.problem.values, probed.answer.volts, candidate);
-    const ohms = probed.range.ohms * this.#gain;
+    const { linearised, problem, answer, range } = settled;
+    const found = disturbance(this.probing.circuit, problem.values, answer.volts, candidate);
+    const ohms = range.ohms * this.#gain;
     if (found.roughAmps * ohms <= allowed) return "nowhere";
-    const { linearised } = probed.sensitivity;
     if (boundAmps(found, linearised) * ohms <= allowed) return "nowhere";
     const near = found.whole ? linearised.moved(found.changes, (RESIDUAL_SHARE * allowed) / ohms) : null;
     if (near !== null) return near;
-    const after = this.probing.inRange(check, probed, this.probing.circuit.withFaults([...core, candidate]));
-    return after.solved ? after.volts : "unsolved";
+    const both = [...core, candidate];
+    const key = this.#key(check, both);
+    const known = this.#states.get(key)?.settled;
+    if (known?.range === range) return known.answer.volts;
+    const after = this.probing.inRange(check, settled, this.probing.circuit.withFaults(both));
+    if (!after.solved) return "unsolved";
+    // Whoever could hear it may soon be asked how likely the set with it is.
+    if (this.probing.staysInRange(check, after, after.raw))
+      this.#keep(key, settledState(this.probing, check, after));
+    return after.answer.volts;
   }
 
   /** Is the reading at these net voltages another one, in the range of the first? */
@@ -230,16 +221,16 @@ class BoardPredictor implements Predictor {
   ): boolean {
     const inOhms = { mode: "ohms", red: check.red, black: check.black } as const;
     const { state, core: settledCore } = this.#settledIn(inOhms, core);
-    const { probed } = state;
-    if (probed === null) return true;
-    const toTheLine = Math.abs(probed.volts - voltsAt(probed.range, FARADS_LEAST_OHMS));
-    const moved = this.#movedVolts(inOhms, probed, settledCore, candidate, LINE_SHARE * toTheLine);
+    const { settled } = state;
+    if (settled === null) return true;
+    const toTheLine = Math.abs(settled.volts - voltsAt(settled.range, FARADS_LEAST_OHMS));
+    const moved = this.#movedVolts(inOhms, settled, settledCore, candidate, LINE_SHARE * toTheLine);
     if (moved === "unsolved") return true;
-    let ohms = moved === "nowhere" ? probed.raw : this.probing.rawOf(inOhms, probed, moved);
+    let ohms = moved === "nowhere" ? settled.raw : this.probing.rawOf(inOhms, settled, moved);
     if (moved !== "nowhere" && Math.abs(Math.log(ohms / FARADS_LEAST_OHMS)) < NEAR_THE_LINE) {
-      const settled = this.#settledIn(inOhms, [...core, candidate]).state.prediction;
-      if (!settled.solved) return true;
-      ohms = settled.raw;
+      const exact = this.#settledIn(inOhms, [...core, candidate]).state.settled;
+      if (exact === null) return true;
+      ohms = exact.raw;
     }
     const shownAfter = ohms >= FARADS_LEAST_OHMS;
     if (shownAfter !== (before.shown !== "OL")) return true;
@@ -254,45 +245,15 @@ class BoardPredictor implements Predictor {
     const key = this.#key(check, core);
     const known = this.#states.get(key);
     if (known !== undefined) return known;
-    const oldest = this.#states.keys().next();
-    if (this.#states.size >= MOST_STATES && !oldest.done) this.#states.delete(oldest.value);
-    const state = this.#solve(check, this.probing.circuit.withFaults(core), near);
-    this.#states.set(key, state);
+    const state = solveState(this.probing, check, this.probing.circuit.withFaults(core), near);
+    this.#keep(key, state);
     return state;
   }
 
-  #solve(check: ColdCheck, values: Values, near: Probed | null): State {
-    const { probing, meter } = this;
-    const nothing = {
-      probed: null,
-      alternating: null,
-      heard: new Map<number, boolean>(),
-      beside: new Map<number, Prediction | null>(),
-    };
-    if (check.mode === "farads") {
-      const reading = readFarads(probing, check, values);
-      if (!reading.solved || reading.perVolt === null) return { ...nothing, prediction: reading };
-      const { perVolt, ...prediction } = reading;
-      return { ...nothing, prediction, alternating: { values, perVolt } };
-    }
-    if (check.seconds !== undefined) {
-      const found = climbAt(probing, check, values, [check.seconds]);
-      return { ...nothing, prediction: predictionOf(probing, check, found)[0] };
-    }
-    const probed = probing.settle(check, values, near);
-    if (!probed.solved) return { ...nothing, prediction: { solved: false, why: whyUnsolved(probed) } };
-    const sensitivity = sensitivityOf(
-      probing.circuit,
-      check.mode,
-      probed,
-      rangesOf(check.mode, probing.meter),
-      probing.boardOhms,
-    );
-    return {
-      ...nothing,
-      prediction: readingOf(check, meter, probed, sensitivity),
-      probed: { ...probed, sensitivity },
-    };
+  #keep(key: string, state: State): void {
+    const oldest = this.#states.keys().next();
+    if (this.#states.size >= MOST_STATES && !oldest.done) this.#states.delete(oldest.value);
+    this.#states.set(key, state);
   }
 
   effect(fault: Fault): string {
@@ -311,6 +272,20 @@ class BoardPredictor implements Predictor {
     return id;
   }
 
+  /** Where the fault is: two of one place exclude each other, and the circuit cannot hold both. */
+  #siteId(fault: Fault): number {
+    const known = this.#siteIds.get(fault);
+    if (known !== undefined) return known;
+    const site = fault.of === "nets" ? fault.nets.join("~") : siteKey(fault.part, fault.junction);
+    const id = idOf(this.#siteNames, site);
+    this.#siteIds.set(fault, id);
+    return id;
+  }
+
+  #sitesOf(faults: readonly Fault[]): ReadonlySet<number> {
+    return new Set(faults.map((fault) => this.#siteId(fault)));
+  }
+
   /** Integers for the check and the faults, the faults in rising order. */
   #key(check: ColdCheck, core: readonly Fault[]): string {
     const checkId = idOf(this.#checkIds, `${check.mode},${check.red},${check.black},${check.seconds ?? ""}`);
@@ -325,24 +300,6 @@ function idOf(ids: Map<string, number>, name: string): number {
   if (known !== undefined) return known;
   ids.set(name, ids.size);
   return ids.size - 1;
-}
-
-function predictionOf(
-  probing: Probing,
-  check: ColdCheck,
-  found: ReturnType<typeof climbAt>,
-): readonly (MeterReading | NotSolved)[] {
-  if ("solved" in found) return [{ solved: false, why: whyUnsolved(found) }];
-  return found.map((probed) => {
-    const settled = sensitivityOf(
-      probing.circuit,
-      check.mode,
-      probed,
-      rangesOf(check.mode, probing.meter),
-      probing.boardOhms,
-    );
-    return readingOf(check, probing.meter, probed, climbingSpread(check.mode, probed, settled));
-  });
 }
 
 /** Makes the predictor of a board on the bench. Compiles the circuit once; throws where the bench names what the board has not. */

@@ -80,10 +80,8 @@ export class Probing {
   settle(check: ColdCheck, values: Values, near: Probed | null = null): Probed | Unsolved {
     const ranges = rangesOf(check.mode, this.meter);
     if (near !== null && near.range !== ranges[0]) {
-      const problem = this.problem(check, near.range, values);
-      const answer = solveCircuit(problem, near.answer.volts);
-      const again = answer.solved ? probed(check, problem, near.range, answer) : null;
-      if (again !== null && this.staysInRange(check, again, again.raw)) return again;
+      const again = this.inRange(check, near, values);
+      if (again.solved && this.staysInRange(check, again, again.raw)) return again;
     }
     let last: Probed | null = null;
     for (const [index, range] of ranges.entries()) {
@@ -101,8 +99,10 @@ export class Probing {
   }
 
   /** The circuit with other values in the range that `near` was read in, started from there. */
-  inRange(check: ColdCheck, near: Probed, values: Values): Solved | Unsolved {
-    return solveCircuit(this.problem(check, near.range, values), near.answer.volts);
+  inRange(check: ColdCheck, near: Probed, values: Values): Probed | Unsolved {
+    const problem = this.problem(check, near.range, values);
+    const answer = solveCircuit(problem, near.answer.volts);
+    return answer.solved ? probed(check, problem, near.range, answer) : answer;
   }
 
   /** The quantity that the meter of `probed` would show at these net voltages, in the same range. */

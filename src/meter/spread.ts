@@ -5,7 +5,7 @@
 
 import type { ColdMode } from "../bench/event.ts";
 import { junctionAmps } from "../circuit/junction.ts";
-import { Linearised } from "../circuit/linearised.ts";
+import type { Linearised } from "../circuit/linearised.ts";
 import type { ColdCircuit } from "../cold/cold-circuit.ts";
 import { BJT_MODEL, TABLE_AMPS } from "../cold/model-table.ts";
 import { amongMeters } from "./other-meters.ts";
@@ -43,11 +43,6 @@ export interface Spread {
   readonly spread: number;
   readonly common: number;
   readonly alike: number;
-}
-
-/** What the adjoint found, kept for the filter of silent faults. */
-export interface Sensitivity extends Spread {
-  readonly linearised: Linearised;
 }
 
 /**
@@ -125,6 +120,7 @@ function partVolts(
 
 /**
  * Spread of a settled reading in the reading's unit.
+ * @param linearised - the circuit at its solution
  * @param ranges - of the reference meter in this mode
  * @param boardOhms - insulation of the board
  */
@@ -132,11 +128,11 @@ export function sensitivityOf(
   circuit: ColdCircuit,
   mode: ColdMode,
   probed: Probed,
+  linearised: Linearised,
   ranges: readonly Range[],
   boardOhms: number,
-): Sensitivity {
+): Spread {
   const { problem, range, volts } = probed;
-  const linearised = new Linearised(problem, probed.answer.volts);
   const { plus, minus } = problem.source;
   const transfer = linearised.transfer(plus, minus);
   const ground = problem.netlist.nets;
@@ -152,7 +148,7 @@ export function sensitivityOf(
     const common = Math.hypot(heat, current, toConstant);
     const alike = Math.hypot(Math.sqrt(parts.alike), M.diodeVolts);
     const spread = Math.hypot(alike, Math.sqrt(parts.types), common);
-    return { linearised, common, alike, spread, centre: probed.raw };
+    return { common, alike, spread, centre: probed.raw };
   }
   const perVolt = ohmsPerVolt(range, volts);
   const { centreOhms, deviationLn } = amongMeters(mode, probed, ranges, transfer, boardOhms);
@@ -160,7 +156,7 @@ export function sensitivityOf(
   const meters = deviationLn * probed.raw;
   const alike = Math.hypot(Math.sqrt(parts.alike) * perVolt, M.ohmsContact);
   const spread = Math.hypot(alike, Math.sqrt(parts.types) * perVolt, common, meters);
-  return { linearised, common, alike, centre: centreOhms, spread };
+  return { common, alike, centre: centreOhms, spread };
 }
 
 /**

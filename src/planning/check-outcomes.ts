@@ -1,3 +1,4 @@
+import type { Fault } from "../board/fault.ts";
 import type { ColdCheck, MeterReading, Predictor } from "../meter/prediction.ts";
 import { METER_SPREAD } from "../meter/spread.ts";
 import type { Hypotheses } from "./hypotheses.ts";
@@ -84,11 +85,14 @@ function shownBy(check: ColdCheck, hypotheses: Hypotheses, predictor: Predictor)
     const members = byCore[core];
     const base = predictor.predict(check, faults);
     if (!base.solved) return null;
-    const beside = members.filter((h) => hypotheses.list[h].beside >= 0);
-    const extra = beside.map((h) => hypotheses.priors[hypotheses.list[h].beside].fault);
+    const asked = askedBeside(check, members, hypotheses, predictor);
+    const moved = predictor.withEach(
+      check,
+      faults,
+      asked.map((h) => faultBeside(hypotheses, h)),
+    );
     // most silent faults cannot move this reading: what the core alone shows stands for them
-    const moved = extra.length > 0 ? predictor.withEach(check, faults, extra) : [];
-    const readings = new Map(beside.map((h, i) => [h, moved[i]]));
+    const readings = new Map(asked.map((h, i) => [h, moved[i]]));
     for (const h of members) {
       const reading = readings.get(h) ?? base;
       if (!reading.solved) return null;
@@ -97,6 +101,31 @@ function shownBy(check: ColdCheck, hypotheses: Hypotheses, predictor: Predictor)
     }
   }
   return shown;
+}
+
+/**
+ * Of the hypotheses of one core those whose silent fault is asked about: the likely ones, and of the unlikely ones those that the
+ * reading would show on a board with nothing else wrong. What shows only beside the core is lost for the others.
+ */
+function askedBeside(
+  check: ColdCheck,
+  members: readonly number[],
+  hypotheses: Hypotheses,
+  predictor: Predictor,
+): readonly number[] {
+  const beside = members.filter((h) => hypotheses.list[h].beside >= 0);
+  const unlikely = beside.filter((h) => hypotheses.list[h].weight < PLANNING_RATES.besideAsked);
+  const alone = predictor.withEach(
+    check,
+    [],
+    unlikely.map((h) => faultBeside(hypotheses, h)),
+  );
+  const unheard = new Set(unlikely.filter((_, i) => alone[i] === null));
+  return beside.filter((h) => !unheard.has(h));
+}
+
+function faultBeside({ priors, list }: Hypotheses, h: number): Fault {
+  return priors[list[h].beside].fault;
 }
 
 const byCoreCache = new WeakMap<Hypotheses, readonly (readonly number[])[]>();

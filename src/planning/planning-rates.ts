@@ -7,6 +7,8 @@ export const PLANNING_RATES = {
   cores: 14,
   coreShare: 0.985,
   stemShare: 0.06,
+  /** From this weight on a silent fault is asked about beside its explanation; below, it counts where it shows by itself. Bound on work. */
+  besideAsked: 0.005,
   /** Bench minutes that finding out costs per bit still unknown about what to replace. From memory: a check of 0.4
    *  minutes gives a fifth of a bit on the average; isolating a part takes 5-10 minutes for about a bit. */
   minutesPerBit: 3,
