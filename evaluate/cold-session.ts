@@ -1,14 +1,18 @@
-/** A cold session with the engine on an oracle board: its proposals are followed for as long as they are cold. */
+/**
+ * A cold session with the engine on an oracle board: its proposals are followed for as long as they are cold; where it would
+ * repair, power or stop, the session goes on with the checks that tell most until none tells anything.
+ */
 import type { JobEvent } from "../src/bench/event.ts";
 import { isColdMode } from "../src/bench/words.ts";
 import type { Board } from "../src/board/board.ts";
-import { AssessmentSession, assess, beliefOf } from "../src/job/assess.ts";
+import { type Assessment, AssessmentSession, assess, beliefOf } from "../src/job/assess.ts";
 import type { Action } from "../src/planning/proposal.ts";
 import type { Cause } from "../src/priors/cause.ts";
 import { tellable } from "./oracle/can-tell.ts";
 import { oracleBench } from "./oracle/oracle-bench.ts";
 import { Course } from "./players/course.ts";
 import { oracleHiddenBench } from "./players/oracle-hidden-bench.ts";
+import { tellingCheck } from "./telling-check.ts";
 import { causeOf, trialJob } from "./trial.ts";
 
 /** Readings after which the belief is written down, and the most that are taken. */
@@ -16,7 +20,7 @@ export const MARKS = [0, 5, 10, 20] as const;
 const MOST_READINGS = 40;
 const MOST_STEPS = 120;
 
-/** What follows a cold proposal changes no fault; the first proposal of anything else ends the session. */
+/** What follows a cold proposal changes no fault. */
 const COLD: ReadonlySet<string> = new Set([
   "measure",
   "look",
@@ -46,7 +50,7 @@ export interface ColdSession {
   readonly tellable: readonly string[];
   /** in the order of their readings, the last at the end */
   readonly snapshots: readonly Snapshot[];
-  /** the proposal that ended it */
+  /** the first proposal that was not followed */
   readonly ended: string;
 }
 
@@ -67,10 +71,10 @@ class Session {
     return this.#readings >= MOST_READINGS;
   }
 
-  proposed() {
+  assessed(): Assessment {
     const assessed = assess(this.course.job, this.#session);
     if (!assessed.ok) throw new Error(assessed.problem);
-    return assessed.value.proposal;
+    return assessed.value;
   }
 
   snapshot(): void {
@@ -113,7 +117,7 @@ export async function coldSession(id: string, board: Board, seed: number): Promi
   const refused = new Set<string>();
   let ended = "enough readings";
   for (let step = 0; step < MOST_STEPS && !session.full; step++) {
-    const { action, row } = session.proposed();
+    const { action, row } = session.assessed().proposal;
     const wanted = [action, ...row].filter((one) => !refused.has(JSON.stringify(one)));
     if (!COLD.has(action.do) || wanted.length === 0) {
       ended = wanted.length === 0 ? "no answer" : action.do;
@@ -122,6 +126,13 @@ export async function coldSession(id: string, board: Board, seed: number): Promi
     const events = await session.take(wanted);
     for (const [at, event] of events.entries())
       if (event.do === "note") refused.add(JSON.stringify(wanted[at]));
+  }
+  while (!session.full) {
+    const action = tellingCheck(session.assessed(), refused);
+    if (action === null) break;
+    // what has been read once in this state of the bench would say the same again
+    refused.add(JSON.stringify(action));
+    await session.take([action]);
   }
   session.snapshot();
   const start = new Course(course.asBrought, hidden);

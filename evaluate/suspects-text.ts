@@ -32,7 +32,7 @@ export function suspectsText(sessions: readonly ColdSession[], marks: readonly M
   const ends = new Map<string, number>();
   for (const { ended } of sessions) ends.set(ended, (ends.get(ended) ?? 0) + 1);
   return [
-    `${sessions.length} boards of the oracle (${unlike} unlike their file), ${told} with a fault that a cold check can tell; ${(readings / sessions.length).toFixed(1)} readings a session, ended by ${[...ends].map(([word, count]) => `${word} ${count}`).join(", ")}`,
+    `${sessions.length} boards of the oracle (${unlike} unlike their file), ${told} with a fault that a cold check can tell; ${(readings / sessions.length).toFixed(1)} readings a session, first proposals not followed: ${[...ends].map(([word, count]) => `${word} ${count}`).join(", ")}`,
     ...figures.map(markLine),
     "bins at the end:",
     ...(figures.at(-1)?.bins.map(binLine) ?? []),

@@ -1,7 +1,7 @@
 /**
  * `node scripts/bundled.mjs evaluate/suspects.ts [boards] [first seed] [board id] [--name NAME]`: are the probabilities of parts right?
- * On oracle boards the engine's cold proposals are followed up to forty readings or until it proposes power, a cure or the end; the
- * belief is held against the truth on the way. One line a board goes to `reports/suspects/NAME.jsonl`; what is there is not played again.
+ * On oracle boards the engine's cold proposals are followed, and where it proposes power, a cure or the end, the checks that tell most, up to
+ * forty readings; the belief is held against the truth on the way. One line a board goes to `reports/suspects/NAME.jsonl`; what is there is not played again.
  * With `--report` the arguments are such files, which are joined.
  */
 import { appendFileSync, existsSync, mkdirSync, readFileSync } from "node:fs";
@@ -38,7 +38,7 @@ async function play(): Promise<readonly ColdSession[]> {
       (name) => `${name} ${1 + (last?.probabilities.findIndex(([one]) => one === name) ?? -1)}`,
     );
     console.log(
-      `${chosen.id} ${seed} ${session.cause}: ${session.faults.join(" ")} | can be told: ${session.tellable.join(" ") || "none"} | ranks after ${last?.readings} readings: ${rank.join(" ")} | then ${session.ended}`,
+      `${chosen.id} ${seed} ${session.cause}: ${session.faults.join(" ")} | can be told: ${session.tellable.join(" ") || "none"} | ranks after ${last?.readings} readings: ${rank.join(" ")} | first not followed: ${session.ended}`,
     );
   }
   return readSessions(path);
