@@ -16,8 +16,8 @@ import { tellingCheck } from "./telling-check.ts";
 import { causeOf, trialJob } from "./trial.ts";
 
 /** Readings after which the belief is written down, and the most that are taken. */
-export const MARKS = [0, 5, 10, 20] as const;
-const MOST_READINGS = 40;
+export const MARKS = [0, 5, 10, 20, 40] as const;
+const MOST_READINGS = 80;
 const MOST_STEPS = 120;
 
 /** What follows a cold proposal changes no fault. */

@@ -1,7 +1,7 @@
 /**
  * `node scripts/bundled.mjs evaluate/suspects.ts [boards] [first seed] [board id] [--name NAME]`: are the probabilities of parts right?
  * On oracle boards the engine's cold proposals are followed, and where it proposes power, a cure or the end, the checks that tell most, up to
- * forty readings; the belief is held against the truth on the way. One line a board goes to `reports/suspects/NAME.jsonl`; what is there is not played again.
+ * eighty readings; the belief is held against the truth on the way. One line a board goes to `reports/suspects/NAME.jsonl`; what is there is not played again.
  * With `--report` the arguments are such files, which are joined.
  */
 import { appendFileSync, existsSync, mkdirSync, readFileSync } from "node:fs";

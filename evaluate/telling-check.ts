@@ -9,7 +9,7 @@ import type { Action } from "../src/planning/proposal.ts";
 import { outcomeProbabilities } from "../src/planning/steps.ts";
 
 /** Below this a check says nothing. */
-const LEAST_BITS = 0.01;
+const LEAST_BITS = 0.002;
 
 function bits(probabilities: readonly number[]): number {
   return probabilities.reduce((sum, p) => (p > 0 ? sum - p * Math.log2(p) : sum), 0);

@@ -2,38 +2,42 @@
 import { SetPrior } from "./set-prior.ts";
 import type { Universe } from "./universe.ts";
 
-/** Odds of silent faults beside a set: by themselves or as followers of a member, and as what knocked a member on. */
+/** Odds of further faults beside a set: by themselves or as followers of a member, and as what knocked a member on. */
 export interface SilentOdds {
   readonly alone: Float64Array; // (elements)
   readonly explaining: Float64Array; // (elements)
 }
 
 /**
- * For each element that no reading can hear (`audible` 0) the odds of standing beside the set, silent faults summed over: what it
- * knocks on unheard may or may not be there, but what would be heard is not, and that weighs against it. As causes of members
- * the silent make each other idle (one is enough), so those odds are given apart: they add up where independent ones multiply.
+ * For each element the odds of standing beside the set, summed over what it knocks on: what the readings would show of that is
+ * not there, and that weighs against it; what they would not may or may not be. As causes of members such elements make each
+ * other idle (one is enough), so those odds are given apart: they add up where independent ones multiply.
+ * @param ratios - P(readings | set and element) / P(readings | set): 1 for what no reading can show
  */
-export function silentOdds(universe: Universe, set: readonly number[], audible: Uint8Array): SilentOdds {
+export function silentOdds(universe: Universe, set: readonly number[], ratios: Float64Array): SilentOdds {
   const count = universe.rate.length;
   const alone = new Float64Array(count);
   const explaining = new Float64Array(count);
   const taken = new Set(set.map((member) => universe.site[member]));
-  const knocks = (element: number, heard: boolean): number => {
+  const knocks = (element: number, part: (unseen: number) => number): number => {
     let sum = 0;
     for (const { to, rate } of universe.knocksOn[element])
-      if ((audible[to] === 1) === heard && !taken.has(universe.site[to])) sum += rate;
+      if (!taken.has(universe.site[to])) sum += rate * part(Math.min(1, ratios[to]));
     return sum;
   };
-  const free = (element: number) => audible[element] === 0 && !taken.has(universe.site[element]);
-  for (let e = 0; e < count; e++) if (free(e)) alone[e] = rootOdds(universe, e) * Math.exp(-knocks(e, true));
+  const seen = (unseen: number) => 1 - unseen;
+  const unseen = (share: number) => share;
+  const free = (element: number) => ratios[element] > 0 && !taken.has(universe.site[element]);
+  for (let e = 0; e < count; e++)
+    if (free(e)) alone[e] = ratios[e] * rootOdds(universe, e) * Math.exp(-knocks(e, seen));
   const causes = new Set(set.flatMap((member) => universe.knockedOnBy[member].map(({ to }) => to)));
   const followers = set.flatMap((member) => universe.knocksOn[member].map(({ to }) => to));
   const prior = new SetPrior(universe, set);
   for (const e of new Set([...causes, ...followers])) {
     if (!free(e)) continue;
-    const unheard = knocks(e, false);
-    const first = rootOdds(universe, e) * Math.exp(-unheard - knocks(e, true));
-    const rest = Math.max(0, Math.exp(prior.with(e) - prior.log) - first);
+    const unheard = knocks(e, unseen);
+    const first = rootOdds(universe, e) * Math.exp(-unheard - knocks(e, seen));
+    const rest = ratios[e] * Math.max(0, Math.exp(prior.with(e) - prior.log) - first);
     if (causes.has(e)) explaining[e] = rest * Math.exp(unheard);
     else alone[e] += rest;
   }

@@ -4,6 +4,7 @@
  * silent sites of (1 + odds).
  */
 import { logSumExp } from "../numeric/log-space.ts";
+import { readingRatios, silentElements } from "./beside-likelihood.ts";
 import { type Evidence, overCommon } from "./evidence.ts";
 import { ExplanationSearch, type ScoredSet } from "./search.ts";
 import type { SearchLimits } from "./search-limits.ts";
@@ -15,7 +16,7 @@ export interface Core {
   readonly presentNow: readonly number[];
   /** share of all the mass found */
   readonly probability: number;
-  /** per element: probability that it is present beside this core, unseen (0 for members and for those a reading would show) */
+  /** per element: probability that it is present beside this core, unseen (0 for members and for those that the readings rule out) */
   readonly beside: Float64Array; // (elements)
   /** probability that one at least of these elements is present beside this core, unseen */
   readonly anyBeside: SilentBeside["any"];
@@ -27,7 +28,7 @@ export interface Core {
 /** Most cores weighed; the rest of the found mass is the remainder. */
 const CORES_WEIGHED = 160;
 
-/** Cores whose silent faults are found by asking the circuit: the first few, within so many nats of the best. */
+/** Cores whose neighbours of one fault more are weighed by asking the circuit: the first few, within so many nats of the best. */
 const EXACT_CORES = 3;
 const EXACT_WITHIN = 4;
 
@@ -52,7 +53,11 @@ export function posteriorCores(
   );
   const drafts = cores.map((scored, rank) => {
     const exact = rank < EXACT_CORES && scored.score > best - EXACT_WITHIN;
-    return weighCore(universe, scored, search.audibleElements(scored, exact), now, accounts);
+    const masks = search.masks(scored, exact);
+    const ratios = exact
+      ? readingRatios(universe, evidence, commonLogWeights, scored, masks, (set) => search.holds(set))
+      : silentElements(universe, evidence, masks);
+    return weighCore(universe, scored, ratios, now, accounts);
   });
   const total = logSumExp(drafts.map((draft) => draft.logWeight));
   return drafts
@@ -70,11 +75,11 @@ function compareSets(a: readonly number[], b: readonly number[]): number {
 function weighCore(
   universe: Universe,
   scored: ScoredSet,
-  audible: Uint8Array,
+  ratios: Float64Array,
   now: number,
   accounts: Float64Array,
 ) {
-  const silent = silentBeside(universe, scored.set, audible, accounts, now);
+  const silent = silentBeside(universe, scored.set, ratios, accounts, now);
   const presentNow = scored.set.filter((element) => presentAt(universe, element, now));
   return {
     set: scored.set,

@@ -156,17 +156,9 @@ export class ExplanationSearch {
       .sort(byScore);
   }
 
-  /**
-   * The mask of elements (not faults) that some reading could hear beside this set: `exact`, or guessed (see `#masks`).
-   */
-  audibleElements(scored: ScoredSet, exact: boolean): Uint8Array {
-    const audible = new Uint8Array(this.#elementCount);
-    this.#masks(scored, exact).forEach((mask, i) => {
-      for (let e = 0; e < this.#elementCount; e++)
-        if (mask[this.#universe.fault[e]] === 1 && presentAt(this.#universe, e, this.#evidence[i].logIndex))
-          audible[e] = 1;
-    });
-    return audible;
+  /** Is this set, its elements ascending, among those found? */
+  holds(set: readonly number[]): boolean {
+    return this.#found.has(set.join(","));
   }
 
   #score(set: readonly number[]): ScoredSet {
@@ -228,7 +220,7 @@ export class ExplanationSearch {
    */
   #addOne(scored: ScoredSet): void {
     const exact = this.#expanded.size <= EXACT_EXPANSIONS;
-    const masks = this.#masks(scored, exact);
+    const masks = this.masks(scored, exact);
     const own = this.#evidence.map((_, i) => overCommon(scored.hearings[i].vector, this.#logWeights));
     const misfits = this.#misfits(own);
     // beside these faults a piece may hear what it never hears alone: an open fuse shows only where the bus behind it is shorted
@@ -280,7 +272,7 @@ export class ExplanationSearch {
    * For each piece, which faults it can hear beside the set: asked of the circuit, or guessed to be those it hears on a board
    * with nothing else wrong.
    */
-  #masks(scored: ScoredSet, exact: boolean): Uint8Array[] {
+  masks(scored: ScoredSet, exact: boolean): Uint8Array[] {
     return this.#evidence.map((piece, i) => piece.audible(exact ? scored.hearings[i].faults : []));
   }
 

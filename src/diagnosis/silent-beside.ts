@@ -1,5 +1,5 @@
 /**
- * What stands beside a core unseen. Silent faults fail independently of one another, each with what it knocks on: a *family*. A
+ * What stands beside a core unseen, or seen so little that the readings allow it. Silent faults fail independently of one another, each with what it knocks on: a *family*. A
  * family counts as often as its first failure; what may have followed unseen is summed over, so it adds no weight to the core, but
  * it makes the follower likelier, and a family can bring the board in by what followed in it. Where the core leaves the symptom
  * unaccounted for, some family must account for it, so the families that could are each other's alternatives.
@@ -24,18 +24,18 @@ export interface SilentBeside {
 }
 
 /**
- * @param audible - 1 for each element that some reading could show beside the core
+ * @param ratios - P(readings | core and element) / P(readings | core): 1 for each element that no reading could show
  * @param accounts - for each element the probability that it brings the board in as it came
  * @param now - an index behind the last event of the log
  */
 export function silentBeside(
   universe: Universe,
   set: readonly number[],
-  audible: Uint8Array,
+  ratios: Float64Array,
   accounts: ArrayLike<number>,
   now: number,
 ): SilentBeside {
-  const families = new Families(universe, set, audible, accounts);
+  const families = new Families(universe, set, ratios, accounts);
   // The symptom speaks of the board as it arrived: where no fault in the core accounts for it, a silent one must.
   const missed = set.reduce((none, element) => none * (1 - accounts[element]), 1 - DEAD_THOUGH_HEALTHY);
   const present = (element: number) => (presentAt(universe, element, now) ? 1 : 0);
@@ -54,8 +54,8 @@ export function silentBeside(
 class Families {
   readonly #universe: Universe;
   readonly #accounts: ArrayLike<number>;
-  /** per element: it is silent beside the core, and its site is free */
-  readonly #free: Uint8Array;
+  /** per element: how far the readings let it stand beside the core (at most 1); 0 where its site is taken */
+  readonly #free: Float64Array;
   /** per element: probability of having failed first, one mode a site; the site one past the last is that of what knocked on a member */
   readonly #alone: Float64Array;
   readonly #explaining: Float64Array;
@@ -64,12 +64,12 @@ class Families {
   readonly #siteReach: Float64Array; // (sites + 1)
   readonly logWeight: number;
 
-  constructor(universe: Universe, set: readonly number[], audible: Uint8Array, accounts: ArrayLike<number>) {
+  constructor(universe: Universe, set: readonly number[], ratios: Float64Array, accounts: ArrayLike<number>) {
     this.#universe = universe;
     this.#accounts = accounts;
     const taken = new Set(set.map((member) => universe.site[member]));
-    this.#free = audible.map((heard, e) => (heard === 0 && !taken.has(universe.site[e]) ? 1 : 0));
-    const { alone, explaining } = silentOdds(universe, set, audible);
+    this.#free = ratios.map((ratio, e) => (taken.has(universe.site[e]) ? 0 : Math.min(1, ratio)));
+    const { alone, explaining } = silentOdds(universe, set, ratios);
     const siteOdds = new Float64Array(universe.siteRate.length);
     for (let e = 0; e < alone.length; e++) siteOdds[universe.site[e]] += alone[e];
     this.#alone = alone.map((odds, e) => odds / (1 + siteOdds[universe.site[e]]));
@@ -84,7 +84,7 @@ class Families {
   #reachOf(element: number): number {
     let rate = 0;
     for (const edge of this.#universe.knocksOn[element])
-      if (this.#free[edge.to] === 1) rate += edge.rate * this.#accounts[edge.to];
+      rate += edge.rate * this.#free[edge.to] * this.#accounts[edge.to];
     return 1 - (1 - this.#accounts[element]) * Math.exp(-rate);
   }
 
@@ -117,7 +117,7 @@ class Families {
       for (const { to: parent, rate } of knockedOnBy[e]) {
         const first = this.#alone[parent] + this.#explaining[parent];
         if (first === 0) continue;
-        const followed = -Math.expm1(-rate);
+        const followed = -Math.expm1(-rate) * this.#free[e];
         none *= 1 - first * followed;
         noneUnaccounted *=
           1 -
@@ -137,8 +137,8 @@ class Families {
         if (this.#free[element] === 0 || among.has(parent)) continue;
         if (this.#alone[parent] + this.#explaining[parent] === 0) continue;
         const sum = rates.get(parent) ?? { all: 0, idle: 0 };
-        sum.all += rate;
-        sum.idle += rate * (1 - this.#accounts[element]);
+        sum.all += rate * this.#free[element];
+        sum.idle += rate * this.#free[element] * (1 - this.#accounts[element]);
         rates.set(parent, sum);
       }
     // Per site: the share of families that reach one of these, and by how much that raises the share that reach them or the symptom.

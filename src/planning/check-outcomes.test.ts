@@ -63,7 +63,7 @@ function tableMeter(healthy: number | "OL", table: Readonly<Record<string, numbe
   };
 }
 
-test("readings three combined spreads apart are told apart, closer ones and silent faults are not", () => {
+test("readings some combined spreads apart are told apart, closer ones and silent faults are not", () => {
   const hypotheses = besideNothing(["D1", "D2", "D3", "R1"]);
   const partition = checkPartition(CHECK, hypotheses, tableMeter(0.45, { D1: 0, D2: 0.46, D3: "OL" }));
   const [healthy, d1, d2, d3, r1] = partition?.classOf ?? [];

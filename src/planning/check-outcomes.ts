@@ -28,7 +28,7 @@ interface Shown {
 
 /**
  * What one cold check would show under each hypothesis, gathered into outcomes that the meter can tell apart: two are apart when
- * they differ by more than three combined spreads, or one is a word and the other a number. Null where a solve did not converge
+ * they differ by more than `tellApartSpreads` combined spreads, or one is a word and the other a number. Null where a solve did not converge
  * (such a check promises nothing).
  */
 export function checkPartition(

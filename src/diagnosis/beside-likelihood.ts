@@ -1,0 +1,66 @@
+/**
+ * What the readings say of one element more beside a set: nothing, where none of them could show it; else how much likelier they
+ * are with it. A fault that moves a reading by less than its spread is neither silent nor ruled out, and a search that keeps the
+ * best sets drops it: its mass would be lost.
+ */
+
+import { oddsBeside } from "./beside-odds.ts";
+import { COMMON_POINTS, type Evidence, overCommon } from "./evidence.ts";
+import type { ScoredSet } from "./search.ts";
+import { insertSorted } from "./set-order.ts";
+import { presentAt, type Universe } from "./universe.ts";
+
+/** Odds below this are not followed up. */
+const LEAST_LOG_ODDS = -9;
+
+/** 1 where no reading could show the element beside the set, 0 where one could. `masks`: per piece, what it hears of the prior table. */
+export function silentElements(
+  universe: Universe,
+  evidence: readonly Evidence[],
+  masks: readonly Uint8Array[],
+): Float64Array {
+  return Float64Array.from(universe.fault, (fault, e) =>
+    evidence.some((piece, i) => masks[i][fault] === 1 && presentAt(universe, e, piece.logIndex)) ? 0 : 1,
+  );
+}
+
+/**
+ * P(readings | set and element) / P(readings | set) per element: 1 for what is silent, 0 for what is as good as ruled out.
+ * @param masks - per piece, what it hears of the prior table beside the set, asked of the circuit
+ * @param isFound - is the set with the element an explanation of its own? Then it counts there
+ */
+export function readingRatios(
+  universe: Universe,
+  evidence: readonly Evidence[],
+  logWeights: Float64Array,
+  scored: ScoredSet,
+  masks: readonly Uint8Array[],
+  isFound: (set: readonly number[]) => boolean,
+): Float64Array {
+  const ratios = silentElements(universe, evidence, masks);
+  const odds = oddsBeside(universe, scored.set);
+  const total = new Float64Array(COMMON_POINTS.length);
+  for (const { vector } of scored.hearings) for (let z = 0; z < total.length; z++) total[z] += vector[z];
+  for (let e = 0; e < ratios.length; e++) {
+    if (ratios[e] === 1 || odds[e] <= 0 || isFound(insertSorted(scored.set, e))) continue;
+    const least = LEAST_LOG_ODDS - Math.log(odds[e]);
+    ratios[e] = Math.exp(gained(e, least));
+  }
+  return ratios;
+
+  /** ln of the ratio; -Infinity as soon as it cannot come to `least` unless what is left explains better than the set does. */
+  function gained(element: number, least: number): number {
+    const fault = universe.fault[element];
+    const moved = total.slice();
+    let log = 0;
+    for (const [i, piece] of evidence.entries()) {
+      if (masks[i][fault] === 0 || !presentAt(universe, element, piece.logIndex)) continue;
+      const { faults, vector: before } = scored.hearings[i];
+      const after = piece.logLikelihood(insertSorted(faults, fault));
+      for (let z = 0; z < moved.length; z++) moved[z] += after[z] - before[z];
+      log = overCommon(moved, logWeights) - scored.logLikelihood;
+      if (log < least) return Number.NEGATIVE_INFINITY;
+    }
+    return log;
+  }
+}
