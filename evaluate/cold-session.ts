@@ -1,6 +1,6 @@
 /**
  * A cold session with the engine on an oracle board: its proposals are followed for as long as they are cold; where it would
- * repair, power or stop, the session goes on with the checks that tell most until none tells anything.
+ * repair, power or stop, the session goes on with what tells most for its minutes, a lift among it, until nothing tells anything.
  */
 import type { JobEvent } from "../src/bench/event.ts";
 import { isColdMode } from "../src/bench/words.ts";
@@ -12,13 +12,13 @@ import { tellable } from "./oracle/can-tell.ts";
 import { oracleBench } from "./oracle/oracle-bench.ts";
 import { Course } from "./players/course.ts";
 import { oracleHiddenBench } from "./players/oracle-hidden-bench.ts";
-import { tellingCheck } from "./telling-check.ts";
+import { tellingStep } from "./telling-step.ts";
 import { causeOf, trialJob } from "./trial.ts";
 
 /** Readings after which the belief is written down, and the most that are taken. */
 export const MARKS = [0, 5, 10, 20, 40] as const;
 const MOST_READINGS = 80;
-const MOST_STEPS = 120;
+const MOST_STEPS = 200;
 
 /** What follows a cold proposal changes no fault. */
 const COLD: ReadonlySet<string> = new Set([
@@ -115,24 +115,22 @@ export async function coldSession(id: string, board: Board, seed: number): Promi
   const session = new Session(course);
   session.snapshot();
   const refused = new Set<string>();
-  let ended = "enough readings";
+  let ended: string | null = null;
   for (let step = 0; step < MOST_STEPS && !session.full; step++) {
-    const { action, row } = session.assessed().proposal;
-    const wanted = [action, ...row].filter((one) => !refused.has(JSON.stringify(one)));
-    if (!COLD.has(action.do) || wanted.length === 0) {
-      ended = wanted.length === 0 ? "no answer" : action.do;
-      break;
-    }
+    const assessed = session.assessed();
+    const { action, row } = assessed.proposal;
+    const open = [action, ...row].filter((one) => !refused.has(JSON.stringify(one)));
+    const follows = COLD.has(action.do) && open.length > 0;
+    if (!follows) ended ??= open.length === 0 ? "no answer" : action.do;
+    const telling = follows ? null : tellingStep(assessed, refused);
+    const wanted = telling === null ? open : [telling];
+    if (!follows && telling === null) break;
     const events = await session.take(wanted);
     for (const [at, event] of events.entries())
       if (event.do === "note") refused.add(JSON.stringify(wanted[at]));
-  }
-  while (!session.full) {
-    const action = tellingCheck(session.assessed(), refused);
-    if (action === null) break;
-    // what has been read once in this state of the bench would say the same again
-    refused.add(JSON.stringify(action));
-    await session.take([action]);
+    // what has been read once would say the same again, until hands have changed the board
+    if (telling?.do === "lift" || telling?.do === "remove") refused.clear();
+    if (telling !== null) refused.add(JSON.stringify(telling));
   }
   session.snapshot();
   const start = new Course(course.asBrought, hidden);
@@ -145,6 +143,6 @@ export async function coldSession(id: string, board: Board, seed: number): Promi
     dead: hidden.dead(start.timeline),
     tellable: await tellable(oracle),
     snapshots: session.snapshots,
-    ended,
+    ended: ended ?? "enough readings",
   };
 }

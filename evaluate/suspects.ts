@@ -1,6 +1,6 @@
 /**
  * `node scripts/bundled.mjs evaluate/suspects.ts [boards] [first seed] [board id] [--name NAME]`: are the probabilities of parts right?
- * On oracle boards the engine's cold proposals are followed, and where it proposes power, a cure or the end, the checks that tell most, up to
+ * On oracle boards the engine's cold proposals are followed, and where it proposes power, a cure or the end, what tells most for its minutes, up to
  * eighty readings; the belief is held against the truth on the way. One line a board goes to `reports/suspects/NAME.jsonl`; what is there is not played again.
  * With `--report` the arguments are such files, which are joined.
  */
