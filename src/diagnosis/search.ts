@@ -316,23 +316,23 @@ export class ExplanationSearch {
     bound += prior - scored.logPrior - logOdds;
     // First what the set explains worst: a fault that does not mend that is given up after one prediction.
     heardBy.sort((a, b) => this.#bestOf(b) - own[b] - (this.#bestOf(a) - own[a]) || a - b);
-    const hearings = scored.hearings.map((hearing, i) =>
-      presentAt(this.#universe, element, this.#evidence[i].logIndex)
-        ? { faults: insertSorted(hearing.faults, fault), vector: hearing.vector }
-        : hearing,
-    );
+    const vectors = new Map<number, Float64Array>();
     for (const i of heardBy) {
       if (bound < floor) {
         this.#rejected.add(key);
         return null;
       }
-      const { faults } = hearings[i];
-      const vector = this.#evidence[i].logLikelihood(faults);
-      hearings[i] = { faults, vector };
+      const vector = this.#evidence[i].logLikelihood(insertSorted(scored.hearings[i].faults, fault));
+      vectors.set(i, vector);
       const log = overCommon(vector, this.#logWeights);
       bound += log - this.#bestOf(i);
       this.#bestSeen[i] = Math.max(this.#bestSeen[i], log);
     }
+    const hearings = scored.hearings.map((hearing, i) =>
+      presentAt(this.#universe, element, this.#evidence[i].logIndex)
+        ? { faults: insertSorted(hearing.faults, fault), vector: vectors.get(i) ?? hearing.vector }
+        : hearing,
+    );
     const guessed = finish(this.#logWeights, set, prior, hearings);
     const grown = exact || guessed.score < floor ? guessed : this.#score(set);
     if (grown.score < floor) {

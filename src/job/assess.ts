@@ -10,7 +10,7 @@ import { isColdMode } from "../bench/words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import { believe } from "../diagnosis/believe.ts";
 import { EvidenceMemory } from "../diagnosis/cold-evidence.ts";
-import type { Predictor } from "../meter/prediction.ts";
+import type { MakePredictor, Predictor } from "../meter/prediction.ts";
 import type { Proposal } from "../planning/proposal.ts";
 import { propose } from "../planning/propose.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
@@ -60,6 +60,7 @@ export class AssessmentSession {
   #priors: PriorTable | null = null;
   #memory = new EvidenceMemory();
   #formed: { readonly key: string; readonly belief: Belief } | null = null;
+  #make: MakePredictor | null = null;
   readonly #predictors = new Map<string, Predictor>();
 
   priors(job: Job): PriorTable {
@@ -93,7 +94,8 @@ export class AssessmentSession {
     if (known !== undefined) return known;
     const oldest = this.#predictors.keys().next();
     if (this.#predictors.size >= PREDICTORS_KEPT && !oldest.done) this.#predictors.delete(oldest.value);
-    const predictor = predictorsAfter(job.cause)(job.board, bench, job.meter);
+    this.#make ??= predictorsAfter(job.cause);
+    const predictor = this.#make(job.board, bench, job.meter);
     this.#predictors.set(key, predictor);
     return predictor;
   }
@@ -113,6 +115,7 @@ export class AssessmentSession {
     this.#priors = null;
     this.#memory = new EvidenceMemory();
     this.#formed = null;
+    this.#make = null;
     this.#predictors.clear();
   }
 }

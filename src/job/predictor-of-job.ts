@@ -1,6 +1,7 @@
 import { OTHER_METERS } from "../meter/other-meters.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
 import { makePredictor } from "../meter/predictor.ts";
+import { StateMemory } from "../meter/state-memory.ts";
 import type { Cause } from "../priors/cause.ts";
 
 /** Ohms of insulation to expect of a board that this happened to; undefined: a dry one's. */
@@ -8,7 +9,8 @@ export function insulationOhms(cause: Cause): number | undefined {
   return cause === "water" ? OTHER_METERS.wetBoardOhms : undefined;
 }
 
-/** Makes predictors of a board that this happened to: a wet one's readings of megohms are blurred. */
+/** Makes predictors of one board that this happened to, which share their room: a wet one's readings of megohms are blurred. */
 export function predictorsAfter(cause: Cause): MakePredictor {
-  return (board, bench, meter) => makePredictor(board, bench, meter, insulationOhms(cause));
+  const memory = new StateMemory();
+  return (board, bench, meter) => makePredictor(board, bench, meter, insulationOhms(cause), memory);
 }

@@ -17,9 +17,8 @@ import { type Settled, type State, settledState, solveState } from "./settled-st
 import { differ, movedReading, readingOf, SILENT_SHARE, silentVolts } from "./shown.ts";
 import { boundAmps, changeOfOhms, disturbance, effectOf, mostGain } from "./silent.ts";
 import { faradsBound } from "./silent-farads.ts";
+import { StateMemory } from "./state-memory.ts";
 
-/** States kept; each holds the voltages of the nets and its branch values, about five kilobytes. */
-const MOST_STATES = 12_000;
 /** A fault whose current could move the probes by less than this is left out of the state (volts). */
 const EXACT_VOLTS = 1e-6;
 /** Near open an ohms range tells megohms from gigohms by what little it drops: there a fault counts by its share of that. */
@@ -38,6 +37,7 @@ class BoardPredictor implements Predictor {
   readonly meter: MeterSettings;
   readonly probing: Probing;
   readonly #gain: number;
+  readonly #memory: StateMemory;
   readonly #states = new Map<string, State>();
   readonly #checkIds = new Map<string, number>();
   readonly #faultIds = new Map<string, number>();
@@ -46,12 +46,19 @@ class BoardPredictor implements Predictor {
   readonly #siteNames = new Map<string, number>();
   readonly #siteIds = new WeakMap<Fault, number>();
 
-  constructor(board: Board, bench: BenchState, meter: MeterSettings, boardOhms?: number) {
+  constructor(
+    board: Board,
+    bench: BenchState,
+    meter: MeterSettings,
+    boardOhms: number | undefined,
+    memory: StateMemory,
+  ) {
     this.board = board;
     this.bench = bench;
     this.meter = meter;
     this.probing = new Probing(coldCircuit(board, bench), meter, boardOhms ?? OTHER_METERS.boardOhms);
     this.#gain = mostGain(this.probing.circuit);
+    this.#memory = memory;
   }
 
   predict(check: ColdCheck, faults: readonly Fault[]): Prediction {
@@ -200,7 +207,7 @@ class BoardPredictor implements Predictor {
     if (!after.solved) return "unsolved";
     // Whoever could hear it may soon be asked how likely the set with it is.
     if (this.probing.staysInRange(check, after, after.raw))
-      this.#keep(key, settledState(this.probing, check, after));
+      this.#memory.keep(this.#states, key, settledState(this.probing, check, after));
     return after.answer.volts;
   }
 
@@ -246,14 +253,8 @@ class BoardPredictor implements Predictor {
     const known = this.#states.get(key);
     if (known !== undefined) return known;
     const state = solveState(this.probing, check, this.probing.circuit.withFaults(core), near);
-    this.#keep(key, state);
+    this.#memory.keep(this.#states, key, state);
     return state;
-  }
-
-  #keep(key: string, state: State): void {
-    const oldest = this.#states.keys().next();
-    if (this.#states.size >= MOST_STATES && !oldest.done) this.#states.delete(oldest.value);
-    this.#states.set(key, state);
   }
 
   effect(fault: Fault): string {
@@ -303,5 +304,5 @@ function idOf(ids: Map<string, number>, name: string): number {
 }
 
 /** Makes the predictor of a board on the bench. Compiles the circuit once; throws where the bench names what the board has not. */
-export const makePredictor: MakePredictor = (board, bench, meter, boardOhms) =>
-  new BoardPredictor(board, bench, meter, boardOhms);
+export const makePredictor: MakePredictor = (board, bench, meter, boardOhms, memory = new StateMemory()) =>
+  new BoardPredictor(board, bench, meter, boardOhms, memory);
