@@ -11,17 +11,17 @@ import { trialJob } from "../evaluate/trial.ts";
 import type { Board } from "../src/board/board.ts";
 import { AssessmentSession } from "../src/job/assess.ts";
 
-/** The terminal program bundled as `scripts/build.mjs` bundles it for dist/. */
-export function bundledProgram(): string {
-  const outfile = join("node_modules", ".cache", `bench-cli-${process.pid}.mjs`);
-  const run = spawnSync(process.execPath, ["scripts/bundle-terminal.mjs", outfile], { encoding: "utf8" });
+/** A folder with the terminal program bundled as it is for dist/; the caller takes it away. */
+export function bundledPrograms(): string {
+  const folder = join("node_modules", ".cache", `bench-programs-${process.pid}`);
+  const run = spawnSync(process.execPath, ["scripts/bundle-programs.mjs", folder], { encoding: "utf8" });
   if (run.status !== 0) throw new Error(run.stderr);
-  return outfile;
+  return folder;
 }
 
 /** Median milliseconds over `seeds` jobs on this board; `content` is the board as its file has it. */
 export async function measureNext(
-  program: string,
+  programs: string,
   board: Board,
   content: unknown,
   seeds: readonly number[],
@@ -49,7 +49,9 @@ export async function measureNext(
     };
     writeFileSync(file, JSON.stringify(written));
     const started = performance.now();
-    const run = spawnSync(process.execPath, [program, "next", file, "--json"], { encoding: "utf8" });
+    const run = spawnSync(process.execPath, [join(programs, "cli.mjs"), "next", file, "--json"], {
+      encoding: "utf8",
+    });
     took.push(performance.now() - started);
     rmSync(folder, { recursive: true });
     if (run.status !== 0) throw new Error(`next ended with ${run.status}: ${run.stderr}`);

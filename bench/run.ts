@@ -7,7 +7,7 @@ import { loadavg } from "node:os";
 import { sizeSeries } from "../evaluate/boards/evaluation-boards.ts";
 import { sizedBoard } from "../evaluate/boards/size-series.ts";
 import { shippedBoards } from "../evaluate/oracle/shipped-boards.ts";
-import { bundledProgram, measureNext } from "./next-from-nothing.ts";
+import { bundledPrograms, measureNext } from "./next-from-nothing.ts";
 import { measureWaits, type Waits } from "./reading-to-proposal.ts";
 import { measureSolves, type Solves } from "./solve.ts";
 import { type Bar, type Line, speedPlot } from "./speed-plot.ts";
@@ -26,13 +26,13 @@ const load = loadavg().map((one) => one.toFixed(1));
 console.log(
   `machine load ${load.join(" ")}; next is timed from the start of Node to its end, median of ${SEEDS.length} jobs`,
 );
-const program = bundledProgram();
+const programs = bundledPrograms();
 const series = sizeSeries().filter(({ size }) => size <= mostParts);
 const rows: { parts: number; solves: Solves; waits: Waits; next: number }[] = [];
 for (const { id, size, board } of series) {
   const solves = measureSolves(board);
   const waits = await measureWaits(board, SEEDS);
-  const next = await measureNext(program, board, sizedBoard(size), SEEDS);
+  const next = await measureNext(programs, board, sizedBoard(size), SEEDS);
   const parts = board.parts.size;
   rows.push({ parts, solves, waits, next });
   const us = (value: number): string => `${value.toFixed(0)} us`;
@@ -45,7 +45,7 @@ for (const { id, size, board } of series) {
       `fresh job: first proposal ${waits.firstMs.toFixed(0)} ms, first that is weighed ${waits.firstWeighedMs.toFixed(0)} ms; next from nothing ${next.toFixed(0)} ms`,
   );
 }
-rmSync(program);
+rmSync(programs, { recursive: true });
 const line = (name: string, colour: string, ms: (row: (typeof rows)[number]) => number): Line => ({
   name,
   colour,

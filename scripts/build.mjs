@@ -1,26 +1,12 @@
 /** Bundles the terminal program, the server and the page into dist/, when their sources have changed. */
 import { createHash } from "node:crypto";
-import {
-  chmodSync,
-  existsSync,
-  mkdirSync,
-  readdirSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  writeFileSync,
-} from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { checkNode, installPackages, ROOT, runScript } from "./setup.mjs";
 
 const DIST = join(ROOT, "dist");
 const STAMP = join(DIST, ".built");
-
-const PROGRAMS = [
-  { from: "src/cli/main.ts", to: "cli.mjs", banner: "#!/usr/bin/env node" },
-  { from: "src/server/main.ts", to: "server.mjs", banner: "" },
-];
 
 function filesUnder(folder) {
   return readdirSync(folder, { withFileTypes: true, recursive: true })
@@ -37,6 +23,7 @@ function sourceHash() {
     "tsconfig.json",
     "vite.config.ts",
     "scripts/build.mjs",
+    "scripts/bundle-programs.mjs",
   ];
   const sources = filesUnder(join(ROOT, "src")).filter((path) => !path.endsWith(".test.ts"));
   const hash = createHash("sha256");
@@ -44,24 +31,6 @@ function sourceHash() {
     hash.update(relative(ROOT, path)).update("\0").update(readFileSync(path)).update("\0");
   }
   return hash.digest("hex");
-}
-
-async function bundlePrograms(folder) {
-  const esbuild = await import("esbuild");
-  for (const { from, to, banner } of PROGRAMS) {
-    await esbuild.build({
-      entryPoints: [join(ROOT, from)],
-      outfile: join(folder, to),
-      bundle: true,
-      platform: "node",
-      target: "node20",
-      format: "esm",
-      packages: "external",
-      banner: { js: banner },
-      logLevel: "warning",
-    });
-    chmodSync(join(folder, to), 0o755);
-  }
 }
 
 async function bundlePage(folder) {
@@ -85,6 +54,8 @@ export async function build() {
   const folder = join(ROOT, "node_modules", ".cache", `build-${process.pid}`);
   mkdirSync(folder, { recursive: true });
   try {
+    // loaded here only: what it imports may have just been installed
+    const { bundlePrograms } = await import("./bundle-programs.mjs");
     await bundlePrograms(folder);
     await bundlePage(folder);
     writeFileSync(join(folder, ".built"), wanted);
