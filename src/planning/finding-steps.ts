@@ -4,7 +4,7 @@ import { MINUTES } from "../money/minutes.ts";
 import { type CandidateCheck, candidateChecks } from "./candidate-checks.ts";
 import { checkPartition, type Partition, refine } from "./check-outcomes.ts";
 import { handsOnSteps } from "./hands-on-steps.ts";
-import type { Hypotheses } from "./hypotheses.ts";
+import { type Hypotheses, heaviest } from "./hypotheses.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import type { Action } from "./proposal.ts";
@@ -37,7 +37,11 @@ export function findings(
   const bySetUp = new Map<string, WeighedCheck[]>();
   const checkOf = new Map<FindingStep, WeighedCheck>();
   const steps: FindingStep[] = [];
-  for (const candidate of candidateChecks(board, timeline.now, timeline, belief)) {
+  for (const candidate of screened(
+    candidateChecks(board, timeline.now, timeline, belief),
+    hypotheses,
+    predictor,
+  )) {
     const partition = checkPartition(candidate.check, hypotheses, predictor);
     if (partition === null || partition.outcomes.length < 2) continue;
     const weighed = { candidate, partition };
@@ -56,6 +60,39 @@ export function findings(
   if (input.predictorFor !== undefined)
     steps.push(...separations(input, belief, hypotheses, input.predictorFor));
   return { steps, bySetUp, checkOf };
+}
+
+/**
+ * The checks that tell the heaviest hypotheses apart, in their order: only these are weighed with all of them. A check that tells
+ * the light ones alone is worth little by their weight.
+ */
+function screened(
+  candidates: readonly CandidateCheck[],
+  hypotheses: Hypotheses,
+  predictor: Predictor,
+): readonly CandidateCheck[] {
+  const heavy = heaviest(hypotheses, PLANNING_RATES.screenedHypotheses);
+  const telling = candidates
+    .map((candidate) => {
+      const partition = checkPartition(candidate.check, heavy, predictor);
+      return { candidate, bits: partition === null ? 0 : bitsOf(partition, heavy) };
+    })
+    .filter(({ bits }) => bits > 0)
+    .sort((a, b) => b.bits - a.bits)
+    .slice(0, PLANNING_RATES.screenedChecks);
+  const kept = new Set(telling.map(({ candidate }) => candidate));
+  return candidates.filter((candidate) => kept.has(candidate));
+}
+
+/** What the outcome tells, in bits times the weight of the hypotheses. */
+function bitsOf(partition: Partition, { list }: Hypotheses): number {
+  const weights = new Float64Array(partition.outcomes.length);
+  let total = 0;
+  list.forEach(({ weight }, h) => {
+    weights[partition.classOf[h]] += weight;
+    total += weight;
+  });
+  return weights.reduce((sum, weight) => (weight > 0 ? sum - weight * Math.log2(weight / total) : sum), 0);
 }
 
 function actionOf({ check }: CandidateCheck): Action {

@@ -196,6 +196,16 @@ function splitSilent(
   return explanation.probability * (oddsSum > 0 ? aloneShare : 1);
 }
 
+/** The same with the heaviest hypotheses alone, in their order. */
+export function heaviest(hypotheses: Hypotheses, count: number): Hypotheses {
+  if (hypotheses.list.length <= count) return hypotheses;
+  const byWeight = hypotheses.list
+    .map((_, h) => h)
+    .sort((a, b) => hypotheses.list[b].weight - hypotheses.list[a].weight || a - b);
+  const kept = new Set(byWeight.slice(0, count));
+  return { ...hypotheses, list: hypotheses.list.filter((_, h) => kept.has(h)) };
+}
+
 /** Indices into the prior table of every fault present under a hypothesis. */
 export function faultsOf({ core, beside }: Hypothesis, { cores }: Hypotheses): readonly number[] {
   return beside >= 0 ? [...cores[core].present, beside] : cores[core].present;

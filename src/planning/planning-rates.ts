@@ -7,6 +7,9 @@ export const PLANNING_RATES = {
   cores: 14,
   coreShare: 0.985,
   stemShare: 0.06,
+  /** Hypotheses by which the candidate checks are screened, and checks that are then weighed with all. Bounds on work. */
+  screenedHypotheses: 56,
+  screenedChecks: 40,
   /** From this weight on a silent fault is asked about beside its explanation; below, it counts where it shows by itself. Bound on work. */
   besideAsked: 0.005,
   /** Bench minutes that finding out costs per bit still unknown about what to replace. From memory: a check of 0.4
