@@ -37,7 +37,7 @@ export function filamentOhms(lamp: Lamp, watts: number): number {
 }
 
 export function filament(lamp: Lamp): SelfHeating {
-  return { ohmsAt: (watts) => filamentOhms(lamp, watts), steepness: 0 };
+  return { ohmsAt: (watts) => filamentOhms(lamp, watts), steepness: 0, slow: false };
 }
 
 /** How brightly it glows. */

@@ -17,6 +17,8 @@ export interface SelfHeating {
   ohmsAt(watts: number): number;
   /** how steeply: d ln(ohms) / d ln(watts) at most; damps the search for where it settles */
   readonly steepness: number;
+  /** takes seconds to warm: at switch-on it is still cold (a PTC, not a filament) */
+  readonly slow: boolean;
 }
 
 /** A junction under power: nothing up to its drop, then its ohms. */

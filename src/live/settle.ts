@@ -30,7 +30,9 @@ export interface Settling {
   readonly mostCycles: number;
   /** volts of the capacitors at the start; absent: empty */
   readonly startVolts?: Float64Array;
-  /** leaves what heats itself as it is (the first moment of a cold lamp or PTC) */
+  /** ohms of the resistors at the start; absent: cold */
+  readonly startOhms?: Float64Array;
+  /** leaves what is slow to warm as it is: the first moments after switch-on */
   readonly cold?: boolean;
 }
 
@@ -45,8 +47,11 @@ export function settle(circuit: PowerCircuit, settling: Settling): Cycle {
   const stepper = new Stepper(circuit, cycleSeconds / steps);
   const held = new Float64Array(circuit.capacitors.length);
   if (settling.startVolts !== undefined) held.set(settling.startVolts);
+  settling.startOhms?.forEach((ohms, i) => {
+    stepper.setOhms(i, ohms);
+  });
   const heating = circuit.resistors.flatMap((one, i) =>
-    one.heats === undefined || settling.cold === true ? [] : [{ index: i, heats: one.heats }],
+    one.heats === undefined || (settling.cold === true && one.heats.slow) ? [] : [{ index: i, heats: one.heats }],
   );
   let states: Float64Array[] = [];
   for (let count = 1; ; count++) {

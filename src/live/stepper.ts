@@ -6,8 +6,8 @@ import { invertConductances } from "./inverse.ts";
 import type { PowerCircuit, SourceBranch } from "./power-circuit.ts";
 
 /** What keeps a net from hanging on nothing, and a blocking junction's leak, siemens. */
-const LEAK_SIEMENS = 1e-9;
-const BLOCKING_SIEMENS = 1e-8;
+const LEAK_SIEMENS = 1e-8;
+const BLOCKING_SIEMENS = 1e-9;
 /** A set of conducting junctions is found within this many tries, or the last one is taken. */
 const MOST_TRIES = 40;
 
