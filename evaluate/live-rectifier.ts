@@ -1,6 +1,7 @@
 /** A rectifier with its capacitor and load, as a circuit of the live board and as a transient deck of a reference simulator. */
+
+import { coldOhms, filament, hotOhms, type Lamp } from "../src/live/filament.ts";
 import type { PowerCircuit } from "../src/live/power-circuit.ts";
-import { type Lamp, coldOhms, filament, hotOhms } from "../src/live/filament.ts";
 
 export interface RectifierCase {
   readonly volts: number;
@@ -59,7 +60,12 @@ export function rectifierCircuit(one: RectifierCase): PowerCircuit {
 export function rectifierDeck(one: RectifierCase, seconds: number, lampSeconds = 0.1): string {
   const period = 1 / one.hz;
   const peak = one.volts * Math.SQRT2;
-  const lines = ["rectifier", `vs l0 n sin(0 ${peak} ${one.hz})`, "rs l0 l 0.05", ...lineOf(one, lampSeconds)];
+  const lines = [
+    "rectifier",
+    `vs l0 n sin(0 ${peak} ${one.hz})`,
+    "rs l0 l 0.05",
+    ...lineOf(one, lampSeconds),
+  ];
   for (const [name, from, to] of [
     ["ac1plus", "b", "p"],
     ["ac2plus", "n", "p"],

@@ -1,6 +1,6 @@
 /** Resistors, one or several in a row, that only bleed: between two nets of the power path, off it in between. */
 import type { FaultedBoard } from "./faulted-board.ts";
-import { type LiveView, carriesPower } from "./live-view.ts";
+import { carriesPower, type LiveView } from "./live-view.ts";
 
 export interface Bleeder {
   readonly from: string;

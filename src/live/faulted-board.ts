@@ -16,7 +16,7 @@ export class FaultedBoard {
   readonly leaks: readonly LeakFault[];
   /** parts that power has opened since: fuses blown, resistors burnt */
   readonly opened: ReadonlySet<string>;
-  readonly #faults: readonly Fault[];
+  readonly faults: readonly Fault[];
   readonly #bySite = new Map<string, PartFault>();
 
   constructor(
@@ -28,7 +28,7 @@ export class FaultedBoard {
     this.board = board;
     this.bench = bench;
     this.opened = opened;
-    this.#faults = faults;
+    this.faults = faults;
     this.leaks = faults.filter((fault) => fault.of === "nets");
     for (const fault of faults)
       if (fault.of === "part") this.#bySite.set(siteKey(fault.part, fault.junction), fault);
@@ -36,7 +36,7 @@ export class FaultedBoard {
 
   /** The same with more parts opened by power. */
   with(opened: Iterable<string>): FaultedBoard {
-    return new FaultedBoard(this.board, this.bench, this.#faults, new Set([...this.opened, ...opened]));
+    return new FaultedBoard(this.board, this.bench, this.faults, new Set([...this.opened, ...opened]));
   }
 
   /** Parts that are on the board, in file order. */

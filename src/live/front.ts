@@ -1,11 +1,11 @@
 /** Mains to bus: what gives way at switch-on, what the bus then is, and whether the feed can carry the small supply. */
 import type { FaultedBoard } from "./faulted-board.ts";
+import { type GivenWay, givesWay } from "./gives-way.ts";
 import { SUPPLY_MODEL } from "./live-models.ts";
 import type { LiveView } from "./live-view.ts";
 import type { PowerFeed } from "./power-feed.ts";
-import { type PowerPath, PathBuilder, supplyLoad } from "./power-path.ts";
+import { PathBuilder, type PowerPath, supplyLoad } from "./power-path.ts";
 import { type Cycle, settle } from "./settle.ts";
-import { type GivenWay, givesWay } from "./gives-way.ts";
 
 /** Steps a cycle, and how many cycles a settled state may take. */
 const STEPS = 200;
@@ -70,8 +70,7 @@ export function meanOf(wave: Float64Array): number {
 /** Mean volts at the small supply's input. */
 function inputVolts(view: LiveView, path: PowerPath, cycle: Cycle): number | null {
   const { supply, board } = view;
-  const wave =
-    supply === null ? null : waveBetween({ path, cycle }, board.zero, supply.feed, supply.back);
+  const wave = supply === null ? null : waveBetween({ path, cycle }, board.zero, supply.feed, supply.back);
   return wave === null ? null : meanOf(wave);
 }
 

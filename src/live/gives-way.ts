@@ -1,5 +1,5 @@
 /** What opens at switch-on: the fuse, a resistor that burns, the outlet's breaker. Rules and figures: `PROTECTION_MODEL`. */
-import { type FaultedBoard } from "./faulted-board.ts";
+import type { FaultedBoard } from "./faulted-board.ts";
 import { PROTECTION_MODEL } from "./live-models.ts";
 import type { PowerFeed } from "./power-feed.ts";
 import type { PowerPath } from "./power-path.ts";

@@ -24,7 +24,7 @@ export const PATH_MODEL = {
   /** contact of a relay, ohms (data sheets: at most 0.1 new, from memory) */
   contactOhms: 0.02,
   /** a PTC limiter heats until it takes no more than about this, watts; its curve is steeper than any other in the path (from memory) */
-  ptcWatts: 2.5,
+  ptcWatts: 1.2,
   ptcSteepness: 8,
   /** an NTC limiter: watts a kelvin that it gives off, and its constant (data sheets of 10 to 15 mm discs, from memory) */
   ntcWattsPerKelvin: 0.017,
@@ -97,4 +97,10 @@ export const LOAD_AMPS = {
 } as const;
 
 /** Deviation of rails from what the model says, as a share. */
-export const RAIL_SHARE = { regulated: 0.012, crossed: 0.035, linear: 0.015, hiccup: 0.5, runaway: 0.12 } as const;
+export const RAIL_SHARE = {
+  regulated: 0.012,
+  crossed: 0.035,
+  linear: 0.015,
+  hiccup: 0.5,
+  runaway: 0.12,
+} as const;

@@ -227,7 +227,12 @@ export class PathBuilder {
 
   #leaksAndClips(): void {
     for (const leak of this.#board.leaks)
-      this.#resistor(this.#number(leak.nets[0]), this.#number(leak.nets[1]), leak.value ?? FAULT_OHMS.leaky, null);
+      this.#resistor(
+        this.#number(leak.nets[0]),
+        this.#number(leak.nets[1]),
+        leak.value ?? FAULT_OHMS.leaky,
+        null,
+      );
     for (const clip of this.#board.bench.clips) {
       const [one, far] = clip.at.map((place) => this.#number(this.#board.netAt(place)));
       this.#resistor(one, far, Math.max(clip.ohms, 0.01), null);

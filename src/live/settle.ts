@@ -36,39 +36,82 @@ export interface Settling {
   readonly cold?: boolean;
 }
 
-/** Settled where a cycle moves no capacitor by more than this share of the largest, or these volts, and no ohms by this share. */
-const SETTLED = { share: 1e-4, volts: 2e-3, ohms: 1e-3 } as const;
+/** Settled where no capacitor has more than this share of the largest, or these volts, still to go, and no ohms this share. */
+const SETTLED = { share: 5e-4, volts: 4e-3, ohms: 3e-3 } as const;
 /** Changes from cycle to cycle in this ratio are carried to their limit (Aitken 1926), no farther than so many of the last. */
-const CARRIED = { least: 0.05, most: 0.9 } as const;
+const CARRIED = { least: 0.05, most: 0.9, longest: 0.995 } as const;
 
-/** Runs `circuit` from empty (or given) capacitors until its cycles repeat. */
+/** A resistor that heats itself, and the watts it took in the cycle that runs. */
+interface Heater {
+  readonly index: number;
+  readonly heats: SelfHeating;
+  watts: number;
+}
+
+/** Steps a cycle while the settled state is only looked for: a cycle of these costs a third of one that is shown. */
+const COARSE_STEPS = 64;
+
+/** Runs `circuit` from empty (or given) capacitors until its cycles repeat: first in coarse steps, then in those asked for. */
 export function settle(circuit: PowerCircuit, settling: Settling): Cycle {
-  const { cycleSeconds, steps, mostCycles } = settling;
+  const coarse = approach(circuit, settling, Math.min(COARSE_STEPS, settling.steps), {
+    volts: settling.startVolts,
+    ohms: settling.startOhms,
+  });
+  const fine = approach(circuit, settling, settling.steps, {
+    volts: coarse.held,
+    ohms: coarse.stepper.ohms,
+  });
+  const cycle = shownCycle(fine.stepper, fine.held, settling.steps);
+  return { ...cycle, settled: fine.settled };
+}
+
+interface Approach {
+  readonly stepper: Stepper;
+  readonly held: Float64Array;
+  readonly settled: boolean;
+}
+
+function approach(
+  circuit: PowerCircuit,
+  { cycleSeconds, mostCycles, cold }: Settling,
+  steps: number,
+  start: { readonly volts: Float64Array | undefined; readonly ohms: Float64Array | undefined },
+): Approach {
   const stepper = new Stepper(circuit, cycleSeconds / steps);
   const held = new Float64Array(circuit.capacitors.length);
-  if (settling.startVolts !== undefined) held.set(settling.startVolts);
-  settling.startOhms?.forEach((ohms, i) => {
+  if (start.volts !== undefined) held.set(start.volts);
+  start.ohms?.forEach((ohms, i) => {
     stepper.setOhms(i, ohms);
   });
-  const heating = circuit.resistors.flatMap((one, i) =>
-    one.heats === undefined || (settling.cold === true && one.heats.slow) ? [] : [{ index: i, heats: one.heats }],
+  const heaters: Heater[] = circuit.resistors.flatMap(({ heats }, index) =>
+    heats === undefined || (cold === true && heats.slow) ? [] : [{ index, heats, watts: 0 }],
   );
   let states: Float64Array[] = [];
   for (let count = 1; ; count++) {
-    const cycle = runCycle(stepper, held, steps);
-    for (const { index, heats } of heating) heatUp(stepper, index, heats, cycle.resistorWatts[index]);
-    states.push(
-      Float64Array.from([...held, ...heating.map(({ index }) => Math.log(stepper.ohms[index]))]),
-    );
-    const still = likeBefore(states, held.length);
-    if (still || count >= mostCycles) return { ...cycle, settled: still };
+    plainCycle(stepper, held, steps, heaters);
+    for (const { index, heats, watts } of heaters) heatUp(stepper, index, heats, watts);
+    states.push(Float64Array.from([...held, ...heaters.map(({ index }) => Math.log(stepper.ohms[index]))]));
+    const settled = hasSettled(states, held.length);
+    if (settled || count >= mostCycles) return { stepper, held, settled };
     if (states.length < 4) continue;
     const limit = carriedOn(states);
     held.set(limit.subarray(0, held.length));
-    heating.forEach(({ index }, i) => {
+    heaters.forEach(({ index }, i) => {
       stepper.setOhms(index, Math.exp(limit[held.length + i]));
     });
     states = [];
+  }
+}
+
+/** One cycle of which only the heaters' watts are kept. */
+function plainCycle(stepper: Stepper, held: Float64Array, steps: number, heaters: readonly Heater[]): void {
+  const { capacitors, resistors } = stepper.circuit;
+  for (const heater of heaters) heater.watts = 0;
+  for (let k = 0; k < steps; k++) {
+    stepper.step(held, (2 * Math.PI * (k + 1)) / steps);
+    for (let i = 0; i < capacitors.length; i++) held[i] = stepper.across(capacitors[i]);
+    for (const heater of heaters)
+      heater.watts += stepper.across(resistors[heater.index]) ** 2 / stepper.ohms[heater.index] / steps;
   }
 }
 
@@ -79,16 +122,17 @@ function heatUp(stepper: Stepper, index: number, heats: SelfHeating, watts: numb
   stepper.setOhms(index, now * Math.exp(change));
 }
 
-/** Is the last state like the one before? The first `capacitors` numbers are volts, the rest logarithms of ohms. */
-function likeBefore(states: readonly Float64Array[], capacitors: number): boolean {
-  const now = states.at(-1);
-  const before = states.at(-2);
-  if (now === undefined || before === undefined) return false;
-  const most = now.subarray(0, capacitors).reduce((sum, volts) => Math.max(sum, Math.abs(volts)), 0);
-  return now.every(
-    (value, i) =>
-      Math.abs(value - before[i]) <= (i < capacitors ? SETTLED.share * most + SETTLED.volts : SETTLED.ohms),
-  );
+/** Has each number of the state come to where it goes? The first `capacitors` are volts, the rest logarithms of ohms. */
+function hasSettled(states: readonly Float64Array[], capacitors: number): boolean {
+  if (states.length < 3) return false;
+  const [a, b, c] = states.slice(-3);
+  const most = c.subarray(0, capacitors).reduce((sum, volts) => Math.max(sum, Math.abs(volts)), 0);
+  return c.every((value, i) => {
+    const second = Math.abs(value - b[i]);
+    const ratio = Math.min(second / Math.max(Math.abs(b[i] - a[i]), 1e-12), CARRIED.longest);
+    const toGo = second / (1 - ratio);
+    return toGo <= (i < capacitors ? SETTLED.share * most + SETTLED.volts : SETTLED.ohms);
+  });
 }
 
 /** Where the last three states of a run would carry it in the end, number by number. */
@@ -104,8 +148,8 @@ function carriedOn(states: readonly Float64Array[]): Float64Array {
   });
 }
 
-/** One cycle from the volts `held` by the capacitors, which are moved on to its end. */
-function runCycle(stepper: Stepper, held: Float64Array, steps: number): Omit<Cycle, "settled"> {
+/** One cycle from the volts `held` by the capacitors, which are moved on to its end, with all that it shows. */
+function shownCycle(stepper: Stepper, held: Float64Array, steps: number): Omit<Cycle, "settled"> {
   const { circuit } = stepper;
   const waves = Array.from({ length: circuit.nets }, () => new Float64Array(steps));
   const count = circuit.resistors.length;

@@ -21,6 +21,8 @@ export class Stepper {
   /** 1 where a junction conducts, then 1 where a source is at its limit */
   readonly #on: Uint8Array;
   readonly #inverses = new Map<string, Float64Array>();
+  /** the inverse for what conducts now; null after a change */
+  #now: Float64Array | null = null;
   readonly #rhs: Float64Array;
   readonly #column: Float64Array;
 
@@ -39,6 +41,7 @@ export class Stepper {
     if (this.ohms[index] === ohms) return;
     this.ohms[index] = ohms;
     this.#inverses.clear();
+    this.#now = null;
   }
 
   across(branch: { readonly from: number; readonly to: number }): number {
@@ -78,32 +81,46 @@ export class Stepper {
   }
 
   #solve(before: Float64Array, angle: number): void {
-    const { circuit } = this;
-    const size = circuit.nets;
-    const inverse = this.#inverse();
+    const size = this.circuit.nets;
+    this.#now ??= this.#inverse();
+    const inverse = this.#now;
+    const rhs = this.#injected(before, angle);
+    const volts = this.volts;
+    const loadBefore = this.#loadVolts();
+    for (let i = 0; i < size; i++) {
+      let sum = 0;
+      for (let j = 0, at = i * size; j < size; j++) sum += inverse[at + j] * rhs[j];
+      volts[i] = sum;
+    }
+    this.#takeLoad(inverse, loadBefore);
+  }
+
+  /** Amps into each net from what is known: capacitors, drops of conducting junctions, sources. */
+  #injected(before: Float64Array, angle: number): Float64Array {
+    const { capacitors, diodes, sources } = this.circuit;
     const rhs = this.#rhs.fill(0);
     const inject = (from: number, to: number, amps: number): void => {
       if (from >= 0) rhs[from] += amps;
       if (to >= 0) rhs[to] -= amps;
     };
-    circuit.capacitors.forEach((one, i) => {
+    for (let i = 0; i < capacitors.length; i++) {
+      const one = capacitors[i];
       inject(one.from, one.to, (one.farads / this.seconds) * before[i]);
-    });
-    circuit.diodes.forEach((one, i) => {
-      if (this.#on[i] === 1) inject(one.from, one.to, one.dropVolts / one.ohms);
-    });
-    circuit.sources.forEach((one, i) => {
-      const amps = this.atLimit(i) ? (one.limitAmps ?? 0) : Stepper.behind(one, angle) / one.ohms;
-      inject(one.from, one.to, amps);
-    });
-    const volts = this.volts;
-    const loadBefore = this.#loadVolts();
-    for (let i = 0; i < size; i++) {
-      let sum = 0;
-      for (let j = 0; j < size; j++) sum += inverse[i * size + j] * rhs[j];
-      volts[i] = sum;
     }
-    this.#takeLoad(inverse, loadBefore);
+    for (let i = 0; i < diodes.length; i++) {
+      if (this.#on[i] === 0) continue;
+      const one = diodes[i];
+      inject(one.from, one.to, one.dropVolts / one.ohms);
+    }
+    for (let i = 0; i < sources.length; i++) {
+      const one = sources[i];
+      inject(
+        one.from,
+        one.to,
+        this.atLimit(i) ? (one.limitAmps ?? 0) : Stepper.behind(one, angle) / one.ohms,
+      );
+    }
+    return rhs;
   }
 
   #loadVolts(): number {
@@ -128,20 +145,22 @@ export class Stepper {
   #switchOver(angle: number): boolean {
     const { diodes, sources } = this.circuit;
     let changed = false;
-    const set = (at: number, on: boolean): void => {
-      if ((this.#on[at] === 1) === on) return;
-      this.#on[at] = on ? 1 : 0;
-      changed = true;
-    };
-    diodes.forEach((one, i) => {
-      set(i, this.across(one) > one.dropVolts);
-    });
-    sources.forEach((one, i) => {
-      if (one.limitAmps === null) return;
+    for (let i = 0; i < diodes.length; i++)
+      if (this.#set(i, this.across(diodes[i]) > diodes[i].dropVolts)) changed = true;
+    for (let i = 0; i < sources.length; i++) {
+      const one = sources[i];
+      if (one.limitAmps === null) continue;
       const free = (Stepper.behind(one, angle) - this.across(one)) / one.ohms;
-      set(diodes.length + i, free > one.limitAmps);
-    });
+      if (this.#set(diodes.length + i, free > one.limitAmps)) changed = true;
+    }
     return changed;
+  }
+
+  #set(at: number, on: boolean): boolean {
+    if ((this.#on[at] === 1) === on) return false;
+    this.#on[at] = on ? 1 : 0;
+    this.#now = null;
+    return true;
   }
 
   #inverse(): Float64Array {

@@ -115,7 +115,10 @@ export function supplyPlan(board: Board, roles: Roles): SupplyPlan | null {
   const transformer = board.parts.get(found?.transformer ?? "");
   if (switcher === undefined || transformer === undefined) return null;
   const parts = [...board.parts.values()];
-  const search = { parts, on: (net: string) => parts.filter((part) => [...part.pins.values()].includes(net)) };
+  const search = {
+    parts,
+    on: (net: string) => parts.filter((part) => [...part.pins.values()].includes(net)),
+  };
   const drain = switcher.pins.get("d") ?? "";
   const back = switcher.pins.get("s") ?? board.zero;
   const primary = windingAt(transformer, drain);

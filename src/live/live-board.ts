@@ -1,0 +1,181 @@
+/**
+ * The live board: what a powered board shows, for a board, a state of the bench, a feed and what was seen at power-up, compiled
+ * once and asked for many sets of faults. Behavioural, stage by stage from the mains forward.
+ */
+import type { BenchState } from "../bench/bench-state.ts";
+import type { Observed } from "../bench/event.ts";
+import type { Board } from "../board/board.ts";
+import { type Fault, faultName } from "../board/fault.ts";
+import { FaultedBoard } from "./faulted-board.ts";
+import { fedRail } from "./fed-rail.ts";
+import type { Found } from "./found.ts";
+import { type Front, runFront } from "./front.ts";
+import type { GivenWay } from "./gives-way.ts";
+import { SUPPLY_MODEL } from "./live-models.ts";
+import { LiveState } from "./live-state.ts";
+import { type LiveView, liveView } from "./live-view.ts";
+import { isAlive, relaysIn } from "./logic-state.ts";
+import type { PowerFeed } from "./power-feed.ts";
+import type { RailDraw } from "./rail-load.ts";
+import { RailTree } from "./rail-tree.ts";
+import { type SupplyState, supplyState } from "./secondaries.ts";
+
+/** Relays and supply are looked at again until nothing changes, at most so often. */
+const MOST_ROUNDS = 4;
+/** Front ends remembered: most faults of a board leave its mains side alone. */
+const MOST_FRONTS = 400;
+
+const NO_SUPPLY: SupplyState = { mode: "none", why: "", watts: 0, windingShare: 0, rails: [], heats: [] };
+
+export class LiveBoard {
+  readonly board: Board;
+  readonly bench: BenchState;
+  readonly feed: PowerFeed;
+  readonly #seen: readonly Observed[];
+  readonly #view: LiveView;
+  readonly #good: RailTree;
+  readonly #fronts = new Map<string, Front | null>();
+
+  constructor(board: Board, bench: BenchState, feed: PowerFeed, seen: readonly Observed[] = []) {
+    this.board = board;
+    this.bench = bench;
+    this.feed = feed;
+    this.#seen = seen;
+    this.#view = liveView(board);
+    const bare: BenchState = { lifted: new Set(), off: new Set(), clips: [], powered: true };
+    this.#good = new RailTree(this.#view, new FaultedBoard(board, bare, []), new Map());
+  }
+
+  /** What the board shows with just these faults. */
+  state(faults: readonly Fault[]): LiveState {
+    const view = this.#view;
+    const dead = this.#seen.includes("fuse-blew") ? view.roles.lineFuses : [];
+    const whole = new FaultedBoard(this.board, this.bench, faults, new Set(dead));
+    if (this.#seen.includes("trip")) return this.#off(whole);
+    const fed = fedRail(view, whole, this.feed);
+    if (fed !== null) return this.#told(whole, { ...fed, front: null, supply: NO_SUPPLY, collapses: false });
+    return this.#run(whole);
+  }
+
+  #off(whole: FaultedBoard): LiveState {
+    return this.#told(whole, { front: null, supply: NO_SUPPLY, collapses: false, limited: 0, tripped: true });
+  }
+
+  /** Front, supply, rails, controllers, relays, and round again until the relays stay as they are. */
+  #run(whole: FaultedBoard): LiveState {
+    const view = this.#view;
+    let board = whole;
+    let closed: ReadonlySet<string> = new Set();
+    const gave: GivenWay[] = [];
+    for (let round = 1; ; round++) {
+      const idle = this.#front(board, closed, 0);
+      if (idle !== null) board = board.with(idle.gave.flatMap(({ part }) => part ?? []));
+      const tree = new RailTree(view, board, coils(view, board, closed));
+      const input = idle?.supplyVolts ?? 0;
+      const plan = view.supply;
+      let supply = plan === null ? NO_SUPPLY : supplyState(board, plan, tree, this.#good, input);
+      const front = supply.watts > 0 ? this.#front(board, closed, supply.watts) : idle;
+      if (idle !== null)
+        gave.push(...idle.gave.filter((one) => !gave.some((known) => known.part === one.part)));
+      const collapses = supply.watts > 0 && (front?.supplyVolts ?? 0) < SUPPLY_MODEL.startVolts;
+      if (collapses && supply.mode !== "nothing") supply = starved(supply);
+      const alive = aliveOf(view, board, supply);
+      const now = relaysIn(view, board, alive, supply.rails);
+      const same = now.size === closed.size && [...now].every((ref) => closed.has(ref));
+      if (same || collapses || round >= MOST_ROUNDS) {
+        const limited = front?.cycle.limited[0] ?? 0;
+        const all = front === null ? null : { ...front, gave };
+        return this.#told(board, {
+          front: all,
+          supply,
+          collapses,
+          limited,
+          tripped: front?.tripped === true,
+          tree,
+        });
+      }
+      closed = now;
+    }
+  }
+
+  #told(
+    board: FaultedBoard,
+    found: Omit<Found, "view" | "board" | "feed" | "alive" | "relaysIn">,
+  ): LiveState {
+    const view = this.#view;
+    const alive = aliveOf(view, board, found.supply, found.rails);
+    const rails = found.rails ?? found.supply.rails;
+    return new LiveState({
+      ...found,
+      view,
+      board,
+      feed: this.feed,
+      alive,
+      relaysIn: relaysIn(view, board, alive, rails),
+    });
+  }
+
+  /** Remembered by what of the faults lies on the power path. */
+  #front(board: FaultedBoard, closed: ReadonlySet<string>, watts: number): Front | null {
+    const view = this.#view;
+    const rounded = Number(watts.toPrecision(2));
+    const names = board.faults.filter((fault) => onPath(view, fault)).map(faultName);
+    const key = `${names.sort().join(",")}|${[...board.opened].sort().join(",")}|${[...closed].join(",")}|${rounded}`;
+    const known = this.#fronts.get(key);
+    if (known !== undefined) return known;
+    if (this.#fronts.size >= MOST_FRONTS) this.#fronts.clear();
+    const front = runFront(view, board, { feed: this.feed, closed, watts: rounded });
+    this.#fronts.set(key, front);
+    return front;
+  }
+}
+
+function onPath(view: LiveView, fault: Fault): boolean {
+  const nets =
+    fault.of === "nets" ? fault.nets : [...(view.board.parts.get(fault.part)?.pins.values() ?? [])];
+  return nets.some((net) => net !== view.board.zero && view.powerNets.has(net));
+}
+
+/** A supply that its feed cannot carry: up for moments, dead for the rest. */
+function starved(supply: SupplyState): SupplyState {
+  const rails = supply.rails.map((rail) => ({
+    ...rail,
+    volts: rail.volts * 0.35,
+    rippleVolts: rail.volts * 0.4,
+    share: 0.3,
+  }));
+  return { ...supply, mode: "hiccup", why: "the feed cannot carry it", rails };
+}
+
+function aliveOf(
+  view: LiveView,
+  board: FaultedBoard,
+  supply: SupplyState,
+  rails = supply.rails,
+): ReadonlySet<string> {
+  const alive = view.roles.controllers.filter(
+    (one) => supply.mode !== "hiccup" && isAlive(board, one, rails),
+  );
+  return new Set(alive.map((one) => one.part));
+}
+
+/** Coils of closed relays as loads of their rails. */
+function coils(
+  view: LiveView,
+  board: FaultedBoard,
+  closed: ReadonlySet<string>,
+): ReadonlyMap<string, RailDraw> {
+  const found = new Map<string, RailDraw>();
+  for (const ref of closed) {
+    const relay = board.part(ref);
+    const rail = view.board.rails.find((one) => one.net === relay?.pins.get("coil1"));
+    if (relay === null || rail === undefined) continue;
+    const siemens = 1 / board.throughOhms(ref, "coil", relay.value.coilOhms ?? 400);
+    found.set(rail.name, {
+      part: ref,
+      siemens: siemens + (found.get(rail.name)?.siemens ?? 0),
+      wanted: true,
+    });
+  }
+  return found;
+}
