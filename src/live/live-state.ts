@@ -80,6 +80,14 @@ export class LiveState {
     return { amps: most, spread: 0.3 * most + 0.002 };
   }
 
+  /** Are these the two places that the feed is on? */
+  isFeed(red: Place, black: Place): boolean {
+    const { feed, board, view } = this.#found;
+    const places = feed.kind === "bench" ? feed.at : view.board.supply.at;
+    const nets = places.map((place) => board.netAt(place));
+    return [red, black].every((place) => nets.includes(board.netAt(place))) && red !== black;
+  }
+
   /** Volts between two places, red less black; null where the model cannot say. */
   volts(red: Place, black: Place): LiveVolts | null {
     const one = this.#potential(red);

@@ -5,10 +5,10 @@ import { COUPLING, RISE_SHARE, ROOM, THERMOMETERS, thermalOf } from "./thermal-t
 
 export interface Taken {
   /** room, degC; absent: not known */
-  readonly ambient?: number;
-  readonly by?: "contact" | "spot" | "camera";
+  readonly ambient?: number | undefined;
+  readonly by?: "contact" | "spot" | "camera" | undefined;
   /** seconds since power came on; absent: a minute */
-  readonly afterPower?: number;
+  readonly afterPower?: number | undefined;
 }
 
 export interface LiveTemperature {
