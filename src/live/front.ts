@@ -18,6 +18,8 @@ const DIRECT_SECONDS = 4;
 export interface Front {
   readonly path: PowerPath;
   readonly cycle: Cycle;
+  /** under a second after switch-on, inrush parts cold and nothing drawn */
+  readonly first: Cycle;
   /** the board with what gave way at switch-on */
   readonly board: FaultedBoard;
   readonly gave: readonly GivenWay[];
@@ -35,6 +37,8 @@ export interface FrontConditions {
   readonly closed: ReadonlySet<string>;
   /** watts that the small supply draws; 0: it does not run */
   readonly watts: number;
+  /** inrush parts still cold: the first second, in which a good board's relay pulls in */
+  readonly cold: boolean;
 }
 
 function pathOf(view: LiveView, board: FaultedBoard, conditions: FrontConditions): PowerPath | null {
@@ -85,13 +89,13 @@ export function runFront(view: LiveView, whole: FaultedBoard, conditions: FrontC
   for (;;) {
     const path = pathOf(view, board, conditions);
     if (path === null) return null;
-    const settling = { cycleSeconds, steps: STEPS };
+    const settling = { cycleSeconds, steps: STEPS, cold: conditions.cold };
     const first = settle(path.circuit, { ...settling, mostCycles: FIRST_CYCLES, cold: true });
     const given = givesWay(board, conditions.feed, path, first);
     if (given?.how === "trip") {
       const off = { ...path, circuit: { ...path.circuit, sources: [] } };
       const cycle = settle(off.circuit, { ...settling, mostCycles: 2 });
-      return { path: off, cycle, board, gave, tripped: true, supplyVolts: 0, idleVolts: 0 };
+      return { path: off, first: cycle, cycle, board, gave, tripped: true, supplyVolts: 0, idleVolts: 0 };
     }
     if (given !== null && given.part !== null) {
       gave.push(given);
@@ -105,7 +109,7 @@ export function runFront(view: LiveView, whole: FaultedBoard, conditions: FrontC
       startOhms: first.ohms,
     });
     const idleVolts = inputVolts(view, path, idle);
-    const done = { board, gave, tripped: false, idleVolts };
+    const done = { board, gave, tripped: false, idleVolts, first };
     const load = supplyLoad(view, path, conditions.watts);
     if (load === null || conditions.watts <= 0 || (idleVolts ?? 0) < SUPPLY_MODEL.startVolts)
       return { ...done, path, cycle: idle, supplyVolts: idleVolts };

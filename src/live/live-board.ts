@@ -24,6 +24,8 @@ import { type SupplyState, supplyState } from "./secondaries.ts";
 const MOST_ROUNDS = 4;
 /** Front ends remembered: most faults of a board leave its mains side alone. */
 const MOST_FRONTS = 400;
+/** The supply's watts count in steps of this ratio: what it draws is known no better. */
+const WATTS_STEP = 1.08;
 
 const NO_SUPPLY: SupplyState = { mode: "none", why: "", watts: 0, windingShare: 0, rails: [], heats: [] };
 
@@ -61,41 +63,55 @@ export class LiveBoard {
     return this.#told(whole, { front: null, supply: NO_SUPPLY, collapses: false, limited: 0, tripped: true });
   }
 
-  /** Front, supply, rails, controllers, relays, and round again until the relays stay as they are. */
+  /** Front, supply, rails, controllers, relays, and round again until the relays stay as they are; then inrush parts warm up. */
   #run(whole: FaultedBoard): LiveState {
-    const view = this.#view;
     let board = whole;
     let closed: ReadonlySet<string> = new Set();
     const gave: GivenWay[] = [];
+    let cold = true;
     for (let round = 1; ; round++) {
-      const idle = this.#front(board, closed, 0);
-      if (idle !== null) board = board.with(idle.gave.flatMap(({ part }) => part ?? []));
-      const tree = new RailTree(view, board, coils(view, board, closed));
-      const input = idle?.supplyVolts ?? 0;
-      const plan = view.supply;
-      let supply = plan === null ? NO_SUPPLY : supplyState(board, plan, tree, this.#good, input);
-      const front = supply.watts > 0 ? this.#front(board, closed, supply.watts) : idle;
-      if (idle !== null)
-        gave.push(...idle.gave.filter((one) => !gave.some((known) => known.part === one.part)));
-      const collapses = supply.watts > 0 && (front?.supplyVolts ?? 0) < SUPPLY_MODEL.startVolts;
-      if (collapses && supply.mode !== "nothing") supply = starved(supply);
-      const alive = aliveOf(view, board, supply);
-      const now = relaysIn(view, board, alive, supply.rails);
+      const found = this.#round(board, closed, cold);
+      board = found.board;
+      gave.push(...found.gave.filter((one) => !gave.some((known) => known.part === one.part)));
+      const now = found.relaysIn;
       const same = now.size === closed.size && [...now].every((ref) => closed.has(ref));
-      if (same || collapses || round >= MOST_ROUNDS) {
-        const limited = front?.cycle.limited[0] ?? 0;
-        const all = front === null ? null : { ...front, gave };
-        return this.#told(board, {
-          front: all,
-          supply,
-          collapses,
-          limited,
-          tripped: front?.tripped === true,
-          tree,
-        });
+      if ((same || found.collapses) && cold && [...this.#view.bypasses.keys()].some((ref) => !now.has(ref))) {
+        cold = false;
+        continue;
+      }
+      if (same || found.collapses || round >= MOST_ROUNDS) {
+        const front = found.front === null ? null : { ...found.front, gave };
+        return this.#told(board, { ...found, front, tripped: front?.tripped === true });
       }
       closed = now;
     }
+  }
+
+  #round(whole: FaultedBoard, closed: ReadonlySet<string>, cold: boolean) {
+    const view = this.#view;
+    const idle = this.#front(whole, closed, cold, 0);
+    const gave = idle?.gave ?? [];
+    const board = whole.with(gave.flatMap(({ part }) => part ?? []));
+    const tree = new RailTree(view, board, coils(view, board, closed));
+    const plan = view.supply;
+    let supply =
+      plan === null ? NO_SUPPLY : supplyState(board, plan, tree, this.#good, idle?.supplyVolts ?? 0);
+    const front = supply.watts > 0 ? this.#front(board, closed, cold, supply.watts) : idle;
+    const collapses = supply.watts > 0 && (front?.supplyVolts ?? 0) < SUPPLY_MODEL.startVolts;
+    if (collapses) supply = starved(supply);
+    const stands = collapses ? idle : front;
+    const alive = aliveOf(view, board, supply);
+    return {
+      board,
+      gave,
+      tree,
+      // One that is pulled down and comes up again stands somewhere below where it would without its load.
+      front: stands,
+      supply,
+      collapses,
+      limited: stands?.cycle.limited[0] ?? 0,
+      relaysIn: relaysIn(view, board, alive, supply.rails),
+    };
   }
 
   #told(
@@ -103,8 +119,8 @@ export class LiveBoard {
     found: Omit<Found, "view" | "board" | "feed" | "alive" | "relaysIn">,
   ): LiveState {
     const view = this.#view;
-    const alive = aliveOf(view, board, found.supply, found.rails);
     const rails = found.rails ?? found.supply.rails;
+    const alive = aliveOf(view, board, found.supply, rails);
     return new LiveState({
       ...found,
       view,
@@ -116,21 +132,25 @@ export class LiveBoard {
   }
 
   /** Remembered by what of the faults lies on the power path. */
-  #front(board: FaultedBoard, closed: ReadonlySet<string>, watts: number): Front | null {
+  #front(board: FaultedBoard, closed: ReadonlySet<string>, cold: boolean, watts: number): Front | null {
     const view = this.#view;
-    const rounded = Number(watts.toPrecision(2));
-    const names = board.faults.filter((fault) => onPath(view, fault)).map(faultName);
-    const key = `${names.sort().join(",")}|${[...board.opened].sort().join(",")}|${[...closed].join(",")}|${rounded}`;
+    const rounded = watts <= 0 ? 0 : WATTS_STEP ** Math.round(Math.log(watts) / Math.log(WATTS_STEP));
+    const names = board.faults
+      .filter((fault) => onPath(view, fault))
+      .map(faultName)
+      .sort();
+    const key = `${names.join(",")}|${[...board.opened].sort().join(",")}|${[...closed].join(",")}|${cold}|${rounded}`;
     const known = this.#fronts.get(key);
     if (known !== undefined) return known;
     if (this.#fronts.size >= MOST_FRONTS) this.#fronts.clear();
-    const front = runFront(view, board, { feed: this.feed, closed, watts: rounded });
+    const front = runFront(view, board, { feed: this.feed, closed, watts: rounded, cold });
     this.#fronts.set(key, front);
     return front;
   }
 }
 
 function onPath(view: LiveView, fault: Fault): boolean {
+  if (fault.of === "part" && fault.part === view.supply?.switcher) return true;
   const nets =
     fault.of === "nets" ? fault.nets : [...(view.board.parts.get(fault.part)?.pins.values() ?? [])];
   return nets.some((net) => net !== view.board.zero && view.powerNets.has(net));

@@ -58,8 +58,8 @@ export const SUPPLY_MODEL = {
   watts: 15,
   /** overload: the limit of its current lies this much above its rating (from memory) */
   limitTimes: 1.4,
-  /** below this share of its volts its own feed collapses and it starts again: hiccup (8 to 10 V of 13 to 16, from memory) */
-  collapseShare: 0.68,
+  /** below this share of its volts its own feed collapses and it starts again: hiccup (8 to 9 V of 15, from memory) */
+  collapseShare: 0.58,
   /** share of the time it tries, and seconds from one try to the next (data sheets: 5 to 10 %; trade: pulses of 0.5 to 3 s) */
   hiccupDuty: 0.08,
   hiccupSeconds: 0.8,
@@ -86,8 +86,9 @@ export const REGULATOR_MODEL = {
   shutdownWatts: 2.5,
 } as const;
 
-/** What parts draw from their rail at idle, amps (common practice, controllers from their own row). */
+/** What parts draw from their rail at idle, amps (common practice). */
 export const LOAD_AMPS = {
+  /** of one that does not name its own (data sheets: 20 to 60 mA running) */
   controller: 0.03,
   ic: 0.008,
   module: 0.004,

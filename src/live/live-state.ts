@@ -13,6 +13,12 @@ import type { PartHeat, RailState } from "./rail-state.ts";
 import type { SupplyState } from "./secondaries.ts";
 import { type LiveTemperature, type Taken, temperatureOf } from "./temperature.ts";
 
+/** What the board draws at idle is guessed within a factor of some two: so is what that costs the bus, a share of it. */
+function loadDoubt({ idleVolts, supplyVolts }: Front): number {
+  if (idleVolts === null || supplyVolts === null || idleVolts <= 0) return 0;
+  return Math.max(0, 1 - supplyVolts / idleVolts);
+}
+
 export interface LiveAmps {
   /** root mean square from mains, mean from a bench supply */
   readonly amps: number;
@@ -133,7 +139,7 @@ export class LiveState {
   #tellPath(known: Map<string, Potential>, front: Front, share: number): void {
     const { zero } = this.#found.view.board;
     // A bus that the small supply pulls down again and again stands anywhere below its peak.
-    const doubt = this.#found.collapses ? 0.3 : share;
+    const doubt = this.#found.collapses ? 0.3 : Math.hypot(share, loadDoubt(front));
     for (const [net, number] of front.path.nets) {
       const wave = front.cycle.waves[number];
       const dcVolts = meanOf(wave);

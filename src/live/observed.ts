@@ -35,6 +35,9 @@ const WORKING_STAGES: ReadonlySet<string> = new Set([
   "chopper",
 ]);
 
+/** Stages in which a short never lets a board work for long. */
+const STEADY_STAGES: ReadonlySet<string> = new Set(["rectifier", "bus"]);
+
 function harmless(mode: string, kind: string | undefined): boolean {
   return mode === "drift" || (kind === "capacitor" && mode === "open");
 }
@@ -47,7 +50,8 @@ export function everythingWorks({ view, board, supply, rails, alive, relaysIn }:
     return nominal !== undefined && Math.abs(rail.volts / nominal.volts - 1) <= 1.5 * nominal.tolerance;
   });
   if (!right || view.roles.controllers.some((one) => !alive.has(one.part))) return false;
-  if ([...view.bypasses.keys()].some((ref) => !relaysIn.has(ref))) return false;
+  if ([...view.bypasses.keys()].some((ref) => !relaysIn.has(ref) || board.isOpen(ref, "contact")))
+    return false;
   for (const part of view.board.parts.values()) {
     if (!WORKING_STAGES.has(part.stage ?? "")) continue;
     if (
@@ -58,16 +62,22 @@ export function everythingWorks({ view, board, supply, rails, alive, relaysIn }:
   }
   return board.faults.every((fault) => {
     if (fault.of === "nets") return (fault.value ?? 0) > 100_000;
+    if (fault.mode === "short" && STEADY_STAGES.has(view.board.parts.get(fault.part)?.stage ?? ""))
+      return false;
     const part = view.board.parts.get(fault.part);
     return !WORKING_STAGES.has(part?.stage ?? "") || harmless(fault.mode, part?.kind);
   });
 }
 
-function lampWord({ view, front, feed, supply, collapses }: Sight): Observed {
-  if (collapses || supply === "hiccup") return "lamp-pulsing";
-  const watts =
-    front === null ? 0 : Math.max(0, ...front.path.lamps.map((i) => front.cycle.resistorWatts[i]));
-  return glow(seriesLamp(view.board, feed.kind === "lamp" ? feed.watts : 0), watts);
+/** How the lamp glows: pulsing with the supply; bright at first behind a PTC that then takes the short's volts. */
+function lampWords({ view, front, feed, supply, collapses }: Sight): readonly Observed[] {
+  if (collapses || supply === "hiccup") return ["lamp-pulsing"];
+  if (front === null || feed.kind !== "lamp") return ["lamp-dark"];
+  const lamp = seriesLamp(view.board, feed.watts);
+  const [first, then] = [front.first, front.cycle].map(({ resistorWatts }) =>
+    glow(lamp, Math.max(0, ...front.path.lamps.map((i) => resistorWatts[i]))),
+  );
+  return first === "lamp-bright" && then !== first ? [first, then] : [then];
 }
 
 /** The words, the most striking first. */
@@ -80,7 +90,7 @@ export function observedWords(sight: Sight): readonly Observed[] {
     (one) => one.how === "burnt" && view.board.parts.get(one.part ?? "")?.role !== "fuse resistor",
   );
   if (burnt === true) words.push("smoke");
-  if (feed.kind === "lamp") words.push(lampWord(sight));
+  if (feed.kind === "lamp") words.push(...lampWords(sight));
   if (feed.kind === "bench" && sight.limited > 0.5) words.push("limiting");
   if (words.length > 0) return words;
   return [feed.kind === "mains" && everythingWorks(sight) ? "runs" : "quiet"];

@@ -25,7 +25,7 @@ function supplySite(part: Part): string {
 
 /** What a chip draws when it works, amps. A fan and a key board are chips on a plug. */
 function workingAmps(part: Part): number {
-  if (part.kind === "controller") return LOAD_AMPS.controller;
+  if (part.kind === "controller") return part.value.amps ?? LOAD_AMPS.controller;
   if (part.kind === "module") return LOAD_AMPS.module;
   if (part.role !== null && /fan/i.test(part.role)) return LOAD_AMPS.fan;
   if (part.role !== null && /display/i.test(part.role)) return LOAD_AMPS.display;

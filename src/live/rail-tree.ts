@@ -98,18 +98,23 @@ export class RailTree {
     return [own, ...made];
   }
 
-  /** Watts in what draws from the rails and in what makes one from another. */
+  /** Watts in what draws from the rails (plugs hang off the board) and in what makes one from another. */
   heats(states: readonly RailState[]): readonly PartHeat[] {
     const volts = new Map(states.map((state) => [state.name, state.volts]));
-    return this.rails.flatMap((rail) => {
+    return this.rails.flatMap((rail): readonly PartHeat[] => {
       const own = volts.get(rail.name) ?? 0;
       const square = own ** 2 + (states.find((one) => one.name === rail.name)?.rippleVolts ?? 0) ** 2;
       const drawn = this.draws(rail).flatMap(({ part, siemens }) =>
-        part === null ? [] : [{ part, watts: square * siemens }],
+        part === null || this.#board.board.parts.get(part)?.plugged === true
+          ? []
+          : [{ part, watts: square * siemens }],
       );
       const source = this.source(rail);
       if (source.by !== "regulator" && source.by !== "dropper") return drawn;
-      return [...drawn, { part: source.part, watts: this.#made(rail, volts.get(source.from) ?? 0).watts }];
+      const made = this.#made(rail, volts.get(source.from) ?? 0);
+      if (source.by === "regulator") return [...drawn, { part: source.part, watts: made.watts }];
+      const spare = made.volts * (made.amps - this.draw(rail, made.volts));
+      return source.zener === null ? drawn : [...drawn, { part: source.zener, watts: Math.max(0, spare) }];
     });
   }
 }

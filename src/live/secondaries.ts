@@ -208,18 +208,20 @@ function loaded(
   hiccup: (share: number, why: string) => SupplyState,
 ): SupplyState {
   const regulated = all.find((one) => one.rail.name === plan.loop?.rail) ?? all[0];
-  const wanted =
+  const held =
     start.volts === null || regulated === undefined
       ? SUPPLY_MODEL.runawayTimes
       : (start.volts + regulated.dropVolts + regulated.ohms * tree.draw(regulated.rail, start.volts)) /
         regulated.nominalVolts;
+  // Whatever the loop asks for, the control stops at its own over-voltage.
+  const wanted = Math.min(held, SUPPLY_MODEL.runawayTimes);
   const most = mostWatts(board, plan);
   const over = wattsAt(tree, all, wanted) > most;
   const share = over ? shareAtLimit(tree, all, wanted, most) : wanted;
   if (over && share < SUPPLY_MODEL.collapseShare) return hiccup(share, "more is drawn than it can give");
   if (share < SUPPLY_MODEL.collapseShare)
     return hiccup(share, "it regulates too low to feed its own control");
-  const runaway = start.volts === null && !over;
+  const runaway = wanted === SUPPLY_MODEL.runawayTimes && !over;
   const output = wattsAt(tree, all, share);
   const watts = output / SUPPLY_MODEL.efficiency + SUPPLY_MODEL.ownWatts;
   return {
