@@ -8,7 +8,7 @@ import { PathBuilder, type PowerPath, supplyLoad } from "./power-path.ts";
 import { type Cycle, settle } from "./settle.ts";
 
 /** Steps a cycle, and how many cycles a settled state may take. */
-const STEPS = 200;
+const STEPS = 320;
 const MOST_CYCLES = 90;
 /** Cycles after switch-on by which a bus has charged through its limiter and a short has not. */
 const FIRST_CYCLES = 40;
