@@ -37,13 +37,17 @@ export interface FrontConditions {
   readonly closed: ReadonlySet<string>;
   /** watts that the small supply draws; 0: it does not run */
   readonly watts: number;
+  /** drawn from the bus by what the board drives, watts */
+  readonly motorWatts: number;
   /** inrush parts still cold: the first second, in which a good board's relay pulls in */
   readonly cold: boolean;
 }
 
 function pathOf(view: LiveView, board: FaultedBoard, conditions: FrontConditions): PowerPath | null {
   const build = new PathBuilder(view, board, conditions.closed);
-  return build.feed(conditions.feed) ? build.build() : null;
+  if (!build.feed(conditions.feed)) return null;
+  build.motor(conditions.motorWatts);
+  return build.build();
 }
 
 function secondsOf(view: LiveView, feed: PowerFeed): number {
@@ -91,7 +95,14 @@ export function runFront(view: LiveView, whole: FaultedBoard, conditions: FrontC
     if (path === null) return null;
     const settling = { cycleSeconds, steps: STEPS, cold: conditions.cold };
     const first = settle(path.circuit, { ...settling, mostCycles: FIRST_CYCLES, cold: true });
-    const given = givesWay(board, conditions.feed, path, first);
+    const idle = settle(path.circuit, {
+      ...settling,
+      mostCycles: MOST_CYCLES,
+      startVolts: first.endVolts,
+      startOhms: first.ohms,
+    });
+    const given =
+      givesWay(board, conditions.feed, path, first) ?? givesWay(board, conditions.feed, path, idle);
     if (given?.how === "trip") {
       const off = { ...path, circuit: { ...path.circuit, sources: [] } };
       const cycle = settle(off.circuit, { ...settling, mostCycles: 2 });
@@ -102,12 +113,6 @@ export function runFront(view: LiveView, whole: FaultedBoard, conditions: FrontC
       board = board.with([given.part]);
       continue;
     }
-    const idle = settle(path.circuit, {
-      ...settling,
-      mostCycles: MOST_CYCLES,
-      startVolts: first.endVolts,
-      startOhms: first.ohms,
-    });
     const idleVolts = inputVolts(view, path, idle);
     const done = { board, gave, tripped: false, idleVolts, first };
     const load = supplyLoad(view, path, conditions.watts);

@@ -9,7 +9,7 @@ import { type Fault, faultName } from "../board/fault.ts";
 import { FaultedBoard } from "./faulted-board.ts";
 import { fedRail } from "./fed-rail.ts";
 import type { Found } from "./found.ts";
-import { type Front, runFront } from "./front.ts";
+import { type Front, meanOf, runFront, waveBetween } from "./front.ts";
 import type { GivenWay } from "./gives-way.ts";
 import { SUPPLY_MODEL } from "./live-models.ts";
 import { LiveState } from "./live-state.ts";
@@ -18,6 +18,7 @@ import { isAlive, relaysIn } from "./logic-state.ts";
 import type { PowerFeed } from "./power-feed.ts";
 import type { RailDraw } from "./rail-load.ts";
 import { RailTree } from "./rail-tree.ts";
+import { RUN_MODEL, type Running, running } from "./running.ts";
 import { type SupplyState, supplyState } from "./secondaries.ts";
 
 /** Relays and supply are looked at again until nothing changes, at most so often. */
@@ -48,8 +49,28 @@ export class LiveBoard {
     this.#good = new RailTree(this.#view, new FaultedBoard(board, bare, []), new Map());
   }
 
+  /** What it does when told to run, with just these faults. */
+  running(faults: readonly Fault[]): Running {
+    const found = this.#find(faults);
+    const { bus } = this.#view.roles;
+    const { supply } = this.board;
+    const peak = supply.volts * (supply.kind === "ac" ? Math.SQRT2 : 1);
+    const cold = !limiterStays(this.#view, found.relaysIn);
+    const front =
+      bus === null || found.front === null
+        ? null
+        : this.#front(found.board, found.relaysIn, cold, found.supply.watts, RUN_MODEL.watts);
+    const wave =
+      bus === null || front === null ? null : waveBetween(front, this.board.zero, bus.plus, bus.minus);
+    return running(found, wave === null ? null : meanOf(wave), peak);
+  }
+
   /** What the board shows with just these faults. */
   state(faults: readonly Fault[]): LiveState {
+    return new LiveState(this.#find(faults));
+  }
+
+  #find(faults: readonly Fault[]): Found {
     const view = this.#view;
     const dead = this.#seen.includes("fuse-blew") ? view.roles.lineFuses : [];
     const whole = new FaultedBoard(this.board, this.bench, faults, new Set(dead));
@@ -59,12 +80,12 @@ export class LiveBoard {
     return this.#run(whole);
   }
 
-  #off(whole: FaultedBoard): LiveState {
+  #off(whole: FaultedBoard): Found {
     return this.#told(whole, { front: null, supply: NO_SUPPLY, collapses: false, limited: 0, tripped: true });
   }
 
   /** Front, supply, rails, controllers, relays, and round again until the relays stay as they are; then inrush parts warm up. */
-  #run(whole: FaultedBoard): LiveState {
+  #run(whole: FaultedBoard): Found {
     let board = whole;
     let closed: ReadonlySet<string> = new Set();
     const gave: GivenWay[] = [];
@@ -75,7 +96,7 @@ export class LiveBoard {
       gave.push(...found.gave.filter((one) => !gave.some((known) => known.part === one.part)));
       const now = found.relaysIn;
       const same = now.size === closed.size && [...now].every((ref) => closed.has(ref));
-      if ((same || found.collapses) && cold && [...this.#view.bypasses.keys()].some((ref) => !now.has(ref))) {
+      if ((same || found.collapses) && cold && limiterStays(this.#view, now)) {
         cold = false;
         continue;
       }
@@ -114,46 +135,55 @@ export class LiveBoard {
     };
   }
 
-  #told(
-    board: FaultedBoard,
-    found: Omit<Found, "view" | "board" | "feed" | "alive" | "relaysIn">,
-  ): LiveState {
+  #told(board: FaultedBoard, found: Omit<Found, "view" | "board" | "feed" | "alive" | "relaysIn">): Found {
     const view = this.#view;
     const rails = found.rails ?? found.supply.rails;
     const alive = aliveOf(view, board, found.supply, rails);
-    return new LiveState({
+    return {
       ...found,
       view,
       board,
       feed: this.feed,
       alive,
       relaysIn: relaysIn(view, board, alive, rails),
-    });
+    };
   }
 
   /** Remembered by what of the faults lies on the power path. */
-  #front(board: FaultedBoard, closed: ReadonlySet<string>, cold: boolean, watts: number): Front | null {
+  #front(
+    board: FaultedBoard,
+    closed: ReadonlySet<string>,
+    cold: boolean,
+    watts: number,
+    motorWatts = 0,
+  ): Front | null {
     const view = this.#view;
     const rounded = watts <= 0 ? 0 : WATTS_STEP ** Math.round(Math.log(watts) / Math.log(WATTS_STEP));
     const names = board.faults
       .filter((fault) => onPath(view, fault))
       .map(faultName)
       .sort();
-    const key = `${names.join(",")}|${[...board.opened].sort().join(",")}|${[...closed].join(",")}|${cold}|${rounded}`;
+    const key = `${names.join(",")}|${[...board.opened].sort().join(",")}|${[...closed].join(",")}|${cold}|${rounded}|${motorWatts}`;
     const known = this.#fronts.get(key);
     if (known !== undefined) return known;
     if (this.#fronts.size >= MOST_FRONTS) this.#fronts.clear();
-    const front = runFront(view, board, { feed: this.feed, closed, watts: rounded, cold });
+    const front = runFront(view, board, { feed: this.feed, closed, watts: rounded, motorWatts, cold });
     this.#fronts.set(key, front);
     return front;
   }
+}
+
+/** Does an inrush part stay in the way, its relay out or none there? Then it warms. */
+function limiterStays(view: LiveView, closed: ReadonlySet<string>): boolean {
+  const bypassed = new Set([...view.bypasses].flatMap(([relay, part]) => (closed.has(relay) ? [part] : [])));
+  return view.roles.inrush.some((ref) => !bypassed.has(ref));
 }
 
 function onPath(view: LiveView, fault: Fault): boolean {
   if (fault.of === "part" && fault.part === view.supply?.switcher) return true;
   const nets =
     fault.of === "nets" ? fault.nets : [...(view.board.parts.get(fault.part)?.pins.values() ?? [])];
-  return nets.some((net) => net !== view.board.zero && view.powerNets.has(net));
+  return nets.some((net) => view.nearNets.has(net));
 }
 
 /** A supply that its feed cannot carry: up for moments, dead for the rest. */

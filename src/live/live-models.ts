@@ -68,8 +68,8 @@ export const SUPPLY_MODEL = {
   hiccupSeconds: 0.8,
   /** with its loop open the rails rise until its own feed's over-voltage stops it, times nominal (from memory: 24 of 15 V) */
   runawayTimes: 1.45,
-  /** series ohms of a secondary beside its winding: leakage and board (from memory) */
-  secondaryOhms: 0.1,
+  /** what a secondary's load costs it beside its winding's ohms: leakage of the transformer, as ohms (from memory: 5 to 10 % at half an amp) */
+  secondaryOhms: 0.8,
   /** its own feed when all is well, volts, and its deviation (data sheets: 11 to 18) */
   ownVolts: 15,
   ownSpread: 2.5,

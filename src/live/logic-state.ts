@@ -1,6 +1,7 @@
 /** Is the controller alive, does it see its bus, which relays has it pulled in, which lights are on? */
 import type { Part } from "../board/board.ts";
 import type { ControllerRole } from "../board/roles.ts";
+import { seesBus } from "./bus-sense.ts";
 import type { FaultedBoard } from "./faulted-board.ts";
 import type { LiveView } from "./live-view.ts";
 import type { RailState } from "./rail-state.ts";
@@ -103,7 +104,7 @@ function arrayPulls(
   return fed && !broken && !board.isShort(part.ref, index, 500) && commanded(board, alive, input);
 }
 
-/** Relays across an inrush part that are pulled in. */
+/** Relays across an inrush part that are pulled in: their controller does that once it sees the bus. */
 export function relaysIn(
   view: LiveView,
   board: FaultedBoard,
@@ -111,6 +112,7 @@ export function relaysIn(
   rails: readonly RailState[],
 ): ReadonlySet<string> {
   const found = new Set<string>();
+  if (view.senses.some((sense) => alive.has(sense.controller) && !seesBus(board, sense))) return found;
   for (const ref of view.bypasses.keys()) {
     const relay = board.part(ref);
     if (relay === null || isGone(board, ref, "coil") || board.isShort(ref, "coil")) continue;

@@ -2,7 +2,7 @@
 import type { Observed } from "../bench/event.ts";
 import type { FaultedBoard } from "./faulted-board.ts";
 import { glow } from "./filament.ts";
-import type { Front } from "./front.ts";
+import { type Front, meanOf, waveBetween } from "./front.ts";
 import type { LiveView } from "./live-view.ts";
 import type { PowerFeed } from "./power-feed.ts";
 import { seriesLamp } from "./power-path.ts";
@@ -42,9 +42,22 @@ function harmless(mode: string, kind: string | undefined): boolean {
   return mode === "drift" || (kind === "capacitor" && mode === "open");
 }
 
+/** A bus under this share of the mains' peak feeds no output stage (common practice). */
+const LEAST_BUS = 0.7;
+
+function busStands(view: LiveView, front: Front | null): boolean {
+  const { bus } = view.roles;
+  const { supply, zero } = view.board;
+  if (bus === null) return true;
+  const wave = front === null ? null : waveBetween(front, zero, bus.plus, bus.minus);
+  const peak = supply.volts * (supply.kind === "ac" ? Math.SQRT2 : 1);
+  return wave !== null && meanOf(wave) > LEAST_BUS * peak;
+}
+
 /** Could every output stage work: rails right, controllers alive, relays in, nothing broken between controller and motor? */
-export function everythingWorks({ view, board, supply, rails, alive, relaysIn }: Sight): boolean {
+export function everythingWorks({ view, board, front, supply, rails, alive, relaysIn }: Sight): boolean {
   if (view.supply !== null && supply !== "runs") return false;
+  if (!busStands(view, front)) return false;
   const right = rails.every((rail) => {
     const nominal = view.board.rails.find((one) => one.name === rail.name);
     return nominal !== undefined && Math.abs(rail.volts / nominal.volts - 1) <= 1.5 * nominal.tolerance;

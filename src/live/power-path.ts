@@ -257,6 +257,14 @@ export class PathBuilder {
     return true;
   }
 
+  /** What a running motor takes from the bus, as a resistance at the mains' peak. */
+  motor(watts: number): void {
+    const { bus } = this.#view.roles;
+    if (bus === null || watts <= 0) return;
+    const peak = this.#view.board.supply.volts * (this.#view.board.supply.kind === "ac" ? Math.SQRT2 : 1);
+    this.#resistor(this.#number(bus.plus), this.#number(bus.minus), peak ** 2 / watts, null);
+  }
+
   #mains(places: readonly number[], feed: PowerFeed): void {
     const { supply } = this.#view.board;
     const ohms = FEED_MODEL.wiringOhms;

@@ -8,6 +8,8 @@ import type { PowerCircuit, SourceBranch } from "./power-circuit.ts";
 /** What keeps a net from hanging on nothing, and a blocking junction's leak, siemens. */
 const LEAK_SIEMENS = 1e-8;
 const BLOCKING_SIEMENS = 1e-9;
+/** A junction that conducts goes on to this much below its drop: one without current would chatter on rounding. */
+const STICKS_VOLTS = 1e-4;
 /** A set of conducting junctions is found within this many tries, or the last one is taken. */
 const MOST_TRIES = 40;
 
@@ -146,7 +148,8 @@ export class Stepper {
     const { diodes, sources } = this.circuit;
     let changed = false;
     for (let i = 0; i < diodes.length; i++)
-      if (this.#set(i, this.across(diodes[i]) > diodes[i].dropVolts)) changed = true;
+      if (this.#set(i, this.across(diodes[i]) > diodes[i].dropVolts - (this.#on[i] === 1 ? STICKS_VOLTS : 0)))
+        changed = true;
     for (let i = 0; i < sources.length; i++) {
       const one = sources[i];
       if (one.limitAmps === null) continue;

@@ -1,7 +1,7 @@
 /** How warm a part reads so many seconds after power came on: its own loss, its neighbours', and the thermometer. */
 import type { Board, Part } from "../board/board.ts";
 import type { PartHeat } from "./rail-state.ts";
-import { COUPLING, RISE_SHARE, ROOM, THERMOMETERS, thermalOf } from "./thermal-table.ts";
+import { COUPLING, MOST_RISE_KELVIN, RISE_SHARE, ROOM, THERMOMETERS, thermalOf } from "./thermal-table.ts";
 
 export interface Taken {
   /** room, degC; absent: not known */
@@ -57,8 +57,9 @@ export function temperatureOf(
     if (warm === undefined || loss <= 0) return sum;
     return sum + COUPLING.share * rise(warm, loss, afterPower, thermalOf(warm).seconds + COUPLING.seconds);
   }, 0);
-  const own = rise(part, watts.get(ref) ?? 0, afterPower) + beside;
-  const shown = seen(part, by, own, beside);
+  const free = rise(part, watts.get(ref) ?? 0, afterPower) + beside;
+  const own = MOST_RISE_KELVIN * -Math.expm1(-free / MOST_RISE_KELVIN);
+  const shown = seen(part, by, own, Math.min(own, beside));
   return {
     celsius: (ambient ?? ROOM.celsius) + shown,
     spread: Math.hypot(

@@ -58,6 +58,9 @@ export function thermalOf(part: Part): Thermal {
   return BY_KIND[part.kind] ?? row(80, 30, 6);
 }
 
+/** Nothing stays on a board that is this much over the room: solder melts, chips shut down, parts burn open (from memory). */
+export const MOST_RISE_KELVIN = 200;
+
 /** A part that gets warm warms what is soldered beside it: share of its rise, with the board's own slowness (from memory). */
 export const COUPLING = { share: 0.12, seconds: 60, mostPins: 8 } as const;
 
