@@ -1,10 +1,14 @@
 import type { Command } from "commander";
-import type { ColdCheck } from "../../meter/prediction.ts";
+import { liveOfLog } from "../../live/live-of-log.ts";
+import { type LiveCheck, liveReading } from "../../live/live-reading.ts";
+import type { LiveState } from "../../live/live-state.ts";
+import type { ColdCheck, Prediction } from "../../meter/prediction.ts";
 import { makePredictor } from "../../meter/predictor.ts";
 import { answerText, table } from "../answer-text.ts";
 import { askedOfJob } from "../asked-of-job.ts";
 import { parseChecks } from "../checks.ts";
 import { DONE, type Finish, type Io, NOT_SOLVED, oneLine, refuse } from "../io.ts";
+import { isLiveCheck, powerAnswer, powerText } from "../live-job.ts";
 import { readJson } from "../read-file.ts";
 
 interface PredictOptions {
@@ -33,7 +37,8 @@ Example, with checks.json holding [{"do":"measure","mode":"diode","red":"PBUS","
   $ faultwright predict examples/fan-drive.json --checks checks.json
   $ faultwright predict examples/fan-drive.json --checks checks.json --faults C1:short,R7:drift@33000 --json
 
-A check whose solve does not converge is null, with a line on standard error and exit code 3.`,
+Where the log leaves the board powered, dcv, acv, amps and temperature are answered as well, from that feed, with what would be seen.
+A check that has no answer is null, with a line on standard error and exit code 3.`,
     )
     .action((file: string, options: PredictOptions) => finish(() => predict(file, options, io)));
 }
@@ -48,30 +53,70 @@ function predict(file: string, options: PredictOptions, io: Io): number {
   if (!checks.ok) return refuse(io, `${options.checks}: ${checks.problem}`);
 
   const predictor = makePredictor(job.board, bench, job.meter);
+  const live = liveOfLog(job.board, timeline, faults);
   const failures: string[] = [];
   const readings = checks.value.map((check, index) => {
-    const prediction = predictor.predict(check, faults);
-    if (prediction.solved) return prediction.shown;
-    failures.push(`${options.checks}: checks[${index}]: no answer: ${prediction.why}`);
-    return null;
+    const { reading, why } = isLiveCheck(check)
+      ? liveAnswer(live, check)
+      : coldAnswer(predictor.predict(check, faults));
+    if (reading === null) failures.push(`${options.checks}: checks[${index}]: no answer: ${why}`);
+    return reading;
   });
-  io.out(options.json === true ? answerText({ readings }) : readingsText(checks.value, readings));
+  const asksLive = live !== null && checks.value.some(isLiveCheck);
+  io.out(
+    options.json === true
+      ? answerText(asksLive ? { readings, power: powerAnswer(live) } : { readings })
+      : readingsText(checks.value, readings) + (asksLive ? powerText(live) : ""),
+  );
   for (const failure of failures) io.err(`${oneLine(failure)}\n`);
-  if (timeline.now.powered)
-    io.err("note: the log leaves the board powered; these are its readings unpowered\n");
+  if (timeline.now.powered && !checks.value.every(isLiveCheck))
+    io.err("note: the log leaves the board powered; its cold readings are those unpowered\n");
   return failures.length === 0 ? DONE : NOT_SOLVED;
 }
 
-const UNIT = { diode: "V", continuity: "ohm", ohms: "ohm", farads: "F" } as const;
+interface Answered {
+  readonly reading: number | "OL" | "beep" | "silent" | null;
+  readonly why: string;
+}
 
-function readingsText(checks: readonly ColdCheck[], readings: readonly (number | string | null)[]): string {
+function coldAnswer(prediction: Prediction): Answered {
+  return prediction.solved ? { reading: prediction.shown, why: "" } : { reading: null, why: prediction.why };
+}
+
+function liveAnswer(live: LiveState | null, check: LiveCheck): Answered {
+  const reading = live === null ? null : liveReading(live, check);
+  return { reading: reading?.value ?? null, why: "nobody can tell from the board file" };
+}
+
+const UNIT = {
+  diode: "V",
+  continuity: "ohm",
+  ohms: "ohm",
+  farads: "F",
+  dcv: "V",
+  acv: "V",
+  amps: "A",
+  temperature: "degC",
+} as const;
+
+/** What was asked, after its reading. */
+function checkText(check: ColdCheck | LiveCheck): string {
+  if (isLiveCheck(check) && check.part !== undefined)
+    return `${check.mode} of ${check.part}, ${check.by ?? "contact"}`;
+  const when = "seconds" in check ? ` after ${check.seconds} s` : "";
+  return `${check.mode}, red on ${check.red}, black on ${check.black}${when}`;
+}
+
+function readingsText(
+  checks: readonly (ColdCheck | LiveCheck)[],
+  readings: readonly (number | string | null)[],
+): string {
   return table(
     checks.map((check, index) => {
       const reading = readings[index] ?? "no answer";
       const shown =
         typeof reading === "number" ? `${Number(reading.toPrecision(4))} ${UNIT[check.mode]}` : reading;
-      const when = check.seconds === undefined ? "" : ` after ${check.seconds} s`;
-      return [shown, `${check.mode}, red on ${check.red}, black on ${check.black}${when}`];
+      return [shown, checkText(check)];
     }),
   );
 }

@@ -1,0 +1,55 @@
+/** A bench supply clipped to a rail: that rail and what is made from it live, the rest does not. */
+import type { FaultedBoard } from "./faulted-board.ts";
+import type { LiveView } from "./live-view.ts";
+import type { PowerFeed } from "./power-feed.ts";
+import type { RailState } from "./rail-state.ts";
+import { RailTree } from "./rail-tree.ts";
+
+export interface FedRail {
+  readonly rails: readonly RailState[];
+  readonly tree: RailTree;
+  /** 1 where the supply is at its limit */
+  readonly limited: number;
+  readonly amps: number;
+  readonly tripped: false;
+}
+
+const BISECTIONS = 40;
+
+/** Null where the feed is no bench supply, or not clipped to a rail and its 0 V. */
+export function fedRail(view: LiveView, board: FaultedBoard, feed: PowerFeed): FedRail | null {
+  if (feed.kind !== "bench") return null;
+  const [plus, minus] = feed.at.map((place) => board.netAt(place));
+  const rail = view.roles.rails.find((one) => one.net === plus && one.back === minus);
+  if (rail === undefined) return null;
+  const tree = new RailTree(view, board, new Map());
+  const { volts: set, limitAmps } = feed;
+  const limited = tree.draw(rail, set) > limitAmps;
+  let [low, high] = [0, set];
+  if (limited)
+    for (let i = 0; i < BISECTIONS; i++) {
+      const middle = (low + high) / 2;
+      if (tree.draw(rail, middle) > limitAmps) high = middle;
+      else low = middle;
+    }
+  const volts = limited ? low : set;
+  const fed = tree.settle(rail, volts, 0, limited ? 0.15 * Math.min(1, volts / rail.volts) : 0.01);
+  const dead = tree.rails
+    .filter((one) => !fed.some((state) => state.name === one.name))
+    .map((one) => ({
+      name: one.name,
+      net: one.net,
+      back: one.back,
+      volts: 0,
+      rippleVolts: 0,
+      share: 0.02,
+      amps: 0,
+    }));
+  return {
+    rails: [...fed, ...dead],
+    tree,
+    limited: limited ? 1 : 0,
+    amps: tree.draw(rail, volts),
+    tripped: false,
+  };
+}

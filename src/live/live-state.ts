@@ -1,0 +1,177 @@
+/** What a powered board shows, ready to be asked: volts, amps, warmth, and what somebody would see. */
+import type { Observed, Place } from "../bench/event.ts";
+import { withDividers } from "./dividers.ts";
+import type { Found } from "./found.ts";
+import { type Front, meanOf } from "./front.ts";
+import { SUPPLY_MODEL } from "./live-models.ts";
+import { lights } from "./logic-state.ts";
+import { everythingWorks, observedWords } from "./observed.ts";
+import { partHeats } from "./part-heats.ts";
+import { between, type LiveVolts, type Potential, steady } from "./potentials.ts";
+import { feedShare } from "./power-feed.ts";
+import type { PartHeat, RailState } from "./rail-state.ts";
+import type { SupplyState } from "./secondaries.ts";
+import { type LiveTemperature, type Taken, temperatureOf } from "./temperature.ts";
+
+/** What the board draws at idle is guessed within a factor of some two: so is what that costs the bus, a share of it. */
+function loadDoubt({ idleVolts, supplyVolts }: Front): number {
+  if (idleVolts === null || supplyVolts === null || idleVolts <= 0) return 0;
+  return Math.max(0, 1 - supplyVolts / idleVolts);
+}
+
+export interface LiveAmps {
+  /** root mean square from mains, mean from a bench supply */
+  readonly amps: number;
+  readonly spread: number;
+}
+
+export class LiveState {
+  readonly #found: Found;
+  #known: ReadonlyMap<string, Potential> | null = null;
+  #heats: readonly PartHeat[] | null = null;
+
+  constructor(found: Found) {
+    this.#found = found;
+  }
+
+  /** The words of a log's `power`, the most striking first. */
+  get observed(): readonly Observed[] {
+    const { tripped, front } = this.#found;
+    if (tripped && front === null) return ["trip"];
+    return observedWords({ ...this.#found, supply: this.#found.supply.mode, rails: this.rails });
+  }
+
+  /** Parts that power opened: fuses blown, resistors burnt. */
+  get opened(): readonly string[] {
+    return (this.#found.front?.gave ?? []).flatMap(({ part }) => part ?? []);
+  }
+
+  /** `none` where the board has no small supply that the model knows. `why` goes with "the supply does nothing: ...". */
+  get supply(): { readonly mode: SupplyState["mode"]; readonly why: string } {
+    const { mode, why } = this.#found.supply;
+    return { mode, why };
+  }
+
+  get rails(): readonly RailState[] {
+    return this.#found.rails ?? this.#found.supply.rails;
+  }
+
+  /** Controllers that run. */
+  get alive(): ReadonlySet<string> {
+    return this.#found.alive;
+  }
+
+  /** Inrush relays that are pulled in. */
+  get relaysIn(): ReadonlySet<string> {
+    return this.#found.relaysIn;
+  }
+
+  /** Status lights: reference -> lit. */
+  get lights(): ReadonlyMap<string, boolean> {
+    return lights(this.#found.board, this.#found.alive);
+  }
+
+  /** Nothing stands in the way of any output stage. */
+  get works(): boolean {
+    return everythingWorks({ ...this.#found, supply: this.#found.supply.mode, rails: this.rails });
+  }
+
+  /** What the feed gives; null where nothing is fed. */
+  get feedAmps(): LiveAmps | null {
+    const { front, amps, feed } = this.#found;
+    if (amps !== undefined) return { amps, spread: 0.3 * amps + 0.002 };
+    if (front === null) return null;
+    const source = feed.kind === "bench" ? front.cycle.sourceMeanAmps : front.cycle.sourceAmps;
+    const most = source.reduce((sum, one) => Math.max(sum, Math.abs(one)), 0);
+    return { amps: most, spread: 0.3 * most + 0.002 };
+  }
+
+  /** Are these the two places that the feed is on? */
+  isFeed(red: Place, black: Place): boolean {
+    const { feed, board, view } = this.#found;
+    const places = feed.kind === "bench" ? feed.at : view.board.supply.at;
+    const nets = places.map((place) => board.netAt(place));
+    return [red, black].every((place) => nets.includes(board.netAt(place))) && red !== black;
+  }
+
+  /** Volts between two places, red less black; null where the model cannot say. */
+  volts(red: Place, black: Place): LiveVolts | null {
+    const one = this.#potential(red);
+    const far = this.#potential(black);
+    return one === null || far === null ? null : between(one, far, feedShare(this.#found.feed));
+  }
+
+  /** How warm a part reads; null where there is no such part on the board. */
+  temperature(part: string, taken: Taken = {}): LiveTemperature | null {
+    const { board, view } = this.#found;
+    if (board.part(part) === null) return null;
+    this.#heats ??= partHeats(this.#found, this.#potentials());
+    return temperatureOf(view.board, this.#heats, part, taken);
+  }
+
+  #potential(place: Place): Potential | null {
+    const net = this.#found.board.netAt(place);
+    return net === null ? null : (this.#potentials().get(net) ?? null);
+  }
+
+  #potentials(): ReadonlyMap<string, Potential> {
+    this.#known ??= withDividers(this.#found.board, this.#told());
+    return this.#known;
+  }
+
+  /** Nets that the stages themselves tell of. */
+  #told(): Map<string, Potential> {
+    const { view, front, feed } = this.#found;
+    const known = new Map<string, Potential>();
+    const { zero } = view.board;
+    known.set(zero, steady(zero, 0, 0));
+    if (front !== null) this.#tellPath(known, front, feedShare(feed));
+    for (const rail of this.rails) {
+      if (!known.has(rail.back)) known.set(rail.back, steady(rail.back, 0, 0));
+      const nominal = view.board.rails.find((one) => one.name === rail.name)?.volts ?? rail.volts;
+      const spread = Math.max(rail.share * Math.abs(nominal), 0.005);
+      known.set(rail.net, steady(rail.back, rail.volts, spread, rail.rippleVolts, 0.5 * rail.rippleVolts));
+    }
+    this.#tellSupply(known);
+    return known;
+  }
+
+  #tellPath(known: Map<string, Potential>, front: Front, share: number): void {
+    const { zero } = this.#found.view.board;
+    // A bus that the small supply pulls down again and again stands anywhere below its peak.
+    const doubt = this.#found.collapses ? 0.3 : Math.hypot(share, loadDoubt(front));
+    for (const [net, number] of front.path.nets) {
+      const wave = front.cycle.waves[number];
+      const dcVolts = meanOf(wave);
+      known.set(net, {
+        domain: zero,
+        dcVolts,
+        dcSpread: doubt * Math.abs(dcVolts),
+        wave,
+        rippleVolts: 0,
+        rippleSpread: this.#found.collapses ? 0.2 * Math.abs(dcVolts) : 0,
+      });
+    }
+  }
+
+  /** The switch's own feed, and its drain: at rest the primary's feed stands there. */
+  #tellSupply(known: Map<string, Potential>): void {
+    const { view, supply, board } = this.#found;
+    const plan = view.supply;
+    if (plan === null || supply.mode === "none") return;
+    const own = board.netOf(plan.switcher, "vcc");
+    const [low, high] = SUPPLY_MODEL.hiccupVolts;
+    const runs = supply.mode === "runs" || supply.mode === "sags";
+    if (own !== null && runs)
+      known.set(own, steady(plan.back, SUPPLY_MODEL.ownVolts * supply.windingShare, SUPPLY_MODEL.ownSpread));
+    if (own !== null && supply.mode === "hiccup")
+      known.set(own, steady(plan.back, (low + high) / 2, (high - low) / 3, (high - low) / 3.5, 1));
+    const drain = board.netOf(plan.switcher, "d");
+    const feed = known.get(plan.feed);
+    const through = !board.isOpen(plan.transformer, plan.primary) && board.part(plan.transformer) !== null;
+    if (drain !== null && feed !== undefined && through && !known.has(drain)) {
+      const busy = supply.mode === "nothing" ? 0 : 0.4 * Math.abs(feed.dcVolts);
+      known.set(drain, { ...feed, rippleVolts: busy, rippleSpread: busy });
+    }
+  }
+}

@@ -1,0 +1,35 @@
+/** What a capacitor holds, what rushes into it at switch-on, and how it empties. SI units. */
+
+/** Energy at `volts`: C V^2 / 2. */
+export function storedJoules(farads: number, volts: number): number {
+  return (farads * volts ** 2) / 2;
+}
+
+/** First amps into an empty capacitor switched on at `volts` through `ohms`, wiring and inrush part together. */
+export function inrushAmps(volts: number, ohms: number): number {
+  return volts / ohms;
+}
+
+/** Seconds from one voltage to a lower through a resistor: R C ln(from / to). Infinite to zero volts. */
+export function bleedSeconds(fromVolts: number, toVolts: number, ohms: number, farads: number): number {
+  return ohms * farads * Math.log(fromVolts / toVolts);
+}
+
+/** Volts left after `seconds` through a resistor. */
+export function bledVolts(fromVolts: number, ohms: number, farads: number, seconds: number): number {
+  return fromVolts * Math.exp(-seconds / (ohms * farads));
+}
+
+/** Volts left after `seconds` of a load of constant watts, down to `leastVolts`, where it stops; and the seconds it took to there. */
+export function drawnVolts(
+  fromVolts: number,
+  watts: number,
+  farads: number,
+  leastVolts: number,
+  seconds: number,
+): { readonly volts: number; readonly seconds: number } {
+  const most = (storedJoules(farads, fromVolts) - storedJoules(farads, leastVolts)) / Math.max(watts, 1e-9);
+  if (fromVolts <= leastVolts) return { volts: fromVolts, seconds: 0 };
+  if (seconds >= most) return { volts: leastVolts, seconds: most };
+  return { volts: Math.sqrt(fromVolts ** 2 - (2 * watts * seconds) / farads), seconds };
+}
