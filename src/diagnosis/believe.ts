@@ -3,6 +3,7 @@
  */
 
 import type { BenchState } from "../bench/bench-state.ts";
+import type { PowerEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { Predictor } from "../meter/prediction.ts";
@@ -15,6 +16,7 @@ import { coldEvidence, coldGroups, type EvidenceMemory } from "./cold-evidence.t
 import { datedFaults } from "./dated-faults.ts";
 import { lookEvidence, powerEvidence } from "./event-evidence.ts";
 import type { Piece } from "./evidence.ts";
+import { type LivePredictor, liveCheckOf, liveEvidence } from "./live-evidence.ts";
 import { type Core, pieceLogLikelihoods, posteriorCores } from "./posterior.ts";
 import { limitsFor, type SearchLimits } from "./search-limits.ts";
 import { suspectsOf } from "./suspects.ts";
@@ -29,6 +31,8 @@ export interface BelieveInput {
   /** parts that never came with the board */
   readonly absent: readonly string[];
   readonly predictorFor: (bench: BenchState) => Predictor;
+  /** what the board under a power-up shows; absent: readings under power are no evidence */
+  readonly liveFor?: (bench: BenchState, power: PowerEvent) => LivePredictor;
   /** kept by the caller between assessments of the same board, cause and meter: only speed depends on it */
   readonly memory: EvidenceMemory;
   readonly limits?: SearchLimits;
@@ -75,7 +79,22 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
   }));
   const looks: Piece[] = [];
   const powers: Piece[] = [];
+  const live: Piece[] = [];
+  let power: PowerEvent | null = null;
   for (const entry of timeline.entries) {
+    if (entry.event.do === "power") power = entry.event;
+    const taken = entry.event.do === "measure" && entry.before.powered ? liveCheckOf(entry.event) : null;
+    if (taken !== null && power !== null && input.liveFor !== undefined)
+      live.push({
+        evidence: liveEvidence(
+          taken,
+          entry.logIndex,
+          input.liveFor(entry.before, power),
+          priors.faults,
+          memory,
+        ),
+        logIndexes: [entry.logIndex],
+      });
     if (entry.event.do === "look")
       looks.push({
         evidence: lookEvidence(board, input.cause, entry.event, entry.logIndex, priors.faults),
@@ -93,7 +112,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
         logIndexes: [entry.logIndex],
       });
   }
-  return [...cold, ...looks, ...powers];
+  return [...cold, ...looks, ...powers, ...live];
 }
 
 /** Parts that power could not reach: off the board, or with a pin lifted. */

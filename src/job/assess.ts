@@ -3,13 +3,15 @@
  * costly answers between calls.
  */
 import { type BenchState, benchKey } from "../bench/bench-state.ts";
-import type { JobEvent } from "../bench/event.ts";
+import type { PowerEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
-import type { Timeline } from "../bench/timeline.ts";
+import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import { isColdMode } from "../bench/words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import { believe } from "../diagnosis/believe.ts";
 import { EvidenceMemory } from "../diagnosis/cold-evidence.ts";
+import { liveStates } from "../live/live-of-log.ts";
+import type { LiveStates } from "../live/live-states.ts";
 import type { MakePredictor, Predictor } from "../meter/prediction.ts";
 import type { Proposal } from "../planning/proposal.ts";
 import { propose } from "../planning/propose.ts";
@@ -31,11 +33,11 @@ export interface Assessment {
 /** An assessment before anything is proposed. */
 export type Believed = Omit<Assessment, "proposal">;
 
-/** Events that change no belief by themselves: volts that prove a board dead, words, and hands that only free a pin. */
-function speaksOfFaults(event: JobEvent): boolean {
+/** Entries that change no belief by themselves: volts that prove a board dead, words, and hands that only free a pin. */
+function speaksOfFaults({ event, before }: TimelineEntry): boolean {
   switch (event.do) {
     case "measure":
-      return isColdMode(event.mode);
+      return isColdMode(event.mode) || before.powered;
     case "note":
     case "answer":
     case "mark":
@@ -53,6 +55,8 @@ function speaksOfFaults(event: JobEvent): boolean {
 
 /** Predictors kept at once: a job visits few states of the bench, and each holds its own cache. */
 const PREDICTORS_KEPT = 12;
+/** Power-ups whose live states are kept. */
+const LIVE_KEPT = 4;
 
 /** What one board's assessments share: only speed depends on it, never an answer. */
 export class AssessmentSession {
@@ -62,6 +66,7 @@ export class AssessmentSession {
   #formed: { readonly key: string; readonly belief: Belief } | null = null;
   #make: MakePredictor | null = null;
   readonly #predictors = new Map<string, Predictor>();
+  readonly #live = new Map<string, LiveStates>();
 
   priors(job: Job): PriorTable {
     this.#fit(job);
@@ -80,7 +85,7 @@ export class AssessmentSession {
     const key = [
       job.absent.join(","),
       ...timeline.entries
-        .filter(({ event }) => speaksOfFaults(event))
+        .filter(speaksOfFaults)
         .map(({ logIndex, event }) => `${logIndex} ${JSON.stringify(event)}`),
     ].join("\n");
     if (this.#formed?.key !== key) this.#formed = { key, belief: form() };
@@ -100,6 +105,19 @@ export class AssessmentSession {
     return predictor;
   }
 
+  /** What the board shows under one power-up. */
+  live(job: Job, bench: BenchState, power: PowerEvent): LiveStates {
+    this.#fit(job);
+    const key = `${benchKey(bench)}|${JSON.stringify({ ...power, id: "", at: power.feed === "bench" ? power.at : "", who: "" })}`;
+    const known = this.#live.get(key);
+    if (known !== undefined) return known;
+    const oldest = this.#live.keys().next();
+    if (this.#live.size >= LIVE_KEPT && !oldest.done) this.#live.delete(oldest.value);
+    const states = liveStates(job.board, bench, power);
+    this.#live.set(key, states);
+    return states;
+  }
+
   #fit(job: Job): void {
     const was = this.#for;
     const same =
@@ -117,6 +135,7 @@ export class AssessmentSession {
     this.#formed = null;
     this.#make = null;
     this.#predictors.clear();
+    this.#live.clear();
   }
 }
 
@@ -134,6 +153,7 @@ export function beliefOf(job: Job, session: AssessmentSession): Parsed<Believed>
       priors,
       absent: job.absent,
       predictorFor: (bench) => session.predictor(job, bench),
+      liveFor: (bench, power) => session.live(job, bench, power),
       memory: session.memory(job),
     }),
   );

@@ -1,10 +1,12 @@
-/** The live board of a log that leaves it powered. */
-import type { PowerEvent } from "../bench/event.ts";
+/** The live board of a log: as its last power-up leaves it, and as each of its power-ups left it. */
+import { type BenchState, benchKey } from "../bench/bench-state.ts";
+import type { Observed, PowerEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
 import { LiveBoard } from "./live-board.ts";
 import type { LiveState } from "./live-state.ts";
+import { LiveStates } from "./live-states.ts";
 import { feedOf } from "./power-feed.ts";
 
 /**
@@ -18,7 +20,15 @@ export function liveOfLog(board: Board, timeline: Timeline, faults: readonly Fau
   return new LiveBoard(board, timeline.now, feedOf(last, board), seenAt(last)).state(faults);
 }
 
-function seenAt({ observed }: PowerEvent): ConstructorParameters<typeof LiveBoard>[3] {
+/** The board under the feed of this power-up, as it lay on the bench and after what was seen. */
+export function liveStates(board: Board, bench: BenchState, power: PowerEvent): LiveStates {
+  const feed = feedOf(power, board);
+  const seen = seenAt(power);
+  const live = new LiveBoard(board, bench, feed, seen);
+  return new LiveStates(live, `${benchKey(bench)}|${JSON.stringify(feed)}|${seen.join(",")}`);
+}
+
+function seenAt({ observed }: PowerEvent): readonly Observed[] {
   if (observed === undefined) return [];
   return typeof observed === "string" ? [observed] : observed;
 }
