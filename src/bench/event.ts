@@ -92,6 +92,8 @@ export interface PowerEvent extends Omit<Stamp, "at"> {
   readonly volts?: number;
   readonly limitAmps?: number;
   readonly observed?: Observed | readonly Observed[];
+  /** pairs of places that meters were clipped across before power: what can be read with the hands off */
+  readonly meters?: readonly (readonly [Place, Place])[];
 }
 export interface UnpowerEvent extends Stamp {
   readonly do: "unpower";

@@ -83,19 +83,29 @@ function needed(event: Fields, key: string): string {
 }
 
 function readPlaces(problems: Problems, event: Fields, words: string): readonly [Place, Place] {
-  const input = event.raw("at");
+  return readPair(problems, event.at("at"), event.raw("at"), words);
+}
+
+/** @param at - where the pair stands in the file */
+function readPair(problems: Problems, at: string, input: unknown, words: string): readonly [Place, Place] {
   if (!Array.isArray(input) || input.length !== 2) {
-    event.complain("at", `expected ${words}, found ${found(input)}`);
+    problems.add(at, `expected ${words}, found ${found(input)}`);
     return ["", ""];
   }
   const [one, other]: unknown[] = input;
-  const places = [
-    readPlace(problems, `${event.at("at")}[0]`, one),
-    readPlace(problems, `${event.at("at")}[1]`, other),
-  ] as const;
-  if (places[0] === places[1])
-    event.complain("at", `names ${quoted(places[0])} twice; two places are needed`);
+  const places = [readPlace(problems, `${at}[0]`, one), readPlace(problems, `${at}[1]`, other)] as const;
+  if (places[0] === places[1]) problems.add(at, `names ${quoted(places[0])} twice; two places are needed`);
   return places;
+}
+
+/** Meters clipped on before power: a list of pairs of places. */
+function readMeters(problems: Problems, event: Fields): readonly (readonly [Place, Place])[] {
+  const input = event.raw("meters");
+  const at = event.at("meters");
+  if (Array.isArray(input))
+    return input.map((pair: unknown, index) => readPair(problems, `${at}[${index}]`, pair, "two places"));
+  problems.add(at, `expected a list of pairs of places, found ${found(input)}`);
+  return [];
 }
 
 function readCalibrate(event: Fields): CalibrateEvent {
@@ -196,7 +206,7 @@ function readPower(problems: Problems, event: Fields): PowerEvent {
   event.require("feed");
   const feed = event.word("feed", FEEDS) ?? "mains";
   if (problems.first !== null) return { do: "power", feed };
-  event.only([...STAMP, "feed", "observed", ...FEED_FIELDS[feed]], `power with feed ${feed}`);
+  event.only([...STAMP, "feed", "observed", "meters", ...FEED_FIELDS[feed]], `power with feed ${feed}`);
   event.require(...FEED_FIELDS[feed], ...(feed === "bench" ? ["at"] : []));
   return present<PowerEvent>({
     do: "power",
@@ -206,6 +216,7 @@ function readPower(problems: Problems, event: Fields): PowerEvent {
     limitAmps: event.number("limitAmps", { above: 0 }),
     at: feed === "bench" ? readPlaces(problems, event, "two places, [plus, minus]") : readTime(event),
     observed: event.has("observed") ? readObserved(problems, event) : undefined,
+    meters: event.has("meters") ? readMeters(problems, event) : undefined,
     id: undefined,
     who: undefined,
     ...readIdAndWho(event),

@@ -115,6 +115,10 @@ function power(board: Board, absent: ReadonlySet<string>, bench: BenchState, eve
     const problem = reachProblem(board, absent, bench, place);
     if (problem !== null) return no(`at[${index}]`, problem);
   }
+  for (const [index, place] of (event.meters ?? []).flat().entries()) {
+    const problem = reachProblem(board, absent, bench, place);
+    if (problem !== null) return no(`meters[${Math.floor(index / 2)}][${index % 2}]`, problem);
+  }
   return yes({ ...bench, powered: true });
 }
 

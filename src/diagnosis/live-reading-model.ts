@@ -16,6 +16,8 @@ interface Scatter {
   /** what a slip is drawn from: this wide, in the reading's unit; and below this it may be a clip that has come off */
   readonly width: number;
   readonly nothing: number;
+  /** a place that nothing feeds reads this much by leakage and pick-up (common practice) */
+  readonly rest: number;
 }
 
 export const LIVE_READING_MODEL: { readonly slipShare: number; readonly slipNothing: number } & Readonly<
@@ -24,10 +26,10 @@ export const LIVE_READING_MODEL: { readonly slipShare: number; readonly slipNoth
   /** share of readings that are slips, and of those the share that read nothing at all (from memory) */
   slipShare: 0.02,
   slipNothing: 0.5,
-  dcv: { digits: 0.01, share: 0.01, width: 700, nothing: 0.5 },
-  acv: { digits: 0.2, share: 0.015, width: 500, nothing: 0.5 },
-  amps: { digits: 0.005, share: 0.03, width: 10, nothing: 0.01 },
-  temperature: { digits: 2, share: 0, width: 150, nothing: 0 },
+  dcv: { digits: 0.01, share: 0.01, width: 700, nothing: 0.5, rest: 0.3 },
+  acv: { digits: 0.2, share: 0.015, width: 500, nothing: 0.5, rest: 2 },
+  amps: { digits: 0.005, share: 0.03, width: 10, nothing: 0.01, rest: 0 },
+  temperature: { digits: 2, share: 0, width: 150, nothing: 0, rest: 0 },
 };
 
 /** ln P(reading) by a slip alone, its share included. */
@@ -40,8 +42,9 @@ export function liveSlipLog(mode: LiveMode, reading: number): number {
 
 /** ln P(reading | the model's value): slips included. */
 export function liveLogLikelihood(mode: LiveMode, reading: number, predicted: LiveReading): number {
-  const { digits, share } = LIVE_READING_MODEL[mode];
-  const deviation = Math.hypot(predicted.spread, digits, share * predicted.value);
+  const { digits, share, rest } = LIVE_READING_MODEL[mode];
+  const restless = rest * Math.exp(-Math.abs(predicted.value));
+  const deviation = Math.hypot(predicted.spread, digits, share * predicted.value, restless);
   const good = logNormalDensity((reading - predicted.value) / deviation) - Math.log(deviation);
   return logAdd(good + Math.log1p(-LIVE_READING_MODEL.slipShare), liveSlipLog(mode, reading));
 }

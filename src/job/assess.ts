@@ -174,6 +174,7 @@ export function assess(job: Job, session: AssessmentSession = new AssessmentSess
       terms: job.terms,
       equipment: job.equipment,
       cause: job.cause,
+      liveFor: (bench, power) => session.live(job, bench, power),
     },
     belief,
     priors,

@@ -1,7 +1,6 @@
 import { OTHER_METERS } from "../meter/other-meters.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
-import { makePredictor } from "../meter/predictor.ts";
-import { StateMemory } from "../meter/state-memory.ts";
+import { sharingPredictors } from "../meter/predictor.ts";
 import type { Cause } from "../priors/cause.ts";
 
 /** Ohms of insulation to expect of a board that this happened to; undefined: a dry one's. */
@@ -11,6 +10,5 @@ export function insulationOhms(cause: Cause): number | undefined {
 
 /** Makes predictors of one board that this happened to, which share their room: a wet one's readings of megohms are blurred. */
 export function predictorsAfter(cause: Cause): MakePredictor {
-  const memory = new StateMemory();
-  return (board, bench, meter) => makePredictor(board, bench, meter, insulationOhms(cause), memory);
+  return sharingPredictors(insulationOhms(cause));
 }

@@ -3,7 +3,6 @@ import type { ColdMode, Place } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
 import type { MeterSettings } from "./settings.ts";
-import type { StateMemory } from "./state-memory.ts";
 
 /** A cold check: where the probes go and what the meter is set to. */
 export interface ColdCheck {
@@ -76,14 +75,10 @@ export interface Predictor {
   audible(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): boolean[];
 }
 
-/**
- * Makes a predictor; `meter/predictor.ts` has the only implementation. `boardOhms`: insulation of the board; absent: a dry one's.
- * `memory`: room shared with other predictors of the same board.
- */
+/** Makes a predictor; `meter/predictor.ts` has the only implementation. `boardOhms`: insulation of the board; absent: a dry one's. */
 export type MakePredictor = (
   board: Board,
   bench: BenchState,
   meter: MeterSettings,
   boardOhms?: number,
-  memory?: StateMemory,
 ) => Predictor;

@@ -304,5 +304,10 @@ function idOf(ids: Map<string, number>, name: string): number {
 }
 
 /** Makes the predictor of a board on the bench. Compiles the circuit once; throws where the bench names what the board has not. */
-export const makePredictor: MakePredictor = (board, bench, meter, boardOhms, memory = new StateMemory()) =>
-  new BoardPredictor(board, bench, meter, boardOhms, memory);
+export const makePredictor: MakePredictor = (board, bench, meter, boardOhms) =>
+  new BoardPredictor(board, bench, meter, boardOhms, new StateMemory());
+
+/** Predictors of one board in its several states of the bench, which share the room for what they have solved. */
+export function sharingPredictors(boardOhms: number | undefined, memory = new StateMemory()): MakePredictor {
+  return (board, bench, meter) => new BoardPredictor(board, bench, meter, boardOhms, memory);
+}

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { boostDrive } from "./boost-drive.fixture.ts";
 import { BARE, faultsOf } from "./on-the-bench.fixture.ts";
 import type { ColdCheck } from "./prediction.ts";
-import { makePredictor } from "./predictor.ts";
+import { makePredictor, sharingPredictors } from "./predictor.ts";
 import { DEFAULT_METER } from "./settings.ts";
 import type { State } from "./settled-state.ts";
 import { StateMemory } from "./state-memory.ts";
@@ -18,7 +18,7 @@ const SETS = ["", "Q1.ce:short", "C1:short,M1.un:open", "U3.supply:short"];
 test("readings do not depend on how much room there is to remember them", () => {
   const tight = new StateMemory(5_000);
   const [lean, roomy] = [
-    makePredictor(board, BARE, DEFAULT_METER, undefined, tight),
+    sharingPredictors(undefined, tight)(board, BARE, DEFAULT_METER),
     makePredictor(board, BARE, DEFAULT_METER),
   ];
   for (let round = 0; round < 2; round++)

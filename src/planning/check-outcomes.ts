@@ -1,4 +1,5 @@
 import type { Fault } from "../board/fault.ts";
+import type { LiveReading } from "../live/live-reading.ts";
 import type { ColdCheck, MeterReading, Predictor } from "../meter/prediction.ts";
 import { METER_SPREAD } from "../meter/spread.ts";
 import type { Hypotheses } from "./hypotheses.ts";
@@ -172,7 +173,29 @@ function apart(a: Shown, b: Shown): boolean {
   return b.value - a.value > PLANNING_RATES.tellApartSpreads * Math.hypot(a.spread, b.spread);
 }
 
-function shownAs({ word, low, high }: Outcome): string {
+/** What a meter left on a live board would show, hypothesis by hypothesis; where the model cannot say it may be anything. */
+export function voltsPartition(readings: readonly (LiveReading | null)[]): Partition {
+  const shown = readings.map((reading, hypothesis): Shown => {
+    if (reading === null) return { hypothesis, word: "anything", value: 0, spread: 0 };
+    const { value, spread } = reading;
+    const floor = PLANNING_RATES.floorVolts + PLANNING_RATES.floorShare * Math.abs(value);
+    return { hypothesis, word: null, value: Math.abs(value), spread: Math.hypot(spread, floor) };
+  });
+  return gather(shown, readings.length, VOLTS);
+}
+
+/** What the outcome tells, in bits times the weight of the hypotheses. */
+export function bitsOf(partition: Partition, { list }: Hypotheses): number {
+  const weights = new Float64Array(partition.outcomes.length);
+  let total = 0;
+  list.forEach(({ weight }, h) => {
+    weights[partition.classOf[h]] += weight;
+    total += weight;
+  });
+  return weights.reduce((sum, weight) => (weight > 0 ? sum - weight * Math.log2(weight / total) : sum), 0);
+}
+
+export function shownAs({ word, low, high }: Outcome): string {
   if (word !== null || low === null || high === null) return word ?? "anything else";
   return `${Number(low.toPrecision(2))}-${Number(high.toPrecision(2))}`;
 }

@@ -16,7 +16,7 @@ import type { Hypotheses } from "./hypotheses.ts";
 import type { DueStep } from "./make-safe.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
-import { powerFinding, powerForecast } from "./power-step.ts";
+import { powerFinding, powerForecast, withClips } from "./power-step.ts";
 import type { Action, Proposal } from "./proposal.ts";
 import { cureAction, type RepairModel } from "./repair-model.ts";
 import { resolderFirst } from "./resolder.ts";
@@ -113,7 +113,7 @@ function findingProposal(
   plan: readonly PlanStep[],
 ): Proposal {
   const { hypotheses, model, found } = given;
-  if (step.action.do === "power") return powerProposal(given, step.action, step, weighed);
+  if (step.action.do === "power") return powerProposal(given, step, weighed);
   const full = withRow(step, found, hypotheses, model, minutesPerBit);
   return {
     action: full.action,
@@ -142,26 +142,23 @@ function committed(given: Case, plan: readonly PlanStep[], weighed: readonly Wei
   const least = mayPower ? PLANNING_RATES.cureAt : PLANNING_RATES.guessAt;
   if (step.cures.length > 0 && surest >= least) return cureProposal(given, step, weighed);
   if (housekeeping !== null) return dueProposal(input, housekeeping, model);
-  if (powerStep !== null) return powerProposal(given, powerStep.action, powerStep, weighed);
+  if (powerStep !== null) return powerProposal(given, powerStep, weighed);
   // more than a quarter of the belief says that something breaks, and nothing left tells what: not on this bench
   return stopProposal(given, weighed);
 }
 
-function powerProposal(
-  given: Case,
-  action: Action,
-  step: FindingStep,
-  weighed: readonly WeighedStep[],
-): Proposal {
+function powerProposal(given: Case, chosen: FindingStep, weighed: readonly WeighedStep[]): Proposal {
   const { input, belief, priors, hypotheses } = given;
+  const step = withClips(chosen, input, hypotheses);
+  const { action } = step;
   return {
     action,
     row: [],
     minutes: step.minutes,
     money: 0,
-    why: "Nothing that can still be measured cold is worth its minutes; power says more. Clip the meters on first, then hands off.",
+    why: `Nothing that can still be measured cold is worth its minutes; power says more. ${step.lead ?? "Clip the meters on first."} Then hands off.`,
     expect: expectations(step, hypotheses),
-    others: others(given, action, weighed, []),
+    others: others(given, chosen.action, weighed, []),
     cautions: cautionsFor(action, given.input.board),
     atStake: null,
     forecast: powerForecast(input, belief, priors, action),

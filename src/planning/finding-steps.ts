@@ -2,7 +2,7 @@ import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import { MINUTES } from "../money/minutes.ts";
 import { type CandidateCheck, candidateChecks } from "./candidate-checks.ts";
-import { checkPartition, type Partition, refine } from "./check-outcomes.ts";
+import { bitsOf, checkPartition, type Partition, refine } from "./check-outcomes.ts";
 import { handsOnSteps } from "./hands-on-steps.ts";
 import { type Hypotheses, heaviest } from "./hypotheses.ts";
 import type { PlanningInput } from "./planning-input.ts";
@@ -82,17 +82,6 @@ function screened(
     .slice(0, PLANNING_RATES.screenedChecks);
   const kept = new Set(telling.map(({ candidate }) => candidate));
   return candidates.filter((candidate) => kept.has(candidate));
-}
-
-/** What the outcome tells, in bits times the weight of the hypotheses. */
-function bitsOf(partition: Partition, { list }: Hypotheses): number {
-  const weights = new Float64Array(partition.outcomes.length);
-  let total = 0;
-  list.forEach(({ weight }, h) => {
-    weights[partition.classOf[h]] += weight;
-    total += weight;
-  });
-  return weights.reduce((sum, weight) => (weight > 0 ? sum - weight * Math.log2(weight / total) : sum), 0);
 }
 
 function actionOf({ check }: CandidateCheck): Action {

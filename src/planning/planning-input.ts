@@ -1,6 +1,8 @@
 import type { BenchState } from "../bench/bench-state.ts";
+import type { PowerEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
+import type { LivePredictor } from "../diagnosis/live-evidence.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import type { Terms } from "../money/terms.ts";
 import type { Cause } from "../priors/cause.ts";
@@ -16,6 +18,8 @@ export interface PlanningInput {
   readonly equipment: readonly string[];
   /** what happened to the board; absent: unknown */
   readonly cause?: Cause;
+  /** what the board would show under a power-up; without it no reading under power is proposed */
+  readonly liveFor?: (bench: BenchState, power: PowerEvent) => LivePredictor;
   /** predictors of the bench as it would be with a plug pulled; without it no plug is proposed */
   readonly predictorFor?: (bench: BenchState) => Predictor;
 }

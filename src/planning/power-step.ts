@@ -1,4 +1,4 @@
-import type { Observed } from "../bench/event.ts";
+import type { Observed, PowerEvent } from "../bench/event.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { Fault } from "../board/fault.ts";
 import { faultNameWords } from "../board/fault-words.ts";
@@ -9,8 +9,10 @@ import { outcomeChances } from "../priors/power-outcomes.ts";
 import { lastPowerIndex } from "../safety/discharge.ts";
 import { forecastPower } from "../safety/forecast.ts";
 import { firstFeed } from "../safety/limiter.ts";
+import { type Outcome, refine, shownAs } from "./check-outcomes.ts";
 import { percent } from "./faults-in-words.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
+import { bestClips, type Clips } from "./live-clips.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Action, Forecast } from "./proposal.ts";
 import type { RepairModel } from "./repair-model.ts";
@@ -102,25 +104,8 @@ export function powerFinding(
   const action = powerAction(input);
   if (action === null || action.do !== "power" || anyBreaks > BREAKS_MOST) return null;
   const { board, timeline } = input;
-  const setup = { feed: action.feed, off: timeline.now.off };
-  const seen = [...outcomeChances(board, [], setup).keys()];
-  const shares = seen.map(() => new Float64Array(hypotheses.list.length));
-  const known = new Map<string, readonly number[]>();
-  hypotheses.list.forEach((hypothesis, h) => {
-    const faults = faultsOf(hypothesis, hypotheses);
-    const key = faults.join(",");
-    const chances =
-      known.get(key) ??
-      chancesOf(
-        board,
-        faults.map((f) => hypotheses.priors[f].fault),
-        setup,
-      );
-    known.set(key, chances);
-    chances.forEach((chance, o) => {
-      shares[o][h] = chance;
-    });
-  });
+  const seen = [...outcomeChances(board, [], { feed: action.feed, off: timeline.now.off }).keys()];
+  const chances = seenChances(input, hypotheses, action);
   let lossMoney = 0;
   model.groups.forEach(({ breakMoney }, g) => {
     lossMoney += breakMoney * model.weights[g];
@@ -131,11 +116,92 @@ export function powerFinding(
     minutes: MINUTES.power,
     allMinutes: MINUTES.power + MINUTES.unpower + model.proofMinutes,
     outcomes: seen.map((word) => ({ word, low: null, high: null })),
-    shares,
+    shares: seen.map((_, o) => Float64Array.from(chances, (chance) => chance[o])),
     inHand: null,
     lossMoney,
     lead: null,
   };
+}
+
+/** P(seen | hypothesis), one list a hypothesis. */
+function seenChances(
+  { board, timeline }: PlanningInput,
+  hypotheses: Hypotheses,
+  { feed }: PowerEvent,
+): readonly (readonly number[])[] {
+  const known = new Map<string, readonly number[]>();
+  return hypotheses.list.map((hypothesis) => {
+    const faults = faultsOf(hypothesis, hypotheses);
+    const key = faults.join(",");
+    const found =
+      known.get(key) ??
+      chancesOf(
+        board,
+        faults.map((f) => hypotheses.priors[f].fault),
+        { feed, off: timeline.now.off },
+      );
+    known.set(key, found);
+    return found;
+  });
+}
+
+/**
+ * The same power-up with the meters clipped where they will tell most, and their readings among the outcomes. For the step that is
+ * taken: what a hundred sets of faults would show under power is not worked out for every step that is only weighed.
+ */
+export function withClips(step: FindingStep, input: PlanningInput, hypotheses: Hypotheses): FindingStep {
+  const { action } = step;
+  if (action.do !== "power") return step;
+  const clips = bestClips(input, hypotheses, action);
+  if (clips.length === 0) return step;
+  const chances = seenChances(input, hypotheses, action);
+  return {
+    ...step,
+    ...withReadings(
+      step.outcomes.flatMap(({ word }) => word ?? []),
+      chances,
+      clips,
+    ),
+    action: { ...action, meters: clips.map(({ places }) => places) },
+    allMinutes: step.allMinutes + MINUTES.measure * clips.length,
+    lead: clipWords(clips),
+  };
+}
+
+function clipWords(clips: readonly Clips[]): string {
+  const where = clips.map(({ places: [red, black], what }) => `red on ${red}, black on ${black} (${what})`);
+  return `Clip the meter on first, DC volts: ${where.join("; second meter ")}. What it shows tells most.`;
+}
+
+/** Sights at which the board stays on long enough for a meter to be read. */
+function staysOn(seen: string): boolean {
+  return !["smoke", "trip", "fuse-blew"].includes(seen);
+}
+
+/** What is seen, and where the board stays on, what the meters then show: outcomes of both together. */
+function withReadings(
+  seen: readonly string[],
+  chances: readonly (readonly number[])[],
+  clips: readonly Clips[],
+): Pick<FindingStep, "outcomes" | "shares"> {
+  const [first, ...rest] = clips.map(({ partition }) => partition);
+  const joint = first === undefined ? null : rest.reduce(refine, first);
+  const outcomes: Outcome[] = [];
+  const shares: Float64Array[] = [];
+  const add = (word: string, share: (h: number) => number): void => {
+    const row = Float64Array.from(chances, (_, h) => share(h));
+    if (row.every((one) => one === 0)) return;
+    outcomes.push({ word, low: null, high: null });
+    shares.push(row);
+  };
+  seen.forEach((word, o) => {
+    if (joint === null || !staysOn(word)) add(word, (h) => chances[h][o]);
+    else
+      joint.outcomes.forEach((outcome, c) => {
+        add(`${word}, then ${shownAs(outcome)} V`, (h) => (joint.classOf[h] === c ? chances[h][o] : 0));
+      });
+  });
+  return { outcomes, shares };
 }
 
 function chancesOf(

@@ -8,6 +8,8 @@ import { dueProposal } from "./cards.ts";
 import { closingStep } from "./closing.ts";
 import { decide } from "./decide.ts";
 import { planningHypotheses } from "./hypotheses.ts";
+import { unreadClips } from "./live-clips.ts";
+import { liveProposal } from "./live-proposal.ts";
 import { makeSafe } from "./make-safe.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
 import type { Proposal } from "./proposal.ts";
@@ -29,6 +31,8 @@ export function propose(
   const { board, timeline, terms } = input;
   const hypotheses = planningHypotheses(belief, absentParts(input), (fault) => isHarmless(board, fault));
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
+  const [clipped] = unreadClips(timeline);
+  if (clipped !== undefined) return liveProposal(input, clipped, hypotheses, model);
   const due = closingStep(timeline, belief.suspects[0]) ?? makeSafe(input);
   if (due !== null) return dueProposal(input, due, model);
   return decide(input, belief, priors, predictor, hypotheses, model);

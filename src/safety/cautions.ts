@@ -97,6 +97,8 @@ interface CautionedAction {
   readonly do: JobEvent["do"];
   readonly mode?: MeasureMode;
   readonly feed?: Feed;
+  /** a reading on a powered board */
+  readonly live?: boolean;
   /** the part handled, where it is one */
   readonly part?: string;
 }
@@ -116,6 +118,7 @@ const ON_A_HEATSINK: ReadonlySet<PartKind> = new Set([
 function cautionNames(action: CautionedAction, kind: PartKind | undefined): readonly CautionName[] {
   switch (action.do) {
     case "measure":
+      if (action.live === true) return ["powerUp"];
       if (action.mode === "dcv" || action.mode === "acv") return ["voltageProof"];
       return action.mode === "ohms" ? ["heldSafe", "noInsulationTester"] : ["heldSafe"];
     case "clip":

@@ -1,0 +1,117 @@
+/**
+ * Where a meter is clipped before power: the one or two pairs of places whose volts would tell most of what is still believed. On a
+ * live board nothing is reached for, so a reading under power has to be chosen before it (common practice).
+ */
+import type { Place, PowerEvent } from "../bench/event.ts";
+import type { Timeline } from "../bench/timeline.ts";
+import type { Board } from "../board/board.ts";
+import { deriveRoles } from "../board/roles.ts";
+import { liveReading } from "../live/live-reading.ts";
+import { bitsOf, type Partition, refine, voltsPartition } from "./check-outcomes.ts";
+import { faultsOf, type Hypotheses } from "./hypotheses.ts";
+import type { PlanningInput } from "./planning-input.ts";
+
+/** A pair of places with what a meter across it would show. */
+export interface Clips {
+  readonly places: readonly [Place, Place];
+  /** what stands there, in the technician's words */
+  readonly what: string;
+  readonly partition: Partition;
+}
+
+interface Pair {
+  readonly places: readonly [Place, Place];
+  readonly what: string;
+}
+
+/** Pairs that are worth a clip: the bus, what feeds the small supply where that is another place, and every rail. */
+function pairsOf(board: Board): readonly Pair[] {
+  const { bus, rails } = deriveRoles(board);
+  const pairs: Pair[] = bus === null ? [] : [{ places: [bus.plus, bus.minus], what: "the bus" }];
+  for (const { name, net, back } of rails) pairs.push({ places: [net, back], what: `the ${name} rail` });
+  return pairs;
+}
+
+/** What a meter across the pair would show under each hypothesis; null without a live model. */
+function partitionOf(
+  { places: [red, black] }: Pair,
+  input: PlanningInput,
+  hypotheses: Hypotheses,
+  power: PowerEvent,
+): Partition | null {
+  const live = input.liveFor?.({ ...input.timeline.now, powered: true }, power);
+  if (live === undefined) return null;
+  const readings = hypotheses.list.map((hypothesis) =>
+    liveReading(live.state(faultsOf(hypothesis, hypotheses).map((f) => hypotheses.priors[f].fault)), {
+      mode: "dcv",
+      red,
+      black,
+    }),
+  );
+  return voltsPartition(readings);
+}
+
+/** Meters that this bench can leave clipped on. */
+function metersOf({ equipment }: PlanningInput): number {
+  return equipment.includes("second-meter") ? 2 : 1;
+}
+
+/** The pairs to clip meters across before this power-up, the most telling first; none where no reading tells anything. */
+export function bestClips(input: PlanningInput, hypotheses: Hypotheses, power: PowerEvent): readonly Clips[] {
+  const open = pairsOf(input.board).flatMap((pair): Clips[] => {
+    const partition = partitionOf(pair, input, hypotheses, power);
+    return partition === null || partition.outcomes.length < 2 ? [] : [{ ...pair, partition }];
+  });
+  const chosen: Clips[] = [];
+  let joint: Partition | null = null;
+  while (chosen.length < metersOf(input)) {
+    let best: { readonly clips: Clips; readonly joint: Partition } | null = null;
+    let most = joint === null ? 0 : bitsOf(joint, hypotheses);
+    for (const clips of open) {
+      const refined: Partition = joint === null ? clips.partition : refine(joint, clips.partition);
+      const bits = bitsOf(refined, hypotheses);
+      if (bits <= most + LEAST_BITS) continue;
+      most = bits;
+      best = { clips, joint: refined };
+    }
+    if (best === null) break;
+    chosen.push(best.clips);
+    joint = best.joint;
+  }
+  return chosen;
+}
+
+/** A meter is not moved for less than this. From memory. */
+const LEAST_BITS = 0.005;
+
+/** Sights after which power goes off at once, whatever a meter would show. */
+const OFF_AT_ONCE: ReadonlySet<string> = new Set(["smoke", "trip"]);
+
+/** The pairs with a meter across that have not been read since power came on; none where it has to go off at once. */
+export function unreadClips({ entries, now }: Timeline): readonly (readonly [Place, Place])[] {
+  const at = entries.findLastIndex(({ event }) => event.do === "power");
+  const power = entries[at]?.event;
+  if (!now.powered || power?.do !== "power") return [];
+  if ([power.observed ?? []].flat().some((seen) => OFF_AT_ONCE.has(seen))) return [];
+  const read = entries.slice(at + 1).flatMap(({ event }) => (event.do === "measure" ? [event] : []));
+  return (power.meters ?? []).filter(
+    ([red, black]) => !read.some((event) => event.red === red && event.black === black),
+  );
+}
+
+/** What stands between these places, for the card that asks to read it. */
+export function whatBetween(board: Board, [red, black]: readonly [Place, Place]): string {
+  const pair = pairsOf(board).find(({ places }) => places[0] === red && places[1] === black);
+  return pair?.what ?? `${red} to ${black}`;
+}
+
+/** The partition of one pair as it is now, for the words on its card. */
+export function clippedPartition(
+  input: PlanningInput,
+  hypotheses: Hypotheses,
+  places: readonly [Place, Place],
+): Partition | null {
+  const power = input.timeline.entries.findLast(({ event }) => event.do === "power")?.event;
+  if (power?.do !== "power") return null;
+  return partitionOf({ places, what: "" }, input, hypotheses, power);
+}

@@ -1,0 +1,48 @@
+import type { Place } from "../bench/event.ts";
+import { MINUTES } from "../money/minutes.ts";
+import { cautionsFor } from "../safety/cautions.ts";
+import { outlook } from "./cards.ts";
+import { expectations } from "./expectations.ts";
+import type { Hypotheses } from "./hypotheses.ts";
+import { clippedPartition, whatBetween } from "./live-clips.ts";
+import type { PlanningInput } from "./planning-input.ts";
+import type { Action, Proposal } from "./proposal.ts";
+import type { RepairModel } from "./repair-model.ts";
+import { partitionShares } from "./steps.ts";
+
+/** The board is on and a meter hangs on it: read it before anything else, hands off. */
+export function liveProposal(
+  input: PlanningInput,
+  places: readonly [Place, Place],
+  hypotheses: Hypotheses,
+  model: RepairModel,
+): Proposal {
+  const [red, black] = places;
+  const action: Action = { do: "measure", mode: "dcv", red, black };
+  const partition = clippedPartition(input, hypotheses, places);
+  const step = partition && {
+    action,
+    row: [],
+    minutes: MINUTES.measure,
+    allMinutes: MINUTES.measure,
+    outcomes: partition.outcomes,
+    shares: partitionShares(partition),
+    inHand: null,
+    lossMoney: 0,
+    lead: null,
+  };
+  return {
+    action,
+    row: [],
+    minutes: MINUTES.measure,
+    money: 0,
+    why: `The meter hangs on ${whatBetween(input.board, places)}: read it now, with the hands off the board, then switch off.`,
+    expect: step === null ? [] : expectations(step, hypotheses),
+    others: [],
+    cautions: cautionsFor({ ...action, live: true }, input.board),
+    atStake: null,
+    forecast: null,
+    probesOn: null,
+    outlook: outlook(model),
+  };
+}
