@@ -22,6 +22,7 @@ import { findingOf } from "./looks.ts";
 import { type OracleCheck, runChecks } from "./meter-run.ts";
 import { type OracleBoard, oracleBoard } from "./oracle-board.ts";
 import { type Hidden, hiddenAfter, outOfCircuit } from "./oracle-course.ts";
+import { liveVolts } from "./oracle-live.ts";
 import { calibration, type Seen, shown } from "./oracle-meter.ts";
 import { observed } from "./power-outcome.ts";
 import { conditionOf } from "./power-truth.ts";
@@ -204,7 +205,7 @@ class Bench implements OracleBench {
     return done({ ...event, reading: calibration(meter, event.mode, event.known, room.celsius) });
   }
 
-  /** At rest what charge is left, under power the rails as the board's condition has them. */
+  /** At rest what charge is left, under power what a clipped meter shows. */
   #volts(timeline: Timeline, hidden: Hidden, event: Measure): OracleAnswer {
     const { red, black } = event;
     const { board, seed } = this.oracle;
@@ -213,13 +214,9 @@ class Bench implements OracleBench {
     const filled = (volts: number): OracleAnswer => done({ ...event, reading: Number(volts.toFixed(2)) });
     if (!timeline.now.powered)
       return filled(restVolts(board, timeline, seed, red, black, condition === "bus-short"));
-    const rail = board.rails.find(
-      (one) => netAt(board, red) === one.net && netAt(board, black) === (one.against ?? board.zero),
-    );
-    if (rail === undefined) return refused("under power this bench knows the rails only");
-    const random = seededRandom(seed, `rail ${rail.name}`);
-    const alive = ["half-leg", "no-run", "weak", "works"].includes(condition);
-    const volts = rail.volts * (1 + 0.25 * rail.tolerance * normalDeviate(random));
-    return filled(alive ? volts : condition === "rail-short" ? volts * 0.15 * random() : 0.05 * random());
+    const power = timeline.entries.findLast((entry) => entry.event.do === "power")?.event;
+    const volts =
+      power?.do === "power" ? liveVolts(this.oracle, hidden, timeline.now, power, [red, black]) : null;
+    return volts === null ? refused("the live model has no answer there") : filled(volts);
   }
 }

@@ -38,7 +38,14 @@ export function liveProposal(
     money: 0,
     why: `The meter hangs on ${whatBetween(input.board, places)}: read it now, with the hands off the board, then switch off.`,
     expect: step === null ? [] : expectations(step, hypotheses),
-    others: [],
+    others: [
+      {
+        action: { do: "unpower" },
+        minutes: MINUTES.unpower,
+        money: 0,
+        why: "Nothing can be read there: switch off and pull the plug.",
+      },
+    ],
     cautions: cautionsFor({ ...action, live: true }, input.board),
     atStake: null,
     forecast: null,
