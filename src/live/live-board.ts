@@ -5,11 +5,12 @@
 import type { BenchState } from "../bench/bench-state.ts";
 import type { Observed } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
-import { type Fault, faultName } from "../board/fault.ts";
+import type { Fault } from "../board/fault.ts";
 import { FaultedBoard } from "./faulted-board.ts";
 import { fedRail } from "./fed-rail.ts";
 import type { Found } from "./found.ts";
-import { type Front, meanOf, runFront, waveBetween } from "./front.ts";
+import { type Front, meanOf, waveBetween } from "./front.ts";
+import { Fronts } from "./fronts.ts";
 import type { GivenWay } from "./gives-way.ts";
 import { SUPPLY_MODEL } from "./live-models.ts";
 import { LiveState } from "./live-state.ts";
@@ -23,10 +24,6 @@ import { type SupplyState, supplyState } from "./secondaries.ts";
 
 /** Relays and supply are looked at again until nothing changes, at most so often. */
 const MOST_ROUNDS = 4;
-/** Front ends remembered: most faults of a board leave its mains side alone. */
-const MOST_FRONTS = 400;
-/** The supply's watts count in steps of this ratio: what it draws is known no better. */
-const WATTS_STEP = 1.08;
 
 const NO_SUPPLY: SupplyState = { mode: "none", why: "", watts: 0, windingShare: 0, rails: [], heats: [] };
 
@@ -37,7 +34,7 @@ export class LiveBoard {
   readonly #seen: readonly Observed[];
   readonly #view: LiveView;
   readonly #good: RailTree;
-  readonly #fronts = new Map<string, Front | null>();
+  readonly #fronts: Fronts;
 
   constructor(board: Board, bench: BenchState, feed: PowerFeed, seen: readonly Observed[] = []) {
     this.board = board;
@@ -45,6 +42,7 @@ export class LiveBoard {
     this.feed = feed;
     this.#seen = seen;
     this.#view = liveView(board);
+    this.#fronts = new Fronts(this.#view, feed);
     const bare: BenchState = { lifted: new Set(), off: new Set(), clips: [], powered: true };
     this.#good = new RailTree(this.#view, new FaultedBoard(board, bare, []), new Map());
   }
@@ -101,7 +99,7 @@ export class LiveBoard {
         continue;
       }
       if (same || found.collapses || round >= MOST_ROUNDS) {
-        const front = found.front === null ? null : { ...found.front, gave };
+        const front = found.front === null ? null : found.front.after(gave);
         return this.#told(board, { ...found, front, tripped: front?.tripped === true });
       }
       closed = now;
@@ -130,7 +128,7 @@ export class LiveBoard {
       front: stands,
       supply,
       collapses,
-      limited: stands?.cycle.limited[0] ?? 0,
+      limited: stands?.limited ?? 0,
       relaysIn: relaysIn(view, board, alive, supply.rails),
     };
   }
@@ -149,7 +147,6 @@ export class LiveBoard {
     };
   }
 
-  /** Remembered by what of the faults lies on the power path. */
   #front(
     board: FaultedBoard,
     closed: ReadonlySet<string>,
@@ -157,19 +154,7 @@ export class LiveBoard {
     watts: number,
     motorWatts = 0,
   ): Front | null {
-    const view = this.#view;
-    const rounded = watts <= 0 ? 0 : WATTS_STEP ** Math.round(Math.log(watts) / Math.log(WATTS_STEP));
-    const names = board.faults
-      .filter((fault) => onPath(view, fault))
-      .map(faultName)
-      .sort();
-    const key = `${names.join(",")}|${[...board.opened].sort().join(",")}|${[...closed].join(",")}|${cold}|${rounded}|${motorWatts}`;
-    const known = this.#fronts.get(key);
-    if (known !== undefined) return known;
-    if (this.#fronts.size >= MOST_FRONTS) this.#fronts.clear();
-    const front = runFront(view, board, { feed: this.feed, closed, watts: rounded, motorWatts, cold });
-    this.#fronts.set(key, front);
-    return front;
+    return this.#fronts.at(board, { closed, watts, motorWatts, cold });
   }
 }
 
@@ -177,13 +162,6 @@ export class LiveBoard {
 function limiterStays(view: LiveView, closed: ReadonlySet<string>): boolean {
   const bypassed = new Set([...view.bypasses].flatMap(([relay, part]) => (closed.has(relay) ? [part] : [])));
   return view.roles.inrush.some((ref) => !bypassed.has(ref));
-}
-
-function onPath(view: LiveView, fault: Fault): boolean {
-  if (fault.of === "part" && fault.part === view.supply?.switcher) return true;
-  const nets =
-    fault.of === "nets" ? fault.nets : [...(view.board.parts.get(fault.part)?.pins.values() ?? [])];
-  return nets.some((net) => view.nearNets.has(net));
 }
 
 /** A supply that its feed cannot carry: up for moments, dead for the rest. */

@@ -39,6 +39,8 @@ export interface Settling {
 
 /** Settled where no capacitor has more than this share of the largest, or these volts, still to go, and no ohms this share. */
 const SETTLED = { share: 5e-4, volts: 4e-3, ohms: 3e-3 } as const;
+/** What takes longer than so many cycles to come about is not waited for: a minute of mains. */
+const WAITED_CYCLES = 3000;
 /** Under a load that draws its watts whatever the volts, no farther at once than so many of the last cycle's change. */
 const LONGEST_LEAP = 9;
 
@@ -60,7 +62,7 @@ export function settle(circuit: PowerCircuit, settling: Settling): Cycle {
   return settling.steps <= COARSE_STEPS ? coarse.cycle : coarse.shown();
 }
 
-/** A settled state in coarse steps, and the way to the same in those asked for. */
+/** A settled state in coarse steps, and the same in those asked for, worked out when first asked for. */
 export interface Rough {
   readonly cycle: Cycle;
   shown(): Cycle;
@@ -80,12 +82,15 @@ export function roughly(circuit: PowerCircuit, settling: Settling): Rough {
   const settled = approach(stepper, held, steps, settling);
   const start = Float64Array.from(held);
   const cycle = { ...shownCycle(stepper, held, steps), settled };
+  let shown: Cycle | null = null;
   return {
     cycle,
     shown: () => {
+      if (shown !== null) return shown;
       const fine = stepper.inSteps(settling.cycleSeconds / settling.steps);
       const finely = approach(fine, start, settling.steps, settling);
-      return { ...shownCycle(fine, start, settling.steps), settled: finely };
+      shown = { ...shownCycle(fine, start, settling.steps), settled: finely };
+      return shown;
     },
   };
 }
@@ -145,7 +150,7 @@ function followedCycle(
 function leap(start: Float64Array, end: Float64Array, slopes: Float64Array, loaded: boolean): Float64Array {
   const count = start.length;
   const change = end.map((volts, i) => volts - start[i]);
-  const matrix = slopes.map((slope, at) => (at % (count + 1) === 0 ? 1 : 0) - slope);
+  const matrix = slopes.map((slope, at) => (at % (count + 1) === 0 ? 1 + 1 / WAITED_CYCLES : 0) - slope);
   const straight = Float64Array.from(change);
   if (!solveDense(count, matrix, straight)) return change;
   if (!loaded) return straight;
