@@ -33,6 +33,11 @@ export class Front {
     return this.#found.settled.shown();
   }
 
+  /** The same in coarse steps: volts within a few thousandths. */
+  get rough(): Cycle {
+    return this.#found.settled.cycle;
+  }
+
   get first(): Cycle {
     return this.#found.first;
   }
@@ -55,7 +60,7 @@ export class Front {
 
   /** Share of the time that the first source is at its limit. */
   get limited(): number {
-    return this.#found.settled.cycle.limited[0] ?? 0;
+    return this.rough.limited[0] ?? 0;
   }
 
   /** The same after these gave way. */
@@ -64,23 +69,18 @@ export class Front {
   }
 }
 
-/** Volts between two nets as they move through the settled cycle; null where one is not in the path. */
-export function waveBetween(
-  front: Pick<Front, "path" | "cycle">,
+/** Mean volts between two nets over a cycle; null where one is not in the path. */
+export function meanBetween(
+  path: PowerPath,
+  cycle: Cycle,
   zero: string,
   one: string,
   far: string,
-): Float64Array | null {
-  const wave = (net: string): Float64Array | null | undefined => {
-    const number = front.path.nets.get(net);
-    return net === zero ? null : number === undefined ? undefined : front.cycle.waves[number];
+): number | null {
+  const mean = (net: string): number | null => {
+    const number = path.nets.get(net);
+    return net === zero ? 0 : number === undefined ? null : cycle.meanVolts[number];
   };
-  const [a, b] = [wave(one), wave(far)];
-  if (a === undefined || b === undefined) return null;
-  const length = a?.length ?? b?.length ?? 0;
-  return Float64Array.from({ length }, (_, k) => (a?.[k] ?? 0) - (b?.[k] ?? 0));
-}
-
-export function meanOf(wave: Float64Array): number {
-  return wave.reduce((sum, volts) => sum + volts, 0) / wave.length;
+  const [a, b] = [mean(one), mean(far)];
+  return a === null || b === null ? null : a - b;
 }

@@ -2,14 +2,14 @@
  * The front ends of one bench and feed, each circuit settled once: faults that leave the power path as it is, or change it alike,
  * share theirs.
  */
-import { type Fault, faultName } from "../board/fault.ts";
 import type { FaultedBoard } from "./faulted-board.ts";
-import { Front, meanOf, waveBetween } from "./front.ts";
+import { Front, meanBetween } from "./front.ts";
 import { type GivenWay, givesWay } from "./gives-way.ts";
 import { SUPPLY_MODEL } from "./live-models.ts";
 import type { LiveView } from "./live-view.ts";
 import type { PowerFeed } from "./power-feed.ts";
 import { circuitText, PathBuilder, type PowerPath, supplyLoad } from "./power-path.ts";
+import { Remembered } from "./remembered.ts";
 import { type Cycle, type Rough, roughly, type Settling } from "./settle.ts";
 
 /** Steps a shown cycle, and how many cycles a settled state may take. */
@@ -19,7 +19,7 @@ const MOST_CYCLES = 90;
 const FIRST_CYCLES = 40;
 /** A bench supply's cycle: long enough to charge a bus at its limit, seconds. */
 const DIRECT_SECONDS = 4;
-/** Front ends remembered: most faults of a board leave its mains side alone. */
+/** Circuits remembered: most faults of a board leave its mains side alone. */
 const MOST_FRONTS = 1000;
 /** The supply's watts count in steps of this ratio: what it draws is known no better. */
 const WATTS_STEP = 1.08;
@@ -54,9 +54,8 @@ interface Standing {
 export class Fronts {
   readonly #view: LiveView;
   readonly #feed: PowerFeed;
-  readonly #standing = new Map<string, Standing | null>();
+  readonly #standing = new Remembered<Standing | null>();
   readonly #idles = new Map<string, Idle>();
-  readonly #names = new WeakMap<Fault, string | null>();
 
   constructor(view: LiveView, feed: PowerFeed) {
     this.#view = view;
@@ -68,7 +67,10 @@ export class Fronts {
    * burnt resistor) does so first, one after the other, and stays open.
    */
   at(board: FaultedBoard, conditions: FrontConditions): Front | null {
-    const standing = this.#standingOf(board, conditions);
+    const { closed, cold, motorWatts } = conditions;
+    const standing = this.#standing.of(board, `${[...closed].join(",")}|${cold}|${motorWatts}`, (seen) =>
+      this.#stand(seen, conditions),
+    );
     if (standing === null) return null;
     const { idle, gave } = standing;
     const { watts } = conditions;
@@ -76,27 +78,6 @@ export class Fronts {
     const known = idle.loaded.get(rounded) ?? this.#load(idle, rounded, conditions.cold);
     idle.loaded.set(rounded, known);
     return gave.length === 0 ? known : known.after(gave);
-  }
-
-  /** Name of the fault where it may change the power path; null where it cannot. */
-  #nameOnPath(fault: Fault): string | null {
-    const known = this.#names.get(fault);
-    if (known !== undefined) return known;
-    const name = onPath(this.#view, fault) ? faultName(fault) : null;
-    this.#names.set(fault, name);
-    return name;
-  }
-
-  #standingOf(board: FaultedBoard, conditions: FrontConditions): Standing | null {
-    const { closed, cold, motorWatts } = conditions;
-    const names = board.faults.flatMap((fault) => this.#nameOnPath(fault) ?? []).sort();
-    const key = `${names.join(",")}|${[...board.opened].sort().join(",")}|${[...closed].join(",")}|${cold}|${motorWatts}`;
-    const known = this.#standing.get(key);
-    if (known !== undefined) return known;
-    if (this.#standing.size >= MOST_FRONTS) this.#standing.clear();
-    const standing = this.#stand(board, conditions);
-    this.#standing.set(key, standing);
-    return standing;
   }
 
   #stand(whole: FaultedBoard, conditions: FrontConditions): Standing | null {
@@ -187,14 +168,6 @@ export class Fronts {
   /** Mean volts at the small supply's input. */
   #inputVolts(path: PowerPath, cycle: Cycle): number | null {
     const { supply, board } = this.#view;
-    const wave = supply === null ? null : waveBetween({ path, cycle }, board.zero, supply.feed, supply.back);
-    return wave === null ? null : meanOf(wave);
+    return supply === null ? null : meanBetween(path, cycle, board.zero, supply.feed, supply.back);
   }
-}
-
-function onPath(view: LiveView, fault: Fault): boolean {
-  if (fault.of === "part" && fault.part === view.supply?.switcher) return true;
-  const nets =
-    fault.of === "nets" ? fault.nets : [...(view.board.parts.get(fault.part)?.pins.values() ?? [])];
-  return nets.some((net) => view.nearNets.has(net));
 }

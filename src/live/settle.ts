@@ -6,6 +6,8 @@ import { Stepper } from "./stepper.ts";
 /** What one cycle showed. Waveforms are volts at evenly spaced moments, each net against the circuit's reference. */
 export interface Cycle {
   readonly waves: readonly Float64Array[];
+  /** mean volts of each net */
+  readonly meanVolts: Float64Array;
   /** mean watts turned to heat in each resistor and each junction */
   readonly resistorWatts: Float64Array;
   readonly diodeWatts: Float64Array;
@@ -189,11 +191,15 @@ function shownCycle(stepper: Stepper, held: Float64Array, steps: number): Omit<C
   const sourceAmps = new Float64Array(circuit.sources.length);
   const sourceMeanAmps = new Float64Array(circuit.sources.length);
   const limited = new Float64Array(circuit.sources.length);
+  const meanVolts = new Float64Array(circuit.nets);
   for (let k = 0; k < steps; k++) {
     const angle = (2 * Math.PI * (k + 1)) / steps;
     stepper.step(held, angle);
     const { volts: now } = stepper;
-    for (let net = 0; net < circuit.nets; net++) waves[net][k] = now[net];
+    for (let net = 0; net < circuit.nets; net++) {
+      waves[net][k] = now[net];
+      meanVolts[net] += now[net] / steps;
+    }
     for (let i = 0; i < count; i++) {
       const amps = stepper.across(circuit.resistors[i]) / stepper.ohms[i];
       resistorWatts[i] += (amps * amps * stepper.ohms[i]) / steps;
@@ -214,6 +220,7 @@ function shownCycle(stepper: Stepper, held: Float64Array, steps: number): Omit<C
   const roots = sourceAmps.map(Math.sqrt);
   return {
     waves,
+    meanVolts,
     resistorWatts,
     diodeWatts,
     resistorAmps,
