@@ -47,10 +47,12 @@ export function seesBus(board: FaultedBoard, { controller, pin, net, chain }: Bu
   const good = chain.every((ref) => board.part(ref) !== null && board.fault(ref) === null);
   if (!good || Number.isFinite(board.acrossOhms(controller, pin)) || board.isOpen(controller, pin))
     return false;
-  return [...board.parts()].every(
-    (part) =>
-      part.kind !== "capacitor" ||
-      ![...part.pins.values()].includes(net) ||
-      !board.isShort(part.ref, null, 5000),
-  );
+  return board
+    .parts()
+    .every(
+      (part) =>
+        part.kind !== "capacitor" ||
+        ![...part.pins.values()].includes(net) ||
+        !board.isShort(part.ref, null, 5000),
+    );
 }

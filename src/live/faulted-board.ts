@@ -10,38 +10,82 @@ function siteKey(ref: string, junction: string | null): string {
   return junction === null ? ref : `${ref}.${junction}`;
 }
 
+/** All dirt is asked about at once. */
+const DIRT = "~";
+
+/** The site by which a fault is asked about. */
+export function siteOf(fault: Fault): string {
+  return fault.of === "nets" ? DIRT : siteKey(fault.part, fault.junction);
+}
+
+const onBench = new WeakMap<BenchState, Map<Board, readonly Part[]>>();
+
+/** Parts that are on the board, in file order. */
+function partsOn(board: Board, bench: BenchState): readonly Part[] {
+  const boards = onBench.get(bench) ?? new Map<Board, readonly Part[]>();
+  onBench.set(bench, boards);
+  const parts = boards.get(board) ?? [...board.parts.values()].filter(({ ref }) => !bench.off.has(ref));
+  boards.set(board, parts);
+  return parts;
+}
+
 export class FaultedBoard {
   readonly board: Board;
   readonly bench: BenchState;
-  readonly leaks: readonly LeakFault[];
   /** parts that power has opened since: fuses blown, resistors burnt */
   readonly opened: ReadonlySet<string>;
+  /** as text, for telling two such sets apart */
+  readonly openedKey: string;
   readonly faults: readonly Fault[];
+  readonly #leaks: readonly LeakFault[];
   readonly #bySite = new Map<string, PartFault>();
+  readonly #parts: readonly Part[];
+  /** where what is asked about faults is noted; null: nowhere */
+  readonly #asked: Set<string> | null;
 
   constructor(
     board: Board,
     bench: BenchState,
     faults: readonly Fault[],
     opened: ReadonlySet<string> = new Set(),
+    asked: Set<string> | null = null,
   ) {
     this.board = board;
     this.bench = bench;
     this.opened = opened;
+    this.openedKey = opened.size === 0 ? "" : [...opened].sort().join(",");
     this.faults = faults;
-    this.leaks = faults.filter((fault) => fault.of === "nets");
+    this.#asked = asked;
+    this.#parts = partsOn(board, bench);
+    this.#leaks = faults.filter((fault) => fault.of === "nets");
     for (const fault of faults)
       if (fault.of === "part") this.#bySite.set(siteKey(fault.part, fault.junction), fault);
   }
 
   /** The same with more parts opened by power. */
   with(opened: Iterable<string>): FaultedBoard {
-    return new FaultedBoard(this.board, this.bench, this.faults, new Set([...this.opened, ...opened]));
+    return new FaultedBoard(
+      this.board,
+      this.bench,
+      this.faults,
+      new Set([...this.opened, ...opened]),
+      this.#asked,
+    );
+  }
+
+  /** The same with some of its faults only. Sites whose faults it is asked for are noted in `asked`, those without one as well. */
+  only(faults: readonly Fault[], asked: Set<string>): FaultedBoard {
+    return new FaultedBoard(this.board, this.bench, faults, this.opened, asked);
+  }
+
+  get leaks(): readonly LeakFault[] {
+    this.#asked?.add(DIRT);
+    return this.#leaks;
   }
 
   /** Parts that are on the board, in file order. */
-  *parts(): Generator<Part> {
-    for (const part of this.board.parts.values()) if (!this.bench.off.has(part.ref)) yield part;
+  parts(): readonly Part[] {
+    return this.#parts;
   }
 
   /** The part, or null where it is off the board or never was on it. */
@@ -51,7 +95,8 @@ export class FaultedBoard {
 
   /** The net a pin is soldered to now; null where it is lifted, off the board or no pin of the part. */
   netOf(ref: string, pin: string): string | null {
-    if (this.bench.off.has(ref) || this.bench.lifted.has(`${ref}.${pin}`)) return null;
+    const { off, lifted } = this.bench;
+    if (off.has(ref) || (lifted.size > 0 && lifted.has(`${ref}.${pin}`))) return null;
     return this.board.parts.get(ref)?.pins.get(pin) ?? null;
   }
 
@@ -62,7 +107,10 @@ export class FaultedBoard {
   }
 
   fault(ref: string, junction: string | null = null): PartFault | null {
-    return this.#bySite.get(siteKey(ref, junction)) ?? null;
+    if (this.#asked === null && this.#bySite.size === 0) return null;
+    const site = siteKey(ref, junction);
+    this.#asked?.add(site);
+    return this.#bySite.get(site) ?? null;
   }
 
   isOpen(ref: string, junction: string | null = null): boolean {

@@ -1,27 +1,13 @@
-/** Mains to bus: what gives way at switch-on, what the bus then is, and whether the feed can carry the small supply. */
-import type { FaultedBoard } from "./faulted-board.ts";
-import { type GivenWay, givesWay } from "./gives-way.ts";
-import { SUPPLY_MODEL } from "./live-models.ts";
-import type { LiveView } from "./live-view.ts";
-import type { PowerFeed } from "./power-feed.ts";
-import { PathBuilder, type PowerPath, supplyLoad } from "./power-path.ts";
-import { type Cycle, settle } from "./settle.ts";
+/** Mains to bus as it settled: what gave way at switch-on, what the bus then is, and whether the feed can carry the small supply. */
+import type { GivenWay } from "./gives-way.ts";
+import type { PowerPath } from "./power-path.ts";
+import type { Cycle, Rough } from "./settle.ts";
 
-/** Steps a cycle, and how many cycles a settled state may take. */
-const STEPS = 320;
-const MOST_CYCLES = 90;
-/** Cycles after switch-on by which a bus has charged through its limiter and a short has not. */
-const FIRST_CYCLES = 40;
-/** A bench supply's cycle: long enough to charge a bus at its limit, seconds. */
-const DIRECT_SECONDS = 4;
-
-export interface Front {
+export interface FrontFound {
   readonly path: PowerPath;
-  readonly cycle: Cycle;
+  readonly settled: Rough;
   /** under a second after switch-on, inrush parts cold and nothing drawn */
   readonly first: Cycle;
-  /** the board with what gave way at switch-on */
-  readonly board: FaultedBoard;
   readonly gave: readonly GivenWay[];
   /** the outlet's breaker opened: nothing is fed any more */
   readonly tripped: boolean;
@@ -31,100 +17,70 @@ export interface Front {
   readonly idleVolts: number | null;
 }
 
-export interface FrontConditions {
-  readonly feed: PowerFeed;
-  /** relays whose contacts are closed */
-  readonly closed: ReadonlySet<string>;
-  /** watts that the small supply draws; 0: it does not run */
-  readonly watts: number;
-  /** drawn from the bus by what the board drives, watts */
-  readonly motorWatts: number;
-  /** inrush parts still cold: the first second, in which a good board's relay pulls in */
-  readonly cold: boolean;
+export class Front {
+  readonly #found: FrontFound;
+
+  constructor(found: FrontFound) {
+    this.#found = found;
+  }
+
+  get path(): PowerPath {
+    return this.#found.path;
+  }
+
+  /** The settled cycle in fine steps, worked out when first asked for. */
+  get cycle(): Cycle {
+    return this.#found.settled.shown();
+  }
+
+  /** The same in coarse steps: volts within a few thousandths. */
+  get rough(): Cycle {
+    return this.#found.settled.cycle;
+  }
+
+  get first(): Cycle {
+    return this.#found.first;
+  }
+
+  get gave(): readonly GivenWay[] {
+    return this.#found.gave;
+  }
+
+  get tripped(): boolean {
+    return this.#found.tripped;
+  }
+
+  get supplyVolts(): number | null {
+    return this.#found.supplyVolts;
+  }
+
+  get idleVolts(): number | null {
+    return this.#found.idleVolts;
+  }
+
+  /** Share of the time that the first source is at its limit. */
+  get limited(): number {
+    return this.rough.limited[0] ?? 0;
+  }
+
+  /** The same after these gave way. */
+  after(gave: readonly GivenWay[]): Front {
+    return new Front({ ...this.#found, gave });
+  }
 }
 
-function pathOf(view: LiveView, board: FaultedBoard, conditions: FrontConditions): PowerPath | null {
-  const build = new PathBuilder(view, board, conditions.closed);
-  if (!build.feed(conditions.feed)) return null;
-  build.motor(conditions.motorWatts);
-  return build.build();
-}
-
-function secondsOf(view: LiveView, feed: PowerFeed): number {
-  const { supply } = view.board;
-  return feed.kind === "bench" || supply.kind === "dc" ? DIRECT_SECONDS : 1 / (supply.hz ?? 50);
-}
-
-/** Volts between two nets as they move through the settled cycle; null where one is not in the path. */
-export function waveBetween(
-  front: Pick<Front, "path" | "cycle">,
+/** Mean volts between two nets over a cycle; null where one is not in the path. */
+export function meanBetween(
+  path: PowerPath,
+  cycle: Cycle,
   zero: string,
   one: string,
   far: string,
-): Float64Array | null {
-  const wave = (net: string): Float64Array | null | undefined => {
-    const number = front.path.nets.get(net);
-    return net === zero ? null : number === undefined ? undefined : front.cycle.waves[number];
+): number | null {
+  const mean = (net: string): number | null => {
+    const number = path.nets.get(net);
+    return net === zero ? 0 : number === undefined ? null : cycle.meanVolts[number];
   };
-  const [a, b] = [wave(one), wave(far)];
-  if (a === undefined || b === undefined) return null;
-  return Float64Array.from({ length: STEPS }, (_, k) => (a?.[k] ?? 0) - (b?.[k] ?? 0));
-}
-
-export function meanOf(wave: Float64Array): number {
-  return wave.reduce((sum, volts) => sum + volts, 0) / wave.length;
-}
-
-/** Mean volts at the small supply's input. */
-function inputVolts(view: LiveView, path: PowerPath, cycle: Cycle): number | null {
-  const { supply, board } = view;
-  const wave = supply === null ? null : waveBetween({ path, cycle }, board.zero, supply.feed, supply.back);
-  return wave === null ? null : meanOf(wave);
-}
-
-/**
- * The settled front end under these conditions; null where the feed is not clipped to the power path. What gives way (a fuse, a
- * burnt resistor) does so first, one after the other, and stays open.
- */
-export function runFront(view: LiveView, whole: FaultedBoard, conditions: FrontConditions): Front | null {
-  const gave: GivenWay[] = [];
-  let board = whole;
-  const cycleSeconds = secondsOf(view, conditions.feed);
-  for (;;) {
-    const path = pathOf(view, board, conditions);
-    if (path === null) return null;
-    const settling = { cycleSeconds, steps: STEPS, cold: conditions.cold };
-    const first = settle(path.circuit, { ...settling, mostCycles: FIRST_CYCLES, cold: true });
-    const idle = settle(path.circuit, {
-      ...settling,
-      mostCycles: MOST_CYCLES,
-      startVolts: first.endVolts,
-      startOhms: first.ohms,
-    });
-    const given =
-      givesWay(board, conditions.feed, path, first) ?? givesWay(board, conditions.feed, path, idle);
-    if (given?.how === "trip") {
-      const off = { ...path, circuit: { ...path.circuit, sources: [] } };
-      const cycle = settle(off.circuit, { ...settling, mostCycles: 2 });
-      return { path: off, first: cycle, cycle, board, gave, tripped: true, supplyVolts: 0, idleVolts: 0 };
-    }
-    if (given !== null && given.part !== null) {
-      gave.push(given);
-      board = board.with([given.part]);
-      continue;
-    }
-    const idleVolts = inputVolts(view, path, idle);
-    const done = { board, gave, tripped: false, idleVolts, first };
-    const load = supplyLoad(view, path, conditions.watts);
-    if (load === null || conditions.watts <= 0 || (idleVolts ?? 0) < SUPPLY_MODEL.startVolts)
-      return { ...done, path, cycle: idle, supplyVolts: idleVolts };
-    const loaded = { ...path, circuit: { ...path.circuit, load } };
-    const cycle = settle(loaded.circuit, {
-      ...settling,
-      mostCycles: MOST_CYCLES,
-      startVolts: idle.endVolts,
-      startOhms: idle.ohms,
-    });
-    return { ...done, path: loaded, cycle, supplyVolts: inputVolts(view, loaded, cycle) };
-  }
+  const [a, b] = [mean(one), mean(far)];
+  return a === null || b === null ? null : a - b;
 }

@@ -5,11 +5,12 @@
 import type { BenchState } from "../bench/bench-state.ts";
 import type { Observed } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
-import { type Fault, faultName } from "../board/fault.ts";
+import type { Fault } from "../board/fault.ts";
 import { FaultedBoard } from "./faulted-board.ts";
-import { fedRail } from "./fed-rail.ts";
+import { type FedRail, fedRail } from "./fed-rail.ts";
 import type { Found } from "./found.ts";
-import { type Front, meanOf, runFront, waveBetween } from "./front.ts";
+import { type Front, meanBetween } from "./front.ts";
+import { Fronts } from "./fronts.ts";
 import type { GivenWay } from "./gives-way.ts";
 import { SUPPLY_MODEL } from "./live-models.ts";
 import { LiveState } from "./live-state.ts";
@@ -17,18 +18,29 @@ import { type LiveView, liveView } from "./live-view.ts";
 import { isAlive, relaysIn } from "./logic-state.ts";
 import type { PowerFeed } from "./power-feed.ts";
 import type { RailDraw } from "./rail-load.ts";
+import type { RailState } from "./rail-state.ts";
 import { RailTree } from "./rail-tree.ts";
+import { Remembered } from "./remembered.ts";
 import { RUN_MODEL, type Running, running } from "./running.ts";
 import { type SupplyState, supplyState } from "./secondaries.ts";
 
 /** Relays and supply are looked at again until nothing changes, at most so often. */
 const MOST_ROUNDS = 4;
-/** Front ends remembered: most faults of a board leave its mains side alone. */
-const MOST_FRONTS = 400;
-/** The supply's watts count in steps of this ratio: what it draws is known no better. */
-const WATTS_STEP = 1.08;
 
 const NO_SUPPLY: SupplyState = { mode: "none", why: "", watts: 0, windingShare: 0, rails: [], heats: [] };
+
+/** The small supply with its rails, and the same where the feed turns out not to carry it. */
+interface Fed {
+  readonly tree: RailTree;
+  readonly supply: SupplyState;
+  readonly starved: SupplyState;
+}
+
+/** Controllers that run and relays that are in, at given rails. */
+interface Logic {
+  readonly alive: ReadonlySet<string>;
+  readonly relaysIn: ReadonlySet<string>;
+}
 
 export class LiveBoard {
   readonly board: Board;
@@ -37,7 +49,10 @@ export class LiveBoard {
   readonly #seen: readonly Observed[];
   readonly #view: LiveView;
   readonly #good: RailTree;
-  readonly #fronts = new Map<string, Front | null>();
+  readonly #fronts: Fronts;
+  readonly #fedRails = new Remembered<FedRail | null>();
+  readonly #supplies = new Remembered<Fed>();
+  readonly #logics = new WeakMap<readonly RailState[], Remembered<Logic>>();
 
   constructor(board: Board, bench: BenchState, feed: PowerFeed, seen: readonly Observed[] = []) {
     this.board = board;
@@ -45,6 +60,7 @@ export class LiveBoard {
     this.feed = feed;
     this.#seen = seen;
     this.#view = liveView(board);
+    this.#fronts = new Fronts(this.#view, feed);
     const bare: BenchState = { lifted: new Set(), off: new Set(), clips: [], powered: true };
     this.#good = new RailTree(this.#view, new FaultedBoard(board, bare, []), new Map());
   }
@@ -60,9 +76,11 @@ export class LiveBoard {
       bus === null || found.front === null
         ? null
         : this.#front(found.board, found.relaysIn, cold, found.supply.watts, RUN_MODEL.watts);
-    const wave =
-      bus === null || front === null ? null : waveBetween(front, this.board.zero, bus.plus, bus.minus);
-    return running(found, wave === null ? null : meanOf(wave), peak);
+    const volts =
+      bus === null || front === null
+        ? null
+        : meanBetween(front.path, front.cycle, this.board.zero, bus.plus, bus.minus);
+    return running(found, volts, peak);
   }
 
   /** What the board shows with just these faults. */
@@ -75,7 +93,7 @@ export class LiveBoard {
     const dead = this.#seen.includes("fuse-blew") ? view.roles.lineFuses : [];
     const whole = new FaultedBoard(this.board, this.bench, faults, new Set(dead));
     if (this.#seen.includes("trip")) return this.#off(whole);
-    const fed = fedRail(view, whole, this.feed);
+    const fed = this.#fedRails.of(whole, "", (board) => fedRail(view, board, this.feed));
     if (fed !== null) return this.#told(whole, { ...fed, front: null, supply: NO_SUPPLY, collapses: false });
     return this.#run(whole);
   }
@@ -101,7 +119,7 @@ export class LiveBoard {
         continue;
       }
       if (same || found.collapses || round >= MOST_ROUNDS) {
-        const front = found.front === null ? null : { ...found.front, gave };
+        const front = found.front === null ? null : found.front.after(gave);
         return this.#told(board, { ...found, front, tripped: front?.tripped === true });
       }
       closed = now;
@@ -109,47 +127,57 @@ export class LiveBoard {
   }
 
   #round(whole: FaultedBoard, closed: ReadonlySet<string>, cold: boolean) {
-    const view = this.#view;
     const idle = this.#front(whole, closed, cold, 0);
     const gave = idle?.gave ?? [];
-    const board = whole.with(gave.flatMap(({ part }) => part ?? []));
-    const tree = new RailTree(view, board, coils(view, board, closed));
-    const plan = view.supply;
-    let supply =
-      plan === null ? NO_SUPPLY : supplyState(board, plan, tree, this.#good, idle?.supplyVolts ?? 0);
-    const front = supply.watts > 0 ? this.#front(board, closed, cold, supply.watts) : idle;
-    const collapses = supply.watts > 0 && (front?.supplyVolts ?? 0) < SUPPLY_MODEL.startVolts;
-    if (collapses) supply = starved(supply);
+    const board = gave.length === 0 ? whole : whole.with(gave.flatMap(({ part }) => part ?? []));
+    const fed = this.#fed(board, closed, idle?.supplyVolts ?? 0);
+    const { watts } = fed.supply;
+    const front = watts > 0 ? this.#front(board, closed, cold, watts) : idle;
+    const collapses = watts > 0 && (front?.supplyVolts ?? 0) < SUPPLY_MODEL.startVolts;
+    const supply = collapses ? fed.starved : fed.supply;
     const stands = collapses ? idle : front;
-    const alive = aliveOf(view, board, supply);
     return {
       board,
       gave,
-      tree,
+      tree: fed.tree,
       // One that is pulled down and comes up again stands somewhere below where it would without its load.
       front: stands,
       supply,
       collapses,
-      limited: stands?.cycle.limited[0] ?? 0,
-      relaysIn: relaysIn(view, board, alive, supply.rails),
+      limited: stands?.limited ?? 0,
+      relaysIn: this.#logic(board, supply, supply.rails).relaysIn,
     };
+  }
+
+  /** The small supply with these volts at its input. */
+  #fed(whole: FaultedBoard, closed: ReadonlySet<string>, inputVolts: number): Fed {
+    const view = this.#view;
+    // Of its input only this is looked at.
+    const starts = inputVolts >= SUPPLY_MODEL.startVolts;
+    return this.#supplies.of(whole, `${[...closed].join(",")}|${starts}`, (board) => {
+      const tree = new RailTree(view, board, coils(view, board, closed));
+      const supply =
+        view.supply === null ? NO_SUPPLY : supplyState(board, view.supply, tree, this.#good, inputVolts);
+      return { tree, supply, starved: starved(supply) };
+    });
+  }
+
+  #logic(whole: FaultedBoard, supply: SupplyState, rails: readonly RailState[]): Logic {
+    const view = this.#view;
+    const known = this.#logics.get(rails) ?? new Remembered<Logic>();
+    this.#logics.set(rails, known);
+    return known.of(whole, supply.mode, (board) => {
+      const alive = aliveOf(view, board, supply, rails);
+      return { alive, relaysIn: relaysIn(view, board, alive, rails) };
+    });
   }
 
   #told(board: FaultedBoard, found: Omit<Found, "view" | "board" | "feed" | "alive" | "relaysIn">): Found {
-    const view = this.#view;
     const rails = found.rails ?? found.supply.rails;
-    const alive = aliveOf(view, board, found.supply, rails);
-    return {
-      ...found,
-      view,
-      board,
-      feed: this.feed,
-      alive,
-      relaysIn: relaysIn(view, board, alive, rails),
-    };
+    const logic = this.#logic(board, found.supply, rails);
+    return { ...found, view: this.#view, board, feed: this.feed, ...logic };
   }
 
-  /** Remembered by what of the faults lies on the power path. */
   #front(
     board: FaultedBoard,
     closed: ReadonlySet<string>,
@@ -157,19 +185,7 @@ export class LiveBoard {
     watts: number,
     motorWatts = 0,
   ): Front | null {
-    const view = this.#view;
-    const rounded = watts <= 0 ? 0 : WATTS_STEP ** Math.round(Math.log(watts) / Math.log(WATTS_STEP));
-    const names = board.faults
-      .filter((fault) => onPath(view, fault))
-      .map(faultName)
-      .sort();
-    const key = `${names.join(",")}|${[...board.opened].sort().join(",")}|${[...closed].join(",")}|${cold}|${rounded}|${motorWatts}`;
-    const known = this.#fronts.get(key);
-    if (known !== undefined) return known;
-    if (this.#fronts.size >= MOST_FRONTS) this.#fronts.clear();
-    const front = runFront(view, board, { feed: this.feed, closed, watts: rounded, motorWatts, cold });
-    this.#fronts.set(key, front);
-    return front;
+    return this.#fronts.at(board, { closed, watts, motorWatts, cold });
   }
 }
 
@@ -177,13 +193,6 @@ export class LiveBoard {
 function limiterStays(view: LiveView, closed: ReadonlySet<string>): boolean {
   const bypassed = new Set([...view.bypasses].flatMap(([relay, part]) => (closed.has(relay) ? [part] : [])));
   return view.roles.inrush.some((ref) => !bypassed.has(ref));
-}
-
-function onPath(view: LiveView, fault: Fault): boolean {
-  if (fault.of === "part" && fault.part === view.supply?.switcher) return true;
-  const nets =
-    fault.of === "nets" ? fault.nets : [...(view.board.parts.get(fault.part)?.pins.values() ?? [])];
-  return nets.some((net) => view.nearNets.has(net));
 }
 
 /** A supply that its feed cannot carry: up for moments, dead for the rest. */
@@ -201,7 +210,7 @@ function aliveOf(
   view: LiveView,
   board: FaultedBoard,
   supply: SupplyState,
-  rails = supply.rails,
+  rails: readonly RailState[],
 ): ReadonlySet<string> {
   const alive = view.roles.controllers.filter(
     (one) => supply.mode !== "hiccup" && isAlive(board, one, rails),

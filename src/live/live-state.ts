@@ -2,7 +2,7 @@
 import type { Observed, Place } from "../bench/event.ts";
 import { withDividers } from "./dividers.ts";
 import type { Found } from "./found.ts";
-import { type Front, meanOf } from "./front.ts";
+import type { Front } from "./front.ts";
 import { SUPPLY_MODEL } from "./live-models.ts";
 import { lights } from "./logic-state.ts";
 import { everythingWorks, observedWords } from "./observed.ts";
@@ -27,6 +27,7 @@ export interface LiveAmps {
 
 export class LiveState {
   readonly #found: Found;
+  #stages: ReadonlyMap<string, Potential> | null = null;
   #known: ReadonlyMap<string, Potential> | null = null;
   #heats: readonly PartHeat[] | null = null;
 
@@ -111,11 +112,14 @@ export class LiveState {
 
   #potential(place: Place): Potential | null {
     const net = this.#found.board.netAt(place);
-    return net === null ? null : (this.#potentials().get(net) ?? null);
+    if (net === null) return null;
+    this.#stages ??= this.#told();
+    return this.#stages.get(net) ?? this.#potentials().get(net) ?? null;
   }
 
   #potentials(): ReadonlyMap<string, Potential> {
-    this.#known ??= withDividers(this.#found.board, this.#told());
+    this.#stages ??= this.#told();
+    this.#known ??= withDividers(this.#found.board, this.#stages);
     return this.#known;
   }
 
@@ -142,7 +146,7 @@ export class LiveState {
     const doubt = this.#found.collapses ? 0.3 : Math.hypot(share, loadDoubt(front));
     for (const [net, number] of front.path.nets) {
       const wave = front.cycle.waves[number];
-      const dcVolts = meanOf(wave);
+      const dcVolts = front.cycle.meanVolts[number];
       known.set(net, {
         domain: zero,
         dcVolts,

@@ -11,8 +11,6 @@ export interface LiveView {
   readonly roles: Roles;
   /** nets on mains and bus that power flows through */
   readonly powerNets: ReadonlySet<string>;
-  /** those, and what hangs on them by capacitors and resistors: only faults here can change the power path */
-  readonly nearNets: ReadonlySet<string>;
   readonly lineNets: ReadonlySet<string>;
   readonly supply: SupplyPlan | null;
   /** relays whose contact lies across an inrush part: ref -> that part */
@@ -58,21 +56,6 @@ function powerNets(board: Board, roles: Roles): ReadonlySet<string> {
   return found;
 }
 
-/** The power nets but the board's zero, and every net that capacitors and resistors lead to from there, up to zero and rails. */
-function nearNets(board: Board, power: ReadonlySet<string>): ReadonlySet<string> {
-  const ends = new Set([board.zero, ...board.rails.map((rail) => rail.net)]);
-  const found = new Set([...power].filter((net) => net !== board.zero));
-  const pairs = [...board.parts.values()]
-    .filter((part) => part.kind === "capacitor" || part.kind === "resistor")
-    .map((part) => [...part.pins.values()]);
-  for (let before = -1; before < found.size; ) {
-    before = found.size;
-    for (const nets of pairs)
-      if (nets.some((net) => found.has(net))) for (const net of nets) if (!ends.has(net)) found.add(net);
-  }
-  return found;
-}
-
 function bypasses(board: Board, roles: Roles): ReadonlyMap<string, string> {
   const found = new Map<string, string>();
   for (const relay of board.parts.values()) {
@@ -93,12 +76,10 @@ export function liveView(board: Board): LiveView {
   const known = views.get(board);
   if (known !== undefined) return known;
   const roles = deriveRoles(board);
-  const power = powerNets(board, roles);
   const view: LiveView = {
     board,
     roles,
-    powerNets: power,
-    nearNets: nearNets(board, power),
+    powerNets: powerNets(board, roles),
     lineNets: new Set(roles.line),
     supply: supplyPlan(board, roles),
     bypasses: bypasses(board, roles),

@@ -15,9 +15,9 @@ const MOST_RIPPLE = 0.08;
 const PULL_IN = 0.72;
 
 function onNet(board: FaultedBoard, net: string): readonly Part[] {
-  return [...board.parts()].filter((part) =>
-    [...part.pins.keys()].some((pin) => board.netOf(part.ref, pin) === net),
-  );
+  return board
+    .parts()
+    .filter((part) => [...part.pins.keys()].some((pin) => board.netOf(part.ref, pin) === net));
 }
 
 /** Is its reset pin let go: pulled up, and not held down? */

@@ -2,7 +2,7 @@
 import type { Observed } from "../bench/event.ts";
 import type { FaultedBoard } from "./faulted-board.ts";
 import { glow } from "./filament.ts";
-import { type Front, meanOf, waveBetween } from "./front.ts";
+import { type Front, meanBetween } from "./front.ts";
 import type { LiveView } from "./live-view.ts";
 import type { PowerFeed } from "./power-feed.ts";
 import { seriesLamp } from "./power-path.ts";
@@ -49,9 +49,9 @@ function busStands(view: LiveView, front: Front | null): boolean {
   const { bus } = view.roles;
   const { supply, zero } = view.board;
   if (bus === null) return true;
-  const wave = front === null ? null : waveBetween(front, zero, bus.plus, bus.minus);
+  const volts = front === null ? null : meanBetween(front.path, front.rough, zero, bus.plus, bus.minus);
   const peak = supply.volts * (supply.kind === "ac" ? Math.SQRT2 : 1);
-  return wave !== null && meanOf(wave) > LEAST_BUS * peak;
+  return volts !== null && volts > LEAST_BUS * peak;
 }
 
 /** Could every output stage work: rails right, controllers alive, relays in, nothing broken between controller and motor? */

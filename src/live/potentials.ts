@@ -1,5 +1,4 @@
 /** Volts of nets that can be told, each against its own 0 V, and from them the volts between two places. */
-import { meanOf } from "./front.ts";
 
 /** One net's volts against the net that its domain is named by. */
 export interface Potential {
@@ -29,7 +28,7 @@ const RIPPLE_SHARE = 0.25;
 const PICK_UP_VOLTS = 0.3;
 
 function alternating(wave: Float64Array): number {
-  const mean = meanOf(wave);
+  const mean = wave.reduce((sum, volts) => sum + volts, 0) / wave.length;
   return Math.sqrt(wave.reduce((sum, volts) => sum + (volts - mean) ** 2, 0) / wave.length);
 }
 

@@ -324,6 +324,18 @@ export class PathBuilder {
   }
 }
 
+/** Everything that a circuit's currents hang on, for telling two alike; what heats itself follows from its part and ohms. */
+export function circuitText({ circuit, nets }: PowerPath): string {
+  const { resistors, diodes, capacitors, sources } = circuit;
+  return [
+    [...nets.keys()].join(),
+    resistors.map(({ from, to, ohms, part }) => `${part} ${from} ${to} ${ohms}`).join(),
+    diodes.map(({ from, to, dropVolts, ohms, part }) => `${part} ${from} ${to} ${dropVolts} ${ohms}`).join(),
+    capacitors.map(({ from, to, farads, part }) => `${part} ${from} ${to} ${farads}`).join(),
+    sources.map(({ from, to }) => `${from} ${to}`).join(),
+  ].join("|");
+}
+
 /** A lamp for one phase of the mains, whatever the board's own volts. */
 export function seriesLamp(board: Board, watts: number): Lamp {
   const { volts, at } = board.supply;

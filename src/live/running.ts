@@ -49,7 +49,7 @@ function trips({ view, board }: Found): boolean {
     return board.acrossOhms(one.part, junction) < RUN_MODEL.tripOhms;
   });
   if (leg || view.roles.shunts.some((ref) => board.isOpen(ref))) return true;
-  return [...board.parts()].some((part) => part.kind === "motor" && board.isShort(part.ref));
+  return board.parts().some((part) => part.kind === "motor" && board.isShort(part.ref));
 }
 
 /** Motor switches, drivers and gate parts that are open: a phase is missing. */
@@ -69,7 +69,7 @@ function phaseMissing({ view, board }: Found): boolean {
 export function running(found: Found, loadedBus: number | null, peakVolts: number): Running {
   const { view, alive } = found;
   const boost = boostState(found);
-  const motor = [...found.board.parts()].some((part) => part.kind === "motor");
+  const motor = found.board.parts().some((part) => part.kind === "motor");
   const idle = { busVolts: loadedBus, boost: boost === "none" ? boost : ("idle" as const) };
   if (view.roles.controllers.every((one) => !alive.has(one.part)) || view.roles.motorSwitches.length === 0)
     return { does: "nothing", ...idle };

@@ -1,10 +1,13 @@
 /** A power circuit run until one cycle is like the one before, and what that last cycle was. */
+import { solveDense } from "../numeric/dense-lu.ts";
 import type { PowerCircuit, SelfHeating } from "./power-circuit.ts";
 import { Stepper } from "./stepper.ts";
 
 /** What one cycle showed. Waveforms are volts at evenly spaced moments, each net against the circuit's reference. */
 export interface Cycle {
   readonly waves: readonly Float64Array[];
+  /** mean volts of each net */
+  readonly meanVolts: Float64Array;
   /** mean watts turned to heat in each resistor and each junction */
   readonly resistorWatts: Float64Array;
   readonly diodeWatts: Float64Array;
@@ -38,117 +41,145 @@ export interface Settling {
 
 /** Settled where no capacitor has more than this share of the largest, or these volts, still to go, and no ohms this share. */
 const SETTLED = { share: 5e-4, volts: 4e-3, ohms: 3e-3 } as const;
-/** Changes from cycle to cycle in this ratio are carried to their limit (Aitken 1926), no farther than so many of the last. */
-const CARRIED = { least: 0.05, most: 0.9, longest: 0.995 } as const;
+/** What takes longer than so many cycles to come about is not waited for: a minute of mains. */
+const WAITED_CYCLES = 3000;
+/** Under a load that draws its watts whatever the volts, no farther at once than so many of the last cycle's change. */
+const LONGEST_LEAP = 9;
 
-/** A resistor that heats itself, and the watts it took in the cycle that runs. */
+/** A resistor that heats itself, the watts it took in the cycle that runs, and where the last one left it. */
 interface Heater {
   readonly index: number;
   readonly heats: SelfHeating;
   watts: number;
+  /** logarithm of its ohms before the last change, and how far its watts then asked for more; null at first */
+  last: { readonly log: number; readonly gap: number } | null;
 }
 
-/** Steps a cycle while the settled state is only looked for: a cycle of these costs a third of one that is shown. */
+/** Steps a cycle while the settled state is only looked for: a cycle of these costs a fifth of one that is shown. */
 const COARSE_STEPS = 64;
 
 /** Runs `circuit` from empty (or given) capacitors until its cycles repeat: first in coarse steps, then in those asked for. */
 export function settle(circuit: PowerCircuit, settling: Settling): Cycle {
-  const coarse = approach(circuit, settling, Math.min(COARSE_STEPS, settling.steps), {
-    volts: settling.startVolts,
-    ohms: settling.startOhms,
-  });
-  const fine = approach(circuit, settling, settling.steps, {
-    volts: coarse.held,
-    ohms: coarse.stepper.ohms,
-  });
-  const cycle = shownCycle(fine.stepper, fine.held, settling.steps);
-  return { ...cycle, settled: fine.settled };
+  const coarse = roughly(circuit, settling);
+  return settling.steps <= COARSE_STEPS ? coarse.cycle : coarse.shown();
 }
 
-interface Approach {
-  readonly stepper: Stepper;
-  readonly held: Float64Array;
-  readonly settled: boolean;
+/** A settled state in coarse steps, and the same in those asked for, worked out when first asked for. */
+export interface Rough {
+  readonly cycle: Cycle;
+  shown(): Cycle;
 }
 
+/** The settled state in coarse steps: enough for what gives way and for mean volts within a few thousandths. */
+export function roughly(circuit: PowerCircuit, settling: Settling): Rough {
+  const steps = Math.min(COARSE_STEPS, settling.steps);
+  const stepper = new Stepper(circuit, settling.cycleSeconds / steps);
+  settling.startOhms?.forEach((ohms, i) => {
+    if (circuit.resistors[i].heats !== undefined) stepper.setOhms(i, ohms);
+  });
+  const held =
+    settling.startVolts === undefined
+      ? new Float64Array(stepper.stores)
+      : stepper.gather(settling.startVolts);
+  const settled = approach(stepper, held, steps, settling);
+  const start = Float64Array.from(held);
+  const cycle = { ...shownCycle(stepper, held, steps), settled };
+  let shown: Cycle | null = null;
+  return {
+    cycle,
+    shown: () => {
+      if (shown !== null) return shown;
+      const fine = stepper.inSteps(settling.cycleSeconds / settling.steps);
+      const finely = approach(fine, start, settling.steps, settling);
+      shown = { ...shownCycle(fine, start, settling.steps), settled: finely };
+      return shown;
+    },
+  };
+}
+
+/**
+ * Moves `held` and the ohms of what heats itself to where a cycle leaves them as they were, by Newton's method: each cycle also
+ * tells how its end follows its start (shooting, Aprille and Trick 1972). False where the most cycles did not get there.
+ */
 function approach(
-  circuit: PowerCircuit,
-  { cycleSeconds, mostCycles, cold }: Settling,
+  stepper: Stepper,
+  held: Float64Array,
   steps: number,
-  start: { readonly volts: Float64Array | undefined; readonly ohms: Float64Array | undefined },
-): Approach {
-  const stepper = new Stepper(circuit, cycleSeconds / steps);
-  const held = new Float64Array(circuit.capacitors.length);
-  if (start.volts !== undefined) held.set(start.volts);
-  start.ohms?.forEach((ohms, i) => {
-    stepper.setOhms(i, ohms);
-  });
+  { mostCycles, cold }: Settling,
+): boolean {
+  const { circuit } = stepper;
   const heaters: Heater[] = circuit.resistors.flatMap(({ heats }, index) =>
-    heats === undefined || (cold === true && heats.slow) ? [] : [{ index, heats, watts: 0 }],
+    heats === undefined || (cold === true && heats.slow) ? [] : [{ index, heats, watts: 0, last: null }],
   );
-  let states: Float64Array[] = [];
-  for (let count = 1; ; count++) {
-    plainCycle(stepper, held, steps, heaters);
-    for (const { index, heats, watts } of heaters) heatUp(stepper, index, heats, watts);
-    states.push(Float64Array.from([...held, ...heaters.map(({ index }) => Math.log(stepper.ohms[index]))]));
-    const settled = hasSettled(states, held.length);
-    if (settled || count >= mostCycles) return { stepper, held, settled };
-    if (states.length < 4) continue;
-    const limit = carriedOn(states);
-    held.set(limit.subarray(0, held.length));
-    heaters.forEach(({ index }, i) => {
-      stepper.setOhms(index, Math.exp(limit[held.length + i]));
-    });
-    states = [];
+  const loaded = circuit.load !== null && circuit.load.watts > 0;
+  const end = new Float64Array(held.length);
+  for (let count = 1; count <= mostCycles; count++) {
+    end.set(held);
+    followedCycle(stepper, end, steps, heaters);
+    const toGo = leap(held, end, stepper.slopes, loaded);
+    let most = 0;
+    for (const volts of end) most = Math.max(most, Math.abs(volts));
+    const near = SETTLED.share * most + SETTLED.volts;
+    let settled = toGo.every((volts) => Math.abs(volts) <= near);
+    for (let i = 0; i < held.length; i++) held[i] += toGo[i];
+    for (const heater of heaters) if (Math.abs(heatUp(stepper, heater)) > SETTLED.ohms) settled = false;
+    if (settled) return true;
   }
+  return false;
 }
 
-/** One cycle of which only the heaters' watts are kept. */
-function plainCycle(stepper: Stepper, held: Float64Array, steps: number, heaters: readonly Heater[]): void {
-  const { capacitors, resistors } = stepper.circuit;
+/** One cycle of which only the heaters' watts and the slopes are kept. */
+function followedCycle(
+  stepper: Stepper,
+  held: Float64Array,
+  steps: number,
+  heaters: readonly Heater[],
+): void {
   for (const heater of heaters) heater.watts = 0;
+  stepper.startSlopes();
   for (let k = 0; k < steps; k++) {
     stepper.step(held, (2 * Math.PI * (k + 1)) / steps);
-    for (let i = 0; i < capacitors.length; i++) held[i] = stepper.across(capacitors[i]);
+    stepper.carrySlopes();
     for (const heater of heaters)
-      heater.watts += stepper.across(resistors[heater.index]) ** 2 / stepper.ohms[heater.index] / steps;
+      heater.watts += stepper.acrossHeater(heater.index) ** 2 / stepper.ohms[heater.index] / steps;
   }
 }
 
-/** Moves a self-heating resistor to the ohms that its watts give it. */
-function heatUp(stepper: Stepper, index: number, heats: SelfHeating, watts: number): void {
-  const now = stepper.ohms[index];
-  const change = Math.log(heats.ohmsAt(watts) / now) / (1 + heats.steepness);
-  stepper.setOhms(index, now * Math.exp(change));
+/**
+ * From the volts at a cycle's start to where it would repeat, straight on by its slopes. With a load of steady watts there may be
+ * two such states, and slopes over 1 lead away from both: then, and where the leap is long, the change itself is followed.
+ */
+function leap(start: Float64Array, end: Float64Array, slopes: Float64Array, loaded: boolean): Float64Array {
+  const count = start.length;
+  const change = end.map((volts, i) => volts - start[i]);
+  const matrix = slopes.map((slope, at) => (at % (count + 1) === 0 ? 1 + 1 / WAITED_CYCLES : 0) - slope);
+  const straight = Float64Array.from(change);
+  if (!solveDense(count, matrix, straight)) return change;
+  if (!loaded) return straight;
+  const size = (volts: Float64Array) => volts.reduce((sum, one) => Math.max(sum, Math.abs(one)), 0);
+  const along = straight.reduce((sum, volts, i) => sum + volts * change[i], 0);
+  if (along > 0 && size(straight) <= LONGEST_LEAP * size(change)) return straight;
+  return change.map((volts) => LONGEST_LEAP * volts);
 }
 
-/** Has each number of the state come to where it goes? The first `capacitors` are volts, the rest logarithms of ohms. */
-function hasSettled(states: readonly Float64Array[], capacitors: number): boolean {
-  if (states.length < 3) return false;
-  const [a, b, c] = states.slice(-3);
-  const most = c.subarray(0, capacitors).reduce((sum, volts) => Math.max(sum, Math.abs(volts)), 0);
-  return c.every((value, i) => {
-    const second = Math.abs(value - b[i]);
-    const ratio = Math.min(second / Math.max(Math.abs(b[i] - a[i]), 1e-12), CARRIED.longest);
-    const toGo = second / (1 - ratio);
-    return toGo <= (i < capacitors ? SETTLED.share * most + SETTLED.volts : SETTLED.ohms);
-  });
+/** The least and the most that a heater's gap may fall for what its ohms have grown, both as logarithms, to be believed. */
+const BELIEVED_FALL = { least: 0.15, most: 1.5 } as const;
+
+/** Moves a self-heating resistor towards the ohms that its watts give it; by how much, as a logarithm. */
+function heatUp(stepper: Stepper, heater: Heater): number {
+  const { index, heats, watts, last } = heater;
+  const log = Math.log(stepper.ohms[index]);
+  const gap = Math.log(heats.ohmsAt(watts)) - log;
+  const fall = last === null || log === last.log ? 0 : (last.gap - gap) / (log - last.log);
+  const plain = 1 + heats.steepness;
+  const believed = fall > BELIEVED_FALL.least && fall < BELIEVED_FALL.most * plain;
+  const change = gap / (believed ? fall : plain);
+  heater.last = { log, gap };
+  stepper.setOhms(index, Math.exp(log + change));
+  return change;
 }
 
-/** Where the last three states of a run would carry it in the end, number by number. */
-function carriedOn(states: readonly Float64Array[]): Float64Array {
-  const [a, b, c] = states.slice(-3);
-  return c.map((value, i) => {
-    const first = b[i] - a[i];
-    const second = value - b[i];
-    const ratio = second / first;
-    if (!(ratio > CARRIED.least)) return value;
-    const carried = Math.min(ratio, CARRIED.most);
-    return value + (second * carried) / (1 - carried);
-  });
-}
-
-/** One cycle from the volts `held` by the capacitors, which are moved on to its end, with all that it shows. */
+/** One cycle from the volts `held`, which are moved on to its end, with all that it shows. */
 function shownCycle(stepper: Stepper, held: Float64Array, steps: number): Omit<Cycle, "settled"> {
   const { circuit } = stepper;
   const waves = Array.from({ length: circuit.nets }, () => new Float64Array(steps));
@@ -160,10 +191,15 @@ function shownCycle(stepper: Stepper, held: Float64Array, steps: number): Omit<C
   const sourceAmps = new Float64Array(circuit.sources.length);
   const sourceMeanAmps = new Float64Array(circuit.sources.length);
   const limited = new Float64Array(circuit.sources.length);
+  const meanVolts = new Float64Array(circuit.nets);
   for (let k = 0; k < steps; k++) {
     const angle = (2 * Math.PI * (k + 1)) / steps;
     stepper.step(held, angle);
-    for (let net = 0; net < circuit.nets; net++) waves[net][k] = stepper.volts[net];
+    const { volts: now } = stepper;
+    for (let net = 0; net < circuit.nets; net++) {
+      waves[net][k] = now[net];
+      meanVolts[net] += now[net] / steps;
+    }
     for (let i = 0; i < count; i++) {
       const amps = stepper.across(circuit.resistors[i]) / stepper.ohms[i];
       resistorWatts[i] += (amps * amps * stepper.ohms[i]) / steps;
@@ -179,14 +215,12 @@ function shownCycle(stepper: Stepper, held: Float64Array, steps: number): Omit<C
       sourceMeanAmps[i] += amps / steps;
       if (stepper.atLimit(i)) limited[i] += 1 / steps;
     });
-    circuit.capacitors.forEach((one, i) => {
-      held[i] = stepper.across(one);
-    });
   }
   for (let i = 0; i < count; i++) resistorAmps[i] = Math.sqrt(resistorWatts[i] / stepper.ohms[i]);
   const roots = sourceAmps.map(Math.sqrt);
   return {
     waves,
+    meanVolts,
     resistorWatts,
     diodeWatts,
     resistorAmps,
@@ -195,6 +229,6 @@ function shownCycle(stepper: Stepper, held: Float64Array, steps: number): Omit<C
     sourceMeanAmps,
     limited,
     ohms: Float64Array.from(stepper.ohms),
-    endVolts: Float64Array.from(held),
+    endVolts: stepper.scatter(held),
   };
 }

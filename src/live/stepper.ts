@@ -1,57 +1,173 @@
 /**
- * One moment after another of a power circuit, by backward Euler. Junctions are straight pieces, so that the matrix is inverted
- * once for each set of conducting ones; the load is taken in by one rank-one correction (Sherman and Morrison 1950).
+ * One moment after another of a power circuit, by backward Euler. Junctions are straight pieces, so that what the terminals do is
+ * linear for each set of conducting ones: worked out once a set, and the load taken in by one rank-one correction (Sherman and
+ * Morrison 1950). Beside the volts it carries how they follow the capacitors' volts at the start of the cycle.
  */
 import { invertConductances } from "./inverse.ts";
 import type { PowerCircuit, SourceBranch } from "./power-circuit.ts";
+import { type ReducedCircuit, reduceCircuit, SOURCE_PARTS } from "./reduced-circuit.ts";
 
-/** What keeps a net from hanging on nothing, and a blocking junction's leak, siemens. */
-const LEAK_SIEMENS = 1e-8;
+/** A blocking junction's leak, siemens. */
 const BLOCKING_SIEMENS = 1e-9;
 /** A junction that conducts goes on to this much below its drop: one without current would chatter on rounding. */
 const STICKS_VOLTS = 1e-4;
 /** A set of conducting junctions is found within this many tries, or the last one is taken. */
 const MOST_TRIES = 40;
 
+/** Two terminals; -1 is the reference. */
+interface Ends {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What the terminals do while one set of junctions conducts. */
+interface Piece {
+  /** volts of each terminal for a volt held by each store, then for constant, sine and cosine; row-major */
+  readonly response: Float64Array;
+  /** volts that each terminal loses for an amp of load, and the load itself */
+  readonly loss: Float64Array;
+  readonly ownLoss: number;
+  /** the pieces that one junction or limit turned over leads to */
+  readonly next: (Piece | undefined)[];
+}
+
+/** Capacitors between the same two nets, as one. */
+interface Store extends Ends {
+  farads: number;
+  readonly of: number[];
+}
+
+function rowOf(values: Float64Array, row: number, width: number, column: number): number {
+  return row < 0 ? 0 : values[row * width + column];
+}
+
 export class Stepper {
   readonly circuit: PowerCircuit;
   readonly seconds: number;
-  /** potentials of the nets, volts */
-  volts: Float64Array;
   /** ohms of each resistor as they are now */
   readonly ohms: Float64Array;
+  readonly #reduced: ReducedCircuit;
+  readonly #stores: readonly Store[];
+  readonly #diodes: readonly (Ends & { readonly dropVolts: number })[];
+  readonly #sources: readonly Ends[];
+  readonly #load: Ends | null;
   /** 1 where a junction conducts, then 1 where a source is at its limit */
   readonly #on: Uint8Array;
-  readonly #inverses = new Map<string, Float64Array>();
-  /** the inverse for what conducts now; null after a change */
-  #now: Float64Array | null = null;
-  readonly #rhs: Float64Array;
-  readonly #column: Float64Array;
+  #pieces = new Map<string, Piece>();
+  #now: Piece | null = null;
+  /** held volts, then 1, sine and cosine of the mains */
+  readonly #inputs: Float64Array;
+  /** volts of the terminals */
+  readonly #terminals: Float64Array;
+  /** volts of all nets, once somebody asks */
+  readonly #nets: Float64Array;
+  #spread = false;
+  /** at the load: before this step, and what its siemens and its volts without it then were */
+  #loadVolts = Number.NaN;
+  readonly #drawn = { before: 0, siemens: 0, freeVolts: 0 };
+  /** how the held volts, and the load's, follow those at the start of the cycle */
+  #slopes: Float64Array;
+  #moved: Float64Array;
+  readonly #loadSlopes: Float64Array;
 
-  constructor(circuit: PowerCircuit, seconds: number) {
+  constructor(circuit: PowerCircuit, seconds: number, reduced = reduceCircuit(circuit)) {
     this.circuit = circuit;
     this.seconds = seconds;
-    this.volts = new Float64Array(circuit.nets);
-    this.#rhs = new Float64Array(circuit.nets);
-    this.#column = new Float64Array(circuit.nets);
+    this.#reduced = reduced;
     this.ohms = Float64Array.from(circuit.resistors, (one) => one.ohms);
+    this.#stores = this.#storesOf(circuit);
+    this.#diodes = circuit.diodes.map((one) => ({ ...this.#ends(one), dropVolts: one.dropVolts }));
+    this.#sources = circuit.sources.map((one) => this.#ends(one));
+    this.#load = circuit.load === null || circuit.load.watts <= 0 ? null : this.#ends(circuit.load);
     this.#on = new Uint8Array(circuit.diodes.length + circuit.sources.length);
+    const count = this.#stores.length;
+    this.#inputs = new Float64Array(count + SOURCE_PARTS);
+    this.#terminals = new Float64Array(reduced.size);
+    this.#nets = new Float64Array(circuit.nets);
+    this.#slopes = new Float64Array(count * count);
+    this.#moved = new Float64Array(count * count);
+    this.#loadSlopes = new Float64Array(count);
   }
 
-  /** Changes the ohms of a resistor; what was inverted before no longer holds. */
+  #ends({ from, to }: Ends): Ends {
+    const { terminals } = this.#reduced;
+    return { from: from < 0 ? -1 : terminals[from], to: to < 0 ? -1 : terminals[to] };
+  }
+
+  #storesOf(circuit: PowerCircuit): readonly Store[] {
+    const stores: Store[] = [];
+    circuit.capacitors.forEach((one, i) => {
+      const ends = this.#ends(one);
+      const same = stores.find((store) => store.from === ends.from && store.to === ends.to);
+      if (same === undefined) stores.push({ ...ends, farads: one.farads, of: [i] });
+      else {
+        same.farads += one.farads;
+        same.of.push(i);
+      }
+    });
+    return stores;
+  }
+
+  /** The same circuit, as warm as this one is, in steps of other `seconds`. */
+  inSteps(seconds: number): Stepper {
+    const other = new Stepper(this.circuit, seconds, this.#reduced);
+    other.ohms.set(this.ohms);
+    return other;
+  }
+
+  /** Of capacitors side by side one value is held: how many there are. */
+  get stores(): number {
+    return this.#stores.length;
+  }
+
+  /** Volts held, from those of each capacitor: capacitors side by side share their charge. */
+  gather(capacitors: Float64Array): Float64Array {
+    return Float64Array.from(
+      this.#stores,
+      ({ of, farads }) =>
+        of.reduce((sum, i) => sum + capacitors[i] * this.circuit.capacitors[i].farads, 0) / farads,
+    );
+  }
+
+  /** Volts of each capacitor, from those held. */
+  scatter(held: Float64Array): Float64Array {
+    const volts = new Float64Array(this.circuit.capacitors.length);
+    this.#stores.forEach(({ of }, store) => {
+      for (const i of of) volts[i] = held[store];
+    });
+    return volts;
+  }
+
+  /** Changes the ohms of a resistor that heats itself; what was worked out before no longer holds. */
   setOhms(index: number, ohms: number): void {
     if (this.ohms[index] === ohms) return;
     this.ohms[index] = ohms;
-    this.#inverses.clear();
+    this.#pieces = new Map();
     this.#now = null;
   }
 
-  across(branch: { readonly from: number; readonly to: number }): number {
-    return this.#at(branch.from) - this.#at(branch.to);
+  /** Volts of all nets now. */
+  get volts(): Float64Array {
+    if (!this.#spread) {
+      const at = this.#stores.length;
+      this.#reduced.spread(this.#terminals, this.#inputs[at + 1], this.#inputs[at + 2], this.#nets);
+      this.#spread = true;
+    }
+    return this.#nets;
   }
 
-  #at(net: number): number {
-    return net < 0 ? 0 : this.volts[net];
+  across({ from, to }: Ends): number {
+    const { volts } = this;
+    return (from < 0 ? 0 : volts[from]) - (to < 0 ? 0 : volts[to]);
+  }
+
+  /** Volts of a resistor that heats itself. */
+  acrossHeater(index: number): number {
+    return this.#apart(this.#ends(this.circuit.resistors[index]));
+  }
+
+  #apart({ from, to }: Ends): number {
+    return (from < 0 ? 0 : this.#terminals[from]) - (to < 0 ? 0 : this.#terminals[to]);
   }
 
   conducts(diode: number): boolean {
@@ -74,126 +190,211 @@ export class Stepper {
     return (Stepper.behind(source, angle) - this.across(source)) / source.ohms;
   }
 
-  /** Goes one step on; `before` are the capacitors' volts at its start, `angle` that of the mains at its end. */
-  step(before: Float64Array, angle: number): void {
+  /** Goes one step on; `held` are the stores' volts at its start, moved on to its end, `angle` that of the mains there. */
+  step(held: Float64Array, angle: number): void {
+    const inputs = this.#inputs;
+    const count = this.#stores.length;
+    for (let i = 0; i < count; i++) inputs[i] = held[i];
+    inputs[count] = 1;
+    inputs[count + 1] = Math.sin(angle);
+    inputs[count + 2] = Math.cos(angle);
     for (let tries = 0; tries < MOST_TRIES; tries++) {
-      this.#solve(before, angle);
-      if (!this.#switchOver(angle)) return;
+      this.#solve();
+      if (!this.#switchOver(angle)) break;
     }
+    if (this.#load !== null) this.#loadVolts = this.#apart(this.#load);
+    this.#spread = false;
+    for (let i = 0; i < count; i++) held[i] = this.#apart(this.#stores[i]);
   }
 
-  #solve(before: Float64Array, angle: number): void {
-    const size = this.circuit.nets;
-    this.#now ??= this.#inverse();
-    const inverse = this.#now;
-    const rhs = this.#injected(before, angle);
-    const volts = this.volts;
-    const loadBefore = this.#loadVolts();
-    for (let i = 0; i < size; i++) {
+  #solve(): void {
+    this.#now ??= this.#piece();
+    const { response, loss, ownLoss } = this.#now;
+    const inputs = this.#inputs;
+    const volts = this.#terminals;
+    const width = inputs.length;
+    for (let i = 0, at = 0; i < volts.length; i++) {
       let sum = 0;
-      for (let j = 0, at = i * size; j < size; j++) sum += inverse[at + j] * rhs[j];
+      for (let j = 0; j < width; j++, at++) sum += response[at] * inputs[j];
       volts[i] = sum;
     }
-    this.#takeLoad(inverse, loadBefore);
-  }
-
-  /** Amps into each net from what is known: capacitors, drops of conducting junctions, sources. */
-  #injected(before: Float64Array, angle: number): Float64Array {
-    const { capacitors, diodes, sources } = this.circuit;
-    const rhs = this.#rhs.fill(0);
-    const inject = (from: number, to: number, amps: number): void => {
-      if (from >= 0) rhs[from] += amps;
-      if (to >= 0) rhs[to] -= amps;
-    };
-    for (let i = 0; i < capacitors.length; i++) {
-      const one = capacitors[i];
-      inject(one.from, one.to, (one.farads / this.seconds) * before[i]);
-    }
-    for (let i = 0; i < diodes.length; i++) {
-      if (this.#on[i] === 0) continue;
-      const one = diodes[i];
-      inject(one.from, one.to, one.dropVolts / one.ohms);
-    }
-    for (let i = 0; i < sources.length; i++) {
-      const one = sources[i];
-      inject(
-        one.from,
-        one.to,
-        this.atLimit(i) ? (one.limitAmps ?? 0) : Stepper.behind(one, angle) / one.ohms,
-      );
-    }
-    return rhs;
-  }
-
-  #loadVolts(): number {
-    return this.circuit.load === null ? 0 : this.across(this.circuit.load);
-  }
-
-  /** The load as the siemens it has at the volts before, put in by a rank-one correction. */
-  #takeLoad(inverse: Float64Array, loadVolts: number): void {
-    const { load, nets: size } = this.circuit;
-    if (load === null || load.watts <= 0) return;
-    const siemens = load.watts / Math.max(loadVolts, load.leastVolts) ** 2;
-    const column = this.#column;
-    for (let i = 0; i < size; i++)
-      column[i] =
-        (load.from < 0 ? 0 : inverse[i * size + load.from]) - (load.to < 0 ? 0 : inverse[i * size + load.to]);
-    const own = (load.from < 0 ? 0 : column[load.from]) - (load.to < 0 ? 0 : column[load.to]);
-    const amps = (siemens * this.across(load)) / (1 + siemens * own);
-    for (let i = 0; i < size; i++) this.volts[i] -= amps * column[i];
+    const { load } = this.circuit;
+    if (this.#load === null || load === null) return;
+    // The load as the siemens it has at the volts before.
+    const free = this.#apart(this.#load);
+    const before = Number.isNaN(this.#loadVolts) ? free : this.#loadVolts;
+    const siemens = load.watts / Math.max(before, load.leastVolts) ** 2;
+    const amps = (siemens * free) / (1 + siemens * ownLoss);
+    for (let i = 0; i < volts.length; i++) volts[i] -= amps * loss[i];
+    this.#drawn.before = before;
+    this.#drawn.siemens = siemens;
+    this.#drawn.freeVolts = free;
   }
 
   /** Turns over what contradicts its state; false where nothing does. */
   #switchOver(angle: number): boolean {
-    const { diodes, sources } = this.circuit;
-    let changed = false;
-    for (let i = 0; i < diodes.length; i++)
-      if (this.#set(i, this.across(diodes[i]) > diodes[i].dropVolts - (this.#on[i] === 1 ? STICKS_VOLTS : 0)))
-        changed = true;
+    const diodes = this.#diodes;
+    const on = this.#on;
+    let changed = 0;
+    let last = 0;
+    for (let i = 0; i < diodes.length; i++) {
+      const one = diodes[i];
+      const now = this.#apart(one) > one.dropVolts - (on[i] === 1 ? STICKS_VOLTS : 0) ? 1 : 0;
+      if (now === on[i]) continue;
+      on[i] = now;
+      last = i;
+      changed++;
+    }
+    const { sources } = this.circuit;
     for (let i = 0; i < sources.length; i++) {
       const one = sources[i];
       if (one.limitAmps === null) continue;
-      const free = (Stepper.behind(one, angle) - this.across(one)) / one.ohms;
-      if (this.#set(diodes.length + i, free > one.limitAmps)) changed = true;
+      const at = diodes.length + i;
+      const free = (Stepper.behind(one, angle) - this.#apart(this.#sources[i])) / one.ohms;
+      const now = free > one.limitAmps ? 1 : 0;
+      if (now === on[at]) continue;
+      on[at] = now;
+      last = at;
+      changed++;
     }
-    return changed;
-  }
-
-  #set(at: number, on: boolean): boolean {
-    if ((this.#on[at] === 1) === on) return false;
-    this.#on[at] = on ? 1 : 0;
-    this.#now = null;
+    if (changed === 0) return false;
+    const before = this.#now;
+    if (changed > 1 || before === null) this.#now = this.#piece();
+    else this.#now = before.next[last] ??= this.#piece();
     return true;
   }
 
-  #inverse(): Float64Array {
+  /** From here on the slopes are those against the volts held now. */
+  startSlopes(): void {
+    const count = this.#stores.length;
+    this.#slopes.fill(0);
+    for (let i = 0; i < count; i++) this.#slopes[i * count + i] = 1;
+    this.#loadSlopes.fill(0);
+  }
+
+  /** How the volts held now (rows) follow those at the start (columns). */
+  get slopes(): Float64Array {
+    return this.#slopes;
+  }
+
+  /** Carries the slopes over the step just done. */
+  carrySlopes(): void {
+    const piece = this.#now;
+    if (piece === null) return;
+    const { response, loss, ownLoss } = piece;
+    const stores = this.#stores;
+    const count = stores.length;
+    const width = count + SOURCE_PARTS;
+    const { before, siemens, freeVolts } = this.#drawn;
+    const share = 1 / (1 + siemens * ownLoss);
+    const { load } = this.circuit;
+    const steep =
+      load === null || before <= load.leastVolts ? 0 : (-2 * siemens * freeVolts * share * share) / before;
+    for (let column = 0; column < count; column++) {
+      let amps = 0;
+      if (this.#load !== null) {
+        let free = 0;
+        for (let j = 0; j < count; j++)
+          free += this.#apartIn(response, width, this.#load, j) * this.#slopes[j * count + column];
+        amps = siemens * share * free + steep * this.#loadSlopes[column];
+        this.#loadSlopes[column] = free - amps * ownLoss;
+      }
+      for (let i = 0; i < count; i++) {
+        let sum = amps === 0 ? 0 : -amps * this.#apartIn(loss, 1, stores[i], 0);
+        for (let j = 0; j < count; j++)
+          sum += this.#apartIn(response, width, stores[i], j) * this.#slopes[j * count + column];
+        this.#moved[i * count + column] = sum;
+      }
+    }
+    [this.#slopes, this.#moved] = [this.#moved, this.#slopes];
+  }
+
+  #apartIn(values: Float64Array, width: number, { from, to }: Ends, column: number): number {
+    return rowOf(values, from, width, column) - rowOf(values, to, width, column);
+  }
+
+  #piece(): Piece {
     const key = this.#on.join("");
-    const known = this.#inverses.get(key);
+    const known = this.#pieces.get(key);
     if (known !== undefined) return known;
-    const size = this.circuit.nets;
-    const matrix = new Float64Array(size * size);
-    const stamp = (from: number, to: number, siemens: number): void => {
+    const inverse = this.#inverse();
+    const injected = this.#injected();
+    const { size } = this.#reduced;
+    const width = this.#inputs.length;
+    const response = new Float64Array(size * width);
+    for (let i = 0; i < size; i++)
+      for (let k = 0; k < size; k++) {
+        const ohms = inverse[i * size + k];
+        for (let j = 0; j < width; j++) response[i * width + j] += ohms * injected[k * width + j];
+      }
+    const load = this.#load;
+    const loss = new Float64Array(size);
+    if (load !== null)
+      for (let i = 0; i < size; i++)
+        loss[i] =
+          (load.from < 0 ? 0 : inverse[i * size + load.from]) -
+          (load.to < 0 ? 0 : inverse[i * size + load.to]);
+    const ownLoss = load === null ? 0 : this.#apartIn(loss, 1, load, 0);
+    const piece = { response, loss, ownLoss, next: [] };
+    this.#pieces.set(key, piece);
+    return piece;
+  }
+
+  #inverse(): Float64Array {
+    const { size, siemens: plain } = this.#reduced;
+    const matrix = Float64Array.from(plain);
+    const stamp = ({ from, to }: Ends, siemens: number): void => {
       if (from >= 0) matrix[from * size + from] += siemens;
       if (to >= 0) matrix[to * size + to] += siemens;
       if (from < 0 || to < 0) return;
       matrix[from * size + to] -= siemens;
       matrix[to * size + from] -= siemens;
     };
-    for (let net = 0; net < size; net++) matrix[net * size + net] += LEAK_SIEMENS;
-    this.circuit.resistors.forEach((one, i) => {
-      stamp(one.from, one.to, 1 / this.ohms[i]);
+    const { resistors, diodes, sources } = this.circuit;
+    resistors.forEach((one, i) => {
+      if (one.heats !== undefined) stamp(this.#ends(one), 1 / this.ohms[i]);
     });
-    this.circuit.diodes.forEach((one, i) => {
-      stamp(one.from, one.to, this.#on[i] === 1 ? 1 / one.ohms : BLOCKING_SIEMENS);
+    diodes.forEach((one, i) => {
+      stamp(this.#diodes[i], this.#on[i] === 1 ? 1 / one.ohms : BLOCKING_SIEMENS);
     });
-    this.circuit.capacitors.forEach((one) => {
-      stamp(one.from, one.to, one.farads / this.seconds);
-    });
-    this.circuit.sources.forEach((one, i) => {
-      if (!this.atLimit(i)) stamp(one.from, one.to, 1 / one.ohms);
+    for (const store of this.#stores) stamp(store, store.farads / this.seconds);
+    sources.forEach((one, i) => {
+      if (one.limitAmps !== null && !this.atLimit(i)) stamp(this.#sources[i], 1 / one.ohms);
     });
     invertConductances(size, matrix);
-    this.#inverses.set(key, matrix);
     return matrix;
+  }
+
+  /** Amps into each terminal by what is known: stores, drops of conducting junctions, sources; row-major. */
+  #injected(): Float64Array {
+    const { size, amps: free } = this.#reduced;
+    const count = this.#stores.length;
+    const width = this.#inputs.length;
+    const rows = new Float64Array(size * width);
+    for (let i = 0; i < size; i++)
+      for (let part = 0; part < SOURCE_PARTS; part++)
+        rows[i * width + count + part] = free[i * SOURCE_PARTS + part];
+    const inject = ({ from, to }: Ends, column: number, amps: number): void => {
+      if (from >= 0) rows[from * width + column] += amps;
+      if (to >= 0) rows[to * width + column] -= amps;
+    };
+    this.#stores.forEach((store, i) => {
+      inject(store, i, store.farads / this.seconds);
+    });
+    this.circuit.diodes.forEach((one, i) => {
+      if (this.#on[i] === 1) inject(this.#diodes[i], count, one.dropVolts / one.ohms);
+    });
+    this.circuit.sources.forEach((one, i) => {
+      if (one.limitAmps === null) return;
+      const ends = this.#sources[i];
+      if (this.atLimit(i)) {
+        inject(ends, count, one.limitAmps);
+        return;
+      }
+      inject(ends, count, one.offsetVolts / one.ohms);
+      inject(ends, count + 1, (one.peakVolts * Math.cos(one.radians)) / one.ohms);
+      inject(ends, count + 2, (one.peakVolts * Math.sin(one.radians)) / one.ohms);
+    });
+    return rows;
   }
 }

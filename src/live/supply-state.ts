@@ -19,7 +19,8 @@ function nothing(why: string): SupplyStart {
 export function isGone(board: FaultedBoard, ref: string, junction: string | null = null): boolean {
   const part = board.part(ref);
   if (part === null || board.isOpen(ref, junction)) return true;
-  return [...part.pins.keys()].some((pin) => board.bench.lifted.has(`${ref}.${pin}`));
+  const { lifted } = board.bench;
+  return lifted.size > 0 && [...part.pins.keys()].some((pin) => lifted.has(`${ref}.${pin}`));
 }
 
 /** Of resistors side by side: all gone, or their ohms. */
