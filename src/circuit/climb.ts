@@ -19,8 +19,8 @@ const MOST_STEPS = 4000;
 
 export interface Climbed {
   readonly solved: true;
-  /** volts of all nets at each of the times asked for */
-  readonly volts: readonly Float64Array[];
+  /** the circuit at each of the times asked for */
+  readonly found: readonly Solved[];
   readonly steps: number;
 }
 
@@ -28,7 +28,7 @@ function step(
   problem: Problem,
   charge: Float64Array,
   seconds: number,
-  warm: Float64Array | null,
+  warm: Solved | null,
 ): Solved | Unsolved {
   const { farads } = problem.values;
   const companions: Companions = {
@@ -78,20 +78,20 @@ export function climb(
 ): Climbed | Unsolved {
   const { farads } = problem.values;
   let charge: Float64Array = new Float64Array(farads.length);
-  let warm: Float64Array | null = null;
+  let warm: Solved | null = null;
   let now = 0;
   let seconds = FIRST_STEP_SECONDS;
   let steps = 0;
-  const found: Float64Array[] = [];
+  const found: Solved[] = [];
   for (const time of times) {
     while (now < time) {
       if (++steps > MOST_STEPS) return failure(problem, steps);
       const h = Math.min(seconds, time - now);
       const whole = step(problem, charge, h, warm);
       if (!whole.solved) return whole;
-      const half = step(problem, charge, h / 2, whole.volts);
+      const half = step(problem, charge, h / 2, whole);
       if (!half.solved) return half;
-      const second = step(problem, chargeAt(problem, half.volts), h / 2, half.volts);
+      const second = step(problem, chargeAt(problem, half.volts), h / 2, half);
       if (!second.solved) return second;
       const coarse = chargeAt(problem, whole.volts);
       const fine = chargeAt(problem, second.volts);
@@ -106,14 +106,14 @@ export function climb(
       }
       now = time - now - h < 1e-12 * time ? time : now + h;
       charge = fine.map((volts, i) => 2 * volts - coarse[i]);
-      warm = second.volts;
+      warm = second;
       seconds = h === seconds || scale < 1 ? h * scale : seconds;
     }
     const end = step(problem, charge, FIRST_STEP_SECONDS, warm);
     if (!end.solved) return end;
-    found.push(end.volts);
+    found.push(end);
   }
-  return { solved: true, volts: found, steps };
+  return { solved: true, found, steps };
 }
 
 function failure(problem: Problem, iterations: number): Unsolved {

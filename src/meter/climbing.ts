@@ -25,19 +25,14 @@ export function climbAt(
     let next = 0;
     for (let i = 0; i < times.length; i++) {
       if (fits(found[i])) continue;
-      const netVolts = answer.volts[next++];
+      const settled = answer.found[next++];
+      const netVolts = settled.volts;
       const volts = netVolts[plus < 0 ? ground : plus] - netVolts[minus < 0 ? ground : minus];
       found[i] = {
         solved: true,
         problem,
         range,
-        answer: {
-          solved: true,
-          volts: netVolts,
-          rung: "warm newton",
-          iterations: answer.steps,
-          residualAmps: 0,
-        },
+        answer: { ...settled, iterations: answer.steps },
         volts,
         raw: rawAt(check.mode, range, volts),
       };

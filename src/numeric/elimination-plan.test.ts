@@ -11,7 +11,7 @@ const pairsOf = (most: number) => fc.array(pair, { maxLength: most }).map((list)
 /** Conductances of 1, 2, 3 ... between the pairs, and one from every unknown to the reference. */
 function answer(plan: EliminationPlan, pairs: readonly number[]): Float64Array {
   const values = new Float64Array(plan.entries + 1);
-  for (let i = 0; i < SIZE; i++) values[plan.diagonal[i]] += 0.1;
+  for (let i = 0; i < SIZE; i++) values[slotOf(plan, i, i)] += 0.1;
   for (let p = 0; p + 1 < pairs.length; p += 2) {
     const [a, b] = [pairs[p], pairs[p + 1]];
     const siemens = 1 + p / 2;

@@ -4,23 +4,24 @@
  */
 import type { EliminationPlan } from "./elimination-plan.ts";
 
-/** Factors `values` in place. False where a pivot is zero or not finite; the values are then spoilt. */
+/** Factors `values` in place, each pivot as its inverse. False where one is zero or not finite; the values are then spoilt. */
 export function factor(plan: EliminationPlan, values: Float64Array): boolean {
-  const { size, order, diagonal, program } = plan;
+  const { size, program } = plan;
   let at = 0;
   for (let k = 0; k < size; k++) {
     const count = program[at];
     const lower = at + 1 + count;
     const upper = lower + count;
     let target = upper + count;
-    const pivot = values[diagonal[order[k]]];
-    if (!(Math.abs(pivot) > 0) || !Number.isFinite(pivot)) return false;
-    for (let r = 0; r < count; r++) {
-      const slot = program[lower + r];
-      const ratio = values[slot] / pivot;
+    const inverse = 1 / values[k];
+    values[k] = inverse;
+    // Catches zero (its inverse is infinite), infinity and what is no number in one comparison.
+    if (!(Math.abs(inverse) < Number.POSITIVE_INFINITY) || inverse === 0) return false;
+    for (let r = lower; r < upper; r++) {
+      const slot = program[r];
+      const ratio = values[slot] * inverse;
       values[slot] = ratio;
-      if (ratio === 0) target += count;
-      else for (let c = 0; c < count; c++) values[program[target++]] -= ratio * values[program[upper + c]];
+      for (let c = upper; c < upper + count; c++) values[program[target++]] -= ratio * values[program[c]];
     }
     at = target;
   }
@@ -29,39 +30,41 @@ export function factor(plan: EliminationPlan, values: Float64Array): boolean {
 
 /** Solves A x = rhs for factored values; `rhs` becomes x. */
 export function solve(plan: EliminationPlan, values: Float64Array, rhs: Float64Array): void {
-  const { size, order, diagonal, program, begin } = plan;
+  const { size, program, begin } = plan;
   for (let k = 0; k < size; k++) {
-    const at = begin[k];
-    const count = program[at];
-    const known = rhs[order[k]];
+    const at = begin[k] + 1;
+    const count = program[at - 1];
+    const known = rhs[k];
     if (known === 0) continue;
-    for (let r = 1; r <= count; r++) rhs[program[at + r]] -= values[program[at + count + r]] * known;
+    for (let r = at; r < at + count; r++) rhs[program[r]] -= values[program[r + count]] * known;
   }
   for (let k = size - 1; k >= 0; k--) {
-    const at = begin[k];
-    const count = program[at];
-    let sum = rhs[order[k]];
-    for (let c = 1; c <= count; c++) sum -= values[program[at + 2 * count + c]] * rhs[program[at + c]];
-    rhs[order[k]] = sum / values[diagonal[order[k]]];
+    const at = begin[k] + 1;
+    const count = program[at - 1];
+    const upper = at + 2 * count;
+    let sum = rhs[k];
+    for (let c = 0; c < count; c++) sum -= values[program[upper + c]] * rhs[program[at + c]];
+    rhs[k] = sum * values[k];
   }
 }
 
 /** Solves (A transposed) x = rhs for factored values; `rhs` becomes x. What an adjoint needs. */
 export function solveTransposed(plan: EliminationPlan, values: Float64Array, rhs: Float64Array): void {
-  const { size, order, diagonal, program, begin } = plan;
+  const { size, program, begin } = plan;
   for (let k = 0; k < size; k++) {
-    const at = begin[k];
-    const count = program[at];
-    const known = rhs[order[k]] / values[diagonal[order[k]]];
-    rhs[order[k]] = known;
+    const at = begin[k] + 1;
+    const count = program[at - 1];
+    const known = rhs[k] * values[k];
+    rhs[k] = known;
     if (known === 0) continue;
-    for (let c = 1; c <= count; c++) rhs[program[at + c]] -= values[program[at + 2 * count + c]] * known;
+    const upper = at + 2 * count;
+    for (let c = 0; c < count; c++) rhs[program[at + c]] -= values[program[upper + c]] * known;
   }
   for (let k = size - 1; k >= 0; k--) {
-    const at = begin[k];
-    const count = program[at];
-    let sum = rhs[order[k]];
-    for (let r = 1; r <= count; r++) sum -= values[program[at + count + r]] * rhs[program[at + r]];
-    rhs[order[k]] = sum;
+    const at = begin[k] + 1;
+    const count = program[at - 1];
+    let sum = rhs[k];
+    for (let r = at; r < at + count; r++) sum -= values[program[r + count]] * rhs[program[r]];
+    rhs[k] = sum;
   }
 }
