@@ -8,7 +8,7 @@ import { type Frame, stampPair } from "./frame.ts";
 import { JUNCTION_LEAK_SIEMENS } from "./junction.ts";
 import { JunctionPoints } from "./junction-points.ts";
 import { type LiveJunctions, type LiveResistors, liveJunctions, liveResistors } from "./live.ts";
-import { NET_LEAK_SIEMENS, type Netlist, type Values } from "./netlist.ts";
+import type { Netlist, Values } from "./netlist.ts";
 
 /** A source between two nets in Norton form: `amps` into the net `plus` and out of `minus`, `siemens` across. */
 export interface NortonSource {
@@ -130,13 +130,15 @@ export class Equations {
   currents(volts: Float64Array): void {
     this.#linearAmps(volts);
     this.#junctionAmps(volts);
-    if (this.#junctions.transistors.length > 0) this.#transistorAmps(volts);
+    if (this.#junctions.transistorCount > 0) this.#transistorAmps(volts);
   }
 
   /** Fills `leaving` at `volts` by the laws themselves: infinite where a junction would pass what no wire does. */
   amps(volts: Float64Array, near: Settled): void {
     this.#workspace.settled = null;
-    this.points.startNear(this.#junctions, volts, near);
+    this.points.startAt(this.#junctions, near.volts, near.junctionAmps);
+    this.points.judge(this.#junctions, volts, 1);
+    this.points.follow(this.#junctions);
     this.currents(volts);
   }
 
@@ -154,9 +156,9 @@ export class Equations {
     if (companions !== null)
       for (let i = 0; i < companions.siemens.length; i++)
         stampPair(matrix, frame.capacitors, 4 * i, companions.siemens[i]);
-    const { diodes, slots, transistors } = this.#junctions;
+    const { paired, diodes, slots, net, transistors, transistorCount } = this.#junctions;
     const { slope } = this.points;
-    for (let j = 0; j < diodes; j++) {
+    for (let j = 0; j < paired; j++) {
       const siemens = slope[j] + gmin;
       const at = 4 * j;
       matrix[slots[at]] += siemens;
@@ -164,7 +166,8 @@ export class Equations {
       matrix[slots[at + 2]] -= siemens;
       matrix[slots[at + 3]] -= siemens;
     }
-    for (let t = 0; t < transistors.length; t++)
+    for (let j = paired; j < diodes; j++) matrix[net[j]] += slope[j] + gmin;
+    for (let t = 0; t < transistorCount; t++)
       this.#stampTransistor(transistors[t], slope[diodes + 2 * t] + gmin, slope[diodes + 2 * t + 1] + gmin);
   }
 
@@ -207,9 +210,9 @@ export class Equations {
     const { netlist, values, source, companions } = this.problem;
     const { leaving } = this;
     const ground = netlist.nets;
-    for (let net = 0; net < ground; net++) leaving[net] = NET_LEAK_SIEMENS * volts[net];
+    const { count, from, to, siemens, toReference } = this.#resistors;
+    for (let net = 0; net < ground; net++) leaving[net] = toReference[net] * volts[net];
     leaving[ground] = 0;
-    const { count, from, to, siemens } = this.#resistors;
     for (let k = 0; k < count; k++) {
       const a = from[k];
       const b = to[k];
@@ -241,15 +244,19 @@ export class Equations {
 
   #junctionAmps(volts: Float64Array): void {
     const { leaving, gmin } = this;
-    const { diodes, from, to } = this.#junctions;
+    const { paired, diodes, from, to, net, sign } = this.#junctions;
     const { at, amps, slope } = this.points;
-    for (let j = 0; j < diodes; j++) {
+    for (let j = 0; j < paired; j++) {
       const a = from[j];
       const b = to[j];
       const here = volts[a] - volts[b];
       const through = amps[j] + slope[j] * (here - at[j]) + gmin * here;
       leaving[a] += through;
       leaving[b] -= through;
+    }
+    for (let j = paired; j < diodes; j++) {
+      const here = sign[j] * volts[net[j]];
+      leaving[net[j]] += sign[j] * (amps[j] + slope[j] * (here - at[j]) + gmin * here);
     }
   }
 
@@ -258,8 +265,8 @@ export class Equations {
     const { leaving } = this;
     const { base, collector, emitter, sign, forwardGain, reverseGain } = this.problem.netlist.bjts;
     const ground = this.problem.netlist.nets;
-    const { diodes, transistors } = this.#junctions;
-    for (let t = 0; t < transistors.length; t++) {
+    const { diodes, transistors, transistorCount } = this.#junctions;
+    for (let t = 0; t < transistorCount; t++) {
       const i = transistors[t];
       const iE = this.#tangent(volts, diodes + 2 * t);
       const iC = this.#tangent(volts, diodes + 2 * t + 1);

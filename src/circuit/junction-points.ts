@@ -9,17 +9,10 @@ import type { LiveJunctions } from "./live.ts";
 /** A junction within this many n kT/q of a known point has its exponential from there, by a short series. */
 const SERIES_REACH = 1 / 32;
 
-interface Known {
-  readonly volts: Float64Array;
-  readonly junctionAmps: Float64Array;
-}
-
 /** exp(x) - 1 to the last bit or two for |x| up to `SERIES_REACH`: Taylor's series up to the seventh power. */
 function expm1Near(x: number): number {
-  return (
-    x *
-    (1 + (x / 2) * (1 + (x / 3) * (1 + (x / 4) * (1 + (x / 5) * (1 + (x / 6) * (1 + x / 7))))))
-  );
+  const high = 1 / 120 + x * (1 / 720 + x * (1 / 5040));
+  return x + x * x * (1 / 2 + x * (1 / 6 + x * (1 / 24 + x * high)));
 }
 
 export class JunctionPoints {
@@ -27,6 +20,8 @@ export class JunctionPoints {
   /** amps and slope of the law there, without the junction's leak */
   readonly amps: Float64Array;
   readonly slope: Float64Array;
+  /** the voltage between each junction's nets where the last step ended */
+  readonly ends: Float64Array;
   /** the points that the factors in use were made at */
   readonly factoredAt: Float64Array;
   /**
@@ -40,6 +35,7 @@ export class JunctionPoints {
     this.at = new Float64Array(most);
     this.amps = new Float64Array(most);
     this.slope = new Float64Array(most);
+    this.ends = new Float64Array(most);
     this.factoredAt = new Float64Array(most);
   }
 
@@ -58,45 +54,20 @@ export class JunctionPoints {
     }
   }
 
-  /** From a point with known amps to one near it. */
-  #shift(live: LiveJunctions, j: number, volts: number, known: number, amps: number): void {
-    const bend = live.emissionVolts[j];
-    const folds = (volts - known) / bend;
-    if (!(Math.abs(folds) <= SERIES_REACH) || volts < -3 * bend || known < -3 * bend) {
-      this.#set(live, j, volts);
-      return;
-    }
-    const saturation = live.saturation[j];
-    let grown = amps + saturation;
-    grown += grown * expm1Near(folds);
-    this.at[j] = volts;
-    this.amps[j] = grown - saturation;
-    this.slope[j] = grown / bend;
-  }
-
   /** Every junction at the voltage between its nets, with its amps there where they are known. */
-  startAt(live: LiveJunctions, volts: Float64Array, amps: Float64Array | null): void {
-    const { count, from, to, place, saturation, emissionVolts } = live;
+  startAt(live: LiveJunctions, volts: Float64Array, known: Float64Array | null): void {
+    const { count, from, to, place, saturation, emissionVolts, perVolt } = live;
+    const { at, amps, slope } = this;
     for (let j = 0; j < count; j++) {
       const here = volts[from[j]] - volts[to[j]];
-      const bend = emissionVolts[j];
-      const known = amps === null ? 0 : amps[place[j]];
+      const through = known === null ? 0 : known[place[j]];
       // No amps at some volts: it was not there, or that was never asked.
-      if (known === 0 || here < -3 * bend) this.#set(live, j, here);
+      if (through === 0 || here < -3 * emissionVolts[j]) this.#set(live, j, here);
       else {
-        this.at[j] = here;
-        this.amps[j] = known;
-        this.slope[j] = (known + saturation[j]) / bend;
+        at[j] = here;
+        amps[j] = through;
+        slope[j] = (through + saturation[j]) * perVolt[j];
       }
-    }
-  }
-
-  /** The same at voltages that are mostly those of a known solution. */
-  startNear(live: LiveJunctions, volts: Float64Array, near: Known): void {
-    const { count, from, to, place } = live;
-    for (let j = 0; j < count; j++) {
-      const known = near.volts[from[j]] - near.volts[to[j]];
-      this.#shift(live, j, volts[from[j]] - volts[to[j]], known, near.junctionAmps[place[j]]);
     }
   }
 
@@ -112,16 +83,16 @@ export class JunctionPoints {
    * passes it on times its gain.
    */
   judge(live: LiveJunctions, volts: Float64Array, transistorGain: number): void {
-    const { count, diodes, from, to, emissionVolts } = live;
-    const { at, factoredAt, slope } = this;
+    const { count, diodes, from, to, emissionVolts, perVolt } = live;
+    const { at, ends, factoredAt, slope } = this;
     let error = 0;
     let farthest = 0;
     for (let j = 0; j < count; j++) {
       const here = volts[from[j]] - volts[to[j]];
-      const bend = emissionVolts[j];
+      ends[j] = here;
       const step = Math.abs(here - at[j]);
-      let per = 1 / bend;
-      if (here < -3 * bend && at[j] < -3 * bend)
+      let per = perVolt[j];
+      if (here < -3 * emissionVolts[j] && at[j] < -3 * emissionVolts[j])
         // The cubic tail bends by its own scale, and beside a leak that does not.
         per = ((-4 / here) * slope[j]) / (slope[j] + JUNCTION_LEAK_SIEMENS);
       const away = Math.abs(at[j] - factoredAt[j]);
@@ -134,44 +105,52 @@ export class JunctionPoints {
     this.farthest = farthest;
   }
 
-  /** Every junction to the voltage between its nets. */
-  moveTo(live: LiveJunctions, volts: Float64Array): void {
-    const { count, from, to } = live;
-    for (let j = 0; j < count; j++)
-      this.#shift(live, j, volts[from[j]] - volts[to[j]], this.at[j], this.amps[j]);
-  }
-
-  /** Every junction to the point of its law that the step's end tells most about. */
-  hold(live: LiveJunctions, volts: Float64Array): void {
-    const { count, from, to, emissionVolts, critical } = live;
+  /** Every junction to where the last step ended. */
+  follow(live: LiveJunctions): void {
+    const { count, emissionVolts, perVolt, saturation } = live;
+    const { at, ends, amps, slope } = this;
     for (let j = 0; j < count; j++) {
-      const wanted = volts[from[j]] - volts[to[j]];
-      const bend = emissionVolts[j];
-      const last = this.at[j];
-      const folds = (wanted - last) / bend;
-      let next = limitJunction(wanted, last, bend, critical[j]);
-      if (K === 1 && wanted > 0 && folds < 0 && folds > -1) {
-        next = last + bend * Math.max(0.5 * (folds + Math.log1p(folds)), -20);
-      } else if (K === 2 && wanted > 0 && folds < 0 && folds > -1) {
-        next = Math.max(0, last + bend * Math.log1p(folds));
-      } else if (K === 3 && wanted > 0 && folds < 0) {
-        const w = Math.log1p(Math.max(folds, -0.99));
-        next = Math.max(0, last + bend * Math.min(folds, w));
-      } else if (K === 4 && wanted > 0 && folds < 0) {
-        const w = Math.log1p(Math.max(folds, -0.98));
-        next = Math.max(0, last + bend * Math.min(folds, 0.5 * (folds + w)));
-      } else if (K === 5 && wanted > 0 && folds < 0) {
-        const w = Math.log1p(Math.max(folds, -0.98));
-        next = Math.max(0, last + bend * Math.min(folds, folds > -0.5 ? 0.5 * (folds + w) : w));
+      const here = ends[j];
+      const folds = (here - at[j]) * perVolt[j];
+      if (!(Math.abs(folds) <= SERIES_REACH) || here < -3 * emissionVolts[j] || at[j] < -3 * emissionVolts[j]) {
+        this.#set(live, j, here);
+        continue;
       }
-      this.#shift(live, j, next, last, this.amps[j]);
+      let grown = amps[j] + saturation[j];
+      grown += grown * expm1Near(folds);
+      at[j] = here;
+      amps[j] = grown - saturation[j];
+      slope[j] = grown * perVolt[j];
     }
   }
 
-  /** Writes the amps at `volts`, which no junction is far from, to their places. */
-  read(live: LiveJunctions, volts: Float64Array, amps: Float64Array): void {
-    this.moveTo(live, volts);
-    for (let j = 0; j < live.count; j++) amps[live.place[j]] = this.amps[j];
+  /** Every junction to the point of its law that the step's end tells most about. */
+  hold(live: LiveJunctions): void {
+    const { count, emissionVolts, critical } = live;
+    const { at, ends } = this;
+    for (let j = 0; j < count; j++) {
+      const wanted = ends[j];
+      const bend = emissionVolts[j];
+      const last = at[j];
+      const folds = (wanted - last) / bend;
+      let next = limitJunction(wanted, last, bend, critical[j]);
+      if (wanted > 0 && folds < 0) {
+        const w = Math.log1p(Math.max(folds, -0.99));
+        next = Math.max(0, last + bend * Math.min(folds, w));
+      }
+      ends[j] = next;
+    }
+    this.follow(live);
+  }
+
+  /** The amps at the end of a step that no junction went far in, each in its place: series up to the third power. */
+  ampsAtEnd(live: LiveJunctions, into: Float64Array): void {
+    const { count, emissionVolts, perVolt, place } = live;
+    const { at, ends, amps, slope } = this;
+    for (let j = 0; j < count; j++) {
+      const step = ends[j] - at[j];
+      const folds = ends[j] < -3 * emissionVolts[j] ? 0 : step * perVolt[j];
+      into[place[j]] = amps[j] + slope[j] * step * (1 + folds * (1 / 2 + folds * (1 / 6)));
+    }
   }
 }
-const K = Number(process.env.K ?? 0);

@@ -97,8 +97,8 @@ export function newton(equations: Equations, volts: Float64Array, dense = false)
       return { ok: true, steps };
     }
     anew = !chordsWillDo(error, farthest);
-    if (anew && farthest > NEAR) points.hold(junctions, volts);
-    else points.moveTo(junctions, volts);
+    if (anew && farthest > NEAR) points.hold(junctions);
+    else points.follow(junctions);
   }
   return { ok: false, steps: MOST_STEPS };
 }

@@ -37,7 +37,7 @@ function staged(
     const attempt = newton(equations, volts);
     steps += attempt.steps;
     if (!attempt.ok) return { ok: false, steps };
-    equations.points.moveTo(equations.junctions, volts);
+    equations.points.follow(equations.junctions);
   }
   return { ok: true, steps };
 }
@@ -71,7 +71,7 @@ export function solveCircuit(problem: Problem, warm: Settled | null): Solved | U
     last = rung;
     if (!attempt.ok) continue;
     const junctionAmps = new Float64Array(equations.points.at.length);
-    equations.points.read(equations.junctions, volts, junctionAmps);
+    equations.points.ampsAtEnd(equations.junctions, junctionAmps);
     equations.settledAt(volts, ownFactors(equations, rung === "dense newton"));
     return { solved: true, volts, junctionAmps, rung, iterations, residualAmps: equations.worst().amps };
   }
