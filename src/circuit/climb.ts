@@ -19,8 +19,8 @@ const MOST_STEPS = 4000;
 
 export interface Climbed {
   readonly solved: true;
-  /** the circuit at each of the times asked for */
-  readonly found: readonly Solved[];
+  /** volts of all nets at each of the times asked for */
+  readonly volts: readonly Float64Array[];
   readonly steps: number;
 }
 
@@ -28,7 +28,7 @@ function step(
   problem: Problem,
   charge: Float64Array,
   seconds: number,
-  warm: Solved | null,
+  warm: Float64Array | null,
 ): Solved | Unsolved {
   const { farads } = problem.values;
   const companions: Companions = {
@@ -78,20 +78,20 @@ export function climb(
 ): Climbed | Unsolved {
   const { farads } = problem.values;
   let charge: Float64Array = new Float64Array(farads.length);
-  let warm: Solved | null = null;
+  let warm: Float64Array | null = null;
   let now = 0;
   let seconds = FIRST_STEP_SECONDS;
   let steps = 0;
-  const found: Solved[] = [];
+  const found: Float64Array[] = [];
   for (const time of times) {
     while (now < time) {
       if (++steps > MOST_STEPS) return failure(problem, steps);
       const h = Math.min(seconds, time - now);
       const whole = step(problem, charge, h, warm);
       if (!whole.solved) return whole;
-      const half = step(problem, charge, h / 2, whole);
+      const half = step(problem, charge, h / 2, whole.volts);
       if (!half.solved) return half;
-      const second = step(problem, chargeAt(problem, half.volts), h / 2, half);
+      const second = step(problem, chargeAt(problem, half.volts), h / 2, half.volts);
       if (!second.solved) return second;
       const coarse = chargeAt(problem, whole.volts);
       const fine = chargeAt(problem, second.volts);
@@ -106,14 +106,14 @@ export function climb(
       }
       now = time - now - h < 1e-12 * time ? time : now + h;
       charge = fine.map((volts, i) => 2 * volts - coarse[i]);
-      warm = second;
+      warm = second.volts;
       seconds = h === seconds || scale < 1 ? h * scale : seconds;
     }
     const end = step(problem, charge, FIRST_STEP_SECONDS, warm);
     if (!end.solved) return end;
-    found.push(end);
+    found.push(end.volts);
   }
-  return { solved: true, found, steps };
+  return { solved: true, volts: found, steps };
 }
 
 function failure(problem: Problem, iterations: number): Unsolved {

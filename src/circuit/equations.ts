@@ -7,7 +7,14 @@ import { factor } from "../numeric/sparse-lu.ts";
 import { type Frame, stampPair } from "./frame.ts";
 import { JUNCTION_LEAK_SIEMENS } from "./junction.ts";
 import { JunctionPoints } from "./junction-points.ts";
-import { type LiveJunctions, type LiveResistors, liveJunctions, liveResistors } from "./live.ts";
+import {
+  type LiveJunctions,
+  type LiveResistors,
+  liveJunctions,
+  liveResistors,
+  type Packed,
+  roomForPacks,
+} from "./live.ts";
 import type { Netlist, Values } from "./netlist.ts";
 
 /** A source between two nets in Norton form: `amps` into the net `plus` and out of `minus`, `siemens` across. */
@@ -32,25 +39,19 @@ export interface Problem {
   readonly companions: Companions | null;
 }
 
-/** A settled circuit as far as the equations need it: to start from, or to linearise at. */
-export interface Settled {
-  /** per net, and one more place for the reference (0 V) */
-  readonly volts: Float64Array;
-  /** amps of each junction's law, then of two for every transistor (`live.ts`); 0 where there is none */
-  readonly junctionAmps: Float64Array;
-}
-
 /** The arrays a solve writes over, kept with the netlist because making them costs as much as a solve. */
 interface Workspace {
   matrix: Float64Array;
   readonly leaving: Float64Array;
   readonly change: Float64Array;
   readonly points: JunctionPoints;
+  readonly packed: Packed;
   /** what `matrix` and `points` were left at by the last solve; null: anything */
-  settled: { readonly problem: Problem; readonly volts: Float64Array } | null;
-  /** does `matrix` hold the factors there? */
-  factored: boolean;
+  settled: { readonly problem: Problem; readonly volts: Float64Array; factors: Factors } | null;
 }
+
+/** Whether the matrix holds the factors of the answer itself, of a point near it, or none. */
+type Factors = "own" | "near" | "none";
 
 const workspaces = new WeakMap<Netlist, Workspace>();
 
@@ -63,8 +64,8 @@ function workspaceOf({ netlist, frame }: Problem): Workspace {
       leaving: new Float64Array(netlist.nets + 1),
       change: new Float64Array(netlist.nets + 1),
       points: new JunctionPoints(netlist.junctions.from.length + 2 * netlist.bjts.base.length),
+      packed: roomForPacks(netlist),
       settled: null,
-      factored: false,
     };
     workspaces.set(netlist, workspace);
   }
@@ -111,8 +112,8 @@ export class Equations {
     this.leaving = workspace.leaving;
     this.change = workspace.change;
     this.points = workspace.points;
-    this.#resistors = liveResistors(netlist, values);
-    this.#junctions = liveJunctions(netlist, values);
+    this.#resistors = liveResistors(workspace.packed, netlist, values);
+    this.#junctions = liveJunctions(workspace.packed, netlist, values);
     this.mostSiemens = Math.max(
       this.#resistors.mostSiemens,
       problem.source.siemens,
@@ -120,10 +121,10 @@ export class Equations {
     );
   }
 
-  /** Linearises every junction at the voltage between its nets; `amps` are those there, where they are known. */
-  startAt(volts: Float64Array, amps: Float64Array | null): void {
+  /** Linearises every junction at the voltage between its nets. */
+  startAt(volts: Float64Array): void {
     this.#workspace.settled = null;
-    this.points.startAt(this.#junctions, volts, amps);
+    this.points.startAt(this.#junctions, volts);
   }
 
   /** Fills `leaving` at `volts`, junctions along their tangents. */
@@ -134,9 +135,8 @@ export class Equations {
   }
 
   /** Fills `leaving` at `volts` by the laws themselves: infinite where a junction would pass what no wire does. */
-  amps(volts: Float64Array, near: Settled): void {
-    this.#workspace.settled = null;
-    this.points.startAt(this.#junctions, near.volts, near.junctionAmps);
+  amps(volts: Float64Array, near: Float64Array): void {
+    this.startAt(near);
     this.points.judge(this.#junctions, volts, 1);
     this.points.follow(this.#junctions);
     this.currents(volts);
@@ -176,24 +176,36 @@ export class Equations {
     return factor(this.problem.frame.plan, this.matrix);
   }
 
+  /** Remembers that the settled `volts` stand in the workspace, for whoever goes on from there before the netlist's next solve. */
+  settledAt(volts: Float64Array, factors: Factors): void {
+    this.#workspace.settled = { problem: this.problem, volts, factors };
+  }
+
   /**
-   * Remembers that the settled `volts` stand in the workspace, for whoever linearises there before the netlist's next solve.
-   * @param factored - are the factors in `matrix` good for that?
+   * Starts at a solution of a circuit that differs at most in what drives it, where that stands in the workspace with its factors:
+   * a point of a sweep from the one before. False where it does not.
    */
-  settledAt(volts: Float64Array, factored: boolean): void {
-    this.#workspace.settled = { problem: this.problem, volts };
-    this.#workspace.factored = factored;
+  resumeAt(volts: Float64Array): boolean {
+    const { settled } = this.#workspace;
+    if (settled === null || settled.volts !== volts || settled.factors === "none") return false;
+    const { values, frame, source, companions } = settled.problem;
+    const { problem } = this;
+    const same =
+      values === problem.values && frame === problem.frame && source.siemens === problem.source.siemens;
+    if (!same || companions !== null || problem.companions !== null) return false;
+    this.#workspace.settled = null;
+    return true;
   }
 
   /** The factors at a solution; null where the matrix is singular. Good until the next solve of the netlist. */
-  factoredAt({ volts, junctionAmps }: Settled): Float64Array | null {
-    const workspace = this.#workspace;
-    const known = workspace.settled?.problem === this.problem && workspace.settled.volts === volts;
-    if (known && workspace.factored) return this.matrix;
-    if (!known) this.startAt(volts, junctionAmps);
+  factoredAt(volts: Float64Array): Float64Array | null {
+    const { settled } = this.#workspace;
+    const known = settled?.problem === this.problem && settled.volts === volts;
+    if (known && settled.factors === "own") return this.matrix;
+    if (!known) this.startAt(volts);
     this.stamp();
     if (!this.factorIn()) return null;
-    this.settledAt(volts, true);
+    this.settledAt(volts, "own");
     return this.matrix;
   }
 

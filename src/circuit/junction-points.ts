@@ -25,11 +25,20 @@ export class JunctionPoints {
   /** the points that the factors in use were made at */
   readonly factoredAt: Float64Array;
   /**
-   * of the last step: the most volts by which any net can still be wrong because laws are bent, and how far the junction that went
-   * farthest stands from where the factors were made, in units of n kT/q
+   * of the last step: the most volts by which any net can still be wrong because laws are bent, the amps that they miss, and how far
+   * the junction that went farthest stands from where the factors were made, in units of n kT/q
    */
   error = 0;
+  missing = 0;
   farthest = 0;
+
+  readonly #start: {
+    volts: Float64Array | null;
+    laws: Float64Array | null;
+    readonly at: Float64Array;
+    readonly amps: Float64Array;
+    readonly slope: Float64Array;
+  };
 
   constructor(most: number) {
     this.at = new Float64Array(most);
@@ -37,6 +46,8 @@ export class JunctionPoints {
     this.slope = new Float64Array(most);
     this.ends = new Float64Array(most);
     this.factoredAt = new Float64Array(most);
+    const room = () => new Float64Array(most);
+    this.#start = { volts: null, laws: null, at: room(), amps: room(), slope: room() };
   }
 
   #set(live: LiveJunctions, j: number, volts: number): void {
@@ -54,21 +65,25 @@ export class JunctionPoints {
     }
   }
 
-  /** Every junction at the voltage between its nets, with its amps there where they are known. */
-  startAt(live: LiveJunctions, volts: Float64Array, known: Float64Array | null): void {
-    const { count, from, to, place, saturation, emissionVolts, perVolt } = live;
+  /**
+   * Every junction at the voltage between its nets. The last start is remembered, since many solves start from one answer: `volts`
+   * must not change any more.
+   */
+  startAt(live: LiveJunctions, volts: Float64Array): void {
     const { at, amps, slope } = this;
-    for (let j = 0; j < count; j++) {
-      const here = volts[from[j]] - volts[to[j]];
-      const through = known === null ? 0 : known[place[j]];
-      // No amps at some volts: it was not there, or that was never asked.
-      if (through === 0 || here < -3 * emissionVolts[j]) this.#set(live, j, here);
-      else {
-        at[j] = here;
-        amps[j] = through;
-        slope[j] = (through + saturation[j]) * perVolt[j];
-      }
+    const start = this.#start;
+    if (start.volts === volts && start.laws === live.of) {
+      at.set(start.at);
+      amps.set(start.amps);
+      slope.set(start.slope);
+      return;
     }
+    for (let j = 0; j < live.count; j++) this.#set(live, j, volts[live.from[j]] - volts[live.to[j]]);
+    start.volts = volts;
+    start.laws = live.of;
+    start.at.set(at);
+    start.amps.set(amps);
+    start.slope.set(slope);
   }
 
   /** Remembers where the factors about to be made belong. */
@@ -86,6 +101,7 @@ export class JunctionPoints {
     const { count, diodes, from, to, emissionVolts, perVolt } = live;
     const { at, ends, factoredAt, slope } = this;
     let error = 0;
+    let missing = 0;
     let farthest = 0;
     for (let j = 0; j < count; j++) {
       const here = volts[from[j]] - volts[to[j]];
@@ -97,11 +113,13 @@ export class JunctionPoints {
         per = ((-4 / here) * slope[j]) / (slope[j] + JUNCTION_LEAK_SIEMENS);
       const away = Math.abs(at[j] - factoredAt[j]);
       const own = step * (away + step / 2) * per;
+      missing += own * slope[j];
       error += j < diodes ? own : own * transistorGain;
       const far = (away + step) * per;
       if (far > farthest) farthest = far;
     }
     this.error = error;
+    this.missing = missing;
     this.farthest = farthest;
   }
 
@@ -143,14 +161,17 @@ export class JunctionPoints {
     this.follow(live);
   }
 
-  /** The amps at the end of a step that no junction went far in, each in its place: series up to the third power. */
-  ampsAtEnd(live: LiveJunctions, into: Float64Array): void {
-    const { count, emissionVolts, perVolt, place } = live;
+  /** Every junction to the end of a last step, in which none went far: its series may end with the third power. */
+  settle(live: LiveJunctions): void {
+    const { count, emissionVolts, perVolt } = live;
     const { at, ends, amps, slope } = this;
     for (let j = 0; j < count; j++) {
       const step = ends[j] - at[j];
       const folds = ends[j] < -3 * emissionVolts[j] ? 0 : step * perVolt[j];
-      into[place[j]] = amps[j] + slope[j] * step * (1 + folds * (1 / 2 + folds * (1 / 6)));
+      const bent = folds * (1 / 2 + folds * (1 / 6));
+      at[j] = ends[j];
+      amps[j] += slope[j] * step * (1 + bent);
+      slope[j] *= 1 + folds * (1 + bent);
     }
   }
 }

@@ -1,6 +1,6 @@
 /** A circuit at one of its solutions, kept factored: what a small current does, and where a small change would take it. */
 import { solve, solveTransposed } from "../numeric/sparse-lu.ts";
-import { Equations, type Problem, type Settled } from "./equations.ts";
+import { Equations, type Problem } from "./equations.ts";
 import { JUNCTION_LEAK_SIEMENS, junctionAmps, junctionSiemens } from "./junction.ts";
 
 /** One branch that changes: siemens more (or less) between two nets, or a junction taken out (its index, else -1). */
@@ -32,16 +32,14 @@ interface Kept {
 /** The circuit linearised at a solution. */
 export class Linearised {
   readonly #problem: Problem;
-  readonly #settled: Settled;
   readonly #volts: Float64Array;
   /** made when a second question comes: the first is answered where the solve stood */
   #kept: Kept | null = null;
   #singular = false;
 
-  constructor(problem: Problem, settled: Settled) {
+  constructor(problem: Problem, volts: Float64Array) {
     this.#problem = problem;
-    this.#settled = settled;
-    this.#volts = settled.volts;
+    this.#volts = volts;
   }
 
   /** How the voltage from `plus` to `minus` moves per amp put into each net (volts per amp; the reference 0). */
@@ -87,7 +85,7 @@ export class Linearised {
     for (let step = 0; step <= MOST_STEPS; step++) {
       const { leaving } = equations;
       if (step === 0) leaving.fill(0);
-      else equations.amps(volts, this.#settled);
+      else equations.amps(volts, this.#volts);
       this.#changedAmps(changes, volts, leaving);
       let missing = 0;
       for (let i = 0; i < plan.size; i++) missing += Math.abs(leaving[i]);
@@ -169,7 +167,7 @@ export class Linearised {
   /** Factors in the frame's workspace: good until the next solve. */
   #factored(): Float64Array | null {
     if (this.#singular) return null;
-    const matrix = new Equations(this.#problem).factoredAt(this.#settled);
+    const matrix = new Equations(this.#problem).factoredAt(this.#volts);
     this.#singular = matrix === null;
     return matrix;
   }

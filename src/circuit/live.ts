@@ -51,23 +51,18 @@ export interface LiveJunctions extends Pack {
 }
 
 /** What is packed of a netlist: the values seen first, and those seen last. */
-interface Packed {
+export interface Packed {
   readonly resistors: readonly [LiveResistors, LiveResistors];
   readonly junctions: readonly [LiveJunctions, LiveJunctions];
 }
 
-const packedOf = new WeakMap<Netlist, Packed>();
-
-function packed(netlist: Netlist): Packed {
-  const known = packedOf.get(netlist);
-  if (known !== undefined) return known;
+/** Room for what is packed of a netlist. */
+export function roomForPacks(netlist: Netlist): Packed {
   const { entries } = bareFrame(netlist).plan;
-  const made: Packed = {
+  return {
     resistors: [roomForResistors(netlist, entries), roomForResistors(netlist, entries)],
     junctions: [roomForJunctions(netlist), roomForJunctions(netlist)],
   };
-  packedOf.set(netlist, made);
-  return made;
 }
 
 function roomForResistors({ resistors, nets }: Netlist, entries: number): LiveResistors {
@@ -113,15 +108,15 @@ function packFor<T extends Pack>([first, last]: readonly [T, T], values: Float64
 }
 
 /** The resistors of `values`, good until others are asked for. An array of values that was packed must not change any more. */
-export function liveResistors(netlist: Netlist, { siemens }: Values): LiveResistors {
-  const pack = packFor(packed(netlist).resistors, siemens);
+export function liveResistors({ resistors }: Packed, netlist: Netlist, { siemens }: Values): LiveResistors {
+  const pack = packFor(resistors, siemens);
   if (pack.of !== siemens) packResistors(netlist, siemens, pack);
   return pack;
 }
 
 /** The junctions of `values`, under the same conditions. */
-export function liveJunctions(netlist: Netlist, values: Values): LiveJunctions {
-  const pack = packFor(packed(netlist).junctions, values.saturation);
+export function liveJunctions({ junctions }: Packed, netlist: Netlist, values: Values): LiveJunctions {
+  const pack = packFor(junctions, values.saturation);
   if (pack.of !== values.saturation) packJunctions(netlist, values, pack);
   return pack;
 }

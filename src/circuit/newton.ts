@@ -6,7 +6,7 @@ import type { Equations } from "./equations.ts";
 const MOST_STEPS = 100;
 /** A step this small leaves no net wrong: one that hangs on leaks takes from rounding what the factors say of it. */
 const STEP_VOLTS = 1e-6;
-/** Laws that bend may leave nets wrong by this much in all: a hundred-thousandth of what readings are compared to. */
+/** Laws that bend may leave nets wrong by this much in all: a millionth of what readings are compared to. */
 const BENT_VOLTS = 1e-10;
 /** Currents are right when they miss by less than this share of the source's short-circuit current ... */
 const CURRENT_SHARE = 1e-12;
@@ -71,15 +71,20 @@ function chordsWillDo(error: number, farthest: number): boolean {
 }
 
 /**
- * Newton's method from `volts`, which becomes the answer; the equations stand at its start. `dense` takes the slow and safe
- * factorization.
+ * Newton's method from `volts`, which becomes the answer; the equations stand at its start.
+ * @param dense - by the slow and safe factorization
+ * @param factored - the matrix holds factors of a circuit that differs little
  */
-export function newton(equations: Equations, volts: Float64Array, dense = false): Attempt {
+export function newton(
+  equations: Equations,
+  volts: Float64Array,
+  { dense = false, factored = false } = {},
+): Attempt {
   const { change, points, junctions } = equations;
   const { bjts } = equations.problem.netlist;
   const gain = 1 + bjts.forwardGain;
   let patience = 0;
-  let anew = true;
+  let anew = !factored;
   for (let steps = 1; steps <= MOST_STEPS; steps++) {
     equations.currents(volts);
     if (!step(equations, anew, dense)) return { ok: false, steps };
@@ -92,11 +97,13 @@ export function newton(equations: Equations, volts: Float64Array, dense = false)
     if (!Number.isFinite(moved)) return { ok: false, steps };
     points.judge(junctions, volts, gain);
     const { error, farthest } = points;
-    (globalThis as any).TRACE?.(steps, anew, moved, error, farthest);
-    if (error <= BENT_VOLTS && (moved <= STEP_VOLTS || (equations.worst().amps <= tolerance(equations, volts) && ++patience >= PATIENCE))) {
-      return { ok: true, steps };
+    if (error <= BENT_VOLTS) {
+      if (moved <= STEP_VOLTS) return { ok: true, steps };
+      if (equations.worst().amps <= tolerance(equations, volts) && ++patience >= PATIENCE)
+        return { ok: true, steps };
     }
-    anew = !chordsWillDo(error, farthest);
+    // Factors from before that did not do at once are renewed: in a sweep, the points to come have them too.
+    anew = (factored && steps === 1) || !chordsWillDo(error, farthest);
     if (anew && farthest > NEAR) points.hold(junctions);
     else points.follow(junctions);
   }
@@ -104,6 +111,6 @@ export function newton(equations: Equations, volts: Float64Array, dense = false)
 }
 
 /** Are the factors in hand those of the answer? */
-export function ownFactors(equations: Equations, dense: boolean): boolean {
-  return !dense && equations.points.farthest <= SAME;
+export function ownFactors({ points }: Equations): boolean {
+  return points.farthest <= SAME;
 }

@@ -2,17 +2,19 @@
  * Newton's method on a circuit, and the ladder of ways to start it. Every rung ends with a plain solve, so that whichever
  * worked, the answer satisfies the same equations; a solve that fails is a value, never a number.
  */
-import { Equations, type Problem, type Settled } from "./equations.ts";
+import { Equations, type Problem } from "./equations.ts";
 import { JUNCTION_LEAK_SIEMENS } from "./junction.ts";
 import { type Attempt, newton, ownFactors } from "./newton.ts";
 
 export type Rung = "warm newton" | "cold newton" | "gmin stepping" | "source ramp" | "dense newton";
 
-export interface Solved extends Settled {
+export interface Solved {
   readonly solved: true;
+  /** per net, and one more place for the reference (0 V) */
+  readonly volts: Float64Array;
   readonly rung: Rung;
   readonly iterations: number;
-  /** the current that Kirchhoff's law missed at the worst net before the last step */
+  /** the most current that Kirchhoff's law can still miss anywhere because laws are bent */
   readonly residualAmps: number;
 }
 
@@ -48,32 +50,34 @@ const RAMP_STAGES = Array.from({ length: 20 }, (_, i) => [JUNCTION_LEAK_SIEMENS,
 
 const RUNGS: readonly Rung[] = ["warm newton", "cold newton", "gmin stepping", "source ramp", "dense newton"];
 
-function climbRung(equations: Equations, volts: Float64Array, rung: Rung): Attempt {
+function climbRung(equations: Equations, volts: Float64Array, rung: Rung, factored: boolean): Attempt {
   if (rung === "gmin stepping") return staged(equations, volts, [...GMIN_STAGES, PLAIN]);
   if (rung === "source ramp") return staged(equations, volts, RAMP_STAGES);
   [equations.gmin, equations.ramp] = PLAIN;
-  return newton(equations, volts, rung === "dense newton");
+  return newton(equations, volts, { dense: rung === "dense newton", factored });
 }
 
 /** Solves the settled circuit. `warm` is a solution of a similar problem (same netlist), or null to start from 0 V. */
-export function solveCircuit(problem: Problem, warm: Settled | null): Solved | Unsolved {
+export function solveCircuit(problem: Problem, warm: Float64Array | null): Solved | Unsolved {
   const equations = new Equations(problem);
   const size = problem.netlist.nets + 1;
   let iterations = 0;
   let last: Rung = "cold newton";
   for (const rung of RUNGS) {
     if (rung === "warm newton" && warm === null) continue;
-    const start = rung === "warm newton" ? warm : null;
-    const volts = start === null ? new Float64Array(size) : start.volts.slice();
-    equations.startAt(volts, start === null ? null : start.junctionAmps);
-    const attempt = climbRung(equations, volts, rung);
+    const from = (rung === "warm newton" ? warm : null) ?? new Float64Array(size);
+    const factored = equations.resumeAt(from);
+    if (!factored) equations.startAt(from);
+    const volts = from.slice();
+    const attempt = climbRung(equations, volts, rung, factored);
     iterations += attempt.steps;
     last = rung;
     if (!attempt.ok) continue;
-    const junctionAmps = new Float64Array(equations.points.at.length);
-    equations.points.ampsAtEnd(equations.junctions, junctionAmps);
-    equations.settledAt(volts, ownFactors(equations, rung === "dense newton"));
-    return { solved: true, volts, junctionAmps, rung, iterations, residualAmps: equations.worst().amps };
+    const { points } = equations;
+    points.settle(equations.junctions);
+    if (rung === "dense newton") equations.settledAt(volts, "none");
+    else equations.settledAt(volts, ownFactors(equations) ? "own" : "near");
+    return { solved: true, volts, rung, iterations, residualAmps: points.missing };
   }
   const { net, amps } = equations.worst();
   return {

@@ -25,14 +25,19 @@ export function climbAt(
     let next = 0;
     for (let i = 0; i < times.length; i++) {
       if (fits(found[i])) continue;
-      const settled = answer.found[next++];
-      const netVolts = settled.volts;
+      const netVolts = answer.volts[next++];
       const volts = netVolts[plus < 0 ? ground : plus] - netVolts[minus < 0 ? ground : minus];
       found[i] = {
         solved: true,
         problem,
         range,
-        answer: { ...settled, iterations: answer.steps },
+        answer: {
+          solved: true,
+          volts: netVolts,
+          rung: "warm newton",
+          iterations: answer.steps,
+          residualAmps: 0,
+        },
         volts,
         raw: rawAt(check.mode, range, volts),
       };

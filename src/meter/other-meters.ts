@@ -89,15 +89,15 @@ function seenBy(
   meter: { readonly openVolts: number; readonly sourceFactor: number },
 ): number | null {
   const { plus, minus } = problem.source;
-  let last = answer;
+  let volts = answer.volts;
   let ohms: number | null = null;
   for (const one of ranges.slice(Math.max(0, ranges.indexOf(range) - 1))) {
     const other: Range = { ...one, openVolts: meter.openVolts, ohms: one.ohms * meter.sourceFactor };
     const source = { plus, minus, amps: other.openVolts / other.ohms, siemens: 1 / other.ohms };
-    const found = solveCircuit({ ...problem, source }, last);
+    const found = solveCircuit({ ...problem, source }, volts);
     if (!found.solved) return null;
-    last = found;
-    ohms = ohmsAt(other, acrossProbes(problem, found.volts));
+    volts = found.volts;
+    ohms = ohmsAt(other, acrossProbes(problem, volts));
     if (ohms <= one.limit) break;
   }
   return ohms;

@@ -36,8 +36,8 @@ export class Probing {
   /** insulation of the board: no part of the circuit, it only blurs readings of megohms */
   readonly boardOhms: number;
   readonly #frames = new Map<string, Frame>();
-  /** check and range -> answer of the healthy board */
-  readonly #healthy = new Map<string, Solved>();
+  /** check and range -> net voltages of the healthy board */
+  readonly #healthy = new Map<string, Float64Array>();
 
   constructor(circuit: ColdCircuit, meter: MeterSettings, boardOhms = Number.POSITIVE_INFINITY) {
     this.circuit = circuit;
@@ -81,7 +81,7 @@ export class Probing {
     const ranges = rangesOf(check.mode, this.meter);
     if (near !== null && near.range !== ranges[0]) {
       const problem = this.problem(check, near.range, values);
-      const answer = solveCircuit(problem, near.answer);
+      const answer = solveCircuit(problem, near.answer.volts);
       const again = answer.solved ? probed(check, problem, near.range, answer) : null;
       if (again !== null && this.staysInRange(check, again, again.raw)) return again;
     }
@@ -89,10 +89,10 @@ export class Probing {
     for (const [index, range] of ranges.entries()) {
       const key = `${check.mode === "diode" ? "d" : "o"}${index},${check.red},${check.black}`;
       const problem = this.problem(check, range, values);
-      const start = near !== null && near.range === range ? near.answer : this.#healthy.get(key);
+      const start = near !== null && near.range === range ? near.answer.volts : this.#healthy.get(key);
       const answer = solveCircuit(problem, start ?? null);
       if (!answer.solved) return answer;
-      if (values === this.circuit.healthy) this.#remember(key, answer);
+      if (values === this.circuit.healthy) this.#remember(key, answer.volts);
       last = probed(check, problem, range, answer);
       if (last.raw <= range.limit) return last;
     }
@@ -102,7 +102,7 @@ export class Probing {
 
   /** The circuit with other values in the range that `near` was read in, started from there. */
   inRange(check: ColdCheck, near: Probed, values: Values): Solved | Unsolved {
-    return solveCircuit(this.problem(check, near.range, values), near.answer);
+    return solveCircuit(this.problem(check, near.range, values), near.answer.volts);
   }
 
   /** The quantity that the meter of `probed` would show at these net voltages, in the same range. */
@@ -118,9 +118,9 @@ export class Probing {
     return fits && (at === 0 || raw > WELL_ABOVE * ranges[at - 1].limit);
   }
 
-  #remember(key: string, answer: Solved): void {
+  #remember(key: string, volts: Float64Array): void {
     if (this.#healthy.size >= 4 * MOST_FRAMES) this.#healthy.clear();
-    this.#healthy.set(key, answer);
+    this.#healthy.set(key, volts);
   }
 }
 

@@ -136,7 +136,7 @@ export function sensitivityOf(
   boardOhms: number,
 ): Sensitivity {
   const { problem, range, volts } = probed;
-  const linearised = new Linearised(problem, probed.answer);
+  const linearised = new Linearised(problem, probed.answer.volts);
   const { plus, minus } = problem.source;
   const transfer = linearised.transfer(plus, minus);
   const ground = problem.netlist.nets;
