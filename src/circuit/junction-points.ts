@@ -25,8 +25,8 @@ export class JunctionPoints {
   /** the points that the factors in use were made at */
   readonly factoredAt: Float64Array;
   /**
-   * of the last step: the most volts by which any net can still be wrong because laws are bent, the amps that they miss, and how far
-   * the junction that went farthest stands from where the factors were made, in units of n kT/q
+   * of the last step: the most volts by which any net can still be wrong because laws are bent, the most amps that one of them
+   * misses, and how far the junction that went farthest stands from where the factors were made, in units of n kT/q
    */
   error = 0;
   missing = 0;
@@ -113,7 +113,8 @@ export class JunctionPoints {
         per = ((-4 / here) * slope[j]) / (slope[j] + JUNCTION_LEAK_SIEMENS);
       const away = Math.abs(at[j] - factoredAt[j]);
       const own = step * (away + step / 2) * per;
-      missing += own * slope[j];
+      const lost = own * slope[j];
+      if (lost > missing) missing = lost;
       error += j < diodes ? own : own * transistorGain;
       const far = (away + step) * per;
       if (far > farthest) farthest = far;

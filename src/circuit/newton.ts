@@ -6,8 +6,10 @@ import type { Equations } from "./equations.ts";
 const MOST_STEPS = 100;
 /** A step this small leaves no net wrong: one that hangs on leaks takes from rounding what the factors say of it. */
 const STEP_VOLTS = 1e-6;
-/** Laws that bend may leave nets wrong by this much in all: a millionth of what readings are compared to. */
-const BENT_VOLTS = 1e-10;
+/** Laws that bend may leave nets wrong by this much in all: fifty thousand times finer than readings are compared ... */
+const BENT_VOLTS = 2e-9;
+/** ... and one of them may miss this much current: a junction of the meter's milliamp, by a ten-thousandth of a microvolt. */
+const BENT_AMPS = 1e-12;
 /** Currents are right when they miss by less than this share of the source's short-circuit current ... */
 const CURRENT_SHARE = 1e-12;
 /** ... and by what doubles can add up through the largest conductance. */
@@ -17,7 +19,7 @@ const PATIENCE = 15;
 /** Beyond this many n kT/q a tangent's end is no place to linearise at. */
 const NEAR = 0.3;
 /** Steps with factors that are kept, for one with new ones: about what they cost. */
-const CHORD_STEPS = 2;
+const CHORD_STEPS = 1;
 /** Factors made within this many n kT/q of the answer are its own. */
 const SAME = 1e-4;
 
@@ -65,9 +67,9 @@ function step(equations: Equations, anew: boolean, dense: boolean): boolean {
   return true;
 }
 
-/** Would a few steps with the factors in hand end it? Each takes away all but `farthest` of the error. */
-function chordsWillDo(error: number, farthest: number): boolean {
-  return farthest < 1 && error * farthest ** CHORD_STEPS <= BENT_VOLTS;
+/** Would a few steps with the factors in hand end it? Each leaves about the share `farthest` of it. */
+function chordsWillDo(bent: number, farthest: number): boolean {
+  return farthest < 1 && bent * farthest ** CHORD_STEPS <= 1;
 }
 
 /**
@@ -84,7 +86,7 @@ export function newton(
   const { bjts } = equations.problem.netlist;
   const gain = 1 + bjts.forwardGain;
   let patience = 0;
-  let anew = !factored;
+  let anew = true;
   for (let steps = 1; steps <= MOST_STEPS; steps++) {
     equations.currents(volts);
     if (!step(equations, anew, dense)) return { ok: false, steps };
@@ -96,14 +98,16 @@ export function newton(
     }
     if (!Number.isFinite(moved)) return { ok: false, steps };
     points.judge(junctions, volts, gain);
-    const { error, farthest } = points;
-    if (error <= BENT_VOLTS) {
+    const { error, missing, farthest } = points;
+    // Of all that is allowed, how much do laws still miss?
+    const bent = Math.max(error / BENT_VOLTS, missing / BENT_AMPS);
+    if (bent <= 1) {
       if (moved <= STEP_VOLTS) return { ok: true, steps };
       if (equations.worst().amps <= tolerance(equations, volts) && ++patience >= PATIENCE)
         return { ok: true, steps };
     }
     // Factors from before that did not do at once are renewed: in a sweep, the points to come have them too.
-    anew = (factored && steps === 1) || !chordsWillDo(error, farthest);
+    anew = (factored && steps === 1) || !chordsWillDo(bent, farthest);
     if (anew && farthest > NEAR) points.hold(junctions);
     else points.follow(junctions);
   }
