@@ -51,18 +51,23 @@ export interface LiveJunctions extends Pack {
 }
 
 /** What is packed of a netlist: the values seen first, and those seen last. */
-export interface Packed {
+interface Packed {
   readonly resistors: readonly [LiveResistors, LiveResistors];
   readonly junctions: readonly [LiveJunctions, LiveJunctions];
 }
 
-/** Room for what is packed of a netlist. */
-export function roomForPacks(netlist: Netlist): Packed {
+const packs = new WeakMap<Netlist, Packed>();
+
+function packsOf(netlist: Netlist): Packed {
+  const known = packs.get(netlist);
+  if (known !== undefined) return known;
   const { entries } = bareFrame(netlist).plan;
-  return {
+  const made: Packed = {
     resistors: [roomForResistors(netlist, entries), roomForResistors(netlist, entries)],
     junctions: [roomForJunctions(netlist), roomForJunctions(netlist)],
   };
+  packs.set(netlist, made);
+  return made;
 }
 
 function roomForResistors({ resistors, nets }: Netlist, entries: number): LiveResistors {
@@ -108,15 +113,15 @@ function packFor<T extends Pack>([first, last]: readonly [T, T], values: Float64
 }
 
 /** The resistors of `values`, good until others are asked for. An array of values that was packed must not change any more. */
-export function liveResistors({ resistors }: Packed, netlist: Netlist, { siemens }: Values): LiveResistors {
-  const pack = packFor(resistors, siemens);
+export function liveResistors(netlist: Netlist, { siemens }: Values): LiveResistors {
+  const pack = packFor(packsOf(netlist).resistors, siemens);
   if (pack.of !== siemens) packResistors(netlist, siemens, pack);
   return pack;
 }
 
 /** The junctions of `values`, under the same conditions. */
-export function liveJunctions({ junctions }: Packed, netlist: Netlist, values: Values): LiveJunctions {
-  const pack = packFor(junctions, values.saturation);
+export function liveJunctions(netlist: Netlist, values: Values): LiveJunctions {
+  const pack = packFor(packsOf(netlist).junctions, values.saturation);
   if (pack.of !== values.saturation) packJunctions(netlist, values, pack);
   return pack;
 }
@@ -186,12 +191,7 @@ function packJunctions(netlist: Netlist, values: Values, live: LiveJunctions): v
   live.of = saturation;
 }
 
-function addDiode(
-  netlist: Netlist,
-  { saturation, critical }: Values,
-  live: LiveJunctions,
-  i: number,
-): void {
+function addDiode(netlist: Netlist, { saturation, critical }: Values, live: LiveJunctions, i: number): void {
   const { from, to, emissionVolts } = netlist.junctions;
   addLaw(netlist, live, i, from[i], to[i], saturation[i], emissionVolts[i], critical[i]);
 }

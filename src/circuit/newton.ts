@@ -1,7 +1,11 @@
 /** Newton's method on a circuit, with the factors kept while they are good enough. */
 import { solveDense } from "../numeric/dense-lu.ts";
-import { solve } from "../numeric/sparse-lu.ts";
+import type { EliminationPlan } from "../numeric/elimination-plan.ts";
+import { factor, MATRIX, solve, VECTOR } from "../numeric/sparse-lu.ts";
+import { DESK } from "./desk.ts";
 import type { Equations } from "./equations.ts";
+import { follow, hold, type Judgement, judge, markFactored } from "./junction-points.ts";
+import { takeStep } from "./kirchhoff.ts";
 
 const MOST_STEPS = 100;
 /** A step this small leaves no net wrong: one that hangs on leaks takes from rounding what the factors say of it. */
@@ -18,8 +22,6 @@ const ROUNDING = 2e-15;
 const PATIENCE = 15;
 /** Beyond this many n kT/q a tangent's end is no place to linearise at. */
 const NEAR = 0.3;
-/** Steps with factors that are kept, for one with new ones: about what they cost. */
-const CHORD_STEPS = 1;
 /** Factors made within this many n kT/q of the answer are its own. */
 const SAME = 1e-4;
 
@@ -28,93 +30,87 @@ export interface Attempt {
   readonly steps: number;
 }
 
-function tolerance(equations: Equations, volts: Float64Array): number {
+function tolerance({ problem, mostSiemens }: Equations): number {
   let most = 0;
-  for (const volt of volts) if (Math.abs(volt) > most) most = Math.abs(volt);
-  return CURRENT_SHARE * equations.problem.source.amps + ROUNDING * equations.mostSiemens * most + 1e-18;
+  for (let net = 0; net < problem.netlist.nets; net++) most = Math.max(most, Math.abs(DESK.netVolts[net]));
+  return CURRENT_SHARE * problem.source.amps + ROUNDING * mostSiemens * most + 1e-18;
 }
 
 /** The unfactored matrix written out row by row. */
-function denseMatrix({ problem, matrix }: Equations): Float64Array {
-  const { size, program } = problem.frame.plan;
+function denseMatrix({ size, program }: EliminationPlan): Float64Array {
   const dense = new Float64Array(size * size);
   let at = 0;
   for (let k = 0; k < size; k++) {
-    dense[k * size + k] = matrix[k];
+    dense[k * size + k] = MATRIX[k];
     const count = program[at];
     for (let r = 1; r <= count; r++) {
       const other = program[at + r];
-      dense[other * size + k] = matrix[program[at + count + r]];
-      dense[k * size + other] = matrix[program[at + 2 * count + r]];
+      dense[other * size + k] = MATRIX[program[at + count + r]];
+      dense[k * size + other] = MATRIX[program[at + 2 * count + r]];
     }
     at += 1 + 3 * count + count * count;
   }
   return dense;
 }
 
-/** Makes `leaving` a step; with `anew`, from the slopes at the junctions' points. False where the matrix is singular. */
+/** Makes the currents in the vector the step that would stop them; with `anew`, by new factors. False where these are singular. */
 function step(equations: Equations, anew: boolean, dense: boolean): boolean {
-  const { change, leaving, problem } = equations;
-  const { plan } = problem.frame;
-  for (let i = 0; i < plan.size; i++) change[i] = -leaving[i];
+  const { plan } = equations.problem.frame;
   if (anew || dense) {
     equations.stamp();
-    equations.points.factored();
+    markFactored(equations.junctions);
   }
-  if (dense) return solveDense(plan.size, denseMatrix(equations), change);
-  if (anew && !equations.factorIn()) return false;
-  solve(plan, equations.matrix, change);
+  if (dense) {
+    const vector = VECTOR.slice(0, plan.size);
+    const regular = solveDense(plan.size, denseMatrix(plan), vector);
+    VECTOR.set(vector);
+    return regular;
+  }
+  if (anew && !factor(plan)) return false;
+  solve(plan);
   return true;
 }
 
-/** Would a few steps with the factors in hand end it? Each leaves about the share `farthest` of it. */
-function chordsWillDo(bent: number, farthest: number): boolean {
-  return farthest < 1 && bent * farthest ** CHORD_STEPS <= 1;
-}
-
-/**
- * Newton's method from `volts`, which becomes the answer; the equations stand at its start.
- * @param dense - by the slow and safe factorization
- * @param factored - the matrix holds factors of a circuit that differs little
- */
-export function newton(
-  equations: Equations,
-  volts: Float64Array,
-  { dense = false, factored = false } = {},
-): Attempt {
-  const { change, points, junctions } = equations;
-  const { bjts } = equations.problem.netlist;
-  const gain = 1 + bjts.forwardGain;
+/** Newton's method from the voltages in hand, which become the answer. `dense`: by the slow and safe factorization. */
+export function newton(equations: Equations, dense = false): Attempt {
+  const { junctions, judgement } = equations;
+  const { netlist } = equations.problem;
+  const gain = 1 + netlist.bjts.forwardGain;
+  const { nets } = netlist;
   let patience = 0;
   let anew = true;
   for (let steps = 1; steps <= MOST_STEPS; steps++) {
-    equations.currents(volts);
+    equations.currents();
+    const right = trembles(judgement, steps) && equations.worst().amps <= tolerance(equations);
     if (!step(equations, anew, dense)) return { ok: false, steps };
-    let moved = 0;
-    for (let i = 0; i < volts.length - 1; i++) {
-      volts[i] += change[i];
-      const size = Math.abs(change[i]);
-      if (!(size <= moved)) moved = size;
-    }
+    const moved = takeStep(nets);
     if (!Number.isFinite(moved)) return { ok: false, steps };
-    points.judge(junctions, volts, gain);
-    const { error, missing, farthest } = points;
-    // Of all that is allowed, how much do laws still miss?
-    const bent = Math.max(error / BENT_VOLTS, missing / BENT_AMPS);
-    if (bent <= 1) {
-      if (moved <= STEP_VOLTS) return { ok: true, steps };
-      if (equations.worst().amps <= tolerance(equations, volts) && ++patience >= PATIENCE)
-        return { ok: true, steps };
-    }
-    // Factors from before that did not do at once are renewed: in a sweep, the points to come have them too.
-    anew = (factored && steps === 1) || !chordsWillDo(bent, farthest);
-    if (anew && farthest > NEAR) points.hold(junctions);
-    else points.follow(junctions);
+    judge(junctions, gain, judgement);
+    const bent = bentBy(judgement);
+    if (bent <= 1 && (moved <= STEP_VOLTS || (right && ++patience >= PATIENCE))) return { ok: true, steps };
+    anew = !chordWillDo(bent, judgement.farthest);
+    if (anew && judgement.farthest > NEAR) hold(junctions);
+    else follow(junctions);
   }
   return { ok: false, steps: MOST_STEPS };
 }
 
+/** Of all that laws may miss, how much do they? */
+function bentBy({ error, missing }: Judgement): number {
+  return Math.max(error / BENT_VOLTS, missing / BENT_AMPS);
+}
+
+/** Was the last step right for every law, and yet not the last? */
+function trembles(judgement: Judgement, steps: number): boolean {
+  return steps > 1 && bentBy(judgement) <= 1;
+}
+
+/** Would one more step with the factors in hand end it? It leaves about the share `farthest` of what is missed. */
+function chordWillDo(bent: number, farthest: number): boolean {
+  return bent * farthest <= 1;
+}
+
 /** Are the factors in hand those of the answer? */
-export function ownFactors({ points }: Equations): boolean {
-  return points.farthest <= SAME;
+export function ownFactors({ judgement }: Equations): boolean {
+  return judgement.farthest <= SAME;
 }

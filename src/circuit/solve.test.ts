@@ -95,7 +95,7 @@ describe("a solved circuit", () => {
         if (!answer.solved) return;
         const check = new Equations(problem);
         check.startAt(answer.volts);
-        check.currents(answer.volts);
+        check.currents();
         expect(check.worst().amps).toBeLessThan(1e-11);
       }),
       FIXED,

@@ -2,8 +2,10 @@
  * Newton's method on a circuit, and the ladder of ways to start it. Every rung ends with a plain solve, so that whichever
  * worked, the answer satisfies the same equations; a solve that fails is a value, never a number.
  */
+import { DESK } from "./desk.ts";
 import { Equations, type Problem } from "./equations.ts";
 import { JUNCTION_LEAK_SIEMENS } from "./junction.ts";
+import { follow, settle } from "./junction-points.ts";
 import { type Attempt, newton, ownFactors } from "./newton.ts";
 
 export type Rung = "warm newton" | "cold newton" | "gmin stepping" | "source ramp" | "dense newton";
@@ -14,7 +16,7 @@ export interface Solved {
   readonly volts: Float64Array;
   readonly rung: Rung;
   readonly iterations: number;
-  /** the most current that Kirchhoff's law can still miss anywhere because laws are bent */
+  /** the most current that any branch can still miss of its law */
   readonly residualAmps: number;
 }
 
@@ -27,19 +29,15 @@ export interface Unsolved {
 }
 
 /** Runs a list of (gmin, ramp) stages, each from where the last ended. */
-function staged(
-  equations: Equations,
-  volts: Float64Array,
-  stages: readonly (readonly [number, number])[],
-): Attempt {
+function staged(equations: Equations, stages: readonly (readonly [number, number])[]): Attempt {
   let steps = 0;
   for (const [gmin, ramp] of stages) {
     equations.gmin = gmin;
     equations.ramp = ramp;
-    const attempt = newton(equations, volts);
+    const attempt = newton(equations);
     steps += attempt.steps;
     if (!attempt.ok) return { ok: false, steps };
-    equations.points.follow(equations.junctions);
+    follow(equations.junctions);
   }
   return { ok: true, steps };
 }
@@ -50,14 +48,14 @@ const RAMP_STAGES = Array.from({ length: 20 }, (_, i) => [JUNCTION_LEAK_SIEMENS,
 
 const RUNGS: readonly Rung[] = ["warm newton", "cold newton", "gmin stepping", "source ramp", "dense newton"];
 
-function climbRung(equations: Equations, volts: Float64Array, rung: Rung, factored: boolean): Attempt {
-  if (rung === "gmin stepping") return staged(equations, volts, [...GMIN_STAGES, PLAIN]);
-  if (rung === "source ramp") return staged(equations, volts, RAMP_STAGES);
+function climbRung(equations: Equations, rung: Rung): Attempt {
+  if (rung === "gmin stepping") return staged(equations, [...GMIN_STAGES, PLAIN]);
+  if (rung === "source ramp") return staged(equations, RAMP_STAGES);
   [equations.gmin, equations.ramp] = PLAIN;
-  return newton(equations, volts, { dense: rung === "dense newton", factored });
+  return newton(equations, rung === "dense newton");
 }
 
-/** Solves the settled circuit. `warm` is a solution of a similar problem (same netlist), or null to start from 0 V. */
+/** Solves the settled circuit. `warm` is a solution of a similar problem (same nets), or null to start from 0 V; it must not change any more. */
 export function solveCircuit(problem: Problem, warm: Float64Array | null): Solved | Unsolved {
   const equations = new Equations(problem);
   const size = problem.netlist.nets + 1;
@@ -65,20 +63,17 @@ export function solveCircuit(problem: Problem, warm: Float64Array | null): Solve
   let last: Rung = "cold newton";
   for (const rung of RUNGS) {
     if (rung === "warm newton" && warm === null) continue;
-    const from = (rung === "warm newton" ? warm : null) ?? new Float64Array(size);
-    const factored = equations.resumeAt(from);
-    if (!factored) equations.startAt(from);
-    const volts = from.slice();
-    const attempt = climbRung(equations, volts, rung, factored);
+    equations.startAt((rung === "warm newton" ? warm : null) ?? new Float64Array(size));
+    const attempt = climbRung(equations, rung);
     iterations += attempt.steps;
     last = rung;
     if (!attempt.ok) continue;
-    const { points } = equations;
-    points.settle(equations.junctions);
-    if (rung === "dense newton") equations.settledAt(volts, "none");
-    else equations.settledAt(volts, ownFactors(equations) ? "own" : "near");
-    return { solved: true, volts, rung, iterations, residualAmps: points.missing };
+    const volts = DESK.netVolts.slice(0, size);
+    settle(equations.junctions);
+    equations.settledAt(volts, rung !== "dense newton" && ownFactors(equations));
+    return { solved: true, volts, rung, iterations, residualAmps: equations.judgement.missing };
   }
+  equations.currents();
   const { net, amps } = equations.worst();
   return {
     solved: false,
