@@ -37,6 +37,11 @@ function expm1Near(x: number): number {
   return x + x * x * (1 / 2 + x * (1 / 6 + x * (1 / 24 + x * high)));
 }
 
+/** ln(1 + x) for as small an x, to where the next step begins: Taylor's series up to the third power. */
+function log1pNear(x: number): number {
+  return x * (1 - x * (1 / 2 - x * (1 / 3)));
+}
+
 const put = (() => {
   const { saturations, bends, at, amps, slope } = DESK;
   return (j: number, volts: number): void => {
@@ -160,7 +165,8 @@ export const hold = (() => {
       const bend = bends[j];
       const folds = (wanted - last) / bend;
       if (wanted > 0 && folds < 0) {
-        const atCurrent = Math.log1p(Math.max(folds, LEAST_SHARE - 1));
+        const atCurrent =
+          folds > -SERIES_REACH ? log1pNear(folds) : Math.log1p(Math.max(folds, LEAST_SHARE - 1));
         ends[j] = Math.max(0, last + bend * Math.min(folds, atCurrent));
       } else ends[j] = limitJunction(wanted, last, bend, critical[j]);
     }
