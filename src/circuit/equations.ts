@@ -3,7 +3,7 @@
  * change with the voltages. Each junction has a point of its own law where it is linearised, mostly the voltage between its nets;
  * `junction-points.ts` says where else.
  */
-import { factor, MATRIX, putMatrix, VECTOR } from "../numeric/sparse-lu.ts";
+import { factor, MATRIX, matrixMark, putMatrix, VECTOR } from "../numeric/sparse-lu.ts";
 import { DESK, layOut } from "./desk.ts";
 import { type Frame, stampPair } from "./frame.ts";
 import { JUNCTION_LEAK_SIEMENS } from "./junction.ts";
@@ -34,9 +34,13 @@ export interface Problem {
   readonly companions: Companions | null;
 }
 
-/** The solution that the desk was left at by the last solve, and whether the matrix holds its factors; null: anything. */
-let settled: { readonly problem: Problem; readonly volts: Float64Array; readonly factored: boolean } | null =
-  null;
+/** The solution that the desk was left at by the last solve; null: anything. */
+let settled: {
+  readonly problem: Problem;
+  readonly volts: Float64Array;
+  /** the mark of the matrix that holds its factors; null: none does */
+  readonly factors: number | null;
+} | null = null;
 
 /** The largest conductance that a capacitor of a time step stands for. */
 function mostOf(companions: Companions | null): number {
@@ -112,13 +116,13 @@ export class Equations {
 
   /** Remembers that the solution `volts` stands on the desk, for whoever goes on from there before the next solve. */
   settledAt(volts: Float64Array, factored: boolean): void {
-    settled = { problem: this.problem, volts, factored };
+    settled = { problem: this.problem, volts, factors: factored ? matrixMark() : null };
   }
 
   /** Puts the factors at a solution into the matrix; false where it is singular. */
   factorAt(volts: Float64Array): boolean {
     const known = settled !== null && settled.problem === this.problem && settled.volts === volts;
-    if (known && settled?.factored) return true;
+    if (known && settled?.factors === matrixMark()) return true;
     this.startAt(volts);
     this.stamp();
     if (!factor(this.problem.frame.plan)) return false;

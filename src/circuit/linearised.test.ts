@@ -48,6 +48,30 @@ describe("a circuit linearised at its answer", () => {
     );
   });
 
+  it("is not mistaken for another that was asked in between", () => {
+    const [one, other] = [1e3, 1e5].map((ohms) =>
+      probe(
+        network(2, [
+          [0, 1, ohms],
+          [1, -1, 50],
+        ]),
+        0,
+        -1,
+      ),
+    );
+    const first = solveCircuit(one, null);
+    if (!first.solved) throw new Error("a divider has an answer");
+    const linearised = new Linearised(one, first.volts);
+    const before = linearised.impedance(0, 1);
+    const second = solveCircuit(other, null);
+    if (!second.solved) throw new Error("a divider has an answer");
+    const late = new Linearised(other, second.volts);
+    expect(linearised.impedance(1, -1)).toBeLessThan(50);
+    // 3000 ohms of the meter beside 100,050 of the divider
+    expect(late.transfer(0, -1)[0]).toBeCloseTo(1 / (1 / 3000 + 1 / 100_050), 2);
+    expect(linearised.impedance(0, 1)).toBe(before);
+  });
+
   it("moves to where a leak takes it as a whole solve does, with another solve in between", () => {
     fc.assert(
       fc.property(

@@ -24,6 +24,8 @@ const BEGIN = new Int32Array(MOST_UNKNOWNS);
 /** the program laid out, and the kept factors that are in the matrix */
 let laidOut: Int32Array | null = null;
 let inHand: Float64Array | null = null;
+/** how often the matrix has been filled */
+let fillings = 0;
 
 function layOut({ size, entries, program, begin }: EliminationPlan): void {
   if (laidOut === program) return;
@@ -37,6 +39,7 @@ function layOut({ size, entries, program, begin }: EliminationPlan): void {
 /** Puts `values` into the matrix and zero into the entries that they do not have. */
 export function putMatrix({ entries }: EliminationPlan, values: Float64Array): void {
   inHand = null;
+  fillings++;
   MATRIX.set(values);
   MATRIX.fill(0, values.length, entries + 1);
 }
@@ -135,6 +138,12 @@ export function keepFactors({ entries }: EliminationPlan): Float64Array {
 /** Puts kept factors back into the matrix, unless they are still there. */
 export function takeFactors(kept: Float64Array): void {
   if (inHand === kept) return;
+  fillings++;
   MATRIX.set(kept);
   inHand = kept;
+}
+
+/** A number that stays while the matrix is that of the last `putMatrix` or `takeFactors`. */
+export function matrixMark(): number {
+  return fillings;
 }
