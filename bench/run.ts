@@ -35,10 +35,11 @@ for (const { id, size, board } of series) {
   const next = await measureNext(programs, board, sizedBoard(size), SEEDS);
   const parts = board.parts.size;
   rows.push({ parts, solves, waits, next });
-  const us = (value: number): string => `${value.toFixed(0)} us`;
+  const us = (value: number): string => `${value.toPrecision(3)} us`;
+  const times = (peer: number, own: number): string => `${(peer / own).toFixed(1)} times`;
   console.log(
-    `${id} (${parts} parts): solve with spread ${us(solves.ours)}; ngspice .dc point ${us(solves.sweepPoint)} (${(solves.sweepPoint / solves.ours).toFixed(1)} times), ` +
-      `op with destroy all ${us(solves.op)} (${(solves.op / solves.ours).toFixed(1)} times)`,
+    `${id} (${parts} parts): one solve ${us(solves.solve)}, with its spread ${us(solves.withSpread)}; ngspice op with destroy all ${us(solves.peerOp)} (${times(solves.peerOp, solves.solve)}, ${times(solves.peerOp, solves.withSpread)}); ` +
+      `one point of a sweep ${us(solves.sweepPoint)}; ngspice .dc point ${us(solves.peerPoint)} (${times(solves.peerPoint, solves.sweepPoint)})`,
   );
   console.log(
     `${id}: reading to proposal over ${waits.proposals}: median ${waits.medianMs.toFixed(0)} ms, 95 % ${waits.ninetyFifthMs.toFixed(0)} ms, slowest ${waits.slowestMs.toFixed(0)} ms; ` +
@@ -56,9 +57,11 @@ writeFileSync(
   "reports/speed.svg",
   speedPlot(
     [
-      line("one solve with its spread", "#0072b2", ({ solves }) => solves.ours / 1000),
-      line("ngspice, one .dc point", "#999999", ({ solves }) => solves.sweepPoint / 1000),
-      line("ngspice, op and destroy all", "#000000", ({ solves }) => solves.op / 1000),
+      line("one point of a sweep", "#56b4e9", ({ solves }) => solves.sweepPoint / 1000),
+      line("one solve", "#0072b2", ({ solves }) => solves.solve / 1000),
+      line("one solve with its spread", "#f0e442", ({ solves }) => solves.withSpread / 1000),
+      line("ngspice, one .dc point", "#999999", ({ solves }) => solves.peerPoint / 1000),
+      line("ngspice, op and destroy all", "#000000", ({ solves }) => solves.peerOp / 1000),
       line("warm proposal, median", "#009e73", ({ waits }) => waits.medianMs),
       line("warm proposal, 95 %", "#d55e00", ({ waits }) => waits.ninetyFifthMs),
       line("first weighed proposal, fresh job", "#cc79a7", ({ waits }) => waits.firstWeighedMs),

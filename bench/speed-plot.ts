@@ -20,7 +20,7 @@ const RIGHT = 250;
 const TOP = 30;
 const BOTTOM = 50;
 const PARTS = [40, 1500] as const;
-const MS = [0.02, 20_000] as const;
+const MS = [0.001, 20_000] as const;
 
 function along(value: number, [low, high]: readonly [number, number]): number {
   return Math.log(value / low) / Math.log(high / low);
@@ -40,7 +40,7 @@ export function speedPlot(lines: readonly Line[], bars: readonly Bar[]): string 
       `<line x1="${x(parts)}" y1="${TOP}" x2="${x(parts)}" y2="${HEIGHT - BOTTOM}" stroke="#ddd"/>`,
       `<text x="${x(parts)}" y="${HEIGHT - BOTTOM + 18}" text-anchor="middle">${parts}</text>`,
     );
-  for (const ms of [0.1, 1, 10, 100, 1000, 10_000])
+  for (const ms of [0.001, 0.01, 0.1, 1, 10, 100, 1000, 10_000])
     out.push(
       `<line x1="${LEFT}" y1="${y(ms)}" x2="${WIDTH - RIGHT}" y2="${y(ms)}" stroke="#ddd"/>`,
       `<text x="${LEFT - 8}" y="${y(ms) + 4}" text-anchor="end">${ms} ms</text>`,

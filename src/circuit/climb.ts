@@ -118,6 +118,7 @@ export function climb(
 
 function failure(problem: Problem, iterations: number): Unsolved {
   const equations = new Equations(problem);
+  equations.currents();
   return {
     solved: false,
     rung: "warm newton",

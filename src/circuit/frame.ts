@@ -32,7 +32,7 @@ function pairSlots(plan: EliminationPlan, from: ArrayLike<number>, to: ArrayLike
 const bare = new WeakMap<Netlist, Frame>();
 
 /** The frame of the netlist alone: planned once, all others of it are grown from its plan. */
-function bareFrame(netlist: Netlist): Frame {
+export function bareFrame(netlist: Netlist): Frame {
   const known = bare.get(netlist);
   if (known !== undefined) return known;
   const plan = planElimination(netlist.nets, patternPairs(netlist));
@@ -66,4 +66,12 @@ export function frameOf(netlist: Netlist, extraPairs: readonly number[]): Frame 
     extraPairs.filter((_, i) => i % 2 === 1),
   );
   return { ...own, plan, extra };
+}
+
+/** Adds a conductance between two nets to a matrix: four slots from `at` on. */
+export function stampPair(matrix: Float64Array, slots: PairSlots, at: number, siemens: number): void {
+  matrix[slots[at]] += siemens;
+  matrix[slots[at + 1]] += siemens;
+  matrix[slots[at + 2]] -= siemens;
+  matrix[slots[at + 3]] -= siemens;
 }

@@ -1,5 +1,5 @@
 /** A circuit at one of its solutions, kept factored: what a small current does, and where a small change would take it. */
-import { solve, solveTransposed } from "../numeric/sparse-lu.ts";
+import { keepFactors, solve, solveTransposed, takeFactors, VECTOR } from "../numeric/sparse-lu.ts";
 import { Equations, type Problem } from "./equations.ts";
 import { JUNCTION_LEAK_SIEMENS, junctionAmps, junctionSiemens } from "./junction.ts";
 
@@ -21,8 +21,7 @@ const LEAST_PIVOT = 1e-6;
 
 /** Factors of the circuit's own, and room to work in. */
 interface Kept {
-  readonly matrix: Float64Array;
-  readonly rhs: Float64Array;
+  readonly factors: Float64Array;
   readonly volts: Float64Array;
   /** volts per amp put in at one pair of nets, and that pair: most questions about a pair come together */
   readonly column: Float64Array;
@@ -44,11 +43,11 @@ export class Linearised {
 
   /** How the voltage from `plus` to `minus` moves per amp put into each net (volts per amp; the reference 0). */
   transfer(plus: number, minus: number): Float64Array {
-    const rhs = new Float64Array(this.#problem.netlist.nets + 1);
-    putPair(rhs, plus, minus);
-    const matrix = this.#factored();
-    if (matrix !== null) solveTransposed(this.#problem.frame.plan, matrix, rhs);
-    return rhs;
+    const { plan } = this.#problem.frame;
+    const regular = this.#factored();
+    putPair(plan.size, plus, minus);
+    if (regular) solveTransposed(plan);
+    return VECTOR.slice(0, plan.size + 1);
   }
 
   /** Ohms seen between two nets, small signal; 0 where the circuit has no answer. */
@@ -57,11 +56,13 @@ export class Linearised {
     return kept === null ? 0 : across(this.#column(kept, from, to), from, to);
   }
 
-  #column({ matrix, column, pair }: Kept, from: number, to: number): Float64Array {
+  #column({ factors, column, pair }: Kept, from: number, to: number): Float64Array {
     if (pair[0] === from && pair[1] === to) return column;
-    column.fill(0);
-    putPair(column, from, to);
-    solve(this.#problem.frame.plan, matrix, column);
+    const { plan } = this.#problem.frame;
+    takeFactors(factors);
+    putPair(plan.size, from, to);
+    solve(plan);
+    for (let i = 0; i < plan.size; i++) column[i] = VECTOR[i];
     pair[0] = from;
     pair[1] = to;
     return column;
@@ -79,35 +80,35 @@ export class Linearised {
     if (update === null) return null;
     const equations = new Equations(this.#problem);
     const { plan } = this.#problem.frame;
-    const { volts, rhs } = kept;
+    const { volts } = kept;
     volts.set(this.#volts);
+    takeFactors(kept.factors);
     let last = Number.POSITIVE_INFINITY;
     for (let step = 0; step <= MOST_STEPS; step++) {
-      const { leaving } = equations;
-      if (step === 0) leaving.fill(0);
-      else equations.amps(volts);
-      this.#changedAmps(changes, volts, leaving);
+      if (step === 0) VECTOR.fill(0, 0, plan.size + 1);
+      else equations.amps(volts, this.#volts);
+      this.#addChanges(changes, volts);
       let missing = 0;
-      for (let i = 0; i < plan.size; i++) missing += Math.abs(leaving[i]);
+      for (let i = 0; i < plan.size; i++) missing += Math.abs(VECTOR[i]);
       if (missing <= enoughAmps) return volts;
       if (step > 0 && !(missing <= CONTRACTION * last)) return null;
       if (step > 0) last = missing;
-      for (let i = 0; i < plan.size; i++) rhs[i] = -leaving[i];
-      rhs[plan.size] = 0;
-      solve(plan, kept.matrix, rhs);
-      update(rhs);
-      for (let i = 0; i < plan.size; i++) volts[i] += rhs[i];
+      VECTOR[plan.size] = 0;
+      solve(plan);
+      update();
+      for (let i = 0; i < plan.size; i++) volts[i] -= VECTOR[i];
     }
     return null;
   }
 
-  /** Adds to `leaving` what the changes let through at `volts`, less what they took away. */
-  #changedAmps(changes: readonly Change[], volts: Float64Array, leaving: Float64Array): void {
+  /** Adds to the currents what the changes let through at `volts`, less what they took away. */
+  #addChanges(changes: readonly Change[], volts: Float64Array): void {
+    const ground = volts.length - 1;
     for (const { from, to, siemens, junction } of changes) {
       const here = across(volts, from, to);
       const amps = siemens * here - (junction < 0 ? 0 : this.#junctionAmps(junction, here));
-      leaving[from < 0 ? leaving.length - 1 : from] += amps;
-      leaving[to < 0 ? leaving.length - 1 : to] -= amps;
+      VECTOR[from < 0 ? ground : from] += amps;
+      VECTOR[to < 0 ? ground : to] -= amps;
     }
   }
 
@@ -128,58 +129,56 @@ export class Linearised {
   }
 
   /** `#woodbury` of the commonest case, with nothing made anew (Sherman & Morrison 1950). */
-  #rankOne(change: Change, kept: Kept): ((answer: Float64Array) => void) | null {
+  #rankOne(change: Change, kept: Kept): (() => void) | null {
     const { from, to } = change;
     const slope = this.#slope(change);
     const column = this.#column(kept, from, to);
     const pivot = 1 + slope * across(column, from, to);
     if (!(Math.abs(pivot) > LEAST_PIVOT)) return null;
     const share = slope / pivot;
-    return (answer) => {
-      const amps = share * across(answer, from, to);
-      for (let i = 0; i < answer.length - 1; i++) answer[i] -= amps * column[i];
+    return () => {
+      const amps = share * inHand(column.length - 1, from, to);
+      for (let i = 0; i < column.length - 1; i++) VECTOR[i] -= amps * column[i];
     };
   }
 
-  /** Corrects an answer of the unchanged circuit for the changes; null where the changed one is singular. */
-  #woodbury(changes: readonly Change[], { matrix }: Kept): ((answer: Float64Array) => void) | null {
+  /** Corrects the vector, an answer of the unchanged circuit, for the changes; null where the changed one is singular. */
+  #woodbury(changes: readonly Change[], { factors }: Kept): (() => void) | null {
     const { plan } = this.#problem.frame;
     const slopes = changes.map((change) => this.#slope(change));
+    takeFactors(factors);
     const columns = changes.map(({ from, to }) => {
-      const column = new Float64Array(this.#volts.length);
-      putPair(column, from, to);
-      solve(plan, matrix, column);
-      return column;
+      putPair(plan.size, from, to);
+      solve(plan);
+      return VECTOR.slice(0, plan.size + 1);
     });
     const size = changes.length;
     const small = changes.map(({ from, to }, i) =>
       columns.map((column, j) => (i === j ? 1 : 0) + slopes[i] * across(column, from, to)),
     );
     if (!eliminate(small)) return null;
-    return (answer) => {
-      const wanted = changes.map(({ from, to }, i) => slopes[i] * across(answer, from, to));
+    return () => {
+      const wanted = changes.map(({ from, to }, i) => slopes[i] * inHand(plan.size, from, to));
       substitute(small, wanted);
       for (let j = 0; j < size; j++)
-        for (let i = 0; i < plan.size; i++) answer[i] -= wanted[j] * columns[j][i];
+        for (let i = 0; i < plan.size; i++) VECTOR[i] -= wanted[j] * columns[j][i];
     };
   }
 
-  /** Factors in the frame's workspace: good until the next solve. */
-  #factored(): Float64Array | null {
-    if (this.#singular) return null;
-    const matrix = new Equations(this.#problem).factoredAt(this.#volts);
-    this.#singular = matrix === null;
-    return matrix;
+  /** Puts the factors at the solution into the matrix; false where there are none. */
+  #factored(): boolean {
+    if (!this.#singular) this.#singular = !new Equations(this.#problem).factorAt(this.#volts);
+    return !this.#singular;
   }
 
   #own(): Kept | null {
     if (this.#kept !== null) return this.#kept;
-    const matrix = this.#factored();
-    if (matrix === null) return null;
+    if (!this.#factored()) return null;
     const size = this.#volts.length;
     const room = () => new Float64Array(size);
     const pair = new Int32Array([-1, -1]);
-    this.#kept = { matrix: matrix.slice(), rhs: room(), volts: room(), column: room(), pair };
+    const factors = keepFactors(this.#problem.frame.plan);
+    this.#kept = { factors, volts: room(), column: room(), pair };
     return this.#kept;
   }
 }
@@ -189,9 +188,16 @@ function across(array: Float64Array, from: number, to: number): number {
   return array[from < 0 ? ground : from] - array[to < 0 ? ground : to];
 }
 
-function putPair(rhs: Float64Array, plus: number, minus: number): void {
-  if (plus >= 0) rhs[plus] += 1;
-  if (minus >= 0) rhs[minus] -= 1;
+/** The same of the vector in hand. */
+function inHand(ground: number, from: number, to: number): number {
+  return VECTOR[from < 0 ? ground : from] - VECTOR[to < 0 ? ground : to];
+}
+
+/** Makes the vector an amp put in at one net and taken out at another. */
+function putPair(ground: number, plus: number, minus: number): void {
+  VECTOR.fill(0, 0, ground + 1);
+  if (plus >= 0) VECTOR[plus] += 1;
+  if (minus >= 0) VECTOR[minus] -= 1;
 }
 
 /** LU of a matrix of a few rows, in place, pivots on the diagonal; false where one is as good as zero. */

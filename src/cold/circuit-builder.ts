@@ -3,6 +3,7 @@
 import { ROOM_CELSIUS, saturationFor, thermalVolts } from "../circuit/junction.ts";
 import type { ExtraResistor, Netlist, Values } from "../circuit/netlist.ts";
 import { LEAST_OHMS, setSaturation } from "../circuit/netlist.ts";
+import { inEliminationOrder } from "../circuit/numbering.ts";
 import { BJT_MODEL, type JunctionModel, KNEE_FOLDS, TABLE_AMPS } from "./model-table.ts";
 
 /** What one junction, winding or pin of a part is made of. */
@@ -191,12 +192,13 @@ export class CircuitBuilder {
     });
   }
 
+  /** The circuit with its nets numbered for the solver: `net` and `find` give the new numbers from here on. */
   build(extra: readonly ExtraResistor[]): BuiltCircuit {
     const ends = (branches: { from: number[]; to: number[] }) => ({
       from: Int32Array.from(branches.from),
       to: Int32Array.from(branches.to),
     });
-    const netlist: Netlist = {
+    const asLaidOut: Netlist = {
       nets: this.#nets.size,
       names: [...this.#nets.keys()],
       resistors: ends(this.#resistors),
@@ -216,13 +218,15 @@ export class CircuitBuilder {
         emissionVolts: BJT_MODEL.emission * VT,
       },
     };
+    const { netlist, numberOf } = inEliminationOrder(asLaidOut);
+    for (const [name, net] of this.#nets) this.#nets.set(name, numberOf(net));
     const healthy: Values = {
       siemens: Float64Array.from(this.#resistors.ohms, (ohms) => 1 / ohms),
       saturation: new Float64Array(this.#junctions.saturation.length),
       critical: new Float64Array(this.#junctions.saturation.length),
       farads: Float64Array.from(this.#capacitors.farads),
       bjtSaturation: Float64Array.from(this.#bjts.saturation),
-      extra,
+      extra: extra.map((one) => ({ ...one, from: numberOf(one.from), to: numberOf(one.to) })),
     };
     this.#junctions.saturation.forEach((amps, i) => {
       setSaturation(netlist, healthy, i, amps);

@@ -123,9 +123,10 @@ function straight({ problem, range, answer, volts }: Probed, transfer: Float64Ar
   const { from, to, emissionVolts } = netlist.junctions;
   for (let i = 0; i < values.saturation.length; i++) {
     if (values.saturation[i] === 0) continue;
+    const seen = Math.abs(across(transfer, from[i], to[i]));
+    if (seen === 0) continue;
     const here = factor * across(answer.volts, from[i], to[i]);
-    const amps = junctionAmps(values.saturation[i], emissionVolts[i], here);
-    moved += Math.abs(amps * across(transfer, from[i], to[i]));
+    moved += seen * Math.abs(junctionAmps(values.saturation[i], emissionVolts[i], here));
     if (!(moved <= allowed)) return false;
   }
   const { base, collector, emitter, sign, emissionVolts: bend } = netlist.bjts;

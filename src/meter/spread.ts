@@ -45,11 +45,14 @@ export interface Spread {
   readonly alike: number;
 }
 
+/** A junction by which the probes move less than this many volts for each volt of its drop is left out. */
+const LEAST_SHARE = 1e-9;
+
 /**
- * Deviation from type to type of a junction's drop at `amps`, volts: at the 1 mA of the table, and by its emission, which below
- * that matters ever more; of a leak in reverse hardly more than the decade is known.
+ * Variance from type to type of a junction's drop at `amps`, volts squared: at the 1 mA of the table, and by its emission, which
+ * below that matters ever more; of a leak in reverse hardly more than the decade is known.
  */
-function typeDeviation(
+function typeVariance(
   saturationAmps: number,
   emissionVolts: number,
   amps: number,
@@ -58,64 +61,98 @@ function typeDeviation(
 ): number {
   const M = METER_SPREAD;
   const folds = Math.log(Math.max(amps, saturationAmps) / TABLE_AMPS);
+  const byEmission = M.emissionShare * emissionVolts * folds;
   const leak = volts < 0 ? M.leakSpreadLn * emissionVolts : 0;
-  return Math.hypot(atOneMilliamp, M.emissionShare * emissionVolts * folds, leak);
+  return atOneMilliamp * atOneMilliamp + byEmission * byEmission + leak * leak;
+}
+
+interface PartVolts {
+  alike: number;
+  types: number;
+  perJunctionVolt: number;
 }
 
 /**
  * Sums of squares of the volts at the probes that parts of one type and types make, and the signed slope per junction volt.
  */
-function partVolts(
-  circuit: ColdCircuit,
-  probed: Probed,
-  transfer: Float64Array,
-): { alike: number; types: number; perJunctionVolt: number } {
+function partVolts(circuit: ColdCircuit, probed: Probed, transfer: Float64Array): PartVolts {
   const { netlist, deviations } = circuit;
   const { values } = probed.problem;
   const { volts } = probed.answer;
   const ground = netlist.nets;
-  const at = (array: Float64Array, net: number) => array[net < 0 ? ground : net];
-  const across = (array: Float64Array, from: number, to: number) => at(array, from) - at(array, to);
-  let alike = 0;
-  let types = 0;
-  let perJunctionVolt = 0;
-  for (let i = 0; i < values.siemens.length; i++) {
+  const sums: PartVolts = { alike: 0, types: 0, perJunctionVolt: 0 };
+  const { siemens } = values;
+  const { from, to } = netlist.resistors;
+  for (let i = 0; i < siemens.length; i++) {
     const sigma = deviations.resistors[i];
-    if (sigma === 0 || values.siemens[i] === 0) continue;
-    const from = netlist.resistors.from[i];
-    const to = netlist.resistors.to[i];
-    alike += (across(transfer, from, to) * across(volts, from, to) * values.siemens[i] * sigma) ** 2;
+    if (sigma === 0 || siemens[i] === 0) continue;
+    const a = from[i] < 0 ? ground : from[i];
+    const b = to[i] < 0 ? ground : to[i];
+    const own = (transfer[a] - transfer[b]) * (volts[a] - volts[b]) * siemens[i] * sigma;
+    sums.alike += own * own;
   }
-  for (let i = 0; i < values.saturation.length; i++) {
-    if (values.saturation[i] === 0) continue;
-    const from = netlist.junctions.from[i];
-    const to = netlist.junctions.to[i];
-    const bend = netlist.junctions.emissionVolts[i];
-    const here = across(volts, from, to);
-    const amps = Math.abs(junctionAmps(values.saturation[i], bend, here));
+  addJunctions(circuit, probed, transfer, sums);
+  addTransistors(circuit, probed, transfer, sums);
+  return sums;
+}
+
+function addJunctions(
+  { netlist, deviations }: ColdCircuit,
+  { problem, answer }: Probed,
+  transfer: Float64Array,
+  sums: PartVolts,
+): void {
+  const { saturation } = problem.values;
+  const { volts } = answer;
+  const ground = netlist.nets;
+  const { from, to, emissionVolts } = netlist.junctions;
+  for (let i = 0; i < saturation.length; i++) {
+    if (saturation[i] === 0) continue;
+    const a = from[i] < 0 ? ground : from[i];
+    const b = to[i] < 0 ? ground : to[i];
+    const bend = emissionVolts[i];
+    const seen = (transfer[a] - transfer[b]) / bend;
+    // no junction carries more than the meter gives
+    if (Math.abs(seen * problem.source.amps) < LEAST_SHARE) continue;
+    const here = volts[a] - volts[b];
+    const amps = Math.abs(junctionAmps(saturation[i], bend, here));
     // a drop higher by one volt takes the current down by the factor exp(-1 / bend), at whatever volts it stands
-    const perVolt = (across(transfer, from, to) * amps) / bend;
-    alike += (perVolt * deviations.junctions[i]) ** 2;
-    types +=
-      (perVolt * typeDeviation(values.saturation[i], bend, amps, here, deviations.junctionTypes[i])) ** 2;
-    perJunctionVolt += Math.sign(here) * perVolt;
+    const perVolt = seen * amps;
+    if (Math.abs(perVolt) < LEAST_SHARE) continue;
+    const own = perVolt * deviations.junctions[i];
+    sums.alike += own * own;
+    sums.types +=
+      perVolt * perVolt * typeVariance(saturation[i], bend, amps, here, deviations.junctionTypes[i]);
+    sums.perJunctionVolt += Math.sign(here) * perVolt;
   }
+}
+
+function addTransistors(
+  { netlist }: ColdCircuit,
+  { problem, answer }: Probed,
+  transfer: Float64Array,
+  sums: PartVolts,
+): void {
+  const { bjtSaturation } = problem.values;
+  const ground = netlist.nets;
+  const across = (array: Float64Array, from: number, to: number): number =>
+    array[from < 0 ? ground : from] - array[to < 0 ? ground : to];
+  const { volts } = answer;
   const { base, collector, emitter, sign, forwardGain, reverseGain, emissionVolts } = netlist.bjts;
-  for (let i = 0; i < values.bjtSaturation.length; i++) {
-    if (values.bjtSaturation[i] === 0) continue;
+  for (let i = 0; i < bjtSaturation.length; i++) {
+    if (bjtSaturation[i] === 0) continue;
     const [b, c, e] = [base[i], collector[i], emitter[i]];
-    const forward = junctionAmps(values.bjtSaturation[i], emissionVolts, sign[i] * across(volts, b, e));
-    const reverse = junctionAmps(values.bjtSaturation[i], emissionVolts, sign[i] * across(volts, b, c));
+    const forward = junctionAmps(bjtSaturation[i], emissionVolts, sign[i] * across(volts, b, e));
+    const reverse = junctionAmps(bjtSaturation[i], emissionVolts, sign[i] * across(volts, b, c));
     const moved =
       across(transfer, c, e) * (forward - reverse) +
       (across(transfer, b, e) * forward) / forwardGain +
       (across(transfer, b, c) * reverse) / reverseGain;
     const perVolt = moved / emissionVolts;
-    alike += (perVolt * BJT_MODEL.partVolts) ** 2;
-    types += (perVolt * BJT_MODEL.typeVolts) ** 2;
-    perJunctionVolt += sign[i] * perVolt;
+    sums.alike += (perVolt * BJT_MODEL.partVolts) ** 2;
+    sums.types += (perVolt * BJT_MODEL.typeVolts) ** 2;
+    sums.perJunctionVolt += sign[i] * perVolt;
   }
-  return { alike, types, perJunctionVolt };
 }
 
 /**

@@ -3,7 +3,10 @@
  * pattern and used for every set of values on it (George & Liu 1981: the graph of elimination).
  */
 
-/** A pattern made ready for `sparse-lu.ts`. Rows are numbered as the caller numbers its unknowns. */
+/**
+ * A pattern made ready for `sparse-lu.ts`. Unknowns are eliminated in the order of their numbers: whoever numbers them asks
+ * `eliminationOrder` first. The diagonal of unknown k is slot k.
+ */
 export interface EliminationPlan {
   readonly size: number;
   /**
@@ -11,10 +14,6 @@ export interface EliminationPlan {
    * whatever is stamped outside the matrix
    */
   readonly entries: number;
-  /** elimination order: order[k] is the unknown that goes k-th */
-  readonly order: Int32Array;
-  /** where the diagonal of each unknown stands */
-  readonly diagonal: Int32Array;
   /**
    * per elimination: count, then `count` later unknowns, their slots below the diagonal (L), their slots right of it (U), and
    * count x count slots to update
@@ -46,59 +45,54 @@ function neighboursOf(size: number, pairs: ArrayLike<number>): Set<number>[] {
   return neighbours;
 }
 
+/** Takes `unknown` out of the graph, its neighbours joined to each other; returns them in rising order. */
+function eliminate(neighbours: readonly Set<number>[], unknown: number): number[] {
+  const around = [...neighbours[unknown]].sort((a, b) => a - b);
+  for (const one of around) {
+    neighbours[one].delete(unknown);
+    for (const other of around) if (other !== one) neighbours[one].add(other);
+  }
+  return around;
+}
+
 /**
- * Minimum-degree order (Tinney & Walker 1967) of a symmetric pattern, with its fill. `pairs` holds two indexes per entry; a
- * negative index is the reference and is left out. Ties go to the lower index, so the same pattern gives the same plan.
+ * Which unknown should go k-th so that little fills in: minimum degree (Tinney & Walker 1967) on a symmetric pattern. `pairs`
+ * holds two indexes per entry; a negative index is the reference and is left out. Ties go to the lower index.
  */
-export function planElimination(size: number, pairs: ArrayLike<number>): EliminationPlan {
+export function eliminationOrder(size: number, pairs: ArrayLike<number>): Int32Array {
   const neighbours = neighboursOf(size, pairs);
   const order = new Int32Array(size);
   const gone = new Uint8Array(size);
-  const later: number[][] = [];
   for (let k = 0; k < size; k++) {
     let pick = -1;
-    let least = size + 1;
-    for (let i = 0; i < size; i++) {
-      const degree = neighbours[i].size;
-      if (gone[i] === 0 && degree < least) {
-        least = degree;
-        pick = i;
-      }
-    }
+    for (let i = 0; i < size; i++)
+      if (gone[i] === 0 && (pick < 0 || neighbours[i].size < neighbours[pick].size)) pick = i;
     gone[pick] = 1;
     order[k] = pick;
-    const around = [...neighbours[pick]].sort((a, b) => a - b);
-    later.push(around);
-    for (const one of around) {
-      neighbours[one].delete(pick);
-      for (const other of around) if (other !== one) neighbours[one].add(other);
-    }
+    eliminate(neighbours, pick);
   }
-  return layOut(size, order, later);
+  return order;
 }
 
-function layOut(size: number, order: Int32Array, later: readonly number[][]): EliminationPlan {
+/** The plan of a symmetric pattern, given as for `eliminationOrder`, in the order of the unknowns' numbers. */
+export function planElimination(size: number, pairs: ArrayLike<number>): EliminationPlan {
+  const neighbours = neighboursOf(size, pairs);
+  const later = neighbours.map((_, k) => eliminate(neighbours, k));
   const slots = new Map<number, number>();
-  const diagonal = new Int32Array(size);
-  for (let i = 0; i < size; i++) {
-    diagonal[i] = i;
-    slots.set(i * size + i, i);
-  }
+  for (let i = 0; i < size; i++) slots.set(i * size + i, i);
   let entries = size;
   for (let k = 0; k < size; k++) {
-    for (const other of later[k]) {
-      slots.set(other * size + order[k], entries++);
-      slots.set(order[k] * size + other, entries++);
-    }
+    for (const other of later[k]) slots.set(other * size + k, entries++);
+    for (const other of later[k]) slots.set(k * size + other, entries++);
   }
   const find = (i: number, j: number): number => (i < 0 || j < 0 ? entries : (slots.get(i * size + j) ?? -1));
   const program: number[] = [];
   const begin = new Int32Array(size);
   for (let k = 0; k < size; k++) {
     begin[k] = program.length;
-    for (const place of elimination(order[k], later[k], find)) program.push(place);
+    for (const place of elimination(k, later[k], find)) program.push(place);
   }
-  return { size, entries, order, diagonal, program: Int32Array.from(program), begin, find };
+  return { size, entries, program: Int32Array.from(program), begin, find };
 }
 
 /** What eliminating `unknown` touches, `around` being the later unknowns joined to it: its part of the program. */
@@ -120,8 +114,7 @@ function elimination(
  * elimination tree (Liu 1990), so this costs a small share of a plan made anew; the order may be a little worse than its own.
  */
 export function extendPlan(base: EliminationPlan, pairs: ArrayLike<number>): EliminationPlan {
-  const { size, order } = base;
-  const position = positionsOf(base);
+  const { size } = base;
   const later = new Map<number, number[]>();
   const around = (k: number): readonly number[] => {
     const at = base.begin[k];
@@ -133,21 +126,18 @@ export function extendPlan(base: EliminationPlan, pairs: ArrayLike<number>): Eli
     const slot = base.find(i, j);
     return slot >= 0 ? slot : (slots.get(i * size + j) ?? -1);
   };
-  // Columns that have grown, by position: eliminating one passes all of it on to the next.
+  // Columns that have grown: eliminating one passes all of it on to the next.
   const grown = new Set<number>();
   const join = (k: number, other: number): void => {
-    const unknown = order[k];
-    if (known(other, unknown) >= 0) return;
-    slots.set(other * size + unknown, ++entries);
-    slots.set(unknown * size + other, ++entries);
+    if (known(other, k) >= 0) return;
+    slots.set(other * size + k, ++entries);
+    slots.set(k * size + other, ++entries);
     later.set(k, [...around(k), other]);
     grown.add(k);
   };
   for (let p = 0; p + 1 < pairs.length; p += 2) {
     const [a, b] = [pairs[p], pairs[p + 1]];
-    if (a < 0 || b < 0 || a === b) continue;
-    if (position[a] < position[b]) join(position[a], b);
-    else join(position[b], a);
+    if (a >= 0 && b >= 0 && a !== b) join(Math.min(a, b), Math.max(a, b));
   }
   if (grown.size === 0) return base;
   const changed = new Set<number>();
@@ -156,8 +146,8 @@ export function extendPlan(base: EliminationPlan, pairs: ArrayLike<number>): Eli
     grown.delete(k);
     changed.add(k);
     const members = around(k);
-    const parent = members.reduce((least, one) => Math.min(least, position[one]), size);
-    for (const one of members) if (position[one] > parent) join(parent, one);
+    const parent = Math.min(...members);
+    for (const one of members) if (one > parent) join(parent, one);
   }
   const segments: ArrayLike<number>[] = [];
   const begin = new Int32Array(size);
@@ -166,7 +156,7 @@ export function extendPlan(base: EliminationPlan, pairs: ArrayLike<number>): Eli
     begin[k] = length;
     const end = k + 1 < size ? base.begin[k + 1] : base.program.length;
     const segment = changed.has(k)
-      ? elimination(order[k], around(k), known)
+      ? elimination(k, around(k), known)
       : base.program.subarray(base.begin[k], end);
     segments.push(segment);
     length += segment.length;
@@ -175,19 +165,5 @@ export function extendPlan(base: EliminationPlan, pairs: ArrayLike<number>): Eli
   segments.forEach((segment, k) => {
     program.set(segment, begin[k]);
   });
-  return { ...base, entries, program, begin, find: known };
-}
-
-const positions = new WeakMap<Int32Array, Int32Array>();
-
-/** When each unknown of a plan is eliminated. */
-function positionsOf({ order }: EliminationPlan): Int32Array {
-  const known = positions.get(order);
-  if (known !== undefined) return known;
-  const found = new Int32Array(order.length);
-  order.forEach((unknown, k) => {
-    found[unknown] = k;
-  });
-  positions.set(order, found);
-  return found;
+  return { size, entries, program, begin, find: known };
 }

@@ -13,19 +13,18 @@ export function factorAndSolveComplex(
   rhs: ComplexValues,
 ): boolean {
   const { re, im } = values;
-  const { size, order, diagonal, program } = plan;
+  const { size, program } = plan;
   const begin = new Int32Array(size);
   let at = 0;
   for (let k = 0; k < size; k++) {
     begin[k] = at;
     const count = program[at];
-    const pivot = diagonal[order[k]];
-    const square = re[pivot] ** 2 + im[pivot] ** 2;
+    const square = re[k] ** 2 + im[k] ** 2;
     if (!(square > 0) || !Number.isFinite(square)) return false;
-    const inverseRe = re[pivot] / square;
-    const inverseIm = -im[pivot] / square;
-    const knownRe = rhs.re[order[k]];
-    const knownIm = rhs.im[order[k]];
+    const inverseRe = re[k] / square;
+    const inverseIm = -im[k] / square;
+    const knownRe = rhs.re[k];
+    const knownIm = rhs.im[k];
     let target = at + 1 + 3 * count;
     for (let r = 1; r <= count; r++) {
       const slot = program[at + count + r];
@@ -53,21 +52,20 @@ function backSubstitute(
   rhs: ComplexValues,
 ): void {
   const { re, im } = values;
-  const { size, order, diagonal, program } = plan;
+  const { size, program } = plan;
   for (let k = size - 1; k >= 0; k--) {
     const at = begin[k];
     const count = program[at];
-    let sumRe = rhs.re[order[k]];
-    let sumIm = rhs.im[order[k]];
+    let sumRe = rhs.re[k];
+    let sumIm = rhs.im[k];
     for (let c = 1; c <= count; c++) {
       const upper = program[at + 2 * count + c];
       const x = program[at + c];
       sumRe -= re[upper] * rhs.re[x] - im[upper] * rhs.im[x];
       sumIm -= re[upper] * rhs.im[x] + im[upper] * rhs.re[x];
     }
-    const pivot = diagonal[order[k]];
-    const square = re[pivot] ** 2 + im[pivot] ** 2;
-    rhs.re[order[k]] = (sumRe * re[pivot] + sumIm * im[pivot]) / square;
-    rhs.im[order[k]] = (sumIm * re[pivot] - sumRe * im[pivot]) / square;
+    const square = re[k] ** 2 + im[k] ** 2;
+    rhs.re[k] = (sumRe * re[k] + sumIm * im[k]) / square;
+    rhs.im[k] = (sumIm * re[k] - sumRe * im[k]) / square;
   }
 }
