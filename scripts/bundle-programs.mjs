@@ -23,6 +23,8 @@ export async function bundlePrograms(folder) {
     target: "node20",
     format: "esm",
     packages: "external",
+    // the first line of a program that a shell starts; in the others it says nothing
+    banner: { js: "#!/usr/bin/env node" },
     logLevel: "warning",
   });
   for (const name of Object.keys(PROGRAMS)) chmodSync(join(folder, `${name}.mjs`), 0o755);

@@ -1,4 +1,3 @@
-#!/usr/bin/env node
 /** The `faultwright` program: the process's own streams, clock and signals handed to `run`. */
 import { randomUUID } from "node:crypto";
 import pc from "picocolors";

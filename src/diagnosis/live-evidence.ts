@@ -1,7 +1,7 @@
 /**
  * Readings taken under power as evidence. Each asks the live board for what it would show with the faults on it at that moment;
- * what could change the reading is found once for the board with nothing else wrong, since a powered state costs a thousand cold
- * predictions: a guess that the scoring of every kept set mends.
+ * what could change the reading is found once for the board with nothing else wrong, since a powered state takes as long as a hundred cold
+ * readings: a guess that the scoring of every kept set mends.
  */
 import type { MeasureEvent } from "../bench/event.ts";
 import { isColdMode } from "../bench/words.ts";
