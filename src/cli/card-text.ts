@@ -17,6 +17,7 @@ export function cardText(view: BenchView, color: boolean): string {
     card.wait === null ? "" : `  ${card.wait}\n`,
     `  ${costText(card, view.currency)}\n`,
     `  Why: ${card.why}\n`,
+    card.good === null ? "" : `  A good board shows ${card.good}.\n`,
     expectText(card),
     rowText(card),
     stakeText(card, view.currency),
@@ -27,7 +28,9 @@ export function cardText(view: BenchView, color: boolean): string {
 function costText(card: CardView, currency: string): string {
   const money = card.money === 0 ? "" : `, ${card.money} ${currency}`;
   const { expectedMargin, repairProbability } = card.outlook;
-  return `${card.minutes} min${money}. From here: ${percent(repairProbability)} that it ends repaired, ${expectedMargin.toFixed(0)} ${currency} expected.`;
+  // the job file counts no minutes for some work, and none is not what it takes
+  const minutes = card.minutes === 0 ? "" : `${card.minutes} min${money}. `;
+  return `${minutes}From here: ${percent(repairProbability)} that it ends repaired, ${expectedMargin.toFixed(0)} ${currency} expected.`;
 }
 
 /** The checks that follow with the same set-up, in the order in which their readings may be typed. */
@@ -40,7 +43,7 @@ function rowText(card: CardView): string {
 function expectText(card: CardView): string {
   if (card.expect.length === 0) return "";
   const rows = card.expect.map(({ if: outcome, probability, means }) => [
-    `    ${outcome}`,
+    `    ${outcome.replace("lamp-", "lamp ").replace("fuse-", "fuse ")}`,
     percent(probability).padStart(6),
     means,
   ]);
@@ -67,5 +70,5 @@ function forecastText(card: CardView): string {
     item.part,
     item.because,
   ]);
-  return `  If powered now, something breaks with ${percent(forecast.anyBreaks)}:\n${table(breaks)}  ${forecast.advice}\n`;
+  return `  If powered now, something breaks with ${percent(forecast.anyBreaks)}${breaks.length === 0 ? "." : ":"}\n${table(breaks)}  ${forecast.advice}\n`;
 }
