@@ -1,6 +1,7 @@
 import { faultNameWords } from "../board/fault-words.ts";
 import { explanationsNow, suspectsAnswer } from "../job/answers.ts";
 import type { Believed } from "../job/assess.ts";
+import { eventWords } from "../job/event-words.ts";
 import { andList } from "../planning/faults-in-words.ts";
 import { percent, table } from "./answer-text.ts";
 
@@ -30,7 +31,9 @@ export function suspectsText(believed: Believed): string {
   const unexplained =
     answer.unexplained.length === 0
       ? ""
-      : `\nReadings that nothing explains (log lines from 0): ${answer.unexplained.join(", ")}. Repeat them.\n`;
+      : `\nNo explanation accounts for these readings; take them again where the board has not been worked on since:\n${answer.unexplained
+          .map((at) => `  ${eventWords(believed.job.board, believed.job.log[at])}\n`)
+          .join("")}`;
   return `Faulty now:\n${table(parts)}${left > 0 ? `         and ${left} less likely parts\n` : ""}
 Explanations of the readings (what has been cured since is left out):
 ${table(explanations)}${percent(answer.remainder).padStart(7)}  all others together

@@ -1,6 +1,6 @@
 /** What the page shows of a job: the assessment in words, as plain data. */
 
-import type { JobEvent, MeasureEvent } from "../bench/event.ts";
+import type { MeasureEvent } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
 import { faultNameWords } from "../board/fault-words.ts";
 import { kindOf } from "../board/kinds.ts";
@@ -23,6 +23,7 @@ import type {
   LogLineView,
   SuspectView,
 } from "./bench-view-shape.ts";
+import { eventWords, readingWords } from "./event-words.ts";
 import { stageGrids } from "./grids.ts";
 import { actionWords, modeWords, placeWords } from "./words.ts";
 
@@ -143,7 +144,7 @@ function suspectView(assessment: Assessment, suspect: Suspect): SuspectView {
 /** `diode test: red on ..., black on ... read 0.00; with this fault 0.00 V, without it 0.43 V` */
 function reasonWords({ job, belief }: Believed, reason: Reason): string {
   const event = job.log[reason.logIndex];
-  const seen = event === undefined ? "?" : eventWords(job.board, event);
+  const seen = eventWords(job.board, event);
   if (reason.withFault === "" && reason.without === "") return seen;
   if (reason.withFault !== reason.without)
     return `${seen} (with this fault ${reason.withFault}, without it ${reason.without}${belief.unexplained.includes(reason.logIndex) ? "; neither explains it" : ""})`;
@@ -151,22 +152,6 @@ function reasonWords({ job, belief }: Believed, reason: Reason): string {
   const times = Math.exp(Math.abs(reason.logRatio));
   const often = times > 100 ? "over 100" : times.toFixed(times < 10 ? 1 : 0);
   return `${seen} (${often} times as likely ${reason.logRatio > 0 ? "with" : "without"} this fault)`;
-}
-
-function eventWords(board: Board, event: JobEvent): string {
-  const words = actionWords(board, event);
-  if (event.do === "measure") return `${words} read ${readingWords(event)}`;
-  if (event.do === "look") return `${words}: ${event.finding}`;
-  if (event.do === "power" && event.observed !== undefined)
-    return `${words}: ${[event.observed].flat().join(", ")}`;
-  return words;
-}
-
-function readingWords(event: MeasureEvent): string {
-  const climbing = event.settling === "climbing" ? ", still climbing" : "";
-  if (typeof event.reading === "string") return `${event.reading}${climbing}`;
-  if (event.mode === "dcv" || event.mode === "acv") return `${event.reading} V${climbing}`;
-  return `${shownWords(coldCheckOf(event)?.mode ?? "ohms", event.reading)}${climbing}`;
 }
 
 function logView(assessment: Assessment): LogLineView[] {

@@ -23,6 +23,7 @@ import { cureAction, type RepairModel } from "./repair-model.ts";
 import { repeatWords } from "./repeats.ts";
 import { resolderFirst } from "./resolder.ts";
 import type { FindingStep } from "./steps.ts";
+import { MOSTLY_UNEXPLAINED, readingToRepeat } from "./unexplained.ts";
 import { FINDING_OUT_RATES, type PlanStep, repairPlan } from "./value.ts";
 import { type WhyInput, whyFinding, whyReplace, whyStop } from "./why.ts";
 
@@ -252,7 +253,8 @@ function resolderProposal(given: Case, action: Action, part: string, weighed: re
 }
 
 function stopProposal(given: Case, weighed: readonly WeighedStep[]): Draft {
-  const { input, hypotheses, model, dead, steps } = given;
+  const { input, belief, hypotheses, model, dead, steps } = given;
+  if (belief.remainder >= MOSTLY_UNEXPLAINED) return unexplainedProposal(given, weighed);
   let impossible = 0;
   let total = 0;
   model.groups.forEach(({ possible }, g) => {
@@ -270,12 +272,35 @@ function stopProposal(given: Case, weighed: readonly WeighedStep[]): Draft {
     row: [],
     minutes: 0,
     money: 0,
-    why: whyStop(hypotheses, model, share),
+    why: whyStop(whyInput(given), share),
     expect: [],
     others: others(given, action, weighed, []),
     atStake: null,
     forecast: null,
     probesOn: null,
+    outlook: outlook(model),
+  };
+}
+
+/** Where nothing explains the readings no sum is to be trusted: a reading again, and only then stopping. */
+function unexplainedProposal(given: Case, weighed: readonly WeighedStep[]): Draft {
+  const { input, belief, model } = given;
+  const again = readingToRepeat(input.timeline, belief.unexplained);
+  const action: Action = again ?? { do: "close", verdict: "not-economic" };
+  return {
+    action,
+    row: [],
+    minutes: minutesOf(input.board, input.timeline.now, action),
+    money: 0,
+    why:
+      again === null
+        ? "No fault that the program knows explains these readings, taken again where they could be: the board may not be as drawn. It stops here; who goes on, goes by hand."
+        : "No fault that the program knows explains these readings together. Take this one again, with both probes on clean metal, before anything is concluded.",
+    expect: [],
+    others: others(given, action, weighed, []),
+    atStake: null,
+    forecast: null,
+    probesOn: probesOn(action, null),
     outlook: outlook(model),
   };
 }

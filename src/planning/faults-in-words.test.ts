@@ -15,6 +15,13 @@ test("faults of one part that differ in one place are said in one breath", () =>
   ]);
 });
 
+test("parts that fail alike are named together", () => {
+  expect(inOneBreath(["C5 shorted", "Q1 collector to emitter shorted", "C6 shorted"], "and")).toEqual([
+    "C5 and C6 shorted",
+    "Q1 collector to emitter shorted",
+  ]);
+});
+
 test("dirt is said pair by pair", () => {
   const dirt = ["dirt between A and B", "dirt between A and C"];
   expect(inOneBreath(dirt)).toEqual(dirt);

@@ -20,31 +20,58 @@ export function percent(probability: number): string {
   return `${Math.round(probability * 100)} %`;
 }
 
+const REFERENCE = /^[A-Z]+[0-9]+$/;
+
 /**
- * Faults of one part that differ in one place are said in one breath: `M1 upper switch of phase U shorted` and the same of V become
- * `M1 upper switch of phase U or V shorted`. Order is kept by each part's first fault.
+ * Faults that differ in one place are said in one breath: `M1 upper switch of phase U shorted` and the same of V become `M1 upper switch of
+ * phase U or V shorted`; `C5 shorted` and `C6 shorted` become `C5 or C6 shorted`. Each stands where its first fault stood.
  */
-export function inOneBreath(faults: readonly string[]): readonly string[] {
-  const byPart = new Map<string, string[][]>();
-  for (const fault of faults) {
-    const tokens = fault.split(" ");
+export function inOneBreath(faults: readonly string[], last: "or" | "and" = "or"): readonly string[] {
+  const byPart = grouped(faults, (fault) => {
+    const [ref] = fault.split(" ", 1);
     // dirt has two nets, and `or` between pairs could be read either way
-    const key = tokens[0] === "dirt" ? fault : tokens[0];
-    byPart.set(key, [...(byPart.get(key) ?? []), tokens]);
-  }
-  return [...byPart.values()].flatMap((group) => merged(group) ?? group.map((tokens) => tokens.join(" ")));
+    return REFERENCE.test(ref) ? ref : fault;
+  });
+  const ofOnePart = byPart.flatMap((group) => merged(group, last) ?? group);
+  const alike = grouped(ofOnePart, (fault) => {
+    const gap = fault.indexOf(" ");
+    return REFERENCE.test(fault.slice(0, gap)) ? fault.slice(gap) : fault;
+  });
+  return alike.map((group) => {
+    const [first] = group;
+    const gap = first.indexOf(" ");
+    if (group.length < 2 || gap < 0) return first;
+    return `${listed(
+      group.map((fault) => fault.slice(0, fault.indexOf(" "))),
+      last,
+    )}${first.slice(gap)}`;
+  });
 }
 
-function merged(group: readonly (readonly string[])[]): readonly string[] | null {
-  const [first] = group;
-  if (group.length < 2 || first === undefined) return null;
-  const shortest = Math.min(...group.map(({ length }) => length));
+function grouped(
+  faults: readonly string[],
+  keyOf: (fault: string) => string,
+): readonly (readonly string[])[] {
+  const groups = new Map<string, string[]>();
+  for (const fault of faults) {
+    const key = keyOf(fault);
+    groups.set(key, [...(groups.get(key) ?? []), fault]);
+  }
+  return [...groups.values()];
+}
+
+/** Null where the faults do not differ in one place only. */
+function merged(group: readonly string[], last: "or" | "and"): readonly string[] | null {
+  const split = group.map((fault) => fault.split(" "));
+  const [first] = split;
+  if (split.length < 2 || first === undefined) return null;
+  const shortest = Math.min(...split.map(({ length }) => length));
   let head = 0;
-  while (head < shortest && group.every((tokens) => tokens[head] === first[head])) head++;
+  while (head < shortest && split.every((tokens) => tokens[head] === first[head])) head++;
   let tail = 0;
-  while (tail < shortest - head && group.every((tokens) => tokens.at(-1 - tail) === first.at(-1 - tail)))
+  while (tail < shortest - head && split.every((tokens) => tokens.at(-1 - tail) === first.at(-1 - tail)))
     tail++;
-  const middles = group.map((tokens) => tokens.slice(head, tokens.length - tail).join(" "));
+  const middles = split.map((tokens) => tokens.slice(head, tokens.length - tail).join(" "));
   if (middles.some((middle) => middle === "")) return null;
-  return [[...first.slice(0, head), orList(middles), ...first.slice(first.length - tail)].join(" ")];
+  return [[...first.slice(0, head), listed(middles, last), ...first.slice(first.length - tail)].join(" ")];
 }

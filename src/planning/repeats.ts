@@ -40,7 +40,7 @@ function workWords(event: JobEvent): string | null {
     case "clean":
       return `${event.part ?? `the ${event.stage ?? "board"} area`} was ${event.do === "clean" ? "cleaned" : "resoldered"}`;
     case "refit":
-      return `${event.place} was soldered back`;
+      return `${event.place.replace(".", " pin ")} was soldered back`;
     case "power":
       return "the board was powered";
     default:

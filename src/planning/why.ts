@@ -127,7 +127,7 @@ export function whyReplace(
 }
 
 /** Why it stops here. */
-export function whyStop(hypotheses: Hypotheses, model: RepairModel, impossible: number): string {
+export function whyStop({ board, hypotheses, model }: WhyInput, impossible: number): string {
   const dead = new Map<string, number>();
   hypotheses.list.forEach(({ dead: names, weight }) => {
     for (const name of names) dead.set(name, (dead.get(name) ?? 0) + weight);
@@ -137,5 +137,31 @@ export function whyStop(hypotheses: Hypotheses, model: RepairModel, impossible: 
     .sort((a, b) => (dead.get(b.name) ?? 0) - (dead.get(a.name) ?? 0))[0];
   if (impossible >= 0.5 && unobtainable !== undefined)
     return `${unobtainable.name} is dead (${percent(dead.get(unobtainable.name) ?? 0)}) and nobody sells it. Anything fitted now is money lost.`;
-  return `What it would still take in minutes and parts is more than the ${model.terms.agreedPrice} ${model.terms.currency} of a repair is worth, weighed with the chance that it succeeds.`;
+  const repair = likeliestRepair(model);
+  if (repair === null)
+    return "What is left to find and to replace would cost more in minutes and parts than the repair earns.";
+  const { agreedPrice, currency } = model.terms;
+  const names = andList(repair.names.map((name) => curedWords(name, board)));
+  return `The likeliest repair from here is ${names}: ${Number(repair.money.toFixed(2))} ${currency} of parts, ${Math.round(repair.minutes)} min, and ${percent(repair.chance)} that it is enough. Weighed with what a failed try costs, that is worth less than stopping, at ${agreedPrice} ${currency} for the repair.`;
+}
+
+/** What would cure the likeliest state of the board that can be cured by name; null where none is. */
+function likeliestRepair({ groups, cures, weights }: RepairModel): {
+  readonly names: readonly string[];
+  readonly money: number;
+  readonly minutes: number;
+  readonly chance: number;
+} | null {
+  let best = -1;
+  groups.forEach(({ possible, unlisted, cures: due }, g) => {
+    if (possible && !unlisted && due.length > 0 && weights[g] > (best < 0 ? 0 : weights[best])) best = g;
+  });
+  if (best < 0) return null;
+  const due = groups[best].cures.map((c) => cures[c]);
+  return {
+    names: due.map(({ name }) => name),
+    money: due.reduce((sum, { money }) => sum + money, 0),
+    minutes: due.reduce((sum, { minutes }) => sum + minutes, 0),
+    chance: weights[best],
+  };
 }
