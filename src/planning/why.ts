@@ -10,6 +10,8 @@ import { testedFaults } from "./tested-faults.ts";
 
 /** An outcome that turns a repair into a write-off, or the other way about, by this much is what the step is for. */
 const TURNS = 0.25;
+/** An outcome rarer than this is no reason to measure. */
+const TURNS_LEAST = 0.01;
 
 /** What the words of a step are made from, beside the step itself. */
 export interface WhyInput {
@@ -96,7 +98,7 @@ function writeOffSentence(step: FindingStep, { hypotheses, model, timeline }: Wh
   const probabilities = outcomeProbabilities(step.shares, hypotheses);
   for (const [o, share] of step.shares.entries()) {
     const { lost, names } = gone(share);
-    if (lost - before < TURNS) continue;
+    if (lost - before < TURNS || probabilities[o] < TURNS_LEAST) continue;
     const [name] = [...names].reduce((most, next) => (next[1] > most[1] ? next : most));
     const spent = timeline.entries.some(({ event }) => event.do === "replace");
     return `${name} cannot be bought: a reading that accuses it (${percent(probabilities[o])}) may end the job, so this comes before ${spent ? "more" : "any"} money is spent.`;
