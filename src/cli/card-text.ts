@@ -2,6 +2,9 @@ import { createColors } from "picocolors";
 import type { BenchView, CardView } from "../wire/bench-view.ts";
 import { percent, table } from "./answer-text.ts";
 
+/** Outcomes rarer than this are counted, not told: ten lines are not read at the bench. */
+const RARE = 0.003;
+
 /** The next step in words: what to do, where the probes go, what to expect, what it costs, what could hurt. */
 export function cardText(view: BenchView, color: boolean): string {
   const paint = createColors(color);
@@ -42,12 +45,14 @@ function rowText(card: CardView): string {
 
 function expectText(card: CardView): string {
   if (card.expect.length === 0) return "";
-  const rows = card.expect.map(({ if: outcome, probability, means }) => [
+  const told = card.expect.filter(({ probability }) => probability >= RARE);
+  const rare = card.expect.length - told.length;
+  const rows = told.map(({ if: outcome, probability, means }) => [
     `    ${outcome.replace("lamp-", "lamp ").replace("fuse-", "fuse ")}`,
     percent(probability).padStart(6),
     means,
   ]);
-  return `  If it shows:\n${table(rows)}`;
+  return `  If it shows:\n${table(rows)}${rare > 0 ? `    anything else: ${rare} rarer ${rare > 1 ? "outcomes" : "outcome"}\n` : ""}`;
 }
 
 function stakeText(card: CardView, currency: string): string {

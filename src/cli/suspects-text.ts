@@ -18,7 +18,7 @@ export function suspectsText(believed: Believed): string {
     modes
       .filter((mode) => mode.probability >= 0.001)
       .slice(0, 3)
-      .map((mode) => `${words(mode.fault)} ${percent(mode.probability)}`)
+      .map((mode) => `${words(mode.fault).slice(part.length + 1)} ${percent(mode.probability)}`)
       .join(", "),
   ]);
   const explanations = explanationsNow(believed.belief)

@@ -2,7 +2,7 @@
 
 import type { MeasureEvent } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
-import { faultNameWords } from "../board/fault-words.ts";
+import { curedWords, faultNameWords } from "../board/fault-words.ts";
 import { kindOf } from "../board/kinds.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Reason, Suspect } from "../diagnosis/belief.ts";
@@ -123,7 +123,12 @@ export function becauseView(believed: Believed, part: string): Parsed<BecauseVie
   const line = (reason: Reason): string => reasonWords(believed, reason);
   return {
     ok: true,
-    value: { speaksFor: speaksFor.map(line), speaksAgainst: speaksAgainst.map(line), maskedBy, untested },
+    value: {
+      speaksFor: speaksFor.map(line),
+      speaksAgainst: speaksAgainst.map(line),
+      maskedBy: maskedBy.map((name) => curedWords(name, believed.job.board)),
+      untested,
+    },
   };
 }
 
@@ -131,7 +136,7 @@ function suspectView(assessment: Assessment, suspect: Suspect): SuspectView {
   const part = assessment.job.board.parts.get(suspect.part);
   return {
     part: suspect.part,
-    what: part === undefined ? "dirt between two nets" : kindOf(part.kind).words,
+    what: part === undefined ? curedWords(suspect.part, assessment.job.board) : kindOf(part.kind).words,
     stage: part?.stage ?? null,
     probability: suspect.probability,
     modes: suspect.modes
