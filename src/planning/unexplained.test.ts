@@ -39,3 +39,9 @@ test("what came out twice is no slip, and what was read of a part since replaced
     ),
   ).toBeNull();
 });
+
+test("where two readings came out as before the others are believed", () => {
+  const log = [RAIL, BUS, RAIL, BUS, { ...BUS, black: "U" }].map((one) => ({ ...one, reading: 1 }));
+  expect(repeated(log.slice(0, 3), [0, 1, 2])).toEqual(BUS);
+  expect(repeated(log, [0, 1, 2, 3, 4])).toBeNull();
+});

@@ -8,6 +8,8 @@ import type { Action } from "./proposal.ts";
 export const MOSTLY_UNEXPLAINED = 0.5;
 /** A reading that came out twice is no slip of the probe. */
 const ENOUGH_TIMES = 2;
+/** Where two readings came out as before, the rest are no slips either. From memory. */
+const MOST_AGAIN = 2;
 
 /**
  * Of the readings that nothing explains, the newest that can still be taken again: same bench, no power or new part since, and not taken
@@ -27,10 +29,12 @@ export function readingToRepeat(
   );
   const same = (a: MeasureEvent, b: MeasureEvent) =>
     a.mode === b.mode && a.red === b.red && a.black === b.black;
+  const times = ({ event }: (typeof again)[number]) =>
+    again.filter((other) => same(event, other.event)).length;
+  const extra = again.filter((one, at) => again.slice(0, at).some((other) => same(one.event, other.event)));
+  if (extra.length >= MOST_AGAIN) return null;
   const doubted = again.findLast(
-    ({ event, logIndex }) =>
-      unexplained.includes(logIndex) &&
-      again.filter((other) => same(event, other.event)).length < ENOUGH_TIMES,
+    (one) => unexplained.includes(one.logIndex) && times(one) < ENOUGH_TIMES,
   )?.event;
   if (doubted?.red === undefined || doubted.black === undefined) return null;
   return { do: "measure", mode: doubted.mode, red: doubted.red, black: doubted.black };
