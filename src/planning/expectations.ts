@@ -2,7 +2,7 @@ import type { Board } from "../board/board.ts";
 import type { MeterReading } from "../meter/prediction.ts";
 import type { Outcome } from "./check-outcomes.ts";
 import { faultChances } from "./fault-chances.ts";
-import { andList, inOneBreath, orList, percent } from "./faults-in-words.ts";
+import { andList, brief, inOneBreath, orList, percent } from "./faults-in-words.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { sightMeans } from "./power-sights.ts";
 import type { Expectation } from "./proposal.ts";
@@ -16,8 +16,6 @@ const NAMED_LEAST = 0.04;
 /** What was this likely is worth naming when an outcome takes it away; below the second it is cleared, above only less likely. */
 const CLEARED_LEAST = 0.01;
 const CLEARED_BELOW = 0.005;
-/** Letters of the faults said to be less likely beside each other: more is not read at the bench. */
-const MOST_LETTERS = 110;
 /** Faults whose chances add up to more than this do not shut each other out. */
 const TOGETHER = 1.02;
 const MOST_NAMED = 3;
@@ -107,40 +105,21 @@ function meaning(
   const less = [...before]
     .filter(([words, p]) => p >= CLEARED_LEAST && (after.get(words) ?? 0) <= CLEARED_FACTOR * p)
     .sort(surest);
+  const named = less.map(([words]) => words);
   if (accused.length > 0) {
     // Another fault may hide behind the one that shows: it is not cleared, only not needed to explain this.
-    const instead = brief(
-      less.map(([words]) => words),
-      "or",
-    );
+    const instead = brief(named.slice(0, MOST_NAMED));
     return instead.length === 0
       ? accusation(accused)
       : `${accusation(accused)}, rather than ${orList(instead)}`;
   }
   const left = (words: string) => after.get(words) ?? 0;
-  const named = less.map(([words]) => words);
-  const cleared = brief(
-    named.filter((words) => left(words) <= CLEARED_BELOW),
-    "and",
-  );
-  const doubted = brief(
-    named.filter((words) => left(words) > CLEARED_BELOW),
-    "and",
-  );
+  const cleared = brief(named.filter((words) => left(words) <= CLEARED_BELOW).slice(0, MOST_NAMED), "and");
+  const doubted = brief(named.filter((words) => left(words) > CLEARED_BELOW).slice(0, MOST_NAMED), "and");
   const sentences = good ? ["as on a good board"] : [];
   if (cleared.length > 0) sentences.push(`clears ${andList(cleared)}`);
   if (doubted.length > 0) sentences.push(`less likely: ${andList(doubted)}`);
   return sentences.length > 0 ? sentences.join("; ") : "tells little";
-}
-
-/** The first few, in one breath, and no more of them than is read at a glance. */
-function brief(faults: readonly string[], last: "or" | "and"): readonly string[] {
-  const few = inOneBreath(faults.slice(0, MOST_NAMED), last);
-  let letters = 0;
-  return few.filter((words, i) => {
-    letters += words.length;
-    return i === 0 || letters <= MOST_LETTERS;
-  });
 }
 
 /** Faults that shut each other out are joined by `or`; where they add up to more than one, several of them are there at once. */

@@ -30,12 +30,16 @@ export function faultChances(
   return sums;
 }
 
-/** The fault that most makes a name (a part, or dirt between two nets) one to be cured; null where none does. */
+/** Of two faults that hold nearly as much as each other neither is the likeliest. From memory. */
+const CLEARLY = 1.25;
+
+/** The fault that most makes a name (a part, or dirt between two nets) one to be cured; null where none does, or two do alike. */
 export function likeliestFault(name: string, hypotheses: Hypotheses): Fault | null {
   const sums = new Map<number, number>();
   for (const hypothesis of hypotheses.list)
     for (const f of faultsOf(hypothesis, hypotheses))
       if (hypotheses.priors[f].part === name) sums.set(f, (sums.get(f) ?? 0) + hypothesis.weight);
-  const [most] = [...sums].sort((a, b) => b[1] - a[1] || a[0] - b[0]);
-  return most === undefined ? null : hypotheses.priors[most[0]].fault;
+  const [most, next] = [...sums].sort((a, b) => b[1] - a[1] || a[0] - b[0]);
+  if (most === undefined || (next !== undefined && most[1] < CLEARLY * next[1])) return null;
+  return hypotheses.priors[most[0]].fault;
 }

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { andList, inOneBreath, orList } from "./faults-in-words.ts";
+import { andList, brief, inOneBreath, orList } from "./faults-in-words.ts";
 
 test("faults of one part that differ in one place are said in one breath", () => {
   expect(
@@ -31,4 +31,11 @@ test("lists end in or, where one of them holds, and in and, where all do", () =>
   expect(orList(["a", "b", "c"])).toBe("a, b or c");
   expect(andList(["a", "b"])).toBe("a and b");
   expect(andList(["a"])).toBe("a");
+});
+
+test("no more is named than is read at a glance, and the first always", () => {
+  const long = (net: string) =>
+    `dirt between lower end of phase ${net} at the module and bootstrap of phase ${net}`;
+  expect(brief(["U", "V", "W"].map(long))).toEqual([long("U"), long("V")]);
+  expect(brief(["x".repeat(200)])).toHaveLength(1);
 });

@@ -48,6 +48,18 @@ export function inOneBreath(faults: readonly string[], last: "or" | "and" = "or"
   });
 }
 
+/** Letters of faults named beside each other: more is not read at the bench. */
+const MOST_LETTERS = 160;
+
+/** The same, and no more of them than is read at a glance; the first is always named. */
+export function brief(faults: readonly string[], last: "or" | "and" = "or"): readonly string[] {
+  let letters = 0;
+  return inOneBreath(faults, last).filter((words, i) => {
+    letters += words.length;
+    return i === 0 || letters <= MOST_LETTERS;
+  });
+}
+
 function grouped(
   faults: readonly string[],
   keyOf: (fault: string) => string,

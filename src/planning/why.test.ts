@@ -77,8 +77,8 @@ test("what is fitted with a fuse comes before it, and says so", () => {
   const words = whyReplace(["Q1", "F1"], chance, 0.6, input());
   expect(words).toContain("Q1 (99 %, likeliest collector to emitter shorted)");
   expect(words).toContain("Due with it before the next power-up: F1 (98 %, likeliest open)");
-  expect(words).toContain("F1 comes last");
-  expect(whyReplace(["F1"], chance, 0.6, input())).not.toContain("comes last");
+  expect(words).toContain("F1 last: fitted before what blew it");
+  expect(whyReplace(["F1"], chance, 0.6, input())).not.toContain("last:");
 });
 
 test("a stop says what the likeliest repair would have taken", () => {

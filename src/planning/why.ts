@@ -2,7 +2,7 @@ import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { curedWords, faultStatement, faultWords } from "../board/fault-words.ts";
 import { faultChances, likeliestFault } from "./fault-chances.ts";
-import { andList, inOneBreath, orList, percent } from "./faults-in-words.ts";
+import { andList, brief, inOneBreath, orList, percent } from "./faults-in-words.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import type { RepairModel } from "./repair-model.ts";
 import { type FindingStep, outcomeProbabilities } from "./steps.ts";
@@ -51,7 +51,7 @@ function leadSentence(step: FindingStep, { board, hypotheses }: WhyInput): strin
     const named = hypotheses.priors.find(({ fault }) => faultWords(fault, board) === only);
     return `Shows whether ${named === undefined ? only : faultStatement(named.fault, board)}.`;
   }
-  return `Shows which of these it is, if any: ${orList(inOneBreath(told))}.`;
+  return `Shows which of these it is, if any: ${orList(brief(told))}.`;
 }
 
 /** Tested faults whose probability differs most between the outcomes. */
@@ -123,7 +123,7 @@ export function whyReplace(
   if (rest.length > 0) sentences.push(`Due with it before the next power-up: ${andList(rest)}.`);
   const fuses = names.filter((name) => board.parts.get(name)?.kind === "fuse");
   if (fuses.length > 0 && fuses.length < names.length)
-    sentences.push(`${andList(fuses)} comes last: fitted before what blew it, a fuse blows again.`);
+    sentences.push(`${andList(fuses)} last: fitted before what blew it, a fuse blows again.`);
   sentences.push(`After that, ${percent(success)} that the board is whole.`);
   return sentences.join(" ");
 }
