@@ -8,7 +8,6 @@ import { parseBoard } from "../src/board/parse-board.ts";
 import { cardText } from "../src/cli/card-text.ts";
 import { suspectsText } from "../src/cli/suspects-text.ts";
 import { whyText } from "../src/cli/why-text.ts";
-import { suspectsAnswer } from "../src/job/answers.ts";
 import { type Assessment, AssessmentSession, assess } from "../src/job/assess.ts";
 import { benchView } from "../src/job/bench-view.ts";
 import { actionWords } from "../src/job/words.ts";
@@ -51,7 +50,7 @@ async function printJob(seed: number): Promise<void> {
     if (!assessed.ok) throw new Error(assessed.problem);
     const view = benchView(assessed.value);
     console.log(`\n---- step ${step}\n${cardText(view, false)}`);
-    console.log(suspectsText(suspectsAnswer(assessed.value)));
+    console.log(suspectsText(assessed.value));
     console.log(whys(assessed.value, view));
     const { proposal } = assessed.value;
     for (const action of [proposal.action, ...proposal.row]) {

@@ -2,6 +2,9 @@ import { createColors } from "picocolors";
 import type { BenchView, CardView } from "../wire/bench-view.ts";
 import { percent, table } from "./answer-text.ts";
 
+/** Outcomes rarer than this are counted, not told: ten lines are not read at the bench. */
+const RARE = 0.003;
+
 /** The next step in words: what to do, where the probes go, what to expect, what it costs, what could hurt. */
 export function cardText(view: BenchView, color: boolean): string {
   const paint = createColors(color);
@@ -17,6 +20,7 @@ export function cardText(view: BenchView, color: boolean): string {
     card.wait === null ? "" : `  ${card.wait}\n`,
     `  ${costText(card, view.currency)}\n`,
     `  Why: ${card.why}\n`,
+    card.good === null ? "" : `  A good board shows ${card.good}.\n`,
     expectText(card),
     rowText(card),
     stakeText(card, view.currency),
@@ -27,7 +31,9 @@ export function cardText(view: BenchView, color: boolean): string {
 function costText(card: CardView, currency: string): string {
   const money = card.money === 0 ? "" : `, ${card.money} ${currency}`;
   const { expectedMargin, repairProbability } = card.outlook;
-  return `${card.minutes} min${money}. From here: ${percent(repairProbability)} that it ends repaired, ${expectedMargin.toFixed(0)} ${currency} expected.`;
+  // the job file counts no minutes for some work, and none is not what it takes
+  const minutes = card.minutes === 0 ? "" : `${card.minutes} min${money}. `;
+  return `${minutes}From here: ${percent(repairProbability)} that it ends repaired, ${expectedMargin.toFixed(0)} ${currency} expected.`;
 }
 
 /** The checks that follow with the same set-up, in the order in which their readings may be typed. */
@@ -39,12 +45,14 @@ function rowText(card: CardView): string {
 
 function expectText(card: CardView): string {
   if (card.expect.length === 0) return "";
-  const rows = card.expect.map(({ if: outcome, probability, means }) => [
-    `    ${outcome}`,
+  const told = card.expect.filter(({ probability }) => probability >= RARE);
+  const rare = card.expect.length - told.length;
+  const rows = told.map(({ if: outcome, probability, means }) => [
+    `    ${outcome.replace("lamp-", "lamp ").replace("fuse-", "fuse ")}`,
     percent(probability).padStart(6),
     means,
   ]);
-  return `  If it shows:\n${table(rows)}`;
+  return `  If it shows:\n${table(rows)}${rare > 0 ? `    anything else: ${rare} rarer ${rare > 1 ? "outcomes" : "outcome"}\n` : ""}`;
 }
 
 function stakeText(card: CardView, currency: string): string {
@@ -67,5 +75,5 @@ function forecastText(card: CardView): string {
     item.part,
     item.because,
   ]);
-  return `  If powered now, something breaks with ${percent(forecast.anyBreaks)}:\n${table(breaks)}  ${forecast.advice}\n`;
+  return `  If powered now, something breaks with ${percent(forecast.anyBreaks)}${breaks.length === 0 ? "." : ":"}\n${table(breaks)}  ${forecast.advice}\n`;
 }

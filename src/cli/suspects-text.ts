@@ -1,40 +1,42 @@
 import { faultNameWords } from "../board/fault-words.ts";
-import type { SuspectsAnswer } from "../job/answers.ts";
+import { explanationsNow, suspectsAnswer } from "../job/answers.ts";
+import type { Believed } from "../job/assess.ts";
+import { eventWords } from "../job/event-words.ts";
+import { andList } from "../planning/faults-in-words.ts";
 import { percent, table } from "./answer-text.ts";
 
 const PARTS_SHOWN = 12;
 const EXPLANATIONS_SHOWN = 8;
 
 /** Who is suspected and what explains the readings, for a person. */
-export function suspectsText(answer: SuspectsAnswer): string {
+export function suspectsText(believed: Believed): string {
+  const answer = suspectsAnswer(believed);
+  const words = (fault: string) => faultNameWords(fault, believed.job.board);
   const parts = answer.suspects.slice(0, PARTS_SHOWN).map(({ part, probability, modes }) => [
     percent(probability).padStart(7),
     part,
     modes
       .filter((mode) => mode.probability >= 0.001)
       .slice(0, 3)
-      .map((mode) => `${faultNameWords(mode.fault)} ${percent(mode.probability)}`)
+      .map((mode) => `${words(mode.fault).slice(part.length + 1)} ${percent(mode.probability)}`)
       .join(", "),
   ]);
-  const explanations = answer.explanations
+  const explanations = explanationsNow(believed.belief)
     .slice(0, EXPLANATIONS_SHOWN)
     .map(({ faults, probability }) => [
       percent(probability).padStart(7),
-      faults.length === 0 ? "no fault that the readings call for" : andList(faults.map(faultNameWords)),
+      faults.length === 0 ? "nothing that the readings call for now" : andList(faults.map(words)),
     ]);
   const left = answer.suspects.length - parts.length;
   const unexplained =
     answer.unexplained.length === 0
       ? ""
-      : `\nReadings that nothing explains (log lines from 0): ${answer.unexplained.join(", ")}. Repeat them.\n`;
+      : `\nNo explanation accounts for these readings; take them again where the board has not been worked on since:\n${answer.unexplained
+          .map((at) => `  ${eventWords(believed.job.board, believed.job.log[at])}\n`)
+          .join("")}`;
   return `Faulty now:\n${table(parts)}${left > 0 ? `         and ${left} less likely parts\n` : ""}
-Explanations of the readings (with what has been cured since):
+Explanations of the readings (what has been cured since is left out):
 ${table(explanations)}${percent(answer.remainder).padStart(7)}  all others together
 
 Nothing is faulty now: ${percent(answer.healthyProbability)}\n${unexplained}`;
-}
-
-/** `a`, `a and b`, `a, b and c`. */
-function andList(words: readonly string[]): string {
-  return words.length <= 1 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
 }

@@ -13,7 +13,9 @@ export function whyText(assessment: Assessment, view: BenchView, part: string): 
   if (suspect === undefined || !found.ok) return { ok: false, problem: `why: there is no part "${part}"` };
   const because = found.value;
   const lines = [
-    `${part}, ${suspect.what}: faulty with ${percent(suspect.probability)}`,
+    part.includes("~")
+      ? `${suspect.what}: there with ${percent(suspect.probability)}`
+      : `${part}, ${suspect.what}: faulty with ${percent(suspect.probability)}`,
     ...suspect.modes.map((mode) => `  ${mode.words} ${percent(mode.probability)}`),
     ...because.speaksFor.map((reason) => `  for: ${oneLine(reason)}`),
     ...because.speaksAgainst.map((reason) => `  against: ${oneLine(reason)}`),

@@ -132,6 +132,8 @@ export class EvidenceMemory {
 export function shownWords(mode: ColdMode, shown: number | string): string {
   if (typeof shown === "string") return shown;
   if (mode === "diode") return `${shown.toFixed(3)} V`;
+  // a hand meter shows tenths of an ohm, no more
+  if (mode === "ohms" && Math.abs(shown) < 10) return `${shown.toFixed(1)} ohm`;
   return formatQuantity(shown, mode === "farads" ? "F" : "ohm");
 }
 

@@ -8,6 +8,7 @@ import { readingRatios, silentElements } from "./beside-likelihood.ts";
 import { type Evidence, overCommon } from "./evidence.ts";
 import { ExplanationSearch, type ScoredSet } from "./search.ts";
 import type { SearchLimits } from "./search-limits.ts";
+import { byScore } from "./set-order.ts";
 import { type SilentBeside, silentBeside } from "./silent-beside.ts";
 import { presentAt, type Universe } from "./universe.ts";
 
@@ -42,11 +43,12 @@ export function posteriorCores(
   bringsIn: ArrayLike<number>,
 ): Core[] {
   const search = new ExplanationSearch(universe, evidence, commonLogWeights, limits);
-  const cores = search
-    .run()
-    .slice(0, 2 * CORES_WEIGHED)
-    .filter((scored) => search.isCore(scored))
-    .slice(0, CORES_WEIGHED);
+  const stripped = new Map<string, ScoredSet>();
+  for (const scored of search.run().slice(0, 2 * CORES_WEIGHED)) {
+    const core = search.coreOf(scored);
+    stripped.set(core.set.join(","), core);
+  }
+  const cores = [...stripped.values()].sort(byScore).slice(0, CORES_WEIGHED);
   const best = cores[0]?.score ?? 0;
   const accounts = Float64Array.from(universe.fault, (fault, e) =>
     universe.from[e] < 0 ? bringsIn[fault] : 0,

@@ -128,20 +128,30 @@ export class ExplanationSearch {
   }
 
   /**
-   * True where every member is heard by some reading given the others: the set is a core. A member that changes an answer is
-   * heard; where all answers are alike the circuit is asked.
+   * The set without its silent members: what is left is a core. A set may be found with a member that no reading hears, because the
+   * member makes the rest likelier (a short that has blown the fuse it now hides behind); such stand beside the core.
    */
-  isCore(scored: ScoredSet): boolean {
-    return scored.set.every((member) => {
-      const rest = scored.set.filter((element) => element !== member);
-      const known = this.#found.get(rest.join(",")) ?? this.#score(rest);
-      const changes = scored.hearings.some((hearing, i) =>
-        hearing.vector.some((log, z) => differ(log, known.hearings[i].vector[z])),
-      );
-      return (
-        changes || this.#evidence.some((piece, i) => this.#hears(piece, known.hearings[i].faults, member))
-      );
-    });
+  coreOf(scored: ScoredSet): ScoredSet {
+    let core = scored;
+    for (;;) {
+      const silent = core.set.find((member) => !this.#isHeard(core, member));
+      if (silent === undefined) return core;
+      core = this.#without(core, silent);
+    }
+  }
+
+  #without({ set }: ScoredSet, member: number): ScoredSet {
+    const rest = set.filter((element) => element !== member);
+    return this.#found.get(rest.join(",")) ?? this.#score(rest);
+  }
+
+  /** A member that changes an answer is heard; where all answers are alike the circuit is asked. */
+  #isHeard(scored: ScoredSet, member: number): boolean {
+    const known = this.#without(scored, member);
+    const changes = scored.hearings.some((hearing, i) =>
+      hearing.vector.some((log, z) => differ(log, known.hearings[i].vector[z])),
+    );
+    return changes || this.#evidence.some((piece, i) => this.#hears(piece, known.hearings[i].faults, member));
   }
 
   #hears(piece: Evidence, faults: readonly number[], element: number): boolean {

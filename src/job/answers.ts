@@ -1,5 +1,5 @@
 /** The JSON objects that the commands for scripts print (docs/formats.md). */
-import type { Belief } from "../diagnosis/belief.ts";
+import type { Belief, Explanation } from "../diagnosis/belief.ts";
 import type { Action, Expectation } from "../planning/proposal.ts";
 import type { Assessment, Believed } from "./assess.ts";
 
@@ -28,13 +28,28 @@ export function suspectsAnswer(assessment: Believed): SuspectsAnswer {
   };
 }
 
-/** Explanations in the file format's spelling; those that differ only in the level of a resistance are one. */
-export function namedExplanations(belief: Belief): { faults: string[]; probability: number }[] {
-  const sums = new Map<string, { faults: string[]; probability: number }>([
-    ["", { faults: [], probability: 0 }],
-  ]);
+interface NamedExplanation {
+  readonly faults: string[];
+  probability: number;
+}
+
+/** Explanations of the readings in the file format's spelling; those that differ only in the level of a resistance are one. */
+export function namedExplanations(belief: Belief): NamedExplanation[] {
+  return named(belief, ({ faults }) => faults.map(({ fault }) => fault));
+}
+
+/** The same by what is faulty now: a fault that has been cured explains readings, and is no news to who cured it. */
+export function explanationsNow(belief: Belief): NamedExplanation[] {
+  return named(belief, ({ presentNow }) => presentNow);
+}
+
+function named(
+  belief: Belief,
+  faultsOf: (explanation: Explanation) => readonly number[],
+): NamedExplanation[] {
+  const sums = new Map<string, NamedExplanation>([["", { faults: [], probability: 0 }]]);
   for (const explanation of belief.explanations) {
-    const faults = [...new Set(explanation.faults.map(({ fault }) => belief.priors[fault].reportAs))].sort();
+    const faults = [...new Set(faultsOf(explanation).map((fault) => belief.priors[fault].reportAs))].sort();
     const key = faults.join(" ");
     const known = sums.get(key);
     if (known === undefined) sums.set(key, { faults, probability: explanation.probability });

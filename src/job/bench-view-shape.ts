@@ -22,6 +22,8 @@ export interface CardView
   readonly rowWords: readonly string[];
   /** tell the person to wait for the charge of the check before */
   readonly wait: string | null;
+  /** what a good board would show at a cold check; null where the step is none */
+  readonly good: string | null;
   readonly others: readonly {
     readonly action: ActionView;
     readonly headline: string;

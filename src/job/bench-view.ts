@@ -1,18 +1,19 @@
 /** What the page shows of a job: the assessment in words, as plain data. */
 
-import type { JobEvent, MeasureEvent } from "../bench/event.ts";
+import type { MeasureEvent } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
-import { faultNameWords } from "../board/fault-words.ts";
+import { curedWords, faultNameWords } from "../board/fault-words.ts";
 import { kindOf } from "../board/kinds.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Reason, Suspect } from "../diagnosis/belief.ts";
 import { coldCheckOf, shownWords } from "../diagnosis/cold-evidence.ts";
 import { actionMinutes } from "../money/minutes.ts";
 import { partPrice } from "../money/prices.ts";
+import { andList } from "../planning/faults-in-words.ts";
 import type { Action } from "../planning/proposal.ts";
 import { dischargeState } from "../safety/discharge.ts";
 import type { Parsed } from "../units/outcome.ts";
-import { namedExplanations } from "./answers.ts";
+import { explanationsNow } from "./answers.ts";
 import type { Assessment, Believed } from "./assess.ts";
 import type {
   BecauseView,
@@ -22,6 +23,7 @@ import type {
   LogLineView,
   SuspectView,
 } from "./bench-view-shape.ts";
+import { eventWords, readingWords } from "./event-words.ts";
 import { stageGrids } from "./grids.ts";
 import { actionWords, modeWords, placeWords } from "./words.ts";
 
@@ -36,13 +38,15 @@ export function benchView(assessment: Assessment): BenchView {
     discharged: dischargeState(board, timeline, storesOfCharge(board)).open,
     card: timeline.closed ? null : cardView(assessment),
     suspects: belief.suspects.map((suspect) => suspectView(assessment, suspect)),
-    explanations: namedExplanations(belief)
+    explanations: explanationsNow(belief)
       .slice(0, 12)
       .map(({ faults, probability }) => ({
         faults,
         probability,
         words:
-          faults.length === 0 ? "nothing that the readings need" : faults.map(faultNameWords).join(", and "),
+          faults.length === 0
+            ? "nothing that the readings call for now"
+            : andList(faults.map((fault) => faultNameWords(fault, board))),
       })),
     remainder: belief.remainder,
     healthyProbability: belief.healthyProbability,
@@ -70,13 +74,17 @@ function cardView(assessment: Assessment): CardView {
     mode: measure === null ? null : modeWords(measure.mode),
     probesOn: proposal.probesOn,
     row: proposal.row.map((other) => ({ ...other })),
-    rowWords: proposal.row.map((other) => actionWords(job.board, other)),
+    rowWords: proposal.row.map((other) => {
+      const good = goodWords(assessment, other);
+      return `${actionWords(job.board, other)}${good === null ? "" : `; good: ${good}`}`;
+    }),
     minutes: proposal.minutes,
     money: proposal.money,
     why: proposal.why,
     expect: proposal.expect,
     cautions: proposal.cautions,
     wait: measure === null ? null : waitWords(assessment, measure),
+    good: goodWords(assessment, action),
     atStake: proposal.atStake,
     forecast: proposal.forecast,
     others: proposal.others.map((other) => ({
@@ -90,6 +98,13 @@ function cardView(assessment: Assessment): CardView {
   };
 }
 
+/** What a good board would show at a cold check, with the bench as it is; null where the step is none. */
+function goodWords({ predictor }: Assessment, action: Action): string | null {
+  const check = action.do === "measure" ? coldCheckOf(action) : null;
+  const good = check === null ? null : predictor.predict(check, []);
+  return check === null || good === null || !good.solved ? null : shownWords(check.mode, good.shown);
+}
+
 /** A reading that still moves after two seconds wants patience: say so, with where it starts. */
 function waitWords(assessment: Assessment, measure: Omit<MeasureEvent, "reading">): string | null {
   const check = coldCheckOf(measure);
@@ -97,7 +112,7 @@ function waitWords(assessment: Assessment, measure: Omit<MeasureEvent, "reading"
   const settled = assessment.predictor.predict(check, []);
   const early = assessment.predictor.predict({ ...check, seconds: 2 }, []);
   if (!settled.solved || !early.solved || early.raw >= 0.9 * settled.raw) return null;
-  return "Wait until it stops climbing: a healthy board charges its capacitors through the meter, and charge left by the check before delays it.";
+  return "Wait until it stops climbing: the meter charges the capacitors.";
 }
 
 /** Why `part` is suspected or cleared, in words; refused where the board has no such part. */
@@ -108,7 +123,12 @@ export function becauseView(believed: Believed, part: string): Parsed<BecauseVie
   const line = (reason: Reason): string => reasonWords(believed, reason);
   return {
     ok: true,
-    value: { speaksFor: speaksFor.map(line), speaksAgainst: speaksAgainst.map(line), maskedBy, untested },
+    value: {
+      speaksFor: speaksFor.map(line),
+      speaksAgainst: speaksAgainst.map(line),
+      maskedBy: maskedBy.map((name) => curedWords(name, believed.job.board)),
+      untested,
+    },
   };
 }
 
@@ -116,43 +136,27 @@ function suspectView(assessment: Assessment, suspect: Suspect): SuspectView {
   const part = assessment.job.board.parts.get(suspect.part);
   return {
     part: suspect.part,
-    what: part === undefined ? "dirt between two nets" : kindOf(part.kind).words,
+    what: part === undefined ? curedWords(suspect.part, assessment.job.board) : kindOf(part.kind).words,
     stage: part?.stage ?? null,
     probability: suspect.probability,
     modes: suspect.modes
       .filter((mode) => mode.probability >= 0.001)
       .slice(0, 6)
-      .map((mode) => ({ ...mode, words: faultNameWords(mode.fault) })),
+      .map((mode) => ({ ...mode, words: faultNameWords(mode.fault, assessment.job.board) })),
   };
 }
 
 /** `diode test: red on ..., black on ... read 0.00; with this fault 0.00 V, without it 0.43 V` */
-function reasonWords({ job }: Believed, reason: Reason): string {
+function reasonWords({ job, belief }: Believed, reason: Reason): string {
   const event = job.log[reason.logIndex];
-  const seen = event === undefined ? "?" : eventWords(job.board, event);
+  const seen = eventWords(job.board, event);
   if (reason.withFault === "" && reason.without === "") return seen;
   if (reason.withFault !== reason.without)
-    return `${seen} (with this fault ${reason.withFault}, without it ${reason.without})`;
+    return `${seen} (with this fault ${reason.withFault}, without it ${reason.without}${belief.unexplained.includes(reason.logIndex) ? "; neither explains it" : ""})`;
   // What was seen comes with and without the fault, only not as often.
   const times = Math.exp(Math.abs(reason.logRatio));
   const often = times > 100 ? "over 100" : times.toFixed(times < 10 ? 1 : 0);
   return `${seen} (${often} times as likely ${reason.logRatio > 0 ? "with" : "without"} this fault)`;
-}
-
-function eventWords(board: Board, event: JobEvent): string {
-  const words = actionWords(board, event);
-  if (event.do === "measure") return `${words} read ${readingWords(event)}`;
-  if (event.do === "look") return `${words}: ${event.finding}`;
-  if (event.do === "power" && event.observed !== undefined)
-    return `${words}: ${[event.observed].flat().join(", ")}`;
-  return words;
-}
-
-function readingWords(event: MeasureEvent): string {
-  const climbing = event.settling === "climbing" ? ", still climbing" : "";
-  if (typeof event.reading === "string") return `${event.reading}${climbing}`;
-  if (event.mode === "dcv" || event.mode === "acv") return `${event.reading} V${climbing}`;
-  return `${shownWords(coldCheckOf(event)?.mode ?? "ohms", event.reading)}${climbing}`;
 }
 
 function logView(assessment: Assessment): LogLineView[] {

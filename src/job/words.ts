@@ -2,8 +2,9 @@
 import type { JobEvent, PartMark, Place } from "../bench/event.ts";
 import type { Board, Part } from "../board/board.ts";
 import { kindOf } from "../board/kinds.ts";
+import { netPlaceWords } from "../board/net-words.ts";
+import { amount } from "../planning/expectations.ts";
 import type { Action } from "../planning/proposal.ts";
-import { formatQuantity } from "../units/quantity.ts";
 
 /** `DC bus + (C1 plus pin)`: a net by its label and a place the eye finds; a single pin by part and pin. */
 export function placeWords(board: Board, place: Place): string {
@@ -12,31 +13,14 @@ export function placeWords(board: Board, place: Place): string {
     const part = board.parts.get(place.slice(0, dot));
     return `${place.slice(0, dot)} pin ${place.slice(dot + 1)}${part === undefined ? "" : ` (${kindOf(part.kind).words}${sizeWords(part)})`}`;
   }
-  const point = board.points.find((candidate) => candidate.net === place && candidate.at !== null);
-  const where = point?.at ?? firstPin(board, place);
-  const label = board.nets.get(place);
-  const name = label === null || label === undefined ? place : label;
-  return where === null ? name : `${name} (${where})`;
+  return netPlaceWords(board, place);
 }
 
 /** What is printed on the part and helps the eye: `, 470 uF`, `, 47 ohm`. */
 function sizeWords(part: Part): string {
-  if (part.value.farads !== undefined) return `, ${formatQuantity(part.value.farads, "F")}`;
-  if (part.kind === "resistor" && part.value.ohms !== undefined)
-    return `, ${formatQuantity(part.value.ohms, "ohm")}`;
+  if (part.value.farads !== undefined) return `, ${amount(part.value.farads, "F")}`;
+  if (part.kind === "resistor" && part.value.ohms !== undefined) return `, ${amount(part.value.ohms, "ohm")}`;
   return "";
-}
-
-function firstPin(board: Board, net: string): string | null {
-  let best: string | null = null;
-  let fewest = Number.POSITIVE_INFINITY;
-  for (const part of board.parts.values())
-    for (const [pin, on] of part.pins)
-      if (on === net && part.pins.size < fewest) {
-        fewest = part.pins.size;
-        best = `${part.ref} pin ${pin}`;
-      }
-  return best;
 }
 
 export function partWords(board: Board, ref: string): string {
@@ -85,9 +69,9 @@ export function actionWords(board: Board, action: Action | JobEvent): string {
     case "replace":
       return `Replace ${partWords(board, action.part)}`;
     case "clip":
-      return `Clip ${formatQuantity(action.ohms, "ohm")} across ${placeWords(board, action.at[0])} and ${placeWords(board, action.at[1])}`;
+      return `Clip ${amount(action.ohms, "ohm")} across ${placeWords(board, action.at[0])} and ${placeWords(board, action.at[1])}`;
     case "unclip":
-      return `Take the ${formatQuantity(action.ohms, "ohm")} clip off ${placeWords(board, action.at[0])} and ${placeWords(board, action.at[1])}`;
+      return `Take the ${amount(action.ohms, "ohm")} clip off ${placeWords(board, action.at[0])} and ${placeWords(board, action.at[1])}`;
     default:
       return otherWords(action);
   }

@@ -51,7 +51,7 @@ const RAIL: FindingStep = {
 };
 
 test("the stakes name what nobody sells and what would take the new part, with the minutes that rule it out", () => {
-  const { money, risks, priceNote } = atStake("Q1", 16, HYPOTHESES, PRIORS, MODEL, [RAIL]);
+  const { money, risks, priceNote } = atStake("Q1", 16, HYPOTHESES, PRIORS, MODEL, [RAIL], BOARD);
   expect(money).toBe(16);
   expect(risks.map(({ probability, minutesToRuleOut }) => [probability, minutesToRuleOut])).toEqual([
     [expect.closeTo(0.1, 12), null],
@@ -63,7 +63,7 @@ test("the stakes name what nobody sells and what would take the new part, with t
 });
 
 test("a killer that is changed in the same go takes nothing new with it", () => {
-  const { risks } = atStake("Q1", 16, HYPOTHESES, PRIORS, MODEL, [RAIL], ["Q1", "DZ1"]);
+  const { risks } = atStake("Q1", 16, HYPOTHESES, PRIORS, MODEL, [RAIL], BOARD, ["Q1", "DZ1"]);
   expect(risks.map(({ what }) => what).join(" ")).not.toContain("DZ1");
 });
 

@@ -1,4 +1,5 @@
 import type { Board } from "../board/board.ts";
+import { curedWords } from "../board/fault-words.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
@@ -32,12 +33,13 @@ export function atStake(
   priors: PriorTable,
   model: RepairModel,
   steps: readonly FindingStep[],
+  board: Board,
   together: readonly string[] = [],
 ): AtStake {
   const risks = [
     ...unobtainableRisks(hypotheses, model),
     goodPartRisk(part, hypotheses),
-    ...killerRisks(part, together, hypotheses, priors),
+    ...killerRisks(part, together, hypotheses, priors, board),
   ]
     .filter(({ probability }) => probability >= RISK_LEAST)
     .sort((a, b) => b.probability - a.probability || (a.what < b.what ? -1 : 1))
@@ -92,6 +94,7 @@ function killerRisks(
   together: readonly string[],
   hypotheses: Hypotheses,
   priors: PriorTable,
+  board: Board,
 ): Risk[] {
   const killers = new Set(
     priors.knockOns
@@ -100,8 +103,12 @@ function killerRisks(
       .filter((killer) => killer !== part && !together.includes(killer)),
   );
   return [...killers].map((killer) =>
-    riskOf(`${killer} is faulty too and would take the new ${part} with it`, hypotheses, (h) =>
-      hypotheses.list[h].dead.includes(killer),
+    riskOf(
+      killer.includes("~")
+        ? `there is ${curedWords(killer, board)} too, which would take the new ${part} with it`
+        : `${killer} is faulty too and would take the new ${part} with it`,
+      hypotheses,
+      (h) => hypotheses.list[h].dead.includes(killer),
     ),
   );
 }

@@ -22,7 +22,10 @@ export function beforePower(input: PlanningInput, dead: ReadonlyMap<string, numb
   for (const place of [...lifted].sort()) {
     const ref = place.slice(0, place.indexOf("."));
     if (!off.has(ref))
-      return due({ do: "refit", place }, `${place} goes back on its pad before anything is powered.`);
+      return due(
+        { do: "refit", place },
+        `Pin ${place.slice(ref.length + 1)} of ${ref} goes back on its pad before anything is powered.`,
+      );
   }
   for (const ref of [...off].sort()) {
     if (absent.has(ref) || !board.parts.has(ref)) continue;
@@ -39,7 +42,7 @@ export function beforePower(input: PlanningInput, dead: ReadonlyMap<string, numb
     : {
         action: first,
         row: rest,
-        why: "Cold re-check before power: what was fitted may be bad, in wrong, or bridged with solder, and a second short behind the first is common.",
+        why: "Cold re-check before power: what was fitted or soldered may be bad, in wrong, or bridged, and a second short behind the first is common.",
         expect: [],
       };
 }
@@ -48,8 +51,31 @@ function due(action: Action, why: string): DueStep {
   return { action, row: [], why, expect: [] };
 }
 
-/** Readings across each part worked on since power was last on, where none was taken after the work. */
-function recheckRow({ board, timeline }: PlanningInput): readonly Action[] {
+/**
+ * A part whose joints were made anew has to be read again before it is replaced after all: it may be cured. Null where it has not been
+ * resoldered, or has been read since.
+ */
+export function resolderedUnread(input: PlanningInput, ref: string): DueStep | null {
+  const work = input.timeline.entries.findLast(
+    ({ event }) => (event.do === "resolder" || event.do === "replace") && event.part === ref,
+  );
+  if (work?.event.do !== "resolder") return null;
+  const [first, ...rest] = recheckRow(input, ref);
+  return first === undefined
+    ? null
+    : {
+        action: first,
+        row: rest,
+        why: `The joints of ${ref} are new: read it again before it is replaced after all.`,
+        expect: [],
+      };
+}
+
+/**
+ * Readings across each part worked on since power was last on, where none was taken after the work.
+ * @param only - this part alone
+ */
+function recheckRow({ board, timeline }: PlanningInput, only: string | null = null): readonly Action[] {
   const since = timeline.entries.slice(lastPowerIndex(timeline) + 1);
   const worked = new Map<string, number>();
   since.forEach(({ event }, at) => {
@@ -60,7 +86,7 @@ function recheckRow({ board, timeline }: PlanningInput): readonly Action[] {
   const row: Action[] = [];
   for (const [ref, at] of worked) {
     const part = board.parts.get(ref);
-    if (part === undefined) continue;
+    if (part === undefined || (only !== null && ref !== only)) continue;
     const checks = faultSites(part).flatMap((site): ColdCheck[] => {
       const pins = junctionPins(part, site.junction);
       if (pins === null) return [];

@@ -1,5 +1,4 @@
 import { partPrice } from "../money/prices.ts";
-import { cautionsFor } from "../safety/cautions.ts";
 import { minutesOf } from "./action-minutes.ts";
 import type { DueStep } from "./make-safe.ts";
 import type { PlanningInput } from "./planning-input.ts";
@@ -8,12 +7,15 @@ import type { Action, Proposal } from "./proposal.ts";
 import type { RepairModel } from "./repair-model.ts";
 import { jobValue, repairPlan } from "./value.ts";
 
+/** A proposal before the cautions of its step are put to it. */
+export type Draft = Omit<Proposal, "cautions">;
+
 /** A proposal for a step that no sum has to decide. */
 export function dueProposal(
   { board, timeline, terms }: PlanningInput,
   due: DueStep,
   model: RepairModel,
-): Proposal {
+): Draft {
   const bought = due.action.do === "replace" ? board.parts.get(due.action.part) : undefined;
   return {
     action: due.action,
@@ -23,7 +25,6 @@ export function dueProposal(
     why: due.why,
     expect: due.expect,
     others: [],
-    cautions: cautionsFor(due.action, board),
     atStake: null,
     forecast: null,
     probesOn: probesOn(due.action, null),

@@ -26,7 +26,7 @@ export function closingStep(timeline: Timeline, accused: Suspect | undefined): D
   return cured
     ? close(
         "repaired",
-        "It ran after the repair and nothing has been changed since: write it up and hand it back.",
+        "It ran after the repair and nothing has been changed since. Load it until it is warm through (20 to 30 minutes), then write it up and hand it back.",
       )
     : close(
         "no-fault",

@@ -1,13 +1,14 @@
+import { curedWords } from "../board/fault-words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
-import type { Predictor } from "../meter/prediction.ts";
+import { coldCheckOf } from "../diagnosis/cold-evidence.ts";
+import type { MeterReading, Predictor } from "../meter/prediction.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
-import { cautionsFor } from "../safety/cautions.ts";
 import { forecastPower } from "../safety/forecast.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { atStake, mustShowStakes } from "./at-stake.ts";
-import { beforePower } from "./before-power.ts";
+import { beforePower, resolderedUnread } from "./before-power.ts";
 import { beforeWriteOff, type MissingProof } from "./before-write-off.ts";
-import { dueProposal, outlook, probesOn } from "./cards.ts";
+import { type Draft, dueProposal, outlook, probesOn } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import { percent } from "./faults-in-words.ts";
 import { type Findings, findings, firstOf, type WeighedStep, weighSteps, withRow } from "./finding-steps.ts";
@@ -16,13 +17,15 @@ import type { Hypotheses } from "./hypotheses.ts";
 import type { DueStep } from "./make-safe.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
-import { powerFinding, powerForecast, withClips } from "./power-step.ts";
+import { powerFinding, powerForecast, whyPower, withClips } from "./power-step.ts";
 import type { Action, Proposal } from "./proposal.ts";
 import { cureAction, type RepairModel } from "./repair-model.ts";
+import { repeatWords } from "./repeats.ts";
 import { resolderFirst } from "./resolder.ts";
 import type { FindingStep } from "./steps.ts";
+import { MOSTLY_UNEXPLAINED, readingToRepeat } from "./unexplained.ts";
 import { FINDING_OUT_RATES, type PlanStep, repairPlan } from "./value.ts";
-import { repeatWords, whyFinding, whyReplace, whyStop } from "./why.ts";
+import { type WhyInput, whyFinding, whyReplace, whyStop } from "./why.ts";
 
 /** Most alternatives named beside the proposal. */
 const MOST_OTHERS = 3;
@@ -32,6 +35,8 @@ interface Case {
   readonly input: PlanningInput;
   readonly belief: Belief;
   readonly priors: PriorTable;
+  /** of the board with the bench as it is now */
+  readonly predictor: Predictor;
   readonly hypotheses: Hypotheses;
   readonly model: RepairModel;
   readonly found: Findings;
@@ -53,7 +58,7 @@ export function decide(
   predictor: Predictor,
   hypotheses: Hypotheses,
   model: RepairModel,
-): Proposal {
+): Draft {
   const dead = deadChance(hypotheses);
   const housekeeping = beforePower(input, dead);
   const found = findings(input, belief, hypotheses, predictor);
@@ -64,6 +69,7 @@ export function decide(
     input,
     belief,
     priors,
+    predictor,
     hypotheses,
     model,
     found,
@@ -111,7 +117,7 @@ function findingProposal(
   weighed: readonly WeighedStep[],
   minutesPerBit: number,
   plan: readonly PlanStep[],
-): Proposal {
+): Draft {
   const { hypotheses, model, found } = given;
   if (step.action.do === "power") return powerProposal(given, step, weighed);
   const full = withRow(step, found, hypotheses, model, minutesPerBit);
@@ -120,10 +126,14 @@ function findingProposal(
     row: full.row,
     minutes: full.minutes,
     money: 0,
-    why: `${repeatWords(given.input.timeline, full.action)}${whyFinding(full, hypotheses, model)}`,
-    expect: expectations(firstOf(full, found), hypotheses),
+    why: `${repeatWords(given.input.timeline, full.action, given.belief.unexplained)}${whyFinding(full, whyInput(given))}`,
+    expect: expectations(
+      firstOf(full, found),
+      hypotheses,
+      given.input.board,
+      goodReading(given, full.action),
+    ),
     others: others(given, full.action, weighed, plan),
-    cautions: cautionsFor(full.action, given.input.board),
     atStake: null,
     forecast: null,
     probesOn: probesOn(full.action, full.inHand),
@@ -131,7 +141,19 @@ function findingProposal(
   };
 }
 
-function committed(given: Case, plan: readonly PlanStep[], weighed: readonly WeighedStep[]): Proposal {
+function whyInput({ input: { board, timeline }, hypotheses, model }: Case): WhyInput {
+  return { board, timeline, hypotheses, model };
+}
+
+/** What a good board would show at a cold check. */
+function goodReading({ predictor }: Case, action: Action): MeterReading | null {
+  const check = action.do === "measure" ? coldCheckOf(action) : null;
+  if (check === null) return null;
+  const good = predictor.predict(check, []);
+  return good.solved ? good : null;
+}
+
+function committed(given: Case, plan: readonly PlanStep[], weighed: readonly WeighedStep[]): Draft {
   const { input, model, housekeeping, powerStep, dead } = given;
   const [step] = plan;
   if (step === undefined) return stopProposal(given, weighed);
@@ -147,7 +169,7 @@ function committed(given: Case, plan: readonly PlanStep[], weighed: readonly Wei
   return stopProposal(given, weighed);
 }
 
-function powerProposal(given: Case, chosen: FindingStep, weighed: readonly WeighedStep[]): Proposal {
+function powerProposal(given: Case, chosen: FindingStep, weighed: readonly WeighedStep[]): Draft {
   const { input, belief, priors, hypotheses } = given;
   const step = withClips(chosen, input, hypotheses);
   const { action } = step;
@@ -156,10 +178,9 @@ function powerProposal(given: Case, chosen: FindingStep, weighed: readonly Weigh
     row: [],
     minutes: step.minutes,
     money: 0,
-    why: `Nothing that can still be measured cold is worth its minutes; power says more. ${step.lead ?? "Clip the meters on first."} Then hands off.`,
-    expect: expectations(step, hypotheses),
+    why: whyPower(input, step.lead),
+    expect: expectations(step, hypotheses, input.board, null),
     others: others(given, chosen.action, weighed, []),
-    cautions: cautionsFor(action, given.input.board),
     atStake: null,
     forecast: powerForecast(input, belief, priors, action),
     probesOn: null,
@@ -167,18 +188,22 @@ function powerProposal(given: Case, chosen: FindingStep, weighed: readonly Weigh
   };
 }
 
-function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep[]): Proposal {
+function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep[]): Draft {
   const { input, hypotheses, model, priors, dead, found } = given;
   const { board, timeline } = input;
   const cures = step.cures.map((c) => model.cures[c]);
-  // dirt first: it costs nothing and hides the rest; then what is surest for its money
+  // dirt first: it costs nothing and hides the rest; then what is surest for its money; a fuse after what blew it
+  const isFuse = (name: string): boolean => board.parts.get(name)?.kind === "fuse";
   const worth = ({ name, money, minutes }: (typeof cures)[number]) =>
     (dead.get(name) ?? 0) / (money + minutes * model.perMinute + 1e-6);
   const likely = cures.filter(({ name }) => (dead.get(name) ?? 0) >= PLANNING_RATES.cureAt);
   const ordered = (likely.length > 0 ? likely : cures).sort(
-    (a, b) => worth(b) - worth(a) || (a.name < b.name ? -1 : 1),
+    (a, b) =>
+      Number(isFuse(a.name)) - Number(isFuse(b.name)) || worth(b) - worth(a) || (a.name < b.name ? -1 : 1),
   );
   const [first] = ordered;
+  const unread = resolderedUnread(input, first.name);
+  if (unread !== null) return dueProposal(input, unread, model);
   const solder = resolderFirst(input, first.name, hypotheses, { ...first, perMinute: model.perMinute });
   if (solder !== null) return resolderProposal(given, solder, first.name, weighed);
   const action = cureAction(board, first.name);
@@ -187,7 +212,7 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
   const spent = cures.reduce((sum, { money }) => sum + money, 0);
   const stakes =
     action.do === "replace" && mustShowStakes(action.part, spent, board, model)
-      ? atStake(action.part, spent, hypotheses, priors, model, found.steps, names)
+      ? atStake(action.part, spent, hypotheses, priors, model, found.steps, board, names)
       : null;
   return {
     action: action.do === "replace" ? { ...action, price: first.money } : action,
@@ -196,11 +221,10 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
     money: first.money,
     why:
       action.do === "clean"
-        ? `Dirt between ${first.name.replace("~", " and ")} explains the readings (chance ${Math.round(100 * (dead.get(first.name) ?? 0))} %): clean and dry before anything is judged.`
-        : whyReplace(names, dead, step.success),
+        ? `There may be ${curedWords(first.name, board)} (${percent(dead.get(first.name) ?? 0)}): clean and dry the place before anything else there is judged.`
+        : whyReplace(names, dead, step.success, { board, hypotheses }),
     expect: [],
     others: others(given, action, weighed, []),
-    cautions: cautionsFor(action, given.input.board),
     atStake: stakes,
     forecast: null,
     probesOn: null,
@@ -208,22 +232,16 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
   };
 }
 
-function resolderProposal(
-  given: Case,
-  action: Action,
-  part: string,
-  weighed: readonly WeighedStep[],
-): Proposal {
+function resolderProposal(given: Case, action: Action, part: string, weighed: readonly WeighedStep[]): Draft {
   const { input, dead, model } = given;
   return {
     action,
     row: [],
     minutes: minutesOf(input.board, input.timeline.now, action),
     money: 0,
-    why: `${part} reads open (${percent(dead.get(part) ?? 0)}): a cracked joint reads the same, and solder costs no part. Make its joints anew, then read it again.`,
+    why: `The readings say that ${part} is open (${percent(dead.get(part) ?? 0)}). A cracked joint reads the same, and solder costs no part: make its joints anew, then read it again.`,
     expect: [],
     others: others(given, action, weighed, []),
-    cautions: cautionsFor(action, input.board),
     atStake: null,
     forecast: null,
     probesOn: null,
@@ -231,8 +249,9 @@ function resolderProposal(
   };
 }
 
-function stopProposal(given: Case, weighed: readonly WeighedStep[]): Proposal {
-  const { input, hypotheses, model, dead, steps } = given;
+function stopProposal(given: Case, weighed: readonly WeighedStep[]): Draft {
+  const { input, belief, hypotheses, model, dead, steps } = given;
+  if (belief.remainder >= MOSTLY_UNEXPLAINED) return unexplainedProposal(given, weighed);
   let impossible = 0;
   let total = 0;
   model.groups.forEach(({ possible }, g) => {
@@ -250,13 +269,35 @@ function stopProposal(given: Case, weighed: readonly WeighedStep[]): Proposal {
     row: [],
     minutes: 0,
     money: 0,
-    why: whyStop(hypotheses, model, share),
+    why: whyStop(whyInput(given), share),
     expect: [],
     others: others(given, action, weighed, []),
-    cautions: [],
     atStake: null,
     forecast: null,
     probesOn: null,
+    outlook: outlook(model),
+  };
+}
+
+/** Where nothing explains the readings no sum is to be trusted: a reading again, and only then stopping. */
+function unexplainedProposal(given: Case, weighed: readonly WeighedStep[]): Draft {
+  const { input, belief, model } = given;
+  const again = readingToRepeat(input.timeline, belief.unexplained);
+  const action: Action = again ?? { do: "close", verdict: "not-economic" };
+  return {
+    action,
+    row: [],
+    minutes: minutesOf(input.board, input.timeline.now, action),
+    money: 0,
+    why:
+      again === null
+        ? "No fault that the program knows explains these readings, taken again where they could be: the board may not be as drawn. It stops here; who goes on, goes by hand."
+        : "No fault that the program knows explains these readings together. Take this one again, with both probes on clean metal, before anything is concluded.",
+    expect: [],
+    others: others(given, action, weighed, []),
+    atStake: null,
+    forecast: null,
+    probesOn: probesOn(action, null),
     outlook: outlook(model),
   };
 }
@@ -265,7 +306,7 @@ function proofProposal(
   given: Case,
   { action, part, step }: MissingProof,
   weighed: readonly WeighedStep[],
-): Proposal {
+): Draft {
   const { input, hypotheses, model, dead } = given;
   return {
     action,
@@ -273,9 +314,8 @@ function proofProposal(
     minutes: minutesOf(input.board, input.timeline.now, action),
     money: 0,
     why: `${part} (${percent(dead.get(part) ?? 0)}) would condemn the board, since it cannot be bought: it is measured by itself before the board is written off.`,
-    expect: expectations(step, hypotheses),
+    expect: expectations(step, hypotheses, input.board, goodReading(given, action)),
     others: others(given, action, weighed, []),
-    cautions: cautionsFor(action, input.board),
     atStake: null,
     forecast: null,
     probesOn: probesOn(action, step.inHand),
@@ -290,7 +330,7 @@ function others(
   weighed: readonly WeighedStep[],
   plan: readonly PlanStep[],
 ): Proposal["others"] {
-  const { input, hypotheses, model } = given;
+  const { input, model } = given;
   const list: { action: Action; minutes: number; money: number; why: string }[] = [];
   const seen = new Set([JSON.stringify(chosen)]);
   const add = (action: Action, money: number, why: string): void => {
@@ -307,13 +347,13 @@ function others(
       add(
         action,
         cure.money,
-        `the best repair from here: ${cure.name}, ${Math.round(100 * plan[0].success)} % that it is enough`,
+        `The best repair from here: ${curedWords(cure.name, input.board)}, ${percent(plan[0].success)} that it is enough.`,
       );
   }
   for (const { step } of weighed) {
     if (list.length >= MOST_OTHERS) break;
     if (step.row.length > 0 || step.action.do === "power") continue;
-    add(step.action, 0, whyFinding(step, hypotheses, model));
+    add(step.action, 0, whyFinding(step, whyInput(given)));
   }
   return list;
 }

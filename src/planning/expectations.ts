@@ -1,32 +1,62 @@
-import { faultWords } from "../board/fault-words.ts";
+import type { Board } from "../board/board.ts";
+import type { MeterReading } from "../meter/prediction.ts";
 import type { Outcome } from "./check-outcomes.ts";
-import { orList, percent } from "./faults-in-words.ts";
-import { faultsOf, type Hypotheses } from "./hypotheses.ts";
+import { faultChances } from "./fault-chances.ts";
+import { andList, brief, inOneBreath, orList, percent } from "./faults-in-words.ts";
+import type { Hypotheses } from "./hypotheses.ts";
+import { sightMeans } from "./power-sights.ts";
 import type { Expectation } from "./proposal.ts";
 import { type FindingStep, outcomeProbabilities } from "./steps.ts";
+import { testedFaults } from "./tested-faults.ts";
 
 /** How much likelier a fault must become to be named as what an outcome accuses, and how much less to be named as cleared. */
 const ACCUSED_FACTOR = 1.3;
 const CLEARED_FACTOR = 0.35;
 const NAMED_LEAST = 0.04;
+/** What was this likely is worth naming when an outcome takes it away; below the second it is cleared, above only less likely. */
+const CLEARED_LEAST = 0.01;
+const CLEARED_BELOW = 0.005;
+/** Faults whose chances add up to more than this do not shut each other out. */
+const TOGETHER = 1.02;
 const MOST_NAMED = 3;
 
-/** What may come out of a step and what each outcome would mean, most probable first. */
-export function expectations(step: FindingStep, hypotheses: Hypotheses): readonly Expectation[] {
+/**
+ * What may come out of a step and what each outcome would mean, most probable first. Only faults that the step tests are spoken of.
+ * @param good - what a good board would show; null where the step is no cold check
+ */
+export function expectations(
+  step: FindingStep,
+  hypotheses: Hypotheses,
+  board: Board,
+  good: MeterReading | null,
+): readonly Expectation[] {
   const probabilities = outcomeProbabilities(step.shares, hypotheses);
-  const before = chances(hypotheses, null);
+  const tested = testedFaults(step, hypotheses);
+  const before = faultChances(hypotheses, board, null, tested);
   const unit = unitOf(step);
+  const { action } = step;
   return step.outcomes
-    .map((outcome, o) => ({
-      if: ifWords(outcome, unit),
-      low: outcome.low,
-      high: outcome.high,
-      unit,
-      probability: probabilities[o],
-      means: meaning(before, chances(hypotheses, step.shares[o])),
-    }))
+    .map((outcome, o) => {
+      const after = faultChances(hypotheses, board, step.shares[o], tested);
+      const means = meaning(before, after, isGood(outcome, good));
+      return {
+        if: ifWords(outcome, unit),
+        low: outcome.low,
+        high: outcome.high,
+        unit,
+        probability: probabilities[o],
+        means: action.do === "power" ? sightMeans(action.feed, outcome.word, means) : means,
+      };
+    })
     .filter(({ probability }) => probability >= 0.0005)
     .sort((a, b) => b.probability - a.probability || (a.low ?? -1) - (b.low ?? -1));
+}
+
+function isGood({ word, low, high }: Outcome, good: MeterReading | null): boolean {
+  if (good === null || !good.solved) return false;
+  if (typeof good.shown === "string" || word !== null) return word === good.shown;
+  const shown = Math.abs(good.shown);
+  return low !== null && high !== null && low <= shown && shown <= high;
 }
 
 function unitOf({ action }: FindingStep): string {
@@ -61,34 +91,51 @@ export function amount(value: number, unit: string): string {
   return `${Number((value / scale).toPrecision(3))} ${prefix}${unit}`;
 }
 
-/** Probability of each fault (by its words) among the hypotheses an outcome leaves. */
-function chances(hypotheses: Hypotheses, share: Float64Array | null): ReadonlyMap<string, number> {
-  const sums = new Map<string, number>();
-  let total = 0;
-  hypotheses.list.forEach((hypothesis, h) => {
-    const w = hypothesis.weight * (share === null ? 1 : share[h]);
-    if (w === 0) return;
-    total += w;
-    for (const f of faultsOf(hypothesis, hypotheses)) {
-      const words = faultWords(hypotheses.priors[f].fault);
-      sums.set(words, (sums.get(words) ?? 0) + w);
-    }
-  });
-  if (total > 0) for (const [words, sum] of sums) sums.set(words, sum / total);
-  return sums;
-}
-
-function meaning(before: ReadonlyMap<string, number>, after: ReadonlyMap<string, number>): string {
+function meaning(
+  before: ReadonlyMap<string, number>,
+  after: ReadonlyMap<string, number>,
+  good: boolean,
+): string {
+  const surest = (a: readonly [string, number], b: readonly [string, number]) =>
+    b[1] - a[1] || (a[0] < b[0] ? -1 : 1);
   const accused = [...after]
     .filter(([words, p]) => p >= NAMED_LEAST && p >= ACCUSED_FACTOR * (before.get(words) ?? 0))
-    .sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
-  const cleared = [...before]
-    .filter(([words, p]) => p >= NAMED_LEAST && (after.get(words) ?? 0) <= CLEARED_FACTOR * p)
-    .sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
-  const sentences: string[] = [];
-  if (accused.length > 0)
-    sentences.push(orList(accused.slice(0, MOST_NAMED).map(([words, p]) => `${words} (${percent(p)})`)));
-  if (cleared.length > 0)
-    sentences.push(`speaks against ${orList(cleared.slice(0, MOST_NAMED).map(([words]) => words))}`);
-  return sentences.length > 0 ? sentences.join("; ") : "little changes";
+    .sort(surest)
+    .slice(0, MOST_NAMED);
+  const less = [...before]
+    .filter(([words, p]) => p >= CLEARED_LEAST && (after.get(words) ?? 0) <= CLEARED_FACTOR * p)
+    .sort(surest);
+  const named = less.map(([words]) => words);
+  if (accused.length > 0) {
+    // Another fault may hide behind the one that shows: it is not cleared, only not needed to explain this.
+    const instead = brief(named.slice(0, MOST_NAMED));
+    return instead.length === 0
+      ? accusation(accused)
+      : `${accusation(accused)}, rather than ${orList(instead)}`;
+  }
+  const left = (words: string) => after.get(words) ?? 0;
+  const cleared = brief(named.filter((words) => left(words) <= CLEARED_BELOW).slice(0, MOST_NAMED), "and");
+  const doubted = brief(named.filter((words) => left(words) > CLEARED_BELOW).slice(0, MOST_NAMED), "and");
+  const sentences = good ? ["as on a good board"] : [];
+  if (cleared.length > 0) sentences.push(`clears ${andList(cleared)}`);
+  if (doubted.length > 0) sentences.push(`less likely: ${andList(doubted)}`);
+  return sentences.length > 0 ? sentences.join("; ") : "tells little";
+}
+
+/** Faults that shut each other out are joined by `or`; where they add up to more than one, several of them are there at once. */
+function accusation(accused: readonly (readonly [string, number])[]): string {
+  const together = accused.reduce((sum, [, p]) => sum + p, 0) > TOGETHER;
+  const byChance = new Map<string, string[]>();
+  for (const [words, p] of accused) {
+    const chance = percent(p);
+    byChance.set(chance, [...(byChance.get(chance) ?? []), words]);
+  }
+  const named = [...byChance].flatMap(([chance, faults]) =>
+    // `a, b or c` in one breath says that one of them holds
+    (together ? faults : inOneBreath(faults)).map(
+      (words) =>
+        `${words} (${chance}${together || inOneBreath(faults).length === faults.length ? "" : " each"})`,
+    ),
+  );
+  return together ? named.join(", ") : orList(named);
 }

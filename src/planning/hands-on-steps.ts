@@ -176,6 +176,6 @@ export function freeStep(
     lead:
       pin === null
         ? `Off the board the meter sees ${part.ref} alone.`
-        : `With ${place} free the meter sees ${part.ref} alone.`,
+        : `With pin ${pin} of ${part.ref} free the meter sees ${part.ref} alone.`,
   };
 }

@@ -1,12 +1,11 @@
 import type { Place } from "../bench/event.ts";
 import { MINUTES } from "../money/minutes.ts";
-import { cautionsFor } from "../safety/cautions.ts";
-import { outlook } from "./cards.ts";
+import { type Draft, outlook } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { clippedPartition, whatBetween } from "./live-clips.ts";
 import type { PlanningInput } from "./planning-input.ts";
-import type { Action, Proposal } from "./proposal.ts";
+import type { Action } from "./proposal.ts";
 import type { RepairModel } from "./repair-model.ts";
 import { partitionShares } from "./steps.ts";
 
@@ -16,7 +15,7 @@ export function liveProposal(
   places: readonly [Place, Place],
   hypotheses: Hypotheses,
   model: RepairModel,
-): Proposal {
+): Draft {
   const [red, black] = places;
   const action: Action = { do: "measure", mode: "dcv", red, black };
   const partition = clippedPartition(input, hypotheses, places);
@@ -37,7 +36,7 @@ export function liveProposal(
     minutes: MINUTES.measure,
     money: 0,
     why: `The meter hangs on ${whatBetween(input.board, places)}: read it now, with the hands off the board, then switch off.`,
-    expect: step === null ? [] : expectations(step, hypotheses),
+    expect: step === null ? [] : expectations(step, hypotheses, input.board, null),
     others: [
       {
         action: { do: "unpower" },
@@ -46,7 +45,6 @@ export function liveProposal(
         why: "Nothing can be read there: switch off and pull the plug.",
       },
     ],
-    cautions: cautionsFor({ ...action, live: true }, input.board),
     atStake: null,
     forecast: null,
     probesOn: null,

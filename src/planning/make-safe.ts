@@ -4,6 +4,8 @@ import { isColdMode } from "../bench/words.ts";
 import { type StoreOfCharge, storesOfCharge } from "../board/stores-of-charge.ts";
 import { type DischargeState, dischargeState } from "../safety/discharge.ts";
 import { dischargeResistor } from "../safety/discharge-resistor.ts";
+import { amount } from "./expectations.ts";
+import { andList } from "./faults-in-words.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Action, Expectation } from "./proposal.ts";
 
@@ -37,7 +39,7 @@ export function makeSafe({ board, timeline }: PlanningInput): DueStep | null {
   return {
     action: { do: "unclip", at: clip.at, ohms: clip.ohms },
     row: [],
-    why: "Every store of charge is empty. The resistor comes off: it would show in every reading across it, and it must be off before power.",
+    why: "Every store of charge is empty. The resistor comes off: it would show in every cold reading across it, and it must be off before power.",
     expect: [],
   };
 }
@@ -61,6 +63,19 @@ function voltsAt({ part, pins }: StoreOfCharge): Action {
   return { do: "measure", mode: "dcv", red: `${part}.${pins[0]}`, black: `${part}.${pins[1]}` };
 }
 
+/** What a voltage reading at a store of charge may show; how often is from memory. */
+const EMPTY_OR_NOT: readonly Expectation[] = [
+  { if: "below 10 V", low: -10, high: 10, unit: "V", probability: 0.9, means: "empty: go on" },
+  {
+    if: "10 V or more",
+    low: 10,
+    high: null,
+    unit: "V",
+    probability: 0.1,
+    means: "still charged: discharge it through a resistor, then measure again",
+  },
+];
+
 function proveStep(unproven: readonly StoreOfCharge[], first: boolean): DueStep {
   const [head, ...rest] = unproven.map(voltsAt);
   return {
@@ -69,17 +84,7 @@ function proveStep(unproven: readonly StoreOfCharge[], first: boolean): DueStep 
     why: first
       ? "Nothing says yet that this board is dead: volts across every store of charge, at its own pins, before anything else is touched."
       : "Since power was last on these have not been proven empty: below 10 V at each one's own pins opens the cold checks.",
-    expect: [
-      { if: "below 10 V", low: -10, high: 10, unit: "V", probability: 0.9, means: "empty: go on" },
-      {
-        if: "10 V or more",
-        low: 10,
-        high: null,
-        unit: "V",
-        probability: 0.1,
-        means: "still charged: discharge it through a resistor, then measure again",
-      },
-    ],
+    expect: EMPTY_OR_NOT,
   };
 }
 
@@ -90,23 +95,37 @@ function dischargeStep(
 ): DueStep {
   const worst = charged.reduce((most, next) => (Math.abs(next.volts) > Math.abs(most.volts) ? next : most));
   const [plus, minus] = worst.store.pins.map((pin) => `${worst.store.part}.${pin}`);
-  const clipped = clips.some(({ at }) => samePair(board, at, [plus, minus]));
+  const across = (store: StoreOfCharge, at: readonly string[]) =>
+    samePair(
+      board,
+      at,
+      store.pins.map((pin) => `${store.part}.${pin}`),
+    );
+  const clip = clips.find(({ at }) => across(worst.store, at));
   const farads = parallelFarads(board, worst.store);
   const resistor = dischargeResistor(farads, worst.volts);
   const seconds = Math.ceil(resistor.seconds);
-  if (clipped)
+  if (clip !== undefined) {
+    // what stands across the same two nets empties through the same resistor, and is proven with it
+    const together = charged.map(({ store }) => store).filter((store) => across(store, clip.at));
     return {
       action: voltsAt(worst.store),
-      row: [],
-      why: `The resistor on ${worst.store.part} needs about ${seconds} s to bring it below 10 V. Then read again, with the resistor left on.`,
-      expect: [],
+      row: together.filter((store) => store !== worst.store).map(voltsAt),
+      why: `The resistor needs about ${seconds} s to bring ${andList(together.map(({ part }) => part))} below 10 V. Leave it on and read again at the pins of ${together.length > 1 ? "each" : worst.store.part}.`,
+      expect: EMPTY_OR_NOT,
     };
+  }
   return {
     action: { do: "clip", at: [plus, minus], ohms: resistor.ohms },
     row: [],
-    why: `${worst.store.part} holds ${Math.abs(worst.volts).toFixed(0)} V (${resistor.joules.toFixed(resistor.joules < 1 ? 2 : 0)} J). Clip ${resistor.ohms} ohm, 10 W, across its own pins: about ${seconds} s to fall below 10 V, ${resistor.peakWatts.toFixed(0)} W at first. Then measure again.`,
+    why: `${worst.store.part} holds ${Math.abs(worst.volts).toFixed(0)} V (${joulesWords(resistor.joules)}). Clip ${amount(resistor.ohms, "ohm")}, 10 W, across its own pins: about ${seconds} s to fall below 10 V${resistor.peakWatts < 1 ? "" : `, ${resistor.peakWatts.toFixed(0)} W at first`}. Then measure again.`,
     expect: [],
   };
+}
+
+function joulesWords(joules: number): string {
+  if (joules < 0.1) return "under 0.1 J";
+  return `${joules.toFixed(joules < 1 ? 1 : 0)} J`;
 }
 
 function netOf(board: PlanningInput["board"], place: string): string {

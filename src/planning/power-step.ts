@@ -62,6 +62,20 @@ export function powerAction({ timeline, equipment }: PlanningInput): Action | nu
   return last.entry.event.feed === "lamp" && fine ? { do: "power", feed: "mains" } : null;
 }
 
+/**
+ * Why power comes now: through the lamp first, on the mains when the lamp showed nothing hard.
+ * @param lead - where the meters go first; null where no place is better than another
+ */
+export function whyPower({ timeline }: PlanningInput, lead: string | null): string {
+  const last = lastPower(timeline);
+  const afterLamp =
+    last !== null && !last.changed && last.entry.event.do === "power" && last.entry.event.feed === "lamp";
+  const reason = afterLamp
+    ? "The lamp showed nothing hard, and it passes too little to prove the board."
+    : "No cold check left is worth its minutes; power says more.";
+  return `${reason} Motor unplugged where it can be. ${lead ?? "Clip the meters on first."} Then hands off.`;
+}
+
 /** The forecast shown with every power-up. */
 export function powerForecast(
   input: PlanningInput,
@@ -83,11 +97,9 @@ export function powerForecast(
         because:
           because === null
             ? "some parts die at switch-on with nothing else wrong"
-            : `${faultNameWords(because.fault)} may be left (${percent(because.probability)}), the likeliest cause`,
+            : `${faultNameWords(because.fault, input.board)} may be left (${percent(because.probability)}), the likeliest cause`,
       })),
-    advice: lampPassed
-      ? "The lamp showed nothing hard: now through the right fuse, motor unplugged where it can be."
-      : firstFeed(input.equipment).advice,
+    advice: lampPassed ? "On the mains only through the right fuse." : firstFeed(input.equipment).advice,
   };
 }
 

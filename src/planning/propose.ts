@@ -4,6 +4,7 @@ import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import { isHarmless } from "../priors/harmless.ts";
+import { cautionsNow } from "../safety/cautions.ts";
 import { dueProposal } from "./cards.ts";
 import { closingStep } from "./closing.ts";
 import { decide } from "./decide.ts";
@@ -32,8 +33,12 @@ export function propose(
   const hypotheses = planningHypotheses(belief, absentParts(input), (fault) => isHarmless(board, fault));
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
   const [clipped] = unreadClips(timeline);
-  if (clipped !== undefined) return liveProposal(input, clipped, hypotheses, model);
   const due = closingStep(timeline, belief.suspects[0]) ?? makeSafe(input);
-  if (due !== null) return dueProposal(input, due, model);
-  return decide(input, belief, priors, predictor, hypotheses, model);
+  const draft =
+    clipped !== undefined
+      ? liveProposal(input, clipped, hypotheses, model)
+      : due === null
+        ? decide(input, belief, priors, predictor, hypotheses, model)
+        : dueProposal(input, due, model);
+  return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline) };
 }

@@ -1,5 +1,6 @@
 import type { BenchState } from "../bench/bench-state.ts";
 import type { Board, Part } from "../board/board.ts";
+import { netWords } from "../board/net-words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import { MINUTES } from "../money/minutes.ts";
@@ -100,7 +101,7 @@ function separation(
     // a repeat that tells nothing beyond those before it is not taken
     if (joint !== null && refined.outcomes.length === joint.outcomes.length) continue;
     joint = refined;
-    repeated.push(`${check.red} > ${check.black}`);
+    repeated.push(`${netWords(board, check.red)} to ${netWords(board, check.black)}`);
   }
   if (joint === null) return null;
   return {
@@ -112,6 +113,6 @@ function separation(
     shares: partitionShares(joint),
     inHand: null,
     lossMoney: 0,
-    lead: `Pulling the plug of ${part.ref} parts what hangs together there. Then again: ${repeated.join(", ")}.`,
+    lead: `With the plug of ${part.ref} pulled, what hangs together through it stands apart. Then again, red to black: ${repeated.join("; ")}.`,
   };
 }

@@ -1,28 +1,86 @@
 import { expect, test } from "vitest";
-import type { JobEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
+import type { FaultPrior } from "../priors/fault-prior.ts";
+import { handModel } from "./hand-model.fixture.ts";
+import type { Hypotheses } from "./hypotheses.ts";
 import { smallDriveBoard } from "./scene.fixture.ts";
-import { repeatWords } from "./why.ts";
+import type { FindingStep } from "./steps.ts";
+import { type WhyInput, whyFinding, whyReplace, whyStop } from "./why.ts";
 
-const RAIL = { do: "measure", mode: "diode", red: "V5", black: "NBUS" } as const;
+const BOARD = smallDriveBoard();
 
-function timelineOf(log: readonly JobEvent[]) {
-  const folded = foldLog(smallDriveBoard(), [], log);
-  if (!folded.ok) throw new Error(folded.problem);
-  return folded.value;
+function prior(part: string, junction: string | null, mode: "short" | "open"): FaultPrior {
+  return {
+    fault: { of: "part", part, junction, mode, value: null },
+    reportAs: `${part}:${mode}`,
+    part,
+    site: part,
+    rate: 0.01,
+    spreadLn: 0,
+  };
 }
 
-test("a reading asked for a second time on the same bench says that it is a repeat", () => {
-  const once = timelineOf([{ ...RAIL, reading: 0.1 }]);
-  expect(repeatWords(once, RAIL)).toContain("once more");
-  expect(repeatWords(once, { ...RAIL, mode: "ohms" })).toBe("");
-  expect(repeatWords(timelineOf([]), RAIL)).toBe("");
+const HYPOTHESES: Hypotheses = {
+  priors: [prior("Q1", "ce", "short"), prior("F1", null, "open"), prior("Q2", "ce", "short")],
+  cores: [{ present: [], faults: [] }],
+  list: [-1, 0, 1, 2].map((beside) => ({ core: 0, beside, unlisted: false, weight: 0.25, dead: [] })),
+  remainder: 0,
+};
+
+function input(): WhyInput {
+  const folded = foldLog(BOARD, [], []);
+  if (!folded.ok) throw new Error(folded.problem);
+  const rows = HYPOTHESES.list.map(() => ({ p: 0.25, cost: 30 }));
+  return { board: BOARD, timeline: folded.value, hypotheses: HYPOTHESES, model: handModel(rows, 140) };
+}
+
+const LOOK: FindingStep = {
+  action: { do: "measure", mode: "diode", red: "PBUS", black: "U" },
+  row: [],
+  minutes: 0.4,
+  allMinutes: 0.4,
+  outcomes: [
+    { word: "OL", low: null, high: null },
+    { word: null, low: 0, high: 0.02 },
+  ],
+  shares: [Float64Array.of(1, 0, 1, 0), Float64Array.of(0, 1, 0, 1)],
+  inHand: null,
+  lossMoney: 0,
+  lead: null,
+};
+
+test("a check says which faults it looks for, parts that fail alike together", () => {
+  expect(whyFinding(LOOK, input())).toBe(
+    "Shows which of these it is, if any: Q1 or Q2 collector to emitter shorted.",
+  );
 });
 
-test("after a pin was lifted the same places are another reading", () => {
-  const lifted = timelineOf([
-    { ...RAIL, reading: 0.1 },
-    { do: "lift", place: "U3.vdd" },
+test("a row says which probe stays where it is", () => {
+  const next = { do: "measure", mode: "diode", red: "PBUS", black: "V" } as const;
+  expect(whyFinding({ ...LOOK, row: [next] }, input())).toContain("The red probe stays where it is");
+  expect(whyFinding({ ...LOOK, row: [{ ...next, red: "W" }] }, input())).toContain(
+    "The meter is set already",
+  );
+});
+
+test("a look promises no more than a look can tell", () => {
+  const words = whyFinding({ ...LOOK, action: { do: "look", part: "Q1" } }, input());
+  expect(words).toContain("Damage on Q1 would speak for");
+  expect(words).toContain("a clean body clears nothing for certain");
+});
+
+test("what is fitted with a fuse comes before it, and says so", () => {
+  const chance = new Map([
+    ["Q1", 0.99],
+    ["F1", 0.98],
   ]);
-  expect(repeatWords(lifted, RAIL)).toBe("");
+  const words = whyReplace(["Q1", "F1"], chance, 0.6, input());
+  expect(words).toContain("Q1 (99 %, likeliest collector to emitter shorted)");
+  expect(words).toContain("Due with it before the next power-up: F1 (98 %, likeliest open)");
+  expect(words).toContain("F1 last: fitted before what blew it");
+  expect(whyReplace(["F1"], chance, 0.6, input())).not.toContain("last:");
+});
+
+test("a stop says what the likeliest repair would have taken", () => {
+  expect(whyStop(input(), 0)).toContain("30 EUR of parts");
 });

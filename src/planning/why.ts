@@ -1,61 +1,68 @@
-import { benchKey } from "../bench/bench-state.ts";
 import type { Timeline } from "../bench/timeline.ts";
-import { faultStatement, faultWords } from "../board/fault-words.ts";
-import { orList, percent } from "./faults-in-words.ts";
-import { faultsOf, type Hypotheses } from "./hypotheses.ts";
-import type { Action } from "./proposal.ts";
+import type { Board } from "../board/board.ts";
+import { curedWords, faultStatement, faultWords } from "../board/fault-words.ts";
+import { faultChances, likeliestFault } from "./fault-chances.ts";
+import { andList, brief, inOneBreath, orList, percent } from "./faults-in-words.ts";
+import type { Hypotheses } from "./hypotheses.ts";
 import type { RepairModel } from "./repair-model.ts";
 import { type FindingStep, outcomeProbabilities } from "./steps.ts";
+import { testedFaults } from "./tested-faults.ts";
 
 /** An outcome that turns a repair into a write-off, or the other way about, by this much is what the step is for. */
 const TURNS = 0.25;
+/** An outcome rarer than this is no reason to measure. */
+const TURNS_LEAST = 0.01;
+
+/** What the words of a step are made from, beside the step itself. */
+export interface WhyInput {
+  readonly board: Board;
+  readonly timeline: Timeline;
+  readonly hypotheses: Hypotheses;
+  readonly model: RepairModel;
+}
 
 /** Why a finding step comes now, in the trade's words. */
-export function whyFinding(step: FindingStep, hypotheses: Hypotheses, model: RepairModel): string {
-  const sentences = step.lead === null ? [] : [step.lead];
-  sentences.push(leadSentence(step, hypotheses));
-  const verdict = writeOffSentence(step, hypotheses, model);
-  if (verdict !== null) sentences.push(verdict);
-  if (step.row.length > 0) sentences.push("The probes are there already: take the whole row.");
-  return sentences.join(" ");
+export function whyFinding(step: FindingStep, input: WhyInput): string {
+  const sentences = [step.lead, leadSentence(step, input), writeOffSentence(step, input), rowSentence(step)];
+  return sentences.filter((sentence) => sentence !== null).join(" ");
 }
 
-/** The same reading a second time wants saying so, or it looks like a mistake of the program. */
-export function repeatWords(timeline: Timeline, action: Action): string {
-  if (action.do !== "measure") return "";
-  const bench = benchKey(timeline.now);
-  const before = timeline.entries.some(
-    ({ event, before: state }) =>
-      event.do === "measure" &&
-      event.mode === action.mode &&
-      event.red === action.red &&
-      event.black === action.black &&
-      benchKey(state) === bench,
+/** A row shares the meter's setting; whether a probe can stay where it is depends on its places. */
+function rowSentence({ action, row }: FindingStep): string | null {
+  if (row.length === 0 || action.do !== "measure") return null;
+  const stays = (["red", "black"] as const).find((probe) =>
+    row.every((next) => next.do === "measure" && next[probe] === action[probe]),
   );
-  return before
-    ? "The same reading once more: what it showed fits badly with the rest, and probes slip. "
-    : "";
+  return stays === undefined
+    ? "The meter is set already: take the whole row."
+    : `The ${stays} probe stays where it is: take the whole row.`;
 }
 
-function leadSentence(step: FindingStep, hypotheses: Hypotheses): string {
-  const told = toldApart(step, hypotheses);
-  if (told.length === 0) return "Cheap, and nothing has tested it yet.";
+function leadSentence(step: FindingStep, { board, hypotheses }: WhyInput): string | null {
+  const told = toldApart(step, hypotheses, board);
+  const { action } = step;
+  if (action.do === "look")
+    return told.length === 0
+      ? `A look at ${action.part} costs next to nothing, and nobody has taken it yet.`
+      : `Damage on ${action.part} would speak for ${orList(inOneBreath(told))}; a clean body clears nothing for certain.`;
+  if (told.length === 0) return step.lead === null ? "Cheap, and nothing has tested it yet." : null;
   const [only, second] = told;
   if (second === undefined) {
-    const named = hypotheses.priors.find(({ fault }) => faultWords(fault) === only);
-    return `Shows whether ${named === undefined ? only : faultStatement(named.fault)}.`;
+    const named = hypotheses.priors.find(({ fault }) => faultWords(fault, board) === only);
+    return `Shows whether ${named === undefined ? only : faultStatement(named.fault, board)}.`;
   }
-  return `Tells which: ${orList(told)}.`;
+  return `Shows which of these it is, if any: ${orList(brief(told))}.`;
 }
 
-/** Faults whose probability differs most between the outcomes. */
-function toldApart(step: FindingStep, hypotheses: Hypotheses): readonly string[] {
+/** Tested faults whose probability differs most between the outcomes. */
+function toldApart(step: FindingStep, hypotheses: Hypotheses, board: Board): readonly string[] {
   const probabilities = outcomeProbabilities(step.shares, hypotheses);
+  const tested = testedFaults(step, hypotheses);
   const spread = new Map<string, number>();
-  const before = faultChances(hypotheses, () => 1);
+  const before = faultChances(hypotheses, board, null, tested);
   step.shares.forEach((share, o) => {
     if (probabilities[o] <= 0) return;
-    const after = faultChances(hypotheses, (h) => share[h]);
+    const after = faultChances(hypotheses, board, share, tested);
     for (const [words, p] of before) {
       const moved = Math.abs((after.get(words) ?? 0) - p) * probabilities[o];
       spread.set(words, (spread.get(words) ?? 0) + moved);
@@ -69,23 +76,8 @@ function toldApart(step: FindingStep, hypotheses: Hypotheses): readonly string[]
     .map(([words]) => words);
 }
 
-function faultChances(hypotheses: Hypotheses, shareOf: (h: number) => number): ReadonlyMap<string, number> {
-  const chances = new Map<string, number>();
-  let total = 0;
-  hypotheses.list.forEach((hypothesis, h) => {
-    const w = hypothesis.weight * shareOf(h);
-    total += w;
-    for (const f of faultsOf(hypothesis, hypotheses)) {
-      const words = faultWords(hypotheses.priors[f].fault);
-      chances.set(words, (chances.get(words) ?? 0) + w);
-    }
-  });
-  if (total > 0) for (const [words, w] of chances) chances.set(words, w / total);
-  return chances;
-}
-
 /** Named where some outcome shows that a part nobody sells is dead: the late write-off this step prevents. */
-function writeOffSentence(step: FindingStep, hypotheses: Hypotheses, model: RepairModel): string | null {
+function writeOffSentence(step: FindingStep, { hypotheses, model, timeline }: WhyInput): string | null {
   const gone = (share: Float64Array | null): { lost: number; names: Map<string, number> } => {
     const names = new Map<string, number>();
     let lost = 0;
@@ -103,31 +95,41 @@ function writeOffSentence(step: FindingStep, hypotheses: Hypotheses, model: Repa
     return { lost: total > 0 ? lost / total : 0, names };
   };
   const before = gone(null).lost;
-  for (const share of step.shares) {
+  const probabilities = outcomeProbabilities(step.shares, hypotheses);
+  for (const [o, share] of step.shares.entries()) {
     const { lost, names } = gone(share);
-    if (lost - before < TURNS) continue;
+    if (lost - before < TURNS || probabilities[o] < TURNS_LEAST) continue;
     const [name] = [...names].reduce((most, next) => (next[1] > most[1] ? next : most));
-    return `${name} cannot be bought: if it is dead (${percent(before)}) the board is not worth another part, so this comes before any money.`;
+    const spent = timeline.entries.some(({ event }) => event.do === "replace");
+    return `${name} cannot be bought: a reading that accuses it (${percent(probabilities[o])}) may end the job, so this comes before ${spent ? "more" : "any"} money is spent.`;
   }
   return null;
 }
 
-/** Why these parts are replaced now. */
+/** Why these parts are replaced now, the first of them first. */
 export function whyReplace(
   names: readonly string[],
   chance: ReadonlyMap<string, number>,
   success: number,
+  { board, hypotheses }: Pick<WhyInput, "board" | "hypotheses">,
 ): string {
-  const each = names.map((name) => `${name} (${percent(chance.get(name) ?? 0)})`);
-  const also =
-    names.length > 1
-      ? ` ${each.slice(1).join(", ")}: changed in the same go, since a power-up that fails costs more.`
-      : "";
-  return `${each[0]} is faulty as far as the readings tell, and no check left is worth its minutes before that.${also} Then ${percent(success)} that the board is whole.`;
+  const [first, ...rest] = names.map((name) => {
+    const fault = likeliestFault(name, hypotheses);
+    const sure = percent(chance.get(name) ?? 0);
+    if (fault === null || fault.of === "nets") return `${curedWords(name, board)} (${sure})`;
+    return `${name} (${sure}, likeliest ${faultWords(fault, board).slice(name.length + 1)})`;
+  });
+  const sentences = [`${first}: no check left is worth its minutes before that.`];
+  if (rest.length > 0) sentences.push(`Due with it before the next power-up: ${andList(rest)}.`);
+  const fuses = names.filter((name) => board.parts.get(name)?.kind === "fuse");
+  if (fuses.length > 0 && fuses.length < names.length)
+    sentences.push(`${andList(fuses)} last: fitted before what blew it, a fuse blows again.`);
+  sentences.push(`After that, ${percent(success)} that the board is whole.`);
+  return sentences.join(" ");
 }
 
 /** Why it stops here. */
-export function whyStop(hypotheses: Hypotheses, model: RepairModel, impossible: number): string {
+export function whyStop({ board, hypotheses, model }: WhyInput, impossible: number): string {
   const dead = new Map<string, number>();
   hypotheses.list.forEach(({ dead: names, weight }) => {
     for (const name of names) dead.set(name, (dead.get(name) ?? 0) + weight);
@@ -137,5 +139,31 @@ export function whyStop(hypotheses: Hypotheses, model: RepairModel, impossible: 
     .sort((a, b) => (dead.get(b.name) ?? 0) - (dead.get(a.name) ?? 0))[0];
   if (impossible >= 0.5 && unobtainable !== undefined)
     return `${unobtainable.name} is dead (${percent(dead.get(unobtainable.name) ?? 0)}) and nobody sells it. Anything fitted now is money lost.`;
-  return `What it would still take in minutes and parts is more than the ${model.terms.agreedPrice} ${model.terms.currency} of a repair is worth, weighed with the chance that it succeeds.`;
+  const repair = likeliestRepair(model);
+  if (repair === null)
+    return "What is left to find and to replace would cost more in minutes and parts than the repair earns.";
+  const { agreedPrice, currency } = model.terms;
+  const names = andList(repair.names.map((name) => curedWords(name, board)));
+  return `The likeliest repair from here is ${names}: ${Number(repair.money.toFixed(2))} ${currency} of parts, ${Math.round(repair.minutes)} min, and ${percent(repair.chance)} that it is enough. Weighed with what a failed try costs, that is worth less than stopping, at ${agreedPrice} ${currency} for the repair.`;
+}
+
+/** What would cure the likeliest state of the board that can be cured by name; null where none is. */
+function likeliestRepair({ groups, cures, weights }: RepairModel): {
+  readonly names: readonly string[];
+  readonly money: number;
+  readonly minutes: number;
+  readonly chance: number;
+} | null {
+  let best = -1;
+  groups.forEach(({ possible, unlisted, cures: due }, g) => {
+    if (possible && !unlisted && due.length > 0 && weights[g] > (best < 0 ? 0 : weights[best])) best = g;
+  });
+  if (best < 0) return null;
+  const due = groups[best].cures.map((c) => cures[c]);
+  return {
+    names: due.map(({ name }) => name),
+    money: due.reduce((sum, { money }) => sum + money, 0),
+    minutes: due.reduce((sum, { minutes }) => sum + minutes, 0),
+    chance: weights[best],
+  };
 }

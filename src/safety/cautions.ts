@@ -1,4 +1,5 @@
 import type { Feed, JobEvent, MeasureMode } from "../bench/event.ts";
+import type { Timeline } from "../bench/timeline.ts";
 import type { Board, PartKind } from "../board/board.ts";
 
 /** One caution: what a careful bench does without thinking, at the step it concerns. */
@@ -13,16 +14,26 @@ const LAW =
   "Local codes and the rules for licensed electrical work come first; where they say otherwise, follow them.";
 
 const CAUTIONS = {
+  unplugAndWait: {
+    id: "unplug-and-wait",
+    words: "Unplug it and wait.",
+    source: "common practice",
+  },
   voltageProof: {
     id: "voltage-proof",
     words:
-      "Unplug it and wait. Highest DC range, one hand, probes on the capacitor's own pins: bleeders and dark LEDs prove nothing.",
+      "Highest DC range, one hand, probes on the capacitor's own pins: bleeders and dark LEDs prove nothing.",
     source: "common practice",
   },
   notAScrewdriver: {
     id: "resistor-not-screwdriver",
     words:
       "Discharge through the resistor with insulated clips, never with a screwdriver; the resistor gets hot.",
+    source: "common practice",
+  },
+  resistorHot: {
+    id: "resistor-hot",
+    words: "The resistor may still be hot: hold it by its insulated clips.",
     source: "common practice",
   },
   unplugFirst: {
@@ -119,11 +130,12 @@ function cautionNames(action: CautionedAction, kind: PartKind | undefined): read
   switch (action.do) {
     case "measure":
       if (action.live === true) return ["powerUp"];
-      if (action.mode === "dcv" || action.mode === "acv") return ["voltageProof"];
+      if (action.mode === "dcv" || action.mode === "acv") return ["unplugAndWait", "voltageProof"];
       return action.mode === "ohms" ? ["heldSafe", "noInsulationTester"] : ["heldSafe"];
     case "clip":
+      return ["notAScrewdriver"];
     case "unclip":
-      return ["notAScrewdriver", "heldSafe"];
+      return ["resistorHot"];
     case "unpower":
       return ["unplugFirst"];
     case "clean":
@@ -152,10 +164,48 @@ function cautionNames(action: CautionedAction, kind: PartKind | undefined): read
 /** Dangers that also call on local codes and licensed practice. */
 const UNDER_LAW: ReadonlySet<JobEvent["do"]> = new Set(["power", "unpower", "clip"]);
 
-/** The cautions that belong to one step, in plain words; empty where the step hurts nobody. */
-export function cautionsFor(action: CautionedAction, board: Board): readonly string[] {
-  const kind = action.part === undefined ? undefined : board.parts.get(action.part)?.kind;
-  const words: string[] = cautionNames(action, kind).map((name) => CAUTIONS[name].words);
-  const voltageProof = action.do === "measure" && (action.mode === "dcv" || action.mode === "acv");
-  return UNDER_LAW.has(action.do) || voltageProof ? [...words, LAW] : words;
+function takesVolts(action: CautionedAction): boolean {
+  return action.do === "measure" && (action.mode === "dcv" || action.mode === "acv");
+}
+
+/**
+ * Cautions about the state of the board that need no second saying while it has not changed: who has measured cold since the stores were
+ * last proven empty has read them. A hand inside with an iron takes minutes, so it hears of the bus each time.
+ */
+const SAID_ONCE: ReadonlySet<CautionName> = new Set(["unplugAndWait", "heldSafe", "noInsulationTester"]);
+
+function kindOfPart({ part }: CautionedAction, board: Board): PartKind | undefined {
+  return part === undefined ? undefined : board.parts.get(part)?.kind;
+}
+
+/** Cautions that a measurement carried since power was last on; a voltage reading after it begins anew what is said of the bus. */
+function alreadySaid(board: Board, { entries }: Timeline): ReadonlySet<CautionName> {
+  const said = new Set<CautionName>();
+  for (const { event } of entries) {
+    if (event.do === "power") said.clear();
+    if (event.do !== "measure") continue;
+    if (takesVolts(event)) said.delete("heldSafe");
+    for (const name of cautionNames(event, kindOfPart(event, board))) if (SAID_ONCE.has(name)) said.add(name);
+  }
+  return said;
+}
+
+/**
+ * The cautions of a step at this point of the job, in plain words: those of all its actions together, less what was said at a measurement
+ * before and still holds. Empty where the step hurts nobody.
+ * @param actions - the action and the row that goes with it
+ */
+export function cautionsNow(
+  actions: readonly CautionedAction[],
+  board: Board,
+  timeline: Timeline,
+): readonly string[] {
+  const said = alreadySaid(board, timeline);
+  const names = actions.flatMap((action) =>
+    cautionNames({ ...action, live: timeline.now.powered }, kindOfPart(action, board)).filter(
+      (name) => action.do !== "measure" || !said.has(name),
+    ),
+  );
+  const words: string[] = [...new Set(names)].map((name) => CAUTIONS[name].words);
+  return actions.some((action) => UNDER_LAW.has(action.do) || takesVolts(action)) ? [...words, LAW] : words;
 }

@@ -59,7 +59,7 @@ function hidden(soFar: JobSoFar, seed: number): HiddenFaults {
   const job = jobOf(soFar);
   const hiding = practiceJob(job, seed);
   const left = faultsAfter(hiding, taken(foldLog(job.board, job.absent, job.log)));
-  const words = (fault: string) => ({ fault, words: faultNameWords(fault) });
+  const words = (fault: string) => ({ fault, words: faultNameWords(fault, job.board) });
   return {
     arrived: faultsOnArrival(hiding).map(({ fault }) => words(faultName(fault))),
     left: left.map(({ fault }) => words(faultName(fault))),

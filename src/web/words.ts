@@ -103,6 +103,7 @@ export function bareCard(action: ActionView): CardView {
     expect: [],
     cautions: [],
     wait: null,
+    good: null,
     atStake: null,
     forecast: null,
     others: [],

@@ -1,7 +1,6 @@
 import type { JobEvent } from "../../bench/event.ts";
 import { undoneEvents } from "../../bench/fold.ts";
 import { faultNameWords } from "../../board/fault-words.ts";
-import { suspectsAnswer } from "../../job/answers.ts";
 import { type Assessment, AssessmentSession, assess } from "../../job/assess.ts";
 import { benchView } from "../../job/bench-view.ts";
 import type { Parsed } from "../../units/outcome.ts";
@@ -87,9 +86,9 @@ export class BenchSession {
     if (!now.ok) return refuse(this.#io, now.problem);
     const { assessment } = now.value;
     if (what === "reveal") {
-      this.#io.out(
-        `The board came in with: ${this.#practice.hidden(assessment).map(faultNameWords).join(", ")}\n`,
-      );
+      const hidden = this.#practice.hidden(assessment);
+      const words = hidden.map((fault) => faultNameWords(fault, assessment.job.board));
+      this.#io.out(`The board came in with: ${words.join(", ")}\n`);
       return DONE;
     }
     const events = this.#practice.ask(assessment, this.#stamp);
@@ -126,7 +125,7 @@ export class BenchSession {
     if (!now.ok) return refuse(this.#io, now.problem);
     const { assessment, view } = now.value;
     if (what === "others") this.#io.out(othersText(view));
-    else if (what === "suspects") this.#io.out(suspectsText(suspectsAnswer(assessment)));
+    else if (what === "suspects") this.#io.out(suspectsText(assessment));
     else if (what === "log") this.#io.out(logText(view));
     else {
       const why = whyText(assessment, view, part);

@@ -30,12 +30,7 @@ function suspects(file: string, json: boolean, io: Io): number {
   const { job } = loaded.value;
   const believed = whileTold(io, () => beliefOf(job, new AssessmentSession()));
   if (!believed.ok) return refuse(io, `${file}: ${believed.problem}`);
-  const answer = suspectsAnswer(believed.value);
-  if (json) {
-    io.out(answerText(answer));
-  } else {
-    io.out(suspectsText(answer));
-  }
+  io.out(json ? answerText(suspectsAnswer(believed.value)) : suspectsText(believed.value));
   for (const why of believed.value.belief.notSolved) io.err(`left out of the evidence: ${oneLine(why)}\n`);
   return DONE;
 }

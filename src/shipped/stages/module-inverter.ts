@@ -63,7 +63,10 @@ export function moduleInverter(
   for (const signal of SIGNALS) {
     board.resistor(`M_${signal}`, `IN_${signal}`, 100);
     board.ceramic(`IN_${signal}`, "NBUS", 1e-9);
-    board.net(`IN_${signal}`, `module input ${signal}`);
+    board.net(
+      `IN_${signal}`,
+      `module's input for the ${signal.endsWith("p") ? "upper" : "lower"} switch of phase ${signal[0].toUpperCase()}`,
+    );
   }
   board.capacitor(drive, "NBUS", 220e-6, 25, "electrolytic", { price: 0.2 });
   board.ceramic(drive, "NBUS");

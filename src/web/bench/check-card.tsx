@@ -41,6 +41,11 @@ export function CheckCard(props: CardProps) {
       <PracticeAnswer {...props} />
       <AnswerKeys card={card} view={view} hands={hands} disabled={props.waiting} />
       {card.why !== "" && <p className="why">{card.why}</p>}
+      {card.good !== null && (
+        <p className="why">
+          A good board shows <span className="figure">{card.good}</span>.
+        </p>
+      )}
       <Expectations card={card} />
       {card.others.length + card.outlook.repairProbability > 0 && <Outlook card={card} view={view} />}
       <SomethingElse card={card} view={view} agenda={agenda} hands={hands} />

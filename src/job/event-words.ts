@@ -1,0 +1,23 @@
+/** What was done and what was seen, as one line of the log. */
+import type { JobEvent, MeasureEvent } from "../bench/event.ts";
+import type { Board } from "../board/board.ts";
+import { coldCheckOf, shownWords } from "../diagnosis/cold-evidence.ts";
+import { actionWords } from "./words.ts";
+
+export function eventWords(board: Board, event: JobEvent | undefined): string {
+  if (event === undefined) return "?";
+  const words = actionWords(board, event);
+  if (event.do === "measure") return `${words} read ${readingWords(event)}`;
+  if (event.do === "look") return `${words}: ${event.finding}`;
+  if (event.do === "power" && event.observed !== undefined)
+    return `${words}: ${[event.observed].flat().join(", ")}`;
+  return words;
+}
+
+/** A reading as the display showed it. */
+export function readingWords(event: MeasureEvent): string {
+  const climbing = event.settling === "climbing" ? ", still climbing" : "";
+  if (typeof event.reading === "string") return `${event.reading}${climbing}`;
+  if (event.mode === "dcv" || event.mode === "acv") return `${event.reading} V${climbing}`;
+  return `${shownWords(coldCheckOf(event)?.mode ?? "ohms", event.reading)}${climbing}`;
+}

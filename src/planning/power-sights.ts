@@ -1,0 +1,33 @@
+import type { Feed } from "../bench/event.ts";
+
+/** What each sight at power-up means before any fault is named. Common practice: the rungs of a limited power-up. */
+const THROUGH_A_LAMP: Readonly<Record<string, string>> = {
+  runs: "it starts through the lamp: on to the mains",
+  "lamp-dark":
+    "after a flash: no hard short, on to the mains; dark at once with no bus volts: the feed is open",
+  "lamp-dim": "a load or a leak, no hard short",
+  "lamp-pulsing": "the small supply ticks: a rail is loaded, or the lamp is too small",
+  "lamp-bright": "if it stays: a hard short, switch off and go back to the cold checks",
+  quiet: "nothing seen: read the bus at the clips",
+};
+const ON_THE_MAINS: Readonly<Record<string, string>> = {
+  runs: "whole as far as it shows: load it",
+  quiet: "no sign of life: back to the cold checks",
+};
+const EITHER: Readonly<Record<string, string>> = {
+  "fuse-blew": "a short is left: back to the cold checks, no new fuse before it is found",
+  trip: "a short, or a leak to earth: back to the cold checks",
+  smoke: "switch off at once and look for what burnt",
+  limiting: "the supply is at its limit: switch off, find the load",
+};
+
+/**
+ * The meaning of a sight at power-up, with the faults it speaks for.
+ * @param means - of the faults, as for any other outcome
+ */
+export function sightMeans(feed: Feed, sight: string | null, means: string): string {
+  const rung = feed === "lamp" ? THROUGH_A_LAMP : feed === "mains" ? ON_THE_MAINS : {};
+  const trade = sight === null ? undefined : (rung[sight] ?? EITHER[sight]);
+  if (trade === undefined) return means;
+  return means === "tells little" ? trade : `${trade}; ${means}`;
+}
