@@ -206,7 +206,7 @@ class BoardPredictor implements Predictor {
     const after = this.probing.inRange(check, settled, this.probing.circuit.withFaults(both));
     if (!after.solved) return "unsolved";
     // Whoever could hear it may soon be asked how likely the set with it is.
-    if (this.probing.staysInRange(check, after, after.raw))
+    if (this.probing.holdsRange(check, after))
       this.#memory.keep(this.#states, key, settledState(this.probing, check, after));
     return after.answer.volts;
   }

@@ -5,6 +5,7 @@
 
 import type { Problem } from "../circuit/equations.ts";
 import { type Frame, frameOf } from "../circuit/frame.ts";
+import { Linearised } from "../circuit/linearised.ts";
 import type { Values } from "../circuit/netlist.ts";
 import { type Solved, solveCircuit, type Unsolved } from "../circuit/solve.ts";
 import type { ColdCircuit } from "../cold/cold-circuit.ts";
@@ -15,8 +16,12 @@ import type { MeterSettings } from "./settings.ts";
 /** Plans kept; each is some tens of kilobytes. */
 const MOST_FRAMES = 400;
 
-/** Junctions carry less in a higher range and read more ohms: this far above a range's limit, the range does not fit. */
+/** Junctions carry less in a higher range and read more ohms: this far above a range's limit, the range hardly fits. */
 const WELL_ABOVE = 3;
+/** From one range to the next the current falls tenfold and no more, so no junction reads more than this many times as much. */
+const JUNCTIONS_READ_MORE = 10;
+/** A reading is of ohms, and the same in every range, where a small signal sees at least this share of it. */
+const STRAIGHT_SHARE = 0.7;
 
 /** The settled circuit with the meter on it, in the range that fits (or the last one). */
 export interface Probed {
@@ -81,7 +86,7 @@ export class Probing {
     const ranges = rangesOf(check.mode, this.meter);
     if (near !== null && near.range !== ranges[0]) {
       const again = this.inRange(check, near, values);
-      if (again.solved && this.staysInRange(check, again, again.raw)) return again;
+      if (again.solved && this.holdsRange(check, again)) return again;
     }
     let last: Probed | null = null;
     for (const [index, range] of ranges.entries()) {
@@ -116,6 +121,19 @@ export class Probing {
     const at = ranges.indexOf(range);
     const fits = raw <= range.limit || at === ranges.length - 1;
     return fits && (at === 0 || raw > WELL_ABOVE * ranges[at - 1].limit);
+  }
+
+  /** The same of a circuit that is solved: where the range below is near, the reading has to be ohms, not a junction. */
+  holdsRange(check: ColdCheck, found: Probed): boolean {
+    if (!this.staysInRange(check, found, found.raw)) return false;
+    const ranges = rangesOf(check.mode, this.meter);
+    const below = ranges[ranges.indexOf(found.range) - 1];
+    if (below === undefined || found.raw > JUNCTIONS_READ_MORE * below.limit) return true;
+    const { problem, answer, raw } = found;
+    const { plus, minus, siemens } = problem.source;
+    const seen = new Linearised(problem, answer.volts).impedance(plus, minus);
+    // the meter stands beside what it measures
+    return 1 / (1 / seen - siemens) > STRAIGHT_SHARE * raw;
   }
 
   #remember(key: string, volts: Float64Array): void {
