@@ -7,6 +7,7 @@ import { loadavg } from "node:os";
 import { sizeSeries } from "../evaluate/boards/evaluation-boards.ts";
 import { sizedBoard } from "../evaluate/boards/size-series.ts";
 import { shippedBoards } from "../evaluate/oracle/shipped-boards.ts";
+import { measureMemory } from "./memory.ts";
 import { bundledPrograms, measureNext } from "./next-from-nothing.ts";
 import { measureWaits, type Waits } from "./reading-to-proposal.ts";
 import { measureSolves, type Solves } from "./solve.ts";
@@ -32,6 +33,7 @@ const rows: { parts: number; solves: Solves; waits: Waits; next: number }[] = []
 for (const { id, size, board } of series) {
   const solves = measureSolves(board);
   const waits = await measureWaits(board, SEEDS);
+  const memory = await measureMemory(board, [1, 2, 3, 4, 5]);
   const next = await measureNext(programs, board, sizedBoard(size), SEEDS);
   const parts = board.parts.size;
   rows.push({ parts, solves, waits, next });
@@ -44,6 +46,9 @@ for (const { id, size, board } of series) {
   console.log(
     `${id}: reading to proposal over ${waits.proposals}: median ${waits.medianMs.toFixed(0)} ms, 95 % ${waits.ninetyFifthMs.toFixed(0)} ms, slowest ${waits.slowestMs.toFixed(0)} ms; ` +
       `fresh job: first proposal ${waits.firstMs.toFixed(0)} ms, first that is weighed ${waits.firstWeighedMs.toFixed(0)} ms; next from nothing ${next.toFixed(0)} ms`,
+  );
+  console.log(
+    `${id}: engine memory over five jobs: most ${memory.most.toFixed(0)} MB, at the end ${memory.atEnd.toFixed(0)} MB`,
   );
 }
 rmSync(programs, { recursive: true });

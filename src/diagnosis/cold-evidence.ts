@@ -74,8 +74,8 @@ export class EvidenceMemory {
   readonly #alike = new WeakMap<Predictor, Int32Array>();
   #vectorCount = 0;
   static readonly #mostMattering = 20_000;
-  static readonly #mostMasks = 20_000;
-  static readonly #mostVectors = 300_000;
+  static readonly #mostMasks = 10_000;
+  static readonly #mostVectors = 120_000;
 
   mask(key: string, compute: () => Uint8Array): Uint8Array {
     const known = this.#masks.get(key);

@@ -14,7 +14,7 @@ import { type Range, rangesOf, rawAt } from "./ranges.ts";
 import type { MeterSettings } from "./settings.ts";
 
 /** Plans kept; each is some tens of kilobytes. */
-const MOST_FRAMES = 400;
+const MOST_FRAMES = 200;
 
 /** Junctions carry less in a higher range and read more ohms: this far above a range's limit, the range hardly fits. */
 const WELL_ABOVE = 3;
@@ -52,13 +52,15 @@ export class Probing {
 
   /** The plan for probes on `red` and `black` with the leaks of `values`. */
   frame(red: number, black: number, values: Values): Frame {
-    let key = `${red},${black}`;
+    // swapped leads join the same nets
+    const [low, high] = red < black ? [red, black] : [black, red];
+    let key = `${low},${high}`;
     for (const one of values.extra) key += `,${one.from},${one.to}`;
     const known = this.#frames.get(key);
     if (known !== undefined) return known;
     const oldest = this.#frames.keys().next();
     if (this.#frames.size >= MOST_FRAMES && !oldest.done) this.#frames.delete(oldest.value);
-    const pairs = [red, black, ...values.extra.flatMap((one) => [one.from, one.to])];
+    const pairs = [low, high, ...values.extra.flatMap((one) => [one.from, one.to])];
     const frame = frameOf(this.circuit.netlist, pairs);
     this.#frames.set(key, frame);
     return frame;

@@ -5,7 +5,7 @@
 import type { State } from "./settled-state.ts";
 
 /** A tab that keeps this much is not thrown out on a phone; a job of a hundred parts needs a tenth of it. */
-const MOST_BYTES = 80e6;
+const MOST_BYTES = 50e6;
 /** Objects and maps of a state beside its arrays. */
 const OVERHEAD_BYTES = 1500;
 
