@@ -17,9 +17,13 @@ interface Excess {
   readonly times: number;
 }
 
+/** Two in one loop carry the same: of those closer than this, as a share, the first one is taken. */
+const ALIKE = 1e-6;
+
 function worst(found: readonly Excess[]): Excess | null {
   const over = found.filter(({ times }) => times >= 1);
-  return over.length === 0 ? null : over.reduce((most, one) => (one.times > most.times ? one : most));
+  if (over.length === 0) return null;
+  return over.reduce((most, one) => (one.times > most.times * (1 + ALIKE) ? one : most));
 }
 
 function excesses(

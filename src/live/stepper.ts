@@ -14,7 +14,7 @@ const STICKS_VOLTS = 1e-4;
 /** A set of conducting junctions is found within this many tries, or the last one is taken. */
 const MOST_TRIES = 40;
 
-/** Two terminals; -1 is the reference. */
+/** Two terminals; the number after the last one is the reference. */
 interface Ends {
   readonly from: number;
   readonly to: number;
@@ -37,10 +37,6 @@ interface Store extends Ends {
   readonly of: number[];
 }
 
-function rowOf(values: Float64Array, row: number, width: number, column: number): number {
-  return row < 0 ? 0 : values[row * width + column];
-}
-
 export class Stepper {
   readonly circuit: PowerCircuit;
   readonly seconds: number;
@@ -51,13 +47,15 @@ export class Stepper {
   readonly #diodes: readonly (Ends & { readonly dropVolts: number })[];
   readonly #sources: readonly Ends[];
   readonly #load: Ends | null;
+  /** resistors that heat themselves, by their index */
+  readonly #heaters: ReadonlyMap<number, Ends>;
   /** 1 where a junction conducts, then 1 where a source is at its limit */
   readonly #on: Uint8Array;
   #pieces = new Map<string, Piece>();
   #now: Piece | null = null;
   /** held volts, then 1, sine and cosine of the mains */
   readonly #inputs: Float64Array;
-  /** volts of the terminals */
+  /** volts of the terminals, and of the reference */
   readonly #terminals: Float64Array;
   /** volts of all nets, once somebody asks */
   readonly #nets: Float64Array;
@@ -79,19 +77,22 @@ export class Stepper {
     this.#diodes = circuit.diodes.map((one) => ({ ...this.#ends(one), dropVolts: one.dropVolts }));
     this.#sources = circuit.sources.map((one) => this.#ends(one));
     this.#load = circuit.load === null || circuit.load.watts <= 0 ? null : this.#ends(circuit.load);
+    this.#heaters = new Map(
+      circuit.resistors.flatMap((one, i) => (one.heats === undefined ? [] : [[i, this.#ends(one)] as const])),
+    );
     this.#on = new Uint8Array(circuit.diodes.length + circuit.sources.length);
     const count = this.#stores.length;
     this.#inputs = new Float64Array(count + SOURCE_PARTS);
-    this.#terminals = new Float64Array(reduced.size);
+    this.#terminals = new Float64Array(reduced.size + 1);
     this.#nets = new Float64Array(circuit.nets);
     this.#slopes = new Float64Array(count * count);
     this.#moved = new Float64Array(count * count);
     this.#loadSlopes = new Float64Array(count);
   }
 
-  #ends({ from, to }: Ends): Ends {
-    const { terminals } = this.#reduced;
-    return { from: from < 0 ? -1 : terminals[from], to: to < 0 ? -1 : terminals[to] };
+  #ends({ from, to }: { readonly from: number; readonly to: number }): Ends {
+    const { terminals, size } = this.#reduced;
+    return { from: from < 0 ? size : terminals[from], to: to < 0 ? size : terminals[to] };
   }
 
   #storesOf(circuit: PowerCircuit): readonly Store[] {
@@ -156,18 +157,19 @@ export class Stepper {
     return this.#nets;
   }
 
-  across({ from, to }: Ends): number {
+  across({ from, to }: { readonly from: number; readonly to: number }): number {
     const { volts } = this;
     return (from < 0 ? 0 : volts[from]) - (to < 0 ? 0 : volts[to]);
   }
 
   /** Volts of a resistor that heats itself. */
   acrossHeater(index: number): number {
-    return this.#apart(this.#ends(this.circuit.resistors[index]));
+    const ends = this.#heaters.get(index);
+    return ends === undefined ? 0 : this.#apart(ends);
   }
 
   #apart({ from, to }: Ends): number {
-    return (from < 0 ? 0 : this.#terminals[from]) - (to < 0 ? 0 : this.#terminals[to]);
+    return this.#terminals[from] - this.#terminals[to];
   }
 
   conducts(diode: number): boolean {
@@ -213,7 +215,8 @@ export class Stepper {
     const inputs = this.#inputs;
     const volts = this.#terminals;
     const width = inputs.length;
-    for (let i = 0, at = 0; i < volts.length; i++) {
+    const { size } = this.#reduced;
+    for (let i = 0, at = 0; i < size; i++) {
       let sum = 0;
       for (let j = 0; j < width; j++, at++) sum += response[at] * inputs[j];
       volts[i] = sum;
@@ -225,7 +228,7 @@ export class Stepper {
     const before = Number.isNaN(this.#loadVolts) ? free : this.#loadVolts;
     const siemens = load.watts / Math.max(before, load.leastVolts) ** 2;
     const amps = (siemens * free) / (1 + siemens * ownLoss);
-    for (let i = 0; i < volts.length; i++) volts[i] -= amps * loss[i];
+    for (let i = 0; i < size; i++) volts[i] -= amps * loss[i];
     this.#drawn.before = before;
     this.#drawn.siemens = siemens;
     this.#drawn.freeVolts = free;
@@ -310,7 +313,7 @@ export class Stepper {
   }
 
   #apartIn(values: Float64Array, width: number, { from, to }: Ends, column: number): number {
-    return rowOf(values, from, width, column) - rowOf(values, to, width, column);
+    return values[from * width + column] - values[to * width + column];
   }
 
   #piece(): Piece {
@@ -321,19 +324,19 @@ export class Stepper {
     const injected = this.#injected();
     const { size } = this.#reduced;
     const width = this.#inputs.length;
-    const response = new Float64Array(size * width);
+    const response = new Float64Array((size + 1) * width);
     for (let i = 0; i < size; i++)
       for (let k = 0; k < size; k++) {
         const ohms = inverse[i * size + k];
         for (let j = 0; j < width; j++) response[i * width + j] += ohms * injected[k * width + j];
       }
     const load = this.#load;
-    const loss = new Float64Array(size);
+    const loss = new Float64Array(size + 1);
     if (load !== null)
       for (let i = 0; i < size; i++)
         loss[i] =
-          (load.from < 0 ? 0 : inverse[i * size + load.from]) -
-          (load.to < 0 ? 0 : inverse[i * size + load.to]);
+          (load.from < size ? inverse[i * size + load.from] : 0) -
+          (load.to < size ? inverse[i * size + load.to] : 0);
     const ownLoss = load === null ? 0 : this.#apartIn(loss, 1, load, 0);
     const piece = { response, loss, ownLoss, next: [] };
     this.#pieces.set(key, piece);
@@ -344,16 +347,14 @@ export class Stepper {
     const { size, siemens: plain } = this.#reduced;
     const matrix = Float64Array.from(plain);
     const stamp = ({ from, to }: Ends, siemens: number): void => {
-      if (from >= 0) matrix[from * size + from] += siemens;
-      if (to >= 0) matrix[to * size + to] += siemens;
-      if (from < 0 || to < 0) return;
+      if (from < size) matrix[from * size + from] += siemens;
+      if (to < size) matrix[to * size + to] += siemens;
+      if (from === size || to === size) return;
       matrix[from * size + to] -= siemens;
       matrix[to * size + from] -= siemens;
     };
-    const { resistors, diodes, sources } = this.circuit;
-    resistors.forEach((one, i) => {
-      if (one.heats !== undefined) stamp(this.#ends(one), 1 / this.ohms[i]);
-    });
+    const { diodes, sources } = this.circuit;
+    for (const [i, ends] of this.#heaters) stamp(ends, 1 / this.ohms[i]);
     diodes.forEach((one, i) => {
       stamp(this.#diodes[i], this.#on[i] === 1 ? 1 / one.ohms : BLOCKING_SIEMENS);
     });
@@ -375,8 +376,8 @@ export class Stepper {
       for (let part = 0; part < SOURCE_PARTS; part++)
         rows[i * width + count + part] = free[i * SOURCE_PARTS + part];
     const inject = ({ from, to }: Ends, column: number, amps: number): void => {
-      if (from >= 0) rows[from * width + column] += amps;
-      if (to >= 0) rows[to * width + column] -= amps;
+      if (from < size) rows[from * width + column] += amps;
+      if (to < size) rows[to * width + column] -= amps;
     };
     this.#stores.forEach((store, i) => {
       inject(store, i, store.farads / this.seconds);
