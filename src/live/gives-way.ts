@@ -3,7 +3,7 @@ import type { FaultedBoard } from "./faulted-board.ts";
 import { PROTECTION_MODEL } from "./live-models.ts";
 import type { PowerFeed } from "./power-feed.ts";
 import type { PowerPath } from "./power-path.ts";
-import type { Cycle } from "./settle.ts";
+import type { Totals } from "./settle.ts";
 
 export interface GivenWay {
   /** null: the outlet's breaker */
@@ -29,7 +29,7 @@ function worst(found: readonly Excess[]): Excess | null {
 function excesses(
   board: FaultedBoard,
   { circuit }: PowerPath,
-  cycle: Cycle,
+  cycle: Totals,
   kind: "fuse" | "resistor",
 ): readonly Excess[] {
   return circuit.resistors.flatMap((branch, i) => {
@@ -52,7 +52,7 @@ export function givesWay(
   board: FaultedBoard,
   feed: PowerFeed,
   path: PowerPath,
-  cycle: Cycle,
+  cycle: Totals,
 ): GivenWay | null {
   const fuse = worst(excesses(board, path, cycle, "fuse"));
   if (fuse !== null) return { part: fuse.part, how: "fuse" };

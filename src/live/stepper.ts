@@ -27,6 +27,10 @@ interface Piece {
   /** volts that each terminal loses for an amp of load, and the load itself */
   readonly loss: Float64Array;
   readonly ownLoss: number;
+  /** of a volt held by each store: what each store keeps (row-major), loses to an amp of load, and the load's own volts of it */
+  readonly kept: Float64Array;
+  readonly keptLoss: Float64Array;
+  readonly atLoad: Float64Array;
   /** the pieces that one junction or limit turned over leads to */
   readonly next: (Piece | undefined)[];
 }
@@ -51,7 +55,7 @@ export class Stepper {
   readonly #heaters: ReadonlyMap<number, Ends>;
   /** 1 where a junction conducts, then 1 where a source is at its limit */
   readonly #on: Uint8Array;
-  #pieces = new Map<string, Piece>();
+  #pieces = new Map<string | number, Piece>();
   #now: Piece | null = null;
   /** held volts, then 1, sine and cosine of the mains */
   readonly #inputs: Float64Array;
@@ -283,41 +287,49 @@ export class Stepper {
   /** Carries the slopes over the step just done. */
   carrySlopes(): void {
     const piece = this.#now;
-    if (piece === null) return;
-    const { response, loss, ownLoss } = piece;
-    const stores = this.#stores;
-    const count = stores.length;
-    const width = count + SOURCE_PARTS;
+    const count = this.#stores.length;
+    if (piece === null || count === 0) return;
+    const { kept, keptLoss, atLoad, ownLoss } = piece;
+    const slopes = this.#slopes;
+    const moved = this.#moved;
+    const loaded = this.#load !== null;
     const { before, siemens, freeVolts } = this.#drawn;
     const share = 1 / (1 + siemens * ownLoss);
-    const { load } = this.circuit;
-    const steep =
-      load === null || before <= load.leastVolts ? 0 : (-2 * siemens * freeVolts * share * share) / before;
+    const least = this.circuit.load?.leastVolts ?? 0;
+    const steep = loaded && before > least ? (-2 * siemens * freeVolts * share * share) / before : 0;
     for (let column = 0; column < count; column++) {
       let amps = 0;
-      if (this.#load !== null) {
+      if (loaded) {
         let free = 0;
-        for (let j = 0; j < count; j++)
-          free += this.#apartIn(response, width, this.#load, j) * this.#slopes[j * count + column];
+        for (let j = 0; j < count; j++) free += atLoad[j] * slopes[j * count + column];
         amps = siemens * share * free + steep * this.#loadSlopes[column];
         this.#loadSlopes[column] = free - amps * ownLoss;
       }
       for (let i = 0; i < count; i++) {
-        let sum = amps === 0 ? 0 : -amps * this.#apartIn(loss, 1, stores[i], 0);
-        for (let j = 0; j < count; j++)
-          sum += this.#apartIn(response, width, stores[i], j) * this.#slopes[j * count + column];
-        this.#moved[i * count + column] = sum;
+        let sum = -amps * keptLoss[i];
+        for (let j = 0; j < count; j++) sum += kept[i * count + j] * slopes[j * count + column];
+        moved[i * count + column] = sum;
       }
     }
-    [this.#slopes, this.#moved] = [this.#moved, this.#slopes];
+    this.#slopes = moved;
+    this.#moved = slopes;
   }
 
   #apartIn(values: Float64Array, width: number, { from, to }: Ends, column: number): number {
     return values[from * width + column] - values[to * width + column];
   }
 
+  /** What conducts, as a key. */
+  #conducting(): string | number {
+    const on = this.#on;
+    if (on.length > 50) return on.join("");
+    let key = 0;
+    for (let i = 0; i < on.length; i++) key = 2 * key + on[i];
+    return key;
+  }
+
   #piece(): Piece {
-    const key = this.#on.join("");
+    const key = this.#conducting();
     const known = this.#pieces.get(key);
     if (known !== undefined) return known;
     const inverse = this.#inverse();
@@ -338,7 +350,23 @@ export class Stepper {
           (load.from < size ? inverse[i * size + load.from] : 0) -
           (load.to < size ? inverse[i * size + load.to] : 0);
     const ownLoss = load === null ? 0 : this.#apartIn(loss, 1, load, 0);
-    const piece = { response, loss, ownLoss, next: [] };
+    const stores = this.#stores;
+    const count = stores.length;
+    const piece: Piece = {
+      response,
+      loss,
+      ownLoss,
+      kept: new Float64Array(count * count),
+      keptLoss: new Float64Array(count),
+      atLoad: new Float64Array(count),
+      next: [],
+    };
+    for (let i = 0; i < count; i++) {
+      piece.keptLoss[i] = this.#apartIn(loss, 1, stores[i], 0);
+      if (load !== null) piece.atLoad[i] = this.#apartIn(response, width, load, i);
+      for (let j = 0; j < count; j++)
+        piece.kept[i * count + j] = this.#apartIn(response, width, stores[i], j);
+    }
     this.#pieces.set(key, piece);
     return piece;
   }
