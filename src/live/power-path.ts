@@ -64,6 +64,14 @@ function throughOf(part: Part): readonly Through[] {
   }
 }
 
+const switches = new WeakMap<Board, ReturnType<typeof powerSwitches>>();
+
+function switchesOf(board: Board): ReturnType<typeof powerSwitches> {
+  const known = switches.get(board) ?? powerSwitches(board);
+  switches.set(board, known);
+  return known;
+}
+
 export class PathBuilder {
   readonly #view: LiveView;
   readonly #board: FaultedBoard;
@@ -198,7 +206,7 @@ export class PathBuilder {
   /** Switches at rest block; a failed one is a resistance, and brings the motor's windings with it. */
   #switches(): void {
     const { board } = this.#view;
-    for (const one of powerSwitches(board)) {
+    for (const one of switchesOf(board)) {
       const part = board.parts.get(one.part);
       const junction =
         part?.kind === "module" ? one.site.slice(one.part.length + 1) : part?.kind === "igbt" ? "ce" : "ds";
