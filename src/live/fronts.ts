@@ -10,7 +10,7 @@ import type { LiveView } from "./live-view.ts";
 import type { PowerFeed } from "./power-feed.ts";
 import { circuitText, PathBuilder, type PowerPath, supplyLoad } from "./power-path.ts";
 import { Remembered } from "./remembered.ts";
-import { type Cycle, type Rough, roughly, type Settling } from "./settle.ts";
+import { type Rough, roughly, type Settling, type Totals } from "./settle.ts";
 
 /** Steps a shown cycle, and how many cycles a settled state may take. */
 const STEPS = 320;
@@ -38,7 +38,7 @@ export interface FrontConditions {
 /** One circuit with nothing drawn from it, what of it gives way, and the same under the loads asked for so far. */
 interface Idle {
   readonly path: PowerPath;
-  readonly first: Cycle;
+  readonly first: Totals;
   readonly settled: Rough;
   readonly volts: number | null;
   readonly given: GivenWay | null;
@@ -166,7 +166,7 @@ export class Fronts {
   }
 
   /** Mean volts at the small supply's input. */
-  #inputVolts(path: PowerPath, cycle: Cycle): number | null {
+  #inputVolts(path: PowerPath, cycle: Totals): number | null {
     const { supply, board } = this.#view;
     return supply === null ? null : meanBetween(path, cycle, board.zero, supply.feed, supply.back);
   }

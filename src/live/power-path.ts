@@ -64,6 +64,14 @@ function throughOf(part: Part): readonly Through[] {
   }
 }
 
+const switches = new WeakMap<Board, ReturnType<typeof powerSwitches>>();
+
+function switchesOf(board: Board): ReturnType<typeof powerSwitches> {
+  const known = switches.get(board) ?? powerSwitches(board);
+  switches.set(board, known);
+  return known;
+}
+
 export class PathBuilder {
   readonly #view: LiveView;
   readonly #board: FaultedBoard;
@@ -124,7 +132,8 @@ export class PathBuilder {
   }
 
   #across(ref: string, junction: string | null, one: string, far: string): void {
-    this.#resistor(this.#pin(ref, one), this.#pin(ref, far), this.#board.acrossOhms(ref, junction), ref);
+    const [from, to] = [this.#pin(ref, one), this.#pin(ref, far)];
+    if (from !== null && to !== null) this.#resistor(from, to, this.#board.acrossOhms(ref, junction), ref);
   }
 
   #through(part: Part): void {
@@ -135,6 +144,8 @@ export class PathBuilder {
       if (part.kind === "transformer" && part.ref === supply?.transformer && !failed) continue;
       const [one, far] = pins.map((pin) => this.#board.netOf(part.ref, pin));
       const [from, to] = failed ? [this.#take(one), this.#take(far)] : [this.#number(one), this.#number(far)];
+      // What lies off the path is not asked about: its faults then need no path of their own.
+      if (from === null || to === null) continue;
       const plainOhms = this.#board.throughOhms(part.ref, junction, ohms);
       const limits = roles.inrush.includes(part.ref) || (part.kind !== "ntc" && part.kind !== "ptc");
       if (limits) this.#resistor(from, to, plainOhms, part);
@@ -147,9 +158,11 @@ export class PathBuilder {
   }
 
   #contact(part: Part, closed: ReadonlySet<string>): void {
+    const [from, to] = [this.#pin(part.ref, "com"), this.#pin(part.ref, "no")];
+    if (from === null || to === null) return;
     const good = closed.has(part.ref) && !this.#board.isOpen(part.ref, "contact");
     const ohms = good ? PATH_MODEL.contactOhms : this.#board.acrossOhms(part.ref, "contact");
-    this.#resistor(this.#pin(part.ref, "com"), this.#pin(part.ref, "no"), ohms, part.ref);
+    this.#resistor(from, to, ohms, part.ref);
   }
 
   #junction(
@@ -182,8 +195,9 @@ export class PathBuilder {
     this.#across(part.ref, null, "plus", "minus");
     const [from, to] = [this.#pin(part.ref, "plus"), this.#pin(part.ref, "minus")];
     const onLine = [...part.pins.values()].every((net) => this.#view.lineNets.has(net));
+    if (from === null || to === null || from === to || onLine) return;
     const farads = this.#board.farads(part, part.value.farads ?? 0);
-    if (from === null || to === null || from === to || onLine || farads < PATH_MODEL.leastFarads) return;
+    if (farads < PATH_MODEL.leastFarads) return;
     this.#capacitors.push({ from, to, farads, part: part.ref });
   }
 
@@ -198,7 +212,7 @@ export class PathBuilder {
   /** Switches at rest block; a failed one is a resistance, and brings the motor's windings with it. */
   #switches(): void {
     const { board } = this.#view;
-    for (const one of powerSwitches(board)) {
+    for (const one of switchesOf(board)) {
       const part = board.parts.get(one.part);
       const junction =
         part?.kind === "module" ? one.site.slice(one.part.length + 1) : part?.kind === "igbt" ? "ce" : "ds";
@@ -226,7 +240,8 @@ export class PathBuilder {
   }
 
   #leaksAndClips(): void {
-    for (const leak of this.#board.leaks)
+    const { board, powerNets } = this.#view;
+    for (const leak of this.#board.leaksAmong(new Set([board.zero, ...powerNets, ...this.#nets.keys()])))
       this.#resistor(
         this.#number(leak.nets[0]),
         this.#number(leak.nets[1]),
