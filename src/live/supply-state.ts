@@ -41,7 +41,8 @@ function regulatedVolts(board: FaultedBoard, loop: SupplyLoop): number | null {
   const { opto, reference } = loop;
   if (board.isShort(opto, "out", 2000)) return 0;
   if (isGone(board, opto, "led") || isGone(board, opto, "out") || board.isShort(opto, "led")) return null;
-  const led = sideBySide(board, loop.ledResistors);
+  // Without a resistor of its own the LED stands on the rail itself.
+  const led = loop.ledResistors.length === 0 ? 0 : sideBySide(board, loop.ledResistors);
   if (!Number.isFinite(led)) return null;
   // With its cathode held down the LED lights as soon as the rail can push its milliamp through.
   if (board.isShort(reference, "ka", 2000)) return LED_VOLTS + led * LED_AMPS;

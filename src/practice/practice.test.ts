@@ -241,6 +241,44 @@ describe("the practice bench answers", () => {
     expect(read([{ do: "remove", part: "C1" }])).toBe("OL");
   });
 
+  it("under power what the live board shows: bus, rails, ripple and warmth; alike when asked again", () => {
+    const practice = {
+      ...practiceJob(4),
+      table: { ...priorTable(board, "surge", "dead"), breaksAtPower: [] },
+    };
+    const parts: JobEvent[] = [...board.parts.keys()].map((part) => ({ do: "replace", part }));
+    const good = {
+      ...practice,
+      table: { ...practice.table, fittedBad: { new: 0, used: 0, fittedWrong: 0 } },
+    };
+    const live = fold([...parts, { do: "power", feed: "mains", observed: "runs" }]);
+    const read = (asked: Record<string, unknown>): number => {
+      const got = answer(good, live, { do: "measure", ...asked } as never, counting);
+      if (!got.ok || got.event.do !== "measure") throw new Error(got.ok ? "no reading" : got.problem);
+      expect(answer(good, live, { do: "measure", ...asked } as never, counting)).toEqual(got);
+      return Number(got.event.reading);
+    };
+    expect(names(good, parts).filter((name) => !name.includes("~"))).toEqual([]);
+    expect(read({ mode: "dcv", red: "PBUS", black: "NBUS" })).toBeGreaterThan(290);
+    expect(read({ mode: "acv", red: "PBUS", black: "NBUS" })).toBeLessThan(5);
+    expect(read({ mode: "acv", red: "L_IN", black: "N_IN" })).toBeGreaterThan(200);
+    for (const rail of board.rails) {
+      const volts = read({ mode: "dcv", red: rail.net, black: rail.against ?? board.zero });
+      expect(Math.abs(volts / rail.volts - 1)).toBeLessThan(0.15);
+    }
+    const controller = [...board.parts.values()].find((part) => part.kind === "controller")?.ref;
+    expect(read({ mode: "temperature", part: controller, ambient: 21 })).toBeGreaterThan(15);
+  });
+
+  it("under power says which places nobody can tell", () => {
+    const live = fold([{ do: "power", feed: "mains", observed: "quiet" }]);
+    const asked = { do: "measure", mode: "dcv", red: "U", black: "NBUS" } as const;
+    expect(answer(practiceJob(4), live, asked, counting)).toEqual({
+      ok: false,
+      problem: expect.stringContaining("U and NBUS"),
+    });
+  });
+
   it("says what it cannot answer", () => {
     const got = answer(
       practiceJob(1),
