@@ -6,7 +6,7 @@ import type { RailState } from "./rail-state.ts";
 import { RailTree } from "./rail-tree.ts";
 
 export interface FedRail {
-  readonly rails: readonly RailState[];
+  readonly fedRails: readonly RailState[];
   readonly tree: RailTree;
   /** 1 where the supply is at its limit */
   readonly limited: number;
@@ -43,10 +43,11 @@ export function fedRail(view: LiveView, board: FaultedBoard, feed: PowerFeed): F
       volts: 0,
       rippleVolts: 0,
       share: 0.02,
+      steady: true,
       amps: 0,
     }));
   return {
-    rails: [...fed, ...dead],
+    fedRails: [...fed, ...dead],
     tree,
     limited: limited ? 1 : 0,
     amps: tree.draw(rail, volts),

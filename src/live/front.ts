@@ -25,17 +25,17 @@ export interface Front {
   readonly gave: readonly GivenWay[];
   /** the outlet's breaker opened: nothing is fed any more */
   readonly tripped: boolean;
-  /** mean volts at the small supply's input, with its load on; null where it has no input in the path */
-  readonly supplyVolts: number | null;
-  /** the same before it draws anything */
-  readonly idleVolts: number | null;
+  /** mean volts at each small supply's input, with their load on; 0 where it has none in the path */
+  readonly supplyVolts: readonly number[];
+  /** the same before they draw anything */
+  readonly idleVolts: readonly number[];
 }
 
 export interface FrontConditions {
   readonly feed: PowerFeed;
   /** relays whose contacts are closed */
   readonly closed: ReadonlySet<string>;
-  /** watts that the small supply draws; 0: it does not run */
+  /** watts that the small supplies draw together; 0: none runs */
   readonly watts: number;
   /** drawn from the bus by what the board drives, watts */
   readonly motorWatts: number;
@@ -75,11 +75,12 @@ export function meanOf(wave: Float64Array): number {
   return wave.reduce((sum, volts) => sum + volts, 0) / wave.length;
 }
 
-/** Mean volts at the small supply's input. */
-function inputVolts(view: LiveView, path: PowerPath, cycle: Cycle): number | null {
-  const { supply, board } = view;
-  const wave = supply === null ? null : waveBetween({ path, cycle }, board.zero, supply.feed, supply.back);
-  return wave === null ? null : meanOf(wave);
+/** Mean volts at the small supplies' inputs. */
+function inputVolts(view: LiveView, path: PowerPath, cycle: Cycle): readonly number[] {
+  return view.supplies.map(({ feed, back }) => {
+    const wave = waveBetween({ path, cycle }, view.board.zero, feed, back);
+    return wave === null ? 0 : meanOf(wave);
+  });
 }
 
 /**
@@ -106,7 +107,7 @@ export function runFront(view: LiveView, whole: FaultedBoard, conditions: FrontC
     if (given?.how === "trip") {
       const off = { ...path, circuit: { ...path.circuit, sources: [] } };
       const cycle = settle(off.circuit, { ...settling, mostCycles: 2 });
-      return { path: off, first: cycle, cycle, board, gave, tripped: true, supplyVolts: 0, idleVolts: 0 };
+      return { path: off, first: cycle, cycle, board, gave, tripped: true, supplyVolts: [], idleVolts: [] };
     }
     if (given !== null && given.part !== null) {
       gave.push(given);
@@ -116,7 +117,7 @@ export function runFront(view: LiveView, whole: FaultedBoard, conditions: FrontC
     const idleVolts = inputVolts(view, path, idle);
     const done = { board, gave, tripped: false, idleVolts, first };
     const load = supplyLoad(view, path, conditions.watts);
-    if (load === null || conditions.watts <= 0 || (idleVolts ?? 0) < SUPPLY_MODEL.startVolts)
+    if (load === null || conditions.watts <= 0 || idleVolts.every((volts) => volts < SUPPLY_MODEL.startVolts))
       return { ...done, path, cycle: idle, supplyVolts: idleVolts };
     const loaded = { ...path, circuit: { ...path.circuit, load } };
     const cycle = settle(loaded.circuit, {

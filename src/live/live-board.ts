@@ -17,6 +17,7 @@ import { type LiveView, liveView } from "./live-view.ts";
 import { isAlive, relaysIn } from "./logic-state.ts";
 import type { PowerFeed } from "./power-feed.ts";
 import type { RailDraw } from "./rail-load.ts";
+import { type RailState, railsOf } from "./rail-state.ts";
 import { RailTree } from "./rail-tree.ts";
 import { RUN_MODEL, type Running, running } from "./running.ts";
 import { type SupplyState, supplyState } from "./secondaries.ts";
@@ -27,8 +28,6 @@ const MOST_ROUNDS = 4;
 const MOST_FRONTS = 400;
 /** The supply's watts count in steps of this ratio: what it draws is known no better. */
 const WATTS_STEP = 1.08;
-
-const NO_SUPPLY: SupplyState = { mode: "none", why: "", watts: 0, windingShare: 0, rails: [], heats: [] };
 
 export class LiveBoard {
   readonly board: Board;
@@ -59,7 +58,7 @@ export class LiveBoard {
     const front =
       bus === null || found.front === null
         ? null
-        : this.#front(found.board, found.relaysIn, cold, found.supply.watts, RUN_MODEL.watts);
+        : this.#front(found.board, found.relaysIn, cold, wattsOf(found.supplies), RUN_MODEL.watts);
     const wave =
       bus === null || front === null ? null : waveBetween(front, this.board.zero, bus.plus, bus.minus);
     return running(found, wave === null ? null : meanOf(wave), peak);
@@ -76,12 +75,12 @@ export class LiveBoard {
     const whole = new FaultedBoard(this.board, this.bench, faults, new Set(dead));
     if (this.#seen.includes("trip")) return this.#off(whole);
     const fed = fedRail(view, whole, this.feed);
-    if (fed !== null) return this.#told(whole, { ...fed, front: null, supply: NO_SUPPLY, collapses: false });
+    if (fed !== null) return this.#told(whole, { ...fed, front: null, supplies: [], collapses: false });
     return this.#run(whole);
   }
 
   #off(whole: FaultedBoard): Found {
-    return this.#told(whole, { front: null, supply: NO_SUPPLY, collapses: false, limited: 0, tripped: true });
+    return this.#told(whole, { front: null, supplies: [], collapses: false, limited: 0, tripped: true });
   }
 
   /** Front, supply, rails, controllers, relays, and round again until the relays stay as they are; then inrush parts warm up. */
@@ -114,31 +113,34 @@ export class LiveBoard {
     const gave = idle?.gave ?? [];
     const board = whole.with(gave.flatMap(({ part }) => part ?? []));
     const tree = new RailTree(view, board, coils(view, board, closed));
-    const plan = view.supply;
-    let supply =
-      plan === null ? NO_SUPPLY : supplyState(board, plan, tree, this.#good, idle?.supplyVolts ?? 0);
-    const front = supply.watts > 0 ? this.#front(board, closed, cold, supply.watts) : idle;
-    const collapses = supply.watts > 0 && (front?.supplyVolts ?? 0) < SUPPLY_MODEL.startVolts;
-    if (collapses) supply = starved(supply);
+    const supplies = view.supplies.map((plan, i) =>
+      supplyState(board, plan, tree, this.#good, idle?.supplyVolts[i] ?? 0),
+    );
+    const watts = wattsOf(supplies);
+    const front = watts > 0 ? this.#front(board, closed, cold, watts) : idle;
+    const fails = (supply: SupplyState, i: number): boolean =>
+      supply.watts > 0 && (front?.supplyVolts[i] ?? 0) < SUPPLY_MODEL.startVolts;
+    const collapses = supplies.some(fails);
     const stands = collapses ? idle : front;
-    const alive = aliveOf(view, board, supply);
+    const told = supplies.map((supply, i) => (fails(supply, i) ? starved(supply) : supply));
+    const rails = railsOf(told);
     return {
       board,
       gave,
       tree,
       // One that is pulled down and comes up again stands somewhere below where it would without its load.
       front: stands,
-      supply,
+      supplies: told,
       collapses,
       limited: stands?.cycle.limited[0] ?? 0,
-      relaysIn: relaysIn(view, board, alive, supply.rails),
+      relaysIn: relaysIn(view, board, aliveOf(view, board, rails), rails),
     };
   }
 
   #told(board: FaultedBoard, found: Omit<Found, "view" | "board" | "feed" | "alive" | "relaysIn">): Found {
     const view = this.#view;
-    const rails = found.rails ?? found.supply.rails;
-    const alive = aliveOf(view, board, found.supply, rails);
+    const rails = found.fedRails ?? railsOf(found.supplies);
+    const alive = aliveOf(view, board, rails);
     return {
       ...found,
       view,
@@ -180,7 +182,7 @@ function limiterStays(view: LiveView, closed: ReadonlySet<string>): boolean {
 }
 
 function onPath(view: LiveView, fault: Fault): boolean {
-  if (fault.of === "part" && fault.part === view.supply?.switcher) return true;
+  if (fault.of === "part" && view.supplies.some((plan) => plan.switcher === fault.part)) return true;
   const nets =
     fault.of === "nets" ? fault.nets : [...(view.board.parts.get(fault.part)?.pins.values() ?? [])];
   return nets.some((net) => view.nearNets.has(net));
@@ -193,20 +195,17 @@ function starved(supply: SupplyState): SupplyState {
     volts: rail.volts * 0.35,
     rippleVolts: rail.volts * 0.4,
     share: 0.3,
+    steady: false,
   }));
   return { ...supply, mode: "hiccup", why: "the feed cannot carry it", rails };
 }
 
-function aliveOf(
-  view: LiveView,
-  board: FaultedBoard,
-  supply: SupplyState,
-  rails = supply.rails,
-): ReadonlySet<string> {
-  const alive = view.roles.controllers.filter(
-    (one) => supply.mode !== "hiccup" && isAlive(board, one, rails),
-  );
-  return new Set(alive.map((one) => one.part));
+function wattsOf(supplies: readonly SupplyState[]): number {
+  return supplies.reduce((sum, supply) => sum + supply.watts, 0);
+}
+
+function aliveOf(view: LiveView, board: FaultedBoard, rails: readonly RailState[]): ReadonlySet<string> {
+  return new Set(view.roles.controllers.filter((one) => isAlive(board, one, rails)).map((one) => one.part));
 }
 
 /** Coils of closed relays as loads of their rails. */

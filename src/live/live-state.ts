@@ -9,14 +9,16 @@ import { everythingWorks, observedWords } from "./observed.ts";
 import { partHeats } from "./part-heats.ts";
 import { between, type LiveVolts, type Potential, steady } from "./potentials.ts";
 import { feedShare } from "./power-feed.ts";
-import type { PartHeat, RailState } from "./rail-state.ts";
-import type { SupplyState } from "./secondaries.ts";
+import { type PartHeat, type RailState, railsOf } from "./rail-state.ts";
+import { SUPPLY_MODES, type SupplyMode, type SupplyState } from "./secondaries.ts";
 import { type LiveTemperature, type Taken, temperatureOf } from "./temperature.ts";
 
 /** What the board draws at idle is guessed within a factor of some two: so is what that costs the bus, a share of it. */
 function loadDoubt({ idleVolts, supplyVolts }: Front): number {
-  if (idleVolts === null || supplyVolts === null || idleVolts <= 0) return 0;
-  return Math.max(0, 1 - supplyVolts / idleVolts);
+  return idleVolts.reduce(
+    (most, idle, i) => (idle > 0 ? Math.max(most, 1 - (supplyVolts[i] ?? idle) / idle) : most),
+    0,
+  );
 }
 
 export interface LiveAmps {
@@ -38,7 +40,7 @@ export class LiveState {
   get observed(): readonly Observed[] {
     const { tripped, front } = this.#found;
     if (tripped && front === null) return ["trip"];
-    return observedWords({ ...this.#found, supply: this.#found.supply.mode, rails: this.rails });
+    return observedWords({ ...this.#found, supply: this.supply.mode, rails: this.rails });
   }
 
   /** Parts that power opened: fuses blown, resistors burnt. */
@@ -46,14 +48,18 @@ export class LiveState {
     return (this.#found.front?.gave ?? []).flatMap(({ part }) => part ?? []);
   }
 
-  /** `none` where the board has no small supply that the model knows. `why` goes with "the supply does nothing: ...". */
-  get supply(): { readonly mode: SupplyState["mode"]; readonly why: string } {
-    const { mode, why } = this.#found.supply;
-    return { mode, why };
+  /** Of several small supplies the one that is worst off. `why` goes with "the supply does nothing: ...". */
+  get supply(): { readonly mode: SupplyMode; readonly why: string } {
+    const { supplies } = this.#found;
+    for (const mode of SUPPLY_MODES) {
+      const found = supplies.find((supply) => supply.mode === mode);
+      if (found !== undefined) return { mode, why: found.why };
+    }
+    return { mode: "none", why: "" };
   }
 
   get rails(): readonly RailState[] {
-    return this.#found.rails ?? this.#found.supply.rails;
+    return this.#found.fedRails ?? railsOf(this.#found.supplies);
   }
 
   /** Controllers that run. */
@@ -73,7 +79,7 @@ export class LiveState {
 
   /** Nothing stands in the way of any output stage. */
   get works(): boolean {
-    return everythingWorks({ ...this.#found, supply: this.#found.supply.mode, rails: this.rails });
+    return everythingWorks({ ...this.#found, supply: this.supply.mode, rails: this.rails });
   }
 
   /** What the feed gives; null where nothing is fed. */
@@ -132,7 +138,7 @@ export class LiveState {
       const spread = Math.max(rail.share * Math.abs(nominal), 0.005);
       known.set(rail.net, steady(rail.back, rail.volts, spread, rail.rippleVolts, 0.5 * rail.rippleVolts));
     }
-    this.#tellSupply(known);
+    for (const supply of this.#found.supplies) this.#tellSupply(known, supply);
     return known;
   }
 
@@ -155,10 +161,9 @@ export class LiveState {
   }
 
   /** The switch's own feed, and its drain: at rest the primary's feed stands there. */
-  #tellSupply(known: Map<string, Potential>): void {
-    const { view, supply, board } = this.#found;
-    const plan = view.supply;
-    if (plan === null || supply.mode === "none") return;
+  #tellSupply(known: Map<string, Potential>, supply: SupplyState): void {
+    const { board } = this.#found;
+    const { plan } = supply;
     const own = board.netOf(plan.switcher, "vcc");
     const [low, high] = SUPPLY_MODEL.hiccupVolts;
     const runs = supply.mode === "runs" || supply.mode === "sags";

@@ -1,10 +1,10 @@
-/** What does not change of a board while its faults do: roles, the nets that carry power, the plan of its small supply. */
+/** What does not change of a board while its faults do: roles, the nets that carry power, the plans of its small supplies. */
 import type { Board, Part } from "../board/board.ts";
 import { throughPairs } from "../board/net-groups.ts";
 import { deriveRoles, type Roles } from "../board/roles.ts";
 import { type BusSense, busSenses } from "./bus-sense.ts";
 import { PATH_MODEL } from "./live-models.ts";
-import { type SupplyPlan, supplyPlan } from "./supply-plan.ts";
+import { type SupplyPlan, supplyPlans } from "./supply-plan.ts";
 
 export interface LiveView {
   readonly board: Board;
@@ -14,7 +14,7 @@ export interface LiveView {
   /** those, and what hangs on them by capacitors and resistors: only faults here can change the power path */
   readonly nearNets: ReadonlySet<string>;
   readonly lineNets: ReadonlySet<string>;
-  readonly supply: SupplyPlan | null;
+  readonly supplies: readonly SupplyPlan[];
   /** relays whose contact lies across an inrush part: ref -> that part */
   readonly bypasses: ReadonlyMap<string, string>;
   readonly senses: readonly BusSense[];
@@ -100,7 +100,7 @@ export function liveView(board: Board): LiveView {
     powerNets: power,
     nearNets: nearNets(board, power),
     lineNets: new Set(roles.line),
-    supply: supplyPlan(board, roles),
+    supplies: supplyPlans(board, roles),
     bypasses: bypasses(board, roles),
     senses: busSenses(board, roles.bus),
   };

@@ -48,7 +48,8 @@ export function isAlive(board: FaultedBoard, role: ControllerRole, rails: readon
   if (board.netOf(part.ref, "vdd") === null || board.netOf(part.ref, "gnd") === null) return false;
   if (board.isOpen(part.ref, "supply") || board.isShort(part.ref, "supply")) return false;
   const share = rail.volts / nominal;
-  if (share < WORKS.least || share > WORKS.most || rail.rippleVolts > MOST_RIPPLE * nominal) return false;
+  if (share < WORKS.least || share > WORKS.most || !rail.steady || rail.rippleVolts > MOST_RIPPLE * nominal)
+    return false;
   return resetFree(board, part, role.net);
 }
 
@@ -94,12 +95,16 @@ function arrayPulls(
   net: string,
 ): boolean {
   const out = [...part.pins].find(([, at]) => at === net)?.[0] ?? "";
-  const input = part.pins.get(out.replace(/^o/, "i"));
-  if (!/^o\d+$/.test(out) || input === undefined) return false;
+  const channel = /^o(\d+)$/i.exec(out)?.[1];
+  const index = [...part.pins.keys()].find(
+    (pin) =>
+      channel !== undefined && /^i\d+$/i.test(pin) && pin.endsWith(channel) && pin.length === out.length,
+  );
+  const input = part.pins.get(index ?? "");
+  if (index === undefined || input === undefined) return false;
   if (board.isShort(part.ref, out)) return true;
   const rail = rails.find((one) => one.net === part.pins.get("vcc"));
   const fed = rail === undefined || rail.volts > 5;
-  const index = out.replace(/^o/, "i");
   const broken = ["supply", out, index].some((site) => board.isOpen(part.ref, site));
   return fed && !broken && !board.isShort(part.ref, index, 500) && commanded(board, alive, input);
 }

@@ -1,7 +1,7 @@
 /** Watts that each part turns to heat, stage by stage. */
 import type { Found } from "./found.ts";
 import type { Potential } from "./potentials.ts";
-import type { PartHeat } from "./rail-state.ts";
+import { type PartHeat, railsOf } from "./rail-state.ts";
 
 /** Of the power path: what its resistances and junctions take. */
 function pathHeats({ front }: Found): readonly PartHeat[] {
@@ -33,12 +33,12 @@ function resistorHeats({ board, front }: Found, known: ReadonlyMap<string, Poten
 
 /** All of them; a part may stand in several rows, which add up. */
 export function partHeats(found: Found, known: ReadonlyMap<string, Potential>): readonly PartHeat[] {
-  const { tree, supply } = found;
-  const rails = found.rails ?? supply.rails;
+  const { tree, supplies } = found;
+  const rails = found.fedRails ?? railsOf(supplies);
   return [
     ...pathHeats(found),
     ...resistorHeats(found, known),
-    ...supply.heats,
+    ...supplies.flatMap(({ heats }) => heats),
     ...(tree?.heats(rails) ?? []),
   ];
 }

@@ -10,6 +10,8 @@ export interface RailState {
   readonly rippleVolts: number;
   /** deviation of the mean, a share of the rail's nominal volts */
   readonly share: number;
+  /** false while the supply behind it starts and stops */
+  readonly steady: boolean;
   /** drawn from it, regulators behind it included, amps */
   readonly amps: number;
 }
@@ -18,4 +20,9 @@ export interface RailState {
 export interface PartHeat {
   readonly part: string;
   readonly watts: number;
+}
+
+/** The rails of several supplies in one list. */
+export function railsOf(supplies: readonly { readonly rails: readonly RailState[] }[]): readonly RailState[] {
+  return supplies.flatMap(({ rails }) => rails);
 }

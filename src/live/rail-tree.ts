@@ -78,7 +78,13 @@ export class RailTree {
   }
 
   /** The rail at these volts and everything made from it. */
-  settle(rail: RailRole, volts: number, rippleVolts: number, share: number): readonly RailState[] {
+  settle(
+    rail: RailRole,
+    volts: number,
+    rippleVolts: number,
+    share: number,
+    steady = true,
+  ): readonly RailState[] {
     const own: RailState = {
       name: rail.name,
       net: rail.net,
@@ -86,6 +92,7 @@ export class RailTree {
       volts,
       rippleVolts,
       share,
+      steady,
       amps: this.draw(rail, volts),
     };
     const made = this.#madeFrom(rail).flatMap((child) => {
@@ -93,7 +100,7 @@ export class RailTree {
       const passes = out < child.volts * 0.98;
       const ripple = passes ? (rippleVolts * out) / Math.max(volts, 0.1) : rippleVolts / 100;
       const doubt = limited ? RAIL_SHARE.hiccup : passes ? share + RAIL_SHARE.linear : RAIL_SHARE.linear;
-      return this.settle(child, out, ripple, Math.min(doubt, RAIL_SHARE.hiccup));
+      return this.settle(child, out, ripple, Math.min(doubt, RAIL_SHARE.hiccup), steady);
     });
     return [own, ...made];
   }
@@ -125,8 +132,9 @@ export function rectifierDrop(type: string | undefined): number {
 }
 
 function sourceOf(view: LiveView, rail: RailRole): RailSource {
-  const { board, supply, roles } = view;
-  if (supply?.outputs.some((output) => output.rail === rail.name) === true) return { by: "winding" };
+  const { board, supplies, roles } = view;
+  if (supplies.some((plan) => plan.outputs.some((output) => output.rail === rail.name)))
+    return { by: "winding" };
   const railOn = (net: string | undefined) => roles.rails.find((one) => one.net === net)?.name;
   for (const part of board.parts.values()) {
     if (part.kind !== "regulator" || part.pins.get("out") !== rail.net) continue;

@@ -10,9 +10,12 @@ import { type RailTree, rectifierDrop } from "./rail-tree.ts";
 import type { SupplyOutput, SupplyPlan } from "./supply-plan.ts";
 import { isGone, type SupplyStart, supplyStart } from "./supply-state.ts";
 
-export type SupplyMode = "none" | "nothing" | "runs" | "sags" | "hiccup" | "runaway";
+/** Worst first. `none`: the board has no small supply that the model knows. */
+export const SUPPLY_MODES = ["hiccup", "nothing", "runaway", "sags", "runs", "none"] as const;
+export type SupplyMode = (typeof SUPPLY_MODES)[number];
 
 export interface SupplyState {
+  readonly plan: SupplyPlan;
   readonly mode: SupplyMode;
   readonly why: string;
   /** drawn from the input, mean watts */
@@ -140,7 +143,7 @@ function hiccuping(tree: RailTree, all: readonly Secondary[], share: number): re
     const held = (fall / hiccupSeconds) * -Math.expm1(-off / fall);
     const volts = top * Math.min(1, hiccupDuty + held);
     const ripple = Math.sqrt(Math.max(0, volts * (top - volts)));
-    return tree.settle(one.rail, volts, ripple, RAIL_SHARE.hiccup * (volts / one.rail.volts));
+    return tree.settle(one.rail, volts, ripple, RAIL_SHARE.hiccup * (volts / one.rail.volts), false);
   });
 }
 
@@ -176,6 +179,7 @@ export function supplyState(
   const { why } = start;
   if (start.does === "nothing")
     return {
+      plan,
       mode: "nothing",
       why,
       watts: 0,
@@ -187,6 +191,7 @@ export function supplyState(
     const watts = hiccupWatts(board, plan);
     const rails = hiccuping(tree, all, share);
     return {
+      plan,
       mode: "hiccup",
       why: because,
       watts,
@@ -225,6 +230,7 @@ function loaded(
   const output = wattsAt(tree, all, share);
   const watts = output / SUPPLY_MODEL.efficiency + SUPPLY_MODEL.ownWatts;
   return {
+    plan,
     mode: runaway ? "runaway" : over ? "sags" : "runs",
     why: over ? "more is drawn than it can give" : start.why,
     watts,
