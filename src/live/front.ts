@@ -5,7 +5,7 @@ import { SUPPLY_MODEL } from "./live-models.ts";
 import type { LiveView } from "./live-view.ts";
 import type { PowerFeed } from "./power-feed.ts";
 import { PathBuilder, type PowerPath, supplyLoad } from "./power-path.ts";
-import { type Cycle, settle } from "./settle.ts";
+import { type Cycle, type Settling, settle } from "./settle.ts";
 
 /** Steps a cycle, and how many cycles a settled state may take. */
 const STEPS = 320;
@@ -20,8 +20,6 @@ export interface Front {
   readonly cycle: Cycle;
   /** under a second after switch-on, inrush parts cold and nothing drawn */
   readonly first: Cycle;
-  /** the board with what gave way at switch-on */
-  readonly board: FaultedBoard;
   readonly gave: readonly GivenWay[];
   /** the outlet's breaker opened: nothing is fed any more */
   readonly tripped: boolean;
@@ -35,8 +33,6 @@ export interface FrontConditions {
   readonly feed: PowerFeed;
   /** relays whose contacts are closed */
   readonly closed: ReadonlySet<string>;
-  /** watts that the small supplies draw together; 0: none runs */
-  readonly watts: number;
   /** drawn from the bus by what the board drives, watts */
   readonly motorWatts: number;
   /** inrush parts still cold: the first second, in which a good board's relay pulls in */
@@ -83,49 +79,51 @@ function inputVolts(view: LiveView, path: PowerPath, cycle: Cycle): readonly num
   });
 }
 
+/** Steps that tell a short from a bus that has charged. */
+const FIRST_STEPS = 64;
+
+function settlingOf(view: LiveView, { feed, cold }: FrontConditions): Settling {
+  return { cycleSeconds: secondsOf(view, feed), steps: STEPS, mostCycles: MOST_CYCLES, cold };
+}
+
 /**
- * The settled front end under these conditions; null where the feed is not clipped to the power path. What gives way (a fuse, a
+ * The settled front end before anything is drawn; null where the feed is not clipped to the power path. What gives way (a fuse, a
  * burnt resistor) does so first, one after the other, and stays open.
  */
 export function runFront(view: LiveView, whole: FaultedBoard, conditions: FrontConditions): Front | null {
   const gave: GivenWay[] = [];
   let board = whole;
-  const cycleSeconds = secondsOf(view, conditions.feed);
+  const settling = settlingOf(view, conditions);
   for (;;) {
     const path = pathOf(view, board, conditions);
     if (path === null) return null;
-    const settling = { cycleSeconds, steps: STEPS, cold: conditions.cold };
-    const first = settle(path.circuit, { ...settling, mostCycles: FIRST_CYCLES, cold: true });
-    const idle = settle(path.circuit, {
-      ...settling,
-      mostCycles: MOST_CYCLES,
-      startVolts: first.endVolts,
-      startOhms: first.ohms,
-    });
+    const early = { ...settling, steps: FIRST_STEPS, mostCycles: FIRST_CYCLES, cold: true };
+    const first = settle(path.circuit, early);
+    const start = { startVolts: first.endVolts, startOhms: first.ohms };
+    const cycle = settle(path.circuit, { ...settling, ...start });
     const given =
-      givesWay(board, conditions.feed, path, first) ?? givesWay(board, conditions.feed, path, idle);
+      givesWay(board, conditions.feed, path, first) ?? givesWay(board, conditions.feed, path, cycle);
     if (given?.how === "trip") {
       const off = { ...path, circuit: { ...path.circuit, sources: [] } };
-      const cycle = settle(off.circuit, { ...settling, mostCycles: 2 });
-      return { path: off, first: cycle, cycle, board, gave, tripped: true, supplyVolts: [], idleVolts: [] };
+      const dark = settle(off.circuit, { ...settling, mostCycles: 2 });
+      return { path: off, first: dark, cycle: dark, gave, tripped: true, supplyVolts: [], idleVolts: [] };
     }
     if (given !== null && given.part !== null) {
       gave.push(given);
       board = board.with([given.part]);
       continue;
     }
-    const idleVolts = inputVolts(view, path, idle);
-    const done = { board, gave, tripped: false, idleVolts, first };
-    const load = supplyLoad(view, path, conditions.watts);
-    if (load === null || conditions.watts <= 0 || idleVolts.every((volts) => volts < SUPPLY_MODEL.startVolts))
-      return { ...done, path, cycle: idle, supplyVolts: idleVolts };
-    const loaded = { ...path, circuit: { ...path.circuit, load } };
-    const cycle = settle(loaded.circuit, {
-      ...settling,
-      mostCycles: MOST_CYCLES,
-      startVolts: idle.endVolts,
-      startOhms: idle.ohms,
-    });
-    return { ...done, path: loaded, cycle, supplyVolts: inputVolts(view, loaded, cycle) };
+    const idleVolts = inputVolts(view, path, cycle);
+    return { path, first, cycle, gave, tripped: false, idleVolts, supplyVolts: idleVolts };
   }
+}
+
+/** The same front end with the small supplies drawing `watts` together, from where it stood without. */
+export function loadFront(view: LiveView, idle: Front, conditions: FrontConditions, watts: number): Front {
+  const load = supplyLoad(view, idle.path, watts);
+  if (load === null || idle.idleVolts.every((volts) => volts < SUPPLY_MODEL.startVolts)) return idle;
+  const path = { ...idle.path, circuit: { ...idle.path.circuit, load } };
+  const start = { startVolts: idle.cycle.endVolts, startOhms: idle.cycle.ohms };
+  const cycle = settle(path.circuit, { ...settlingOf(view, conditions), ...start });
+  return { ...idle, path, cycle, supplyVolts: inputVolts(view, path, cycle) };
 }

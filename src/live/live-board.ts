@@ -9,7 +9,7 @@ import { type Fault, faultName } from "../board/fault.ts";
 import { FaultedBoard } from "./faulted-board.ts";
 import { fedRail } from "./fed-rail.ts";
 import type { Found } from "./found.ts";
-import { type Front, meanOf, runFront, waveBetween } from "./front.ts";
+import { type Front, loadFront, meanOf, runFront, waveBetween } from "./front.ts";
 import type { GivenWay } from "./gives-way.ts";
 import { SUPPLY_MODEL } from "./live-models.ts";
 import { LiveState } from "./live-state.ts";
@@ -25,7 +25,7 @@ import { type SupplyState, supplyState } from "./secondaries.ts";
 /** Relays and supply are looked at again until nothing changes, at most so often. */
 const MOST_ROUNDS = 4;
 /** Front ends remembered: most faults of a board leave its mains side alone. */
-const MOST_FRONTS = 400;
+const MOST_FRONTS = 800;
 /** The supply's watts count in steps of this ratio: what it draws is known no better. */
 const WATTS_STEP = 1.08;
 
@@ -151,7 +151,7 @@ export class LiveBoard {
     };
   }
 
-  /** Remembered by what of the faults lies on the power path. */
+  /** With `watts` drawn by the small supplies. Remembered by what of the faults lies on or near the power path. */
   #front(
     board: FaultedBoard,
     closed: ReadonlySet<string>,
@@ -160,16 +160,21 @@ export class LiveBoard {
     motorWatts = 0,
   ): Front | null {
     const view = this.#view;
-    const rounded = watts <= 0 ? 0 : WATTS_STEP ** Math.round(Math.log(watts) / Math.log(WATTS_STEP));
-    const names = board.faults
-      .filter((fault) => onPath(view, fault))
-      .map(faultName)
-      .sort();
-    const key = `${names.join(",")}|${[...board.opened].sort().join(",")}|${[...closed].join(",")}|${cold}|${rounded}|${motorWatts}`;
+    const names = board.faults.filter((fault) => onPath(view, fault)).map(faultName);
+    const faults = [...names.sort(), ...[...board.opened].sort()].join(",");
+    const key = `${faults}|${[...closed].sort().join(",")}|${cold}|${motorWatts}`;
+    const conditions = { feed: this.feed, closed, motorWatts, cold };
+    const idle = this.#remembered(key, () => runFront(view, board, conditions));
+    if (idle === null || watts <= 0) return idle;
+    const rounded = WATTS_STEP ** Math.round(Math.log(watts) / Math.log(WATTS_STEP));
+    return this.#remembered(`${key}|${rounded}`, () => loadFront(view, idle, conditions, rounded));
+  }
+
+  #remembered(key: string, run: () => Front | null): Front | null {
     const known = this.#fronts.get(key);
     if (known !== undefined) return known;
     if (this.#fronts.size >= MOST_FRONTS) this.#fronts.clear();
-    const front = runFront(view, board, { feed: this.feed, closed, watts: rounded, motorWatts, cold });
+    const front = run();
     this.#fronts.set(key, front);
     return front;
   }
