@@ -1,5 +1,6 @@
 /** What a powered board shows, ready to be asked: volts, amps, warmth, and what somebody would see. */
 import type { Observed, Place } from "../bench/event.ts";
+import { busAfter } from "./bus-rest.ts";
 import { withDividers } from "./dividers.ts";
 import type { Found } from "./found.ts";
 import { type Front, meanOf } from "./front.ts";
@@ -98,6 +99,11 @@ export class LiveState {
     const places = feed.kind === "bench" ? feed.at : view.board.supply.at;
     const nets = places.map((place) => board.netAt(place));
     return [red, black].every((place) => nets.includes(board.netAt(place))) && red !== black;
+  }
+
+  /** Volts of the bus so many seconds after power went off; null where there is no bus or none of it was fed. */
+  busAfter(seconds: number): number | null {
+    return busAfter(this.#found, seconds);
   }
 
   /** Volts between two places, red less black; null where the model cannot say. */

@@ -9,6 +9,9 @@ import type {
 } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import { isColdMode } from "../bench/words.ts";
+import type { Board } from "../board/board.ts";
+import type { Fault } from "../board/fault.ts";
+import { liveWhenPowered } from "../live/live-of-log.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
 import { findingChances } from "../priors/look-findings.ts";
 import { boardEffect } from "../priors/power-effects.ts";
@@ -115,6 +118,14 @@ function filled(asked: Omit<MeasureEvent, "reading">, reading: Reading): Answer 
   return { ok: true, event: { ...asked, reading } };
 }
 
+/** From switching off to the first touch of a lead, seconds. `from memory`. */
+const TOUCH_SECONDS = 40;
+
+/** What the last power has left on the bus; null where there was none. */
+function leftOnBus(board: Board, timeline: Timeline, faults: readonly Fault[]): number | null {
+  return liveWhenPowered(board, timeline, faults)?.busAfter(TOUCH_SECONDS) ?? null;
+}
+
 /** DC volts at rest: what charge is left. */
 function restingVolts(
   { job, seed }: PracticeJob,
@@ -124,13 +135,11 @@ function restingVolts(
   black: string,
   present: readonly HiddenFault[],
 ): Answer {
-  const effect = boardEffect(
-    job.board,
-    present.map(({ fault }) => fault),
-    outOfCircuit({ before: timeline.now }),
-  );
+  const faults = present.map(({ fault }) => fault);
+  const effect = boardEffect(job.board, faults, outOfCircuit({ before: timeline.now }));
   const shorted = effect === "bus-short" || effect === "bus-leak";
-  return filled(asked, Number(restVolts(job.board, timeline, seed, red, black, shorted).toFixed(2)));
+  const left = leftOnBus(job.board, timeline, faults);
+  return filled(asked, Number(restVolts(job.board, timeline, seed, red, black, shorted, left).toFixed(2)));
 }
 
 function answerLook(

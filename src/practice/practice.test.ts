@@ -270,6 +270,32 @@ describe("the practice bench answers", () => {
     expect(read({ mode: "temperature", part: controller, ambient: 21 })).toBeGreaterThan(15);
   });
 
+  it("after power the bus holds what its own supply and bleeder leave, until a resistor is clipped on", () => {
+    const drawn = priorTable(board, "surge", "dead");
+    const table = { ...drawn, breaksAtPower: [], fittedBad: { new: 0, used: 0, fittedWrong: 0 } };
+    const practice = { ...practiceJob(4), table };
+    const asked = { do: "measure", mode: "dcv", red: "C1.plus", black: "C1.minus" } as const;
+    const read = (log: readonly JobEvent[]): number => {
+      const got = answer(practice, fold(log), asked, counting);
+      if (!got.ok || got.event.do !== "measure") throw new Error("no reading");
+      return Number(got.event.reading);
+    };
+    const whole: JobEvent[] = [...board.parts.keys()].map((part) => ({ do: "replace", part }));
+    const lamp: JobEvent[] = [
+      { do: "power", feed: "lamp", watts: 100, observed: "lamp-dark" },
+      { do: "unpower" },
+    ];
+    // The small supply goes on until 60 V, some seconds; from there 470 uF bleed through 150 kohm.
+    const running = read([...whole, ...lamp]);
+    expect(running).toBeGreaterThan(20);
+    expect(running).toBeLessThan(60);
+    // Cut off from the bus it leaves that to the bleeder and the sense chain beside it.
+    const bleeder = 1 / (1 / 150_000 + 1 / 1_006_800);
+    const cut: JobEvent[] = [...whole, { do: "lift", place: "R10.1" }, ...lamp];
+    expect(read(cut)).toBeCloseTo(321 * Math.exp(-40 / (bleeder * 470.22e-6)), -1);
+    expect(read([...cut, { do: "clip", at: ["PBUS", "NBUS"], ohms: 2200 }])).toBeLessThan(5);
+  });
+
   it("under power says which places nobody can tell", () => {
     const live = fold([{ do: "power", feed: "mains", observed: "quiet" }]);
     const asked = { do: "measure", mode: "dcv", red: "U", black: "NBUS" } as const;
