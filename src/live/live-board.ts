@@ -11,7 +11,7 @@ import { fedRail } from "./fed-rail.ts";
 import type { Found } from "./found.ts";
 import { type Front, loadFront, meanOf, runFront, waveBetween } from "./front.ts";
 import type { GivenWay } from "./gives-way.ts";
-import { SUPPLY_MODEL } from "./live-models.ts";
+import { STARVED, SUPPLY_MODEL } from "./live-models.ts";
 import { LiveState } from "./live-state.ts";
 import { type LiveView, liveView } from "./live-view.ts";
 import { isAlive, relaysIn } from "./logic-state.ts";
@@ -197,9 +197,9 @@ function onPath(view: LiveView, fault: Fault): boolean {
 function starved(supply: SupplyState): SupplyState {
   const rails = supply.rails.map((rail) => ({
     ...rail,
-    volts: rail.volts * 0.35,
-    rippleVolts: rail.volts * 0.4,
-    share: 0.3,
+    volts: rail.volts * STARVED.share,
+    rippleVolts: rail.volts * STARVED.ripple,
+    share: STARVED.doubt,
     steady: false,
   }));
   return { ...supply, mode: "hiccup", why: "the feed cannot carry it", rails };

@@ -4,7 +4,7 @@ import { busAfter } from "./bus-rest.ts";
 import { withDividers } from "./dividers.ts";
 import type { Found } from "./found.ts";
 import { type Front, meanOf } from "./front.ts";
-import { SUPPLY_MODEL } from "./live-models.ts";
+import { AMPS_DOUBT, STARVED, SUPPLY_MODEL } from "./live-models.ts";
 import { lights } from "./logic-state.ts";
 import { everythingWorks, observedWords } from "./observed.ts";
 import { partHeats } from "./part-heats.ts";
@@ -86,11 +86,11 @@ export class LiveState {
   /** What the feed gives; null where nothing is fed. */
   get feedAmps(): LiveAmps | null {
     const { front, amps, feed } = this.#found;
-    if (amps !== undefined) return { amps, spread: 0.3 * amps + 0.002 };
+    if (amps !== undefined) return { amps, spread: AMPS_DOUBT.share * amps + AMPS_DOUBT.amps };
     if (front === null) return null;
     const source = feed.kind === "bench" ? front.cycle.sourceMeanAmps : front.cycle.sourceAmps;
     const most = source.reduce((sum, one) => Math.max(sum, Math.abs(one)), 0);
-    return { amps: most, spread: 0.3 * most + 0.002 };
+    return { amps: most, spread: AMPS_DOUBT.share * most + AMPS_DOUBT.amps };
   }
 
   /** Are these the two places that the feed is on? */
@@ -127,7 +127,7 @@ export class LiveState {
   }
 
   #potentials(): ReadonlyMap<string, Potential> {
-    this.#known ??= withDividers(this.#found.board, this.#told());
+    this.#known ??= withDividers(this.#found.board, this.#told(), this.#found.view.lineNets);
     return this.#known;
   }
 
@@ -151,7 +151,7 @@ export class LiveState {
   #tellPath(known: Map<string, Potential>, front: Front, share: number): void {
     const { zero } = this.#found.view.board;
     // A bus that the small supply pulls down again and again stands anywhere below its peak.
-    const doubt = this.#found.collapses ? 0.3 : Math.hypot(share, loadDoubt(front));
+    const doubt = this.#found.collapses ? STARVED.busDoubt : Math.hypot(share, loadDoubt(front));
     for (const [net, number] of front.path.nets) {
       const wave = front.cycle.waves[number];
       const dcVolts = meanOf(wave);
@@ -161,7 +161,7 @@ export class LiveState {
         dcSpread: doubt * Math.abs(dcVolts),
         wave,
         rippleVolts: 0,
-        rippleSpread: this.#found.collapses ? 0.2 * Math.abs(dcVolts) : 0,
+        rippleSpread: this.#found.collapses ? STARVED.busRipple * Math.abs(dcVolts) : 0,
       });
     }
   }
