@@ -5,7 +5,7 @@ import { withDividers } from "./dividers.ts";
 import type { Found } from "./found.ts";
 import { type Front, meanOf } from "./front.ts";
 import { AMPS_DOUBT, STARVED, SUPPLY_MODEL } from "./live-models.ts";
-import { lights } from "./logic-state.ts";
+import { fans, lights } from "./logic-state.ts";
 import { everythingWorks, observedWords } from "./observed.ts";
 import { partHeats } from "./part-heats.ts";
 import { between, type LiveVolts, type Potential, steady } from "./potentials.ts";
@@ -78,6 +78,11 @@ export class LiveState {
     return lights(this.#found.board, this.#found.alive);
   }
 
+  /** Fans on the board's rails: reference -> turning, as far as their rail goes. */
+  get fans(): ReadonlyMap<string, boolean> {
+    return fans(this.#found.board, this.rails);
+  }
+
   /** Nothing stands in the way of any output stage. */
   get works(): boolean {
     return everythingWorks({ ...this.#found, supply: this.supply.mode, rails: this.rails });
@@ -113,12 +118,21 @@ export class LiveState {
     return one === null || far === null ? null : between(one, far, feedShare(this.#found.feed));
   }
 
+  /** Watts that the part turns to heat, mean. */
+  watts(part: string): number {
+    return this.#partHeats().reduce((sum, heat) => (heat.part === part ? sum + heat.watts : sum), 0);
+  }
+
   /** How warm a part reads; null where there is no such part on the board. */
   temperature(part: string, taken: Taken = {}): LiveTemperature | null {
     const { board, view } = this.#found;
     if (board.part(part) === null) return null;
+    return temperatureOf(view.board, this.#partHeats(), part, taken);
+  }
+
+  #partHeats(): readonly PartHeat[] {
     this.#heats ??= partHeats(this.#found, this.#potentials());
-    return temperatureOf(view.board, this.#heats, part, taken);
+    return this.#heats;
   }
 
   #potential(place: Place): Potential | null {

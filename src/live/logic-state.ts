@@ -139,3 +139,19 @@ export function lights(board: FaultedBoard, alive: ReadonlySet<string>): Readonl
   }
   return lit;
 }
+
+/** A fan turns from this share of its rail on (from memory). */
+const FAN_STARTS = 0.6;
+
+/** Fans (chips on a rail whose role says so) whose rail is there: reference -> turning. */
+export function fans(board: FaultedBoard, rails: readonly RailState[]): ReadonlyMap<string, boolean> {
+  const turning = new Map<string, boolean>();
+  for (const part of board.board.parts.values()) {
+    if (part.kind !== "ic" || part.role === null || !/\bfan\b/i.test(part.role)) continue;
+    const rail = rails.find((one) => one.net === board.netOf(part.ref, "vcc"));
+    const nominal = board.board.rails.find((one) => one.name === rail?.name)?.volts ?? 0;
+    const fed = rail !== undefined && rail.steady && rail.volts > FAN_STARTS * nominal;
+    turning.set(part.ref, fed && !board.isOpen(part.ref, "supply") && !board.isShort(part.ref, "supply"));
+  }
+  return turning;
+}

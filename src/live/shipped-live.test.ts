@@ -33,6 +33,7 @@ describe.each(IDS)("%s, healthy", (id) => {
     expect(state.alive.size).toBe(roles.controllers.length);
     expect([...state.relaysIn].sort()).toEqual([...bypasses.keys()].sort());
     expect([...state.lights.values()].every((lit) => lit)).toBe(true);
+    expect([...state.fans.values()].every((turning) => turning)).toBe(true);
   });
 
   it("lets a lamp of 100 W go dark, with a little less bus and the same rails", () => {
