@@ -39,7 +39,7 @@ export interface Settling {
 /** Settled where no capacitor has more than this share of the largest, or these volts, still to go, and no ohms this share. */
 const SETTLED = { share: 5e-4, volts: 4e-3, ohms: 3e-3 } as const;
 /** Changes from cycle to cycle in this ratio are carried to their limit (Aitken 1926), no farther than so many of the last. */
-const CARRIED = { least: 0.05, most: 0.9, longest: 0.995 } as const;
+const CARRIED = { least: 0.05, most: 0.96, longest: 0.995 } as const;
 
 /** A resistor that heats itself, and the watts it took in the cycle that runs. */
 interface Heater {
