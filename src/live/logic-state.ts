@@ -150,7 +150,7 @@ export function fans(board: FaultedBoard, rails: readonly RailState[]): Readonly
     if (part.kind !== "ic" || part.role === null || !/\bfan\b/i.test(part.role)) continue;
     const rail = rails.find((one) => one.net === board.netOf(part.ref, "vcc"));
     const nominal = board.board.rails.find((one) => one.name === rail?.name)?.volts ?? 0;
-    const fed = rail?.steady && rail.volts > FAN_STARTS * nominal;
+    const fed = rail?.steady === true && rail.volts > FAN_STARTS * nominal;
     turning.set(part.ref, fed && !board.isOpen(part.ref, "supply") && !board.isShort(part.ref, "supply"));
   }
   return turning;
