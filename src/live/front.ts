@@ -11,10 +11,10 @@ export interface FrontFound {
   readonly gave: readonly GivenWay[];
   /** the outlet's breaker opened: nothing is fed any more */
   readonly tripped: boolean;
-  /** mean volts at the small supply's input, with its load on; null where it has no input in the path */
-  readonly supplyVolts: number | null;
-  /** the same before it draws anything */
-  readonly idleVolts: number | null;
+  /** mean volts at each small supply's input, with their load on; 0 where it has none in the path */
+  readonly supplyVolts: readonly number[];
+  /** the same before they draw anything */
+  readonly idleVolts: readonly number[];
 }
 
 export class Front {
@@ -50,11 +50,11 @@ export class Front {
     return this.#found.tripped;
   }
 
-  get supplyVolts(): number | null {
+  get supplyVolts(): readonly number[] {
     return this.#found.supplyVolts;
   }
 
-  get idleVolts(): number | null {
+  get idleVolts(): readonly number[] {
     return this.#found.idleVolts;
   }
 

@@ -81,7 +81,7 @@ function leavesWorking(board: Board, fault: Fault): boolean {
 
 /** Could every output stage work: rails right, controllers alive, relays in, nothing broken between controller and motor? */
 export function everythingWorks({ view, board, front, supply, rails, alive, relaysIn }: Sight): boolean {
-  if (view.supply !== null && supply !== "runs") return false;
+  if (view.supplies.length > 0 && supply !== "runs") return false;
   if (!board.faults.every((fault) => leavesWorking(view.board, fault))) return false;
   const right = rails.every((rail) => {
     const nominal = view.board.rails.find((one) => one.name === rail.name);

@@ -19,6 +19,7 @@ import type {
 import { FEED_MODEL, type PowerFeed } from "./power-feed.ts";
 import { selfHeating } from "./self-heating.ts";
 import { seriesPairs } from "./series-pairs.ts";
+import type { SupplyPlan } from "./supply-plan.ts";
 
 export interface PowerPath {
   readonly circuit: PowerCircuit;
@@ -137,11 +138,12 @@ export class PathBuilder {
   }
 
   #through(part: Part): void {
-    const { roles, supply } = this.#view;
+    const { roles, supplies } = this.#view;
+    const plan = supplies.find((one) => one.transformer === part.ref);
     for (const { pins, junction, ohms } of throughOf(part)) {
       // Of a flyback's windings the primary counts once its switch has failed into a path; current windings always do.
-      const failed = part.ref === supply?.transformer && junction === supply.primary && this.#switchFailed();
-      if (part.kind === "transformer" && part.ref === supply?.transformer && !failed) continue;
+      const failed = plan !== undefined && junction === plan.primary && this.#switchFailed(plan);
+      if (plan !== undefined && !failed) continue;
       const [one, far] = pins.map((pin) => this.#board.netOf(part.ref, pin));
       const [from, to] = failed ? [this.#take(one), this.#take(far)] : [this.#number(one), this.#number(far)];
       // What lies off the path is not asked about: its faults then need no path of their own.
@@ -152,9 +154,8 @@ export class PathBuilder {
     }
   }
 
-  #switchFailed(): boolean {
-    const { supply } = this.#view;
-    return supply !== null && Number.isFinite(this.#board.acrossOhms(supply.switcher, "ds"));
+  #switchFailed(plan: SupplyPlan): boolean {
+    return Number.isFinite(this.#board.acrossOhms(plan.switcher, "ds"));
   }
 
   #contact(part: Part, closed: ReadonlySet<string>): void {
@@ -220,11 +221,11 @@ export class PathBuilder {
       if (this.#board.part(one.part) === null || !Number.isFinite(ohms)) continue;
       this.#resistor(this.#take(one.high), this.#take(one.low), ohms, one.part);
     }
-    const { supply } = this.#view;
-    if (supply !== null && this.#switchFailed()) {
-      const drain = this.#take(this.#board.netOf(supply.switcher, "d"));
-      const ohms = this.#board.acrossOhms(supply.switcher, "ds");
-      this.#resistor(drain, this.#number(supply.back), ohms, supply.switcher);
+    for (const plan of this.#view.supplies) {
+      if (!this.#switchFailed(plan)) continue;
+      const drain = this.#take(this.#board.netOf(plan.switcher, "d"));
+      const ohms = this.#board.acrossOhms(plan.switcher, "ds");
+      this.#resistor(drain, this.#number(plan.back), ohms, plan.switcher);
     }
     for (const motor of this.#board.parts())
       if (motor.kind === "motor")
@@ -357,11 +358,13 @@ export function seriesLamp(board: Board, watts: number): Lamp {
   return { watts, ratedVolts: at.length > 2 ? volts / Math.sqrt(3) : volts };
 }
 
-/** What the small supply draws from the net that feeds it; null where that net is not in the path. */
+/** What the small supplies draw, all of it where the first is fed (they hang on one bus); null where no feed is in the path. */
 export function supplyLoad(view: LiveView, path: PowerPath, watts: number): PowerLoad | null {
   const number = (net: string) => (net === view.board.zero ? -1 : path.nets.get(net));
-  const from = view.supply === null ? undefined : number(view.supply.feed);
-  const to = view.supply === null ? undefined : number(view.supply.back);
-  if (from === undefined || to === undefined || from === to) return null;
-  return { from, to, watts, leastVolts: SUPPLY_MODEL.stopVolts };
+  for (const plan of view.supplies) {
+    const [from, to] = [number(plan.feed), number(plan.back)];
+    if (from !== undefined && to !== undefined && from !== to)
+      return { from, to, watts, leastVolts: SUPPLY_MODEL.stopVolts };
+  }
+  return null;
 }

@@ -106,7 +106,13 @@ export class RailTree {
   }
 
   /** The rail at these volts and everything made from it. */
-  settle(rail: RailRole, volts: number, rippleVolts: number, share: number): readonly RailState[] {
+  settle(
+    rail: RailRole,
+    volts: number,
+    rippleVolts: number,
+    share: number,
+    steady = true,
+  ): readonly RailState[] {
     const own: RailState = {
       name: rail.name,
       net: rail.net,
@@ -114,6 +120,7 @@ export class RailTree {
       volts,
       rippleVolts,
       share,
+      steady,
       amps: this.draw(rail, volts),
     };
     const made = this.#madeFrom(rail).flatMap((child) => {
@@ -121,7 +128,7 @@ export class RailTree {
       const passes = out < child.volts * 0.98;
       const ripple = passes ? (rippleVolts * out) / Math.max(volts, 0.1) : rippleVolts / 100;
       const doubt = limited ? RAIL_SHARE.hiccup : passes ? share + RAIL_SHARE.linear : RAIL_SHARE.linear;
-      return this.settle(child, out, ripple, Math.min(doubt, RAIL_SHARE.hiccup));
+      return this.settle(child, out, ripple, Math.min(doubt, RAIL_SHARE.hiccup), steady);
     });
     return [own, ...made];
   }
@@ -153,8 +160,9 @@ export function rectifierDrop(type: string | undefined): number {
 }
 
 function sourceOf(view: LiveView, rail: RailRole): RailSource {
-  const { board, supply, roles } = view;
-  if (supply?.outputs.some((output) => output.rail === rail.name) === true) return { by: "winding" };
+  const { board, supplies, roles } = view;
+  if (supplies.some((plan) => plan.outputs.some((output) => output.rail === rail.name)))
+    return { by: "winding" };
   const railOn = (net: string | undefined) => roles.rails.find((one) => one.net === net)?.name;
   for (const part of board.parts.values()) {
     if (part.kind !== "regulator" || part.pins.get("out") !== rail.net) continue;
