@@ -43,7 +43,7 @@ export interface Settling {
 }
 
 /** Settled where no capacitor has more than this share of the largest, or these volts, still to go, and no ohms this share. */
-const SETTLED = { share: 5e-4, volts: 4e-3, ohms: 3e-3 } as const;
+const SETTLED = { share: 1e-4, volts: 2e-3, ohms: 2e-3 } as const;
 /** What takes longer than so many cycles to come about is not waited for: some seconds of mains. */
 const WAITED_CYCLES = 200;
 /** Under a load that draws its watts whatever the volts, no farther at once than so many of the last cycle's change. */

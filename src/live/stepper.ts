@@ -6,6 +6,7 @@
 import { invertConductances } from "./inverse.ts";
 import type { PowerCircuit, SourceBranch } from "./power-circuit.ts";
 import { type ReducedCircuit, reduceCircuit, SOURCE_PARTS } from "./reduced-circuit.ts";
+import { type Ends, gather, type Store, scatter, storesOf } from "./stores.ts";
 
 /** A blocking junction's leak, siemens. */
 const BLOCKING_SIEMENS = 1e-9;
@@ -13,12 +14,6 @@ const BLOCKING_SIEMENS = 1e-9;
 const STICKS_VOLTS = 1e-4;
 /** A set of conducting junctions is found within this many tries, or the last one is taken. */
 const MOST_TRIES = 40;
-
-/** Two terminals; the number after the last one is the reference. */
-interface Ends {
-  readonly from: number;
-  readonly to: number;
-}
 
 /** What the terminals do while one set of junctions conducts. */
 interface Piece {
@@ -33,12 +28,6 @@ interface Piece {
   readonly atLoad: Float64Array;
   /** the pieces that one junction or limit turned over leads to */
   readonly next: (Piece | undefined)[];
-}
-
-/** Capacitors between the same two nets, as one. */
-interface Store extends Ends {
-  farads: number;
-  readonly of: number[];
 }
 
 export class Stepper {
@@ -77,7 +66,10 @@ export class Stepper {
     this.seconds = seconds;
     this.#reduced = reduced;
     this.ohms = Float64Array.from(circuit.resistors, (one) => one.ohms);
-    this.#stores = this.#storesOf(circuit);
+    this.#stores = storesOf(
+      circuit.capacitors,
+      circuit.capacitors.map((one) => this.#ends(one)),
+    );
     this.#diodes = circuit.diodes.map((one) => ({ ...this.#ends(one), dropVolts: one.dropVolts }));
     this.#sources = circuit.sources.map((one) => this.#ends(one));
     this.#load = circuit.load === null || circuit.load.watts <= 0 ? null : this.#ends(circuit.load);
@@ -99,20 +91,6 @@ export class Stepper {
     return { from: from < 0 ? size : terminals[from], to: to < 0 ? size : terminals[to] };
   }
 
-  #storesOf(circuit: PowerCircuit): readonly Store[] {
-    const stores: Store[] = [];
-    circuit.capacitors.forEach((one, i) => {
-      const ends = this.#ends(one);
-      const same = stores.find((store) => store.from === ends.from && store.to === ends.to);
-      if (same === undefined) stores.push({ ...ends, farads: one.farads, of: [i] });
-      else {
-        same.farads += one.farads;
-        same.of.push(i);
-      }
-    });
-    return stores;
-  }
-
   /** The same circuit, as warm as this one is, in steps of other `seconds`. */
   inSteps(seconds: number): Stepper {
     const other = new Stepper(this.circuit, seconds, this.#reduced);
@@ -125,22 +103,14 @@ export class Stepper {
     return this.#stores.length;
   }
 
-  /** Volts held, from those of each capacitor: capacitors side by side share their charge. */
-  gather(capacitors: Float64Array): Float64Array {
-    return Float64Array.from(
-      this.#stores,
-      ({ of, farads }) =>
-        of.reduce((sum, i) => sum + capacitors[i] * this.circuit.capacitors[i].farads, 0) / farads,
-    );
+  /** Volts held, from those of each capacitor. */
+  gather(volts: Float64Array): Float64Array {
+    return gather(this.#stores, this.circuit.capacitors, volts);
   }
 
   /** Volts of each capacitor, from those held. */
   scatter(held: Float64Array): Float64Array {
-    const volts = new Float64Array(this.circuit.capacitors.length);
-    this.#stores.forEach(({ of }, store) => {
-      for (const i of of) volts[i] = held[store];
-    });
-    return volts;
+    return scatter(this.#stores, this.circuit.capacitors, held);
   }
 
   /** Changes the ohms of a resistor that heats itself; what was worked out before no longer holds. */
