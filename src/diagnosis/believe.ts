@@ -79,22 +79,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
   }));
   const looks: Piece[] = [];
   const powers: Piece[] = [];
-  const live: Piece[] = [];
-  let power: PowerEvent | null = null;
   for (const entry of timeline.entries) {
-    if (entry.event.do === "power") power = entry.event;
-    const taken = entry.event.do === "measure" && entry.before.powered ? liveCheckOf(entry.event) : null;
-    if (taken !== null && power !== null && input.liveFor !== undefined)
-      live.push({
-        evidence: liveEvidence(
-          taken,
-          entry.logIndex,
-          input.liveFor(entry.before, power),
-          priors.faults,
-          memory,
-        ),
-        logIndexes: [entry.logIndex],
-      });
     if (entry.event.do === "look")
       looks.push({
         evidence: lookEvidence(board, input.cause, entry.event, entry.logIndex, priors.faults),
@@ -112,7 +97,23 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
         logIndexes: [entry.logIndex],
       });
   }
-  return [...cold, ...looks, ...powers, ...live];
+  return [...cold, ...looks, ...powers, ...livePieces(input)];
+}
+
+/** Readings under power, in an order that does not depend on when each was taken after its power-up. */
+function livePieces({ timeline, priors, memory, liveFor }: BelieveInput): readonly Piece[] {
+  if (liveFor === undefined) return [];
+  const found: { readonly at: string; readonly piece: Piece }[] = [];
+  let power: { readonly event: PowerEvent; readonly logIndex: number } | null = null;
+  for (const { event, logIndex, before } of timeline.entries) {
+    if (event.do === "power") power = { event, logIndex };
+    const taken = event.do === "measure" && before.powered ? liveCheckOf(event) : null;
+    if (taken === null || power === null) continue;
+    const evidence = liveEvidence(taken, logIndex, liveFor(before, power.event), priors.faults, memory);
+    const at = `${String(power.logIndex).padStart(6, "0")} ${JSON.stringify(taken)}`;
+    found.push({ at, piece: { evidence, logIndexes: [logIndex] } });
+  }
+  return found.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0)).map(({ piece }) => piece);
 }
 
 /** Parts that power could not reach: off the board, or with a pin lifted. */
