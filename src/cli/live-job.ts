@@ -18,6 +18,8 @@ export function powerAnswer(live: LiveState): object {
     rails: Object.fromEntries(live.rails.map((rail) => [rail.name, rail.volts])),
     controllers: [...live.alive],
     relays: [...live.relaysIn],
+    lights: Object.fromEntries(live.lights),
+    fans: Object.fromEntries(live.fans),
   };
 }
 

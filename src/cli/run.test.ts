@@ -122,6 +122,70 @@ describe("predict", () => {
   });
 });
 
+describe("predict on a powered board", () => {
+  const power = { do: "power", feed: "lamp", watts: 60, observed: "lamp-dark" };
+  const LIVE = [
+    { do: "measure", mode: "dcv", red: "PBUS", black: "NBUS" },
+    { do: "measure", mode: "acv", red: "L", black: "N" },
+    { do: "measure", mode: "temperature", part: "R1", ambient: 20, by: "camera", afterPower: 120 },
+  ];
+
+  it("answers volts and warmth from the log's feed, and says what would be seen", async () => {
+    const live = folder.file("live.json", { ...SMALL_JOB, log: [power] });
+    const checks = folder.file("checks.json", LIVE);
+    const { code, out, err } = await ran("predict", live, "--checks", checks, "--json");
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    const { readings, power: seen } = JSON.parse(out);
+    expect(readings[0]).toBeGreaterThan(315);
+    expect(readings[0]).toBeLessThan(325);
+    expect(readings[1]).toBeCloseTo(230, -1);
+    // 324 V across 220 kohm: half a watt
+    expect(readings[2]).toBeGreaterThan(40);
+    expect(seen).toMatchObject({ observed: ["lamp-dark"], opened: [], supply: "none" });
+    const shorted = await ran("predict", live, "--checks", checks, "--faults", "C1:short");
+    expect(shorted.out).toMatch(/seen: lamp-bright/);
+    expect(shorted.out).toMatch(/temperature of R1, camera/);
+  });
+
+  it("blows a fuse on mains, and knows one that was seen to blow", async () => {
+    const checks = folder.file("checks.json", LIVE.slice(0, 1));
+    const mains = folder.file("mains.json", { ...SMALL_JOB, log: [{ do: "power", feed: "mains" }] });
+    const shorted = JSON.parse(
+      (await ran("predict", mains, "--checks", checks, "--faults", "C1:short", "--json")).out,
+    );
+    expect(shorted.power).toMatchObject({ observed: ["fuse-blew"], opened: ["F1"] });
+    const seen = folder.file("seen.json", {
+      ...SMALL_JOB,
+      log: [{ do: "power", feed: "mains", observed: "fuse-blew" }],
+    });
+    const [bus] = JSON.parse((await ran("predict", seen, "--checks", checks, "--json")).out).readings;
+    expect(Math.abs(bus)).toBeLessThan(1);
+  });
+
+  it("goes on answering cold checks as without power, and says so; what nobody can tell is null", async () => {
+    const live = folder.file("live.json", { ...SMALL_JOB, log: [power] });
+    const cold = await ran("predict", live, "--checks", folder.file("cold.json", [BUS]), "--json");
+    expect(Object.keys(JSON.parse(cold.out))).toEqual(["readings"]);
+    expect(cold.err).toMatch(/unpowered/);
+    const amps = { do: "measure", mode: "amps", red: "PBUS", black: "NBUS" };
+    const checks = folder.file("amps.json", [{ ...amps, red: "L", black: "N" }, amps]);
+    const { code, out, err } = await ran("predict", live, "--checks", checks, "--json");
+    expect(code).toBe(3);
+    expect(JSON.parse(out).readings).toEqual([expect.any(Number), null]);
+    expect(err).toMatch(/checks\[1\]: no answer/);
+  });
+
+  it("refuses live checks without power, and a cold one's moment in a live one", async () => {
+    const checks = folder.file("checks.json", LIVE);
+    expect(await refusal("predict", job, "--checks", checks)).toMatch(/checks\[0\]\.mode: .*needs power/);
+    const live = folder.file("live.json", { ...SMALL_JOB, log: [power] });
+    const moment = folder.file("moment.json", [{ ...LIVE[0], seconds: 2 }]);
+    expect(await refusal("predict", live, "--checks", moment)).toMatch(/checks\[0\]\.seconds: /);
+    const gone = folder.file("gone.json", [{ ...LIVE[2], part: "R7" }]);
+    expect(await refusal("predict", live, "--checks", gone)).toMatch(/checks\[0\]\.part: /);
+  });
+});
+
 describe("deck", () => {
   it("prints a deck that carries the circuit, the meter and the measured line", async () => {
     const { code, out } = await ran("deck", job, "--check", JSON.stringify(BUS), "--faults", "C1:short");

@@ -140,15 +140,20 @@ function solveGroup(
   return solveDense(size, matrix, volts) ? { volts, domain, edges } : null;
 }
 
-/** Adds to `known` the nets that hang on it by resistors alone. */
+/**
+ * Adds to `known` the nets that hang on it by resistors alone, as steady volts; those that hang on the line (`lineNets`) alternate
+ * with it and are left out.
+ */
 export function withDividers(
   board: FaultedBoard,
   known: ReadonlyMap<string, Potential>,
+  lineNets: ReadonlySet<string>,
 ): ReadonlyMap<string, Potential> {
   const { driven, heard } = reachedBy(board);
   const all = new Map(known);
   for (const group of groupsOf(branches(board), known)) {
-    if (group.nets.some((net) => driven.has(net))) continue;
+    const onLine = group.inside.some(({ ends }) => ends.some((net) => lineNets.has(net)));
+    if (onLine || group.nets.some((net) => driven.has(net))) continue;
     const solved = solveGroup(group, known);
     if (solved === null) continue;
     const levels = solved.edges.map((edge) => edge.dcVolts);

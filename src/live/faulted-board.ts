@@ -10,12 +10,13 @@ function siteKey(ref: string, junction: string | null): string {
   return junction === null ? ref : `${ref}.${junction}`;
 }
 
-/** All dirt is asked about at once. */
+/** Notes that dirt is asked about: anywhere, or where it lies on this net. */
 const DIRT = "~";
 
-/** The site by which a fault is asked about. */
-export function siteOf(fault: Fault): string {
-  return fault.of === "nets" ? DIRT : siteKey(fault.part, fault.junction);
+/** Would the fault have answered one of these questions? Dirt answers where both of its nets were asked about. */
+export function answers(fault: Fault, asked: ReadonlySet<string>): boolean {
+  if (fault.of === "part") return asked.has(siteKey(fault.part, fault.junction));
+  return asked.has(DIRT) || fault.nets.every((net) => asked.has(DIRT + net));
 }
 
 const onBench = new WeakMap<BenchState, Map<Board, readonly Part[]>>();
@@ -81,6 +82,12 @@ export class FaultedBoard {
   get leaks(): readonly LeakFault[] {
     this.#asked?.add(DIRT);
     return this.#leaks;
+  }
+
+  /** Dirt between any two of these nets. */
+  leaksAmong(nets: ReadonlySet<string>): readonly LeakFault[] {
+    if (this.#asked !== null) for (const net of nets) this.#asked.add(DIRT + net);
+    return this.#leaks.filter((leak) => leak.nets.every((net) => nets.has(net)));
   }
 
   /** Parts that are on the board, in file order. */

@@ -1,5 +1,6 @@
 /** A bench supply clipped to a rail: that rail and what is made from it live, the rest does not. */
 import type { FaultedBoard } from "./faulted-board.ts";
+import { FED_RAIL_SHARE } from "./live-models.ts";
 import type { LiveView } from "./live-view.ts";
 import type { PowerFeed } from "./power-feed.ts";
 import type { RailState } from "./rail-state.ts";
@@ -33,7 +34,12 @@ export function fedRail(view: LiveView, board: FaultedBoard, feed: PowerFeed): F
       else low = middle;
     }
   const volts = limited ? low : set;
-  const fed = tree.settle(rail, volts, 0, limited ? 0.15 * Math.min(1, volts / rail.volts) : 0.01);
+  const fed = tree.settle(
+    rail,
+    volts,
+    0,
+    limited ? FED_RAIL_SHARE.limited * Math.min(1, volts / rail.volts) : FED_RAIL_SHARE.free,
+  );
   const dead = tree.rails
     .filter((one) => !fed.some((state) => state.name === one.name))
     .map((one) => ({
@@ -43,6 +49,7 @@ export function fedRail(view: LiveView, board: FaultedBoard, feed: PowerFeed): F
       volts: 0,
       rippleVolts: 0,
       share: 0.02,
+      steady: true,
       amps: 0,
     }));
   return {

@@ -12,8 +12,11 @@ const FILAMENT = {
   ampsExponent: 0.55,
 } as const;
 
-/** What an eye makes of it, as the share of the rated watts. Light follows watts to the second power and more. From memory. */
-const SEEN_SHARE = { dim: 0.03, bright: 0.35 } as const;
+/**
+ * What an eye makes of it, as the share of the rated watts: a dull red is seen in a lit room from some 1000 K, which with 2550 K at
+ * rated watts and watts as the 4.6th power of kelvin is 1.4 %. Where bright begins is from memory.
+ */
+const SEEN_SHARE = { dim: 0.014, bright: 0.35 } as const;
 
 export interface Lamp {
   readonly watts: number;

@@ -13,14 +13,15 @@ export interface Found {
   readonly feed: PowerFeed;
   /** null where the feed is on a rail, or off */
   readonly front: Front | null;
-  readonly supply: SupplyState;
+  /** one for each plan of the view; empty where the feed does not reach them */
+  readonly supplies: readonly SupplyState[];
   readonly collapses: boolean;
   readonly limited: number;
   readonly tripped: boolean;
   readonly alive: ReadonlySet<string>;
   readonly relaysIn: ReadonlySet<string>;
   readonly tree?: RailTree;
-  /** rails fed from a bench supply, and its amps */
-  readonly rails?: readonly RailState[];
+  /** made by the supplies, or fed from a bench supply; its amps then are `amps` */
+  readonly rails: readonly RailState[];
   readonly amps?: number;
 }

@@ -1,20 +1,20 @@
 /** Mains to bus as it settled: what gave way at switch-on, what the bus then is, and whether the feed can carry the small supply. */
 import type { GivenWay } from "./gives-way.ts";
 import type { PowerPath } from "./power-path.ts";
-import type { Cycle, Rough } from "./settle.ts";
+import type { Cycle, Rough, Totals } from "./settle.ts";
 
 export interface FrontFound {
   readonly path: PowerPath;
   readonly settled: Rough;
   /** under a second after switch-on, inrush parts cold and nothing drawn */
-  readonly first: Cycle;
+  readonly first: Totals;
   readonly gave: readonly GivenWay[];
   /** the outlet's breaker opened: nothing is fed any more */
   readonly tripped: boolean;
-  /** mean volts at the small supply's input, with its load on; null where it has no input in the path */
-  readonly supplyVolts: number | null;
-  /** the same before it draws anything */
-  readonly idleVolts: number | null;
+  /** mean volts at each small supply's input, with their load on; 0 where it has none in the path */
+  readonly supplyVolts: readonly number[];
+  /** the same before they draw anything */
+  readonly idleVolts: readonly number[];
 }
 
 export class Front {
@@ -34,11 +34,11 @@ export class Front {
   }
 
   /** The same in coarse steps: volts within a few thousandths. */
-  get rough(): Cycle {
+  get rough(): Totals {
     return this.#found.settled.cycle;
   }
 
-  get first(): Cycle {
+  get first(): Totals {
     return this.#found.first;
   }
 
@@ -50,11 +50,11 @@ export class Front {
     return this.#found.tripped;
   }
 
-  get supplyVolts(): number | null {
+  get supplyVolts(): readonly number[] {
     return this.#found.supplyVolts;
   }
 
-  get idleVolts(): number | null {
+  get idleVolts(): readonly number[] {
     return this.#found.idleVolts;
   }
 
@@ -72,7 +72,7 @@ export class Front {
 /** Mean volts between two nets over a cycle; null where one is not in the path. */
 export function meanBetween(
   path: PowerPath,
-  cycle: Cycle,
+  cycle: Totals,
   zero: string,
   one: string,
   far: string,

@@ -10,7 +10,7 @@ import type { LiveView } from "./live-view.ts";
 import type { PowerFeed } from "./power-feed.ts";
 import { circuitText, PathBuilder, type PowerPath, supplyLoad } from "./power-path.ts";
 import { Remembered } from "./remembered.ts";
-import { type Cycle, type Rough, roughly, type Settling } from "./settle.ts";
+import { type Rough, roughly, type Settling, type Totals } from "./settle.ts";
 
 /** Steps a shown cycle, and how many cycles a settled state may take. */
 const STEPS = 320;
@@ -21,13 +21,13 @@ const FIRST_CYCLES = 40;
 const DIRECT_SECONDS = 4;
 /** Circuits remembered: most faults of a board leave its mains side alone. */
 const MOST_FRONTS = 1000;
-/** The supply's watts count in steps of this ratio: what it draws is known no better. */
+/** The supplies' watts count in steps of this ratio: what they draw is known no better. */
 const WATTS_STEP = 1.08;
 
 export interface FrontConditions {
   /** relays whose contacts are closed */
   readonly closed: ReadonlySet<string>;
-  /** watts that the small supply draws; 0: it does not run */
+  /** watts that the small supplies draw together; 0: none runs */
   readonly watts: number;
   /** drawn from the bus by what the board drives, watts */
   readonly motorWatts: number;
@@ -38,9 +38,10 @@ export interface FrontConditions {
 /** One circuit with nothing drawn from it, what of it gives way, and the same under the loads asked for so far. */
 interface Idle {
   readonly path: PowerPath;
-  readonly first: Cycle;
+  readonly first: Totals;
   readonly settled: Rough;
-  readonly volts: number | null;
+  /** at each small supply's input */
+  readonly volts: readonly number[];
   readonly given: GivenWay | null;
   readonly loaded: Map<number, Front>;
 }
@@ -142,14 +143,14 @@ export class Fronts {
   #tripped(path: PowerPath, given: GivenWay): Idle {
     const off = { ...path, circuit: { ...path.circuit, sources: [] } };
     const settled = roughly(off.circuit, { ...this.#settling(true), mostCycles: 2 });
-    return { path: off, first: settled.cycle, settled, volts: 0, given, loaded: new Map() };
+    return { path: off, first: settled.cycle, settled, volts: [], given, loaded: new Map() };
   }
 
   #load(idle: Idle, watts: number, cold: boolean): Front {
     const { path, first, settled, volts } = idle;
     const found = { first, gave: [], tripped: idle.given?.how === "trip", idleVolts: volts };
     const load = supplyLoad(this.#view, path, watts);
-    if (load === null || watts <= 0 || (volts ?? 0) < SUPPLY_MODEL.startVolts)
+    if (load === null || watts <= 0 || volts.every((one) => one < SUPPLY_MODEL.startVolts))
       return new Front({ ...found, path, settled, supplyVolts: volts });
     const loaded = { ...path, circuit: { ...path.circuit, load } };
     const under = roughly(loaded.circuit, {
@@ -165,9 +166,9 @@ export class Fronts {
     });
   }
 
-  /** Mean volts at the small supply's input. */
-  #inputVolts(path: PowerPath, cycle: Cycle): number | null {
-    const { supply, board } = this.#view;
-    return supply === null ? null : meanBetween(path, cycle, board.zero, supply.feed, supply.back);
+  /** Mean volts at the small supplies' inputs. */
+  #inputVolts(path: PowerPath, cycle: Totals): readonly number[] {
+    const { supplies, board } = this.#view;
+    return supplies.map(({ feed, back }) => meanBetween(path, cycle, board.zero, feed, back) ?? 0);
   }
 }

@@ -3,7 +3,7 @@ import type { FaultedBoard } from "./faulted-board.ts";
 import { PROTECTION_MODEL } from "./live-models.ts";
 import type { PowerFeed } from "./power-feed.ts";
 import type { PowerPath } from "./power-path.ts";
-import type { Cycle } from "./settle.ts";
+import type { Totals } from "./settle.ts";
 
 export interface GivenWay {
   /** null: the outlet's breaker */
@@ -17,15 +17,19 @@ interface Excess {
   readonly times: number;
 }
 
+/** Two in one loop carry the same: of those closer than this, as a share, the first one is taken. */
+const ALIKE = 1e-6;
+
 function worst(found: readonly Excess[]): Excess | null {
   const over = found.filter(({ times }) => times >= 1);
-  return over.length === 0 ? null : over.reduce((most, one) => (one.times > most.times ? one : most));
+  if (over.length === 0) return null;
+  return over.reduce((most, one) => (one.times > most.times * (1 + ALIKE) ? one : most));
 }
 
 function excesses(
   board: FaultedBoard,
   { circuit }: PowerPath,
-  cycle: Cycle,
+  cycle: Totals,
   kind: "fuse" | "resistor",
 ): readonly Excess[] {
   return circuit.resistors.flatMap((branch, i) => {
@@ -48,7 +52,7 @@ export function givesWay(
   board: FaultedBoard,
   feed: PowerFeed,
   path: PowerPath,
-  cycle: Cycle,
+  cycle: Totals,
 ): GivenWay | null {
   const fuse = worst(excesses(board, path, cycle, "fuse"));
   if (fuse !== null) return { part: fuse.part, how: "fuse" };

@@ -12,7 +12,7 @@ import type { Found } from "./found.ts";
 import { type Front, meanBetween } from "./front.ts";
 import { Fronts } from "./fronts.ts";
 import type { GivenWay } from "./gives-way.ts";
-import { SUPPLY_MODEL } from "./live-models.ts";
+import { STARVED, SUPPLY_MODEL } from "./live-models.ts";
 import { LiveState } from "./live-state.ts";
 import { type LiveView, liveView } from "./live-view.ts";
 import { isAlive, relaysIn } from "./logic-state.ts";
@@ -27,13 +27,19 @@ import { type SupplyState, supplyState } from "./secondaries.ts";
 /** Relays and supply are looked at again until nothing changes, at most so often. */
 const MOST_ROUNDS = 4;
 
-const NO_SUPPLY: SupplyState = { mode: "none", why: "", watts: 0, windingShare: 0, rails: [], heats: [] };
+/** Small supplies and the rails that they make; the same list as long as they are the same. */
+interface Supplied {
+  readonly supplies: readonly SupplyState[];
+  readonly rails: readonly RailState[];
+}
 
-/** The small supply with its rails, and the same where the feed turns out not to carry it. */
+const UNSUPPLIED: Supplied = { supplies: [], rails: [] };
+
+/** The small supplies under some load, and the same once it shows which of them their feed does not carry. */
 interface Fed {
   readonly tree: RailTree;
-  readonly supply: SupplyState;
-  readonly starved: SupplyState;
+  readonly supplies: readonly SupplyState[];
+  readonly carried: Map<string, Supplied>;
 }
 
 /** Controllers that run and relays that are in, at given rails. */
@@ -75,7 +81,7 @@ export class LiveBoard {
     const front =
       bus === null || found.front === null
         ? null
-        : this.#front(found.board, found.relaysIn, cold, found.supply.watts, RUN_MODEL.watts);
+        : this.#front(found.board, found.relaysIn, cold, wattsOf(found.supplies), RUN_MODEL.watts);
     const volts =
       bus === null || front === null
         ? null
@@ -94,12 +100,13 @@ export class LiveBoard {
     const whole = new FaultedBoard(this.board, this.bench, faults, new Set(dead));
     if (this.#seen.includes("trip")) return this.#off(whole);
     const fed = this.#fedRails.of(whole, "", (board) => fedRail(view, board, this.feed));
-    if (fed !== null) return this.#told(whole, { ...fed, front: null, supply: NO_SUPPLY, collapses: false });
+    if (fed !== null) return this.#told(whole, { ...fed, front: null, supplies: [], collapses: false });
     return this.#run(whole);
   }
 
   #off(whole: FaultedBoard): Found {
-    return this.#told(whole, { front: null, supply: NO_SUPPLY, collapses: false, limited: 0, tripped: true });
+    const nothing = { front: null, collapses: false, limited: 0, tripped: true };
+    return this.#told(whole, { ...UNSUPPLIED, ...nothing });
   }
 
   /** Front, supply, rails, controllers, relays, and round again until the relays stay as they are; then inrush parts warm up. */
@@ -130,11 +137,10 @@ export class LiveBoard {
     const idle = this.#front(whole, closed, cold, 0);
     const gave = idle?.gave ?? [];
     const board = gave.length === 0 ? whole : whole.with(gave.flatMap(({ part }) => part ?? []));
-    const fed = this.#fed(board, closed, idle?.supplyVolts ?? 0);
-    const { watts } = fed.supply;
+    const fed = this.#fed(board, closed, idle?.supplyVolts ?? []);
+    const watts = wattsOf(fed.supplies);
     const front = watts > 0 ? this.#front(board, closed, cold, watts) : idle;
-    const collapses = watts > 0 && (front?.supplyVolts ?? 0) < SUPPLY_MODEL.startVolts;
-    const supply = collapses ? fed.starved : fed.supply;
+    const { supplies, rails, collapses } = carried(fed, front?.supplyVolts ?? []);
     const stands = collapses ? idle : front;
     return {
       board,
@@ -142,40 +148,40 @@ export class LiveBoard {
       tree: fed.tree,
       // One that is pulled down and comes up again stands somewhere below where it would without its load.
       front: stands,
-      supply,
+      supplies,
+      rails,
       collapses,
       limited: stands?.limited ?? 0,
-      relaysIn: this.#logic(board, supply, supply.rails).relaysIn,
+      relaysIn: this.#logic(board, rails).relaysIn,
     };
   }
 
-  /** The small supply with these volts at its input. */
-  #fed(whole: FaultedBoard, closed: ReadonlySet<string>, inputVolts: number): Fed {
+  /** The small supplies with these volts at their inputs. */
+  #fed(whole: FaultedBoard, closed: ReadonlySet<string>, inputVolts: readonly number[]): Fed {
     const view = this.#view;
-    // Of its input only this is looked at.
-    const starts = inputVolts >= SUPPLY_MODEL.startVolts;
-    return this.#supplies.of(whole, `${[...closed].join(",")}|${starts}`, (board) => {
+    // Of their inputs only this is looked at.
+    const starts = view.supplies.map((_, i) => (inputVolts[i] ?? 0) >= SUPPLY_MODEL.startVolts);
+    return this.#supplies.of(whole, `${[...closed].join(",")}|${starts.join(",")}`, (board) => {
       const tree = new RailTree(view, board, coils(view, board, closed));
-      const supply =
-        view.supply === null ? NO_SUPPLY : supplyState(board, view.supply, tree, this.#good, inputVolts);
-      return { tree, supply, starved: starved(supply) };
+      const supplies = view.supplies.map((plan, i) =>
+        supplyState(board, plan, tree, this.#good, inputVolts[i] ?? 0),
+      );
+      return { tree, supplies, carried: new Map() };
     });
   }
 
-  #logic(whole: FaultedBoard, supply: SupplyState, rails: readonly RailState[]): Logic {
+  #logic(whole: FaultedBoard, rails: readonly RailState[]): Logic {
     const view = this.#view;
     const known = this.#logics.get(rails) ?? new Remembered<Logic>();
     this.#logics.set(rails, known);
-    return known.of(whole, supply.mode, (board) => {
-      const alive = aliveOf(view, board, supply, rails);
+    return known.of(whole, "", (board) => {
+      const alive = aliveOf(view, board, rails);
       return { alive, relaysIn: relaysIn(view, board, alive, rails) };
     });
   }
 
   #told(board: FaultedBoard, found: Omit<Found, "view" | "board" | "feed" | "alive" | "relaysIn">): Found {
-    const rails = found.rails ?? found.supply.rails;
-    const logic = this.#logic(board, found.supply, rails);
-    return { ...found, view: this.#view, board, feed: this.feed, ...logic };
+    return { ...found, view: this.#view, board, feed: this.feed, ...this.#logic(board, found.rails) };
   }
 
   #front(
@@ -199,23 +205,35 @@ function limiterStays(view: LiveView, closed: ReadonlySet<string>): boolean {
 function starved(supply: SupplyState): SupplyState {
   const rails = supply.rails.map((rail) => ({
     ...rail,
-    volts: rail.volts * 0.35,
-    rippleVolts: rail.volts * 0.4,
-    share: 0.3,
+    volts: rail.volts * STARVED.share,
+    rippleVolts: rail.volts * STARVED.ripple,
+    share: STARVED.doubt,
+    steady: false,
   }));
   return { ...supply, mode: "hiccup", why: "the feed cannot carry it", rails };
 }
 
-function aliveOf(
-  view: LiveView,
-  board: FaultedBoard,
-  supply: SupplyState,
-  rails: readonly RailState[],
-): ReadonlySet<string> {
-  const alive = view.roles.controllers.filter(
-    (one) => supply.mode !== "hiccup" && isAlive(board, one, rails),
+/** What becomes of the supplies with these volts at their inputs under their load, and whether one of them collapses. */
+function carried(fed: Fed, loadedVolts: readonly number[]): Supplied & { readonly collapses: boolean } {
+  const fails = fed.supplies.map(
+    ({ watts }, i) => watts > 0 && (loadedVolts[i] ?? 0) < SUPPLY_MODEL.startVolts,
   );
-  return new Set(alive.map((one) => one.part));
+  const key = fails.join(",");
+  let found = fed.carried.get(key);
+  if (found === undefined) {
+    const supplies = fed.supplies.map((supply, i) => (fails[i] ? starved(supply) : supply));
+    found = { supplies, rails: supplies.flatMap(({ rails }) => rails) };
+    fed.carried.set(key, found);
+  }
+  return { ...found, collapses: fails.includes(true) };
+}
+
+function wattsOf(supplies: readonly SupplyState[]): number {
+  return supplies.reduce((sum, supply) => sum + supply.watts, 0);
+}
+
+function aliveOf(view: LiveView, board: FaultedBoard, rails: readonly RailState[]): ReadonlySet<string> {
+  return new Set(view.roles.controllers.filter((one) => isAlive(board, one, rails)).map((one) => one.part));
 }
 
 /** Coils of closed relays as loads of their rails. */

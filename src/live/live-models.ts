@@ -77,6 +77,15 @@ export const SUPPLY_MODEL = {
   hiccupVolts: [8, 15],
 } as const;
 
+/** A supply that its feed cannot carry comes up and stops again: means and ripple as shares of good rails (from memory). */
+export const STARVED = { share: 0.35, ripple: 0.4, doubt: 0.3, busDoubt: 0.3, busRipple: 0.2 } as const;
+
+/** Where the watts that a small flyback loses go (from memory). */
+export const LOSS_SHARES = { switcher: 0.5, transformer: 0.3, rectifiers: 0.2, tryingOutput: 0.3 } as const;
+
+/** Ohms of a short or leak below which a pin of the supply no longer does its work (from memory). */
+export const SUPPLY_FAILS_OHMS = { feed: 2_000, feedback: 5_000, coupler: 2_000, drain: 2_000 } as const;
+
 /** Linear regulators (data sheets of general three-pin types, from memory). */
 export const REGULATOR_MODEL = {
   dropoutVolts: 1.8,
@@ -99,6 +108,12 @@ export const LOAD_AMPS = {
   display: 0.04,
   opto: 0.002,
 } as const;
+
+/** What a feed is asked for is guessed: deviation of its amps as a share, and an ammeter's own, amps (from memory). */
+export const AMPS_DOUBT = { share: 0.3, amps: 0.002 } as const;
+
+/** A bench supply's rail: deviation of its volts when free and when at its limit, a share (from memory). */
+export const FED_RAIL_SHARE = { free: 0.01, limited: 0.15 } as const;
 
 /** Deviation of rails from what the model says, as a share. */
 export const RAIL_SHARE = {

@@ -1,4 +1,4 @@
-/** The live board of a log: as its last power-up leaves it, and as each of its power-ups left it. */
+/** The live board of a log: as it stands, as it stood when it was last powered, and as each of its power-ups left it. */
 import { type BenchState, benchKey } from "../bench/bench-state.ts";
 import type { Observed, PowerEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
@@ -9,15 +9,32 @@ import type { LiveState } from "./live-state.ts";
 import { LiveStates } from "./live-states.ts";
 import { feedOf } from "./power-feed.ts";
 
+function lastPower(timeline: Timeline): { readonly event: PowerEvent; readonly bench: BenchState } | null {
+  for (const { event, after } of timeline.entries.toReversed())
+    if (event.do === "power") return { event, bench: after };
+  return null;
+}
+
 /**
- * The board with these faults, fed as the log's last `power` says and after what was seen then; null where the log leaves it
- * without power. Parts off the board, lifted pins and clips are as the log leaves them.
+ * The board with these faults as it stood when the log last powered it, fed so and after what was seen then; null where it never
+ * was.
  */
+export function liveWhenPowered(
+  board: Board,
+  timeline: Timeline,
+  faults: readonly Fault[],
+): LiveState | null {
+  const last = lastPower(timeline);
+  if (last === null) return null;
+  const { event, bench } = last;
+  return new LiveBoard(board, bench, feedOf(event, board), seenAt(event)).state(faults);
+}
+
+/** The board as it stands now, clips and all; null where the log leaves it without power. */
 export function liveOfLog(board: Board, timeline: Timeline, faults: readonly Fault[]): LiveState | null {
-  if (!timeline.now.powered) return null;
-  const last = timeline.entries.map(({ event }) => event).findLast((event) => event.do === "power");
-  if (last === undefined) return null;
-  return new LiveBoard(board, timeline.now, feedOf(last, board), seenAt(last)).state(faults);
+  const last = lastPower(timeline);
+  if (last === null || !timeline.now.powered) return null;
+  return new LiveBoard(board, timeline.now, feedOf(last.event, board), seenAt(last.event)).state(faults);
 }
 
 /** The board under the feed of this power-up, as it lay on the bench and after what was seen. */

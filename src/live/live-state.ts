@@ -1,22 +1,25 @@
 /** What a powered board shows, ready to be asked: volts, amps, warmth, and what somebody would see. */
 import type { Observed, Place } from "../bench/event.ts";
+import { busAfter } from "./bus-rest.ts";
 import { withDividers } from "./dividers.ts";
 import type { Found } from "./found.ts";
 import type { Front } from "./front.ts";
-import { SUPPLY_MODEL } from "./live-models.ts";
-import { lights } from "./logic-state.ts";
+import { AMPS_DOUBT, STARVED, SUPPLY_MODEL } from "./live-models.ts";
+import { fans, lights } from "./logic-state.ts";
 import { everythingWorks, observedWords } from "./observed.ts";
 import { partHeats } from "./part-heats.ts";
 import { between, type LiveVolts, type Potential, steady } from "./potentials.ts";
 import { feedShare } from "./power-feed.ts";
 import type { PartHeat, RailState } from "./rail-state.ts";
-import type { SupplyState } from "./secondaries.ts";
+import { SUPPLY_MODES, type SupplyMode, type SupplyState } from "./secondaries.ts";
 import { type LiveTemperature, type Taken, temperatureOf } from "./temperature.ts";
 
 /** What the board draws at idle is guessed within a factor of some two: so is what that costs the bus, a share of it. */
 function loadDoubt({ idleVolts, supplyVolts }: Front): number {
-  if (idleVolts === null || supplyVolts === null || idleVolts <= 0) return 0;
-  return Math.max(0, 1 - supplyVolts / idleVolts);
+  return idleVolts.reduce(
+    (most, idle, i) => (idle > 0 ? Math.max(most, 1 - (supplyVolts[i] ?? idle) / idle) : most),
+    0,
+  );
 }
 
 export interface LiveAmps {
@@ -39,7 +42,7 @@ export class LiveState {
   get observed(): readonly Observed[] {
     const { tripped, front } = this.#found;
     if (tripped && front === null) return ["trip"];
-    return observedWords({ ...this.#found, supply: this.#found.supply.mode, rails: this.rails });
+    return observedWords({ ...this.#found, supply: this.supply.mode });
   }
 
   /** Parts that power opened: fuses blown, resistors burnt. */
@@ -47,14 +50,18 @@ export class LiveState {
     return (this.#found.front?.gave ?? []).flatMap(({ part }) => part ?? []);
   }
 
-  /** `none` where the board has no small supply that the model knows. `why` goes with "the supply does nothing: ...". */
-  get supply(): { readonly mode: SupplyState["mode"]; readonly why: string } {
-    const { mode, why } = this.#found.supply;
-    return { mode, why };
+  /** Of several small supplies the one that is worst off. `why` goes with "the supply does nothing: ...". */
+  get supply(): { readonly mode: SupplyMode; readonly why: string } {
+    const { supplies } = this.#found;
+    for (const mode of SUPPLY_MODES) {
+      const found = supplies.find((supply) => supply.mode === mode);
+      if (found !== undefined) return { mode, why: found.why };
+    }
+    return { mode: "none", why: "" };
   }
 
   get rails(): readonly RailState[] {
-    return this.#found.rails ?? this.#found.supply.rails;
+    return this.#found.rails;
   }
 
   /** Controllers that run. */
@@ -72,19 +79,24 @@ export class LiveState {
     return lights(this.#found.board, this.#found.alive);
   }
 
+  /** Fans on the board's rails: reference -> turning, as far as their rail goes. */
+  get fans(): ReadonlyMap<string, boolean> {
+    return fans(this.#found.board, this.rails);
+  }
+
   /** Nothing stands in the way of any output stage. */
   get works(): boolean {
-    return everythingWorks({ ...this.#found, supply: this.#found.supply.mode, rails: this.rails });
+    return everythingWorks({ ...this.#found, supply: this.supply.mode });
   }
 
   /** What the feed gives; null where nothing is fed. */
   get feedAmps(): LiveAmps | null {
     const { front, amps, feed } = this.#found;
-    if (amps !== undefined) return { amps, spread: 0.3 * amps + 0.002 };
+    if (amps !== undefined) return { amps, spread: AMPS_DOUBT.share * amps + AMPS_DOUBT.amps };
     if (front === null) return null;
     const source = feed.kind === "bench" ? front.cycle.sourceMeanAmps : front.cycle.sourceAmps;
     const most = source.reduce((sum, one) => Math.max(sum, Math.abs(one)), 0);
-    return { amps: most, spread: 0.3 * most + 0.002 };
+    return { amps: most, spread: AMPS_DOUBT.share * most + AMPS_DOUBT.amps };
   }
 
   /** Are these the two places that the feed is on? */
@@ -95,6 +107,11 @@ export class LiveState {
     return [red, black].every((place) => nets.includes(board.netAt(place))) && red !== black;
   }
 
+  /** Volts of the bus so many seconds after power went off; null where there is no bus or none of it was fed. */
+  busAfter(seconds: number): number | null {
+    return busAfter(this.#found, seconds);
+  }
+
   /** Volts between two places, red less black; null where the model cannot say. */
   volts(red: Place, black: Place): LiveVolts | null {
     const one = this.#potential(red);
@@ -102,12 +119,21 @@ export class LiveState {
     return one === null || far === null ? null : between(one, far, feedShare(this.#found.feed));
   }
 
+  /** Watts that the part turns to heat, mean. */
+  watts(part: string): number {
+    return this.#partHeats().reduce((sum, heat) => (heat.part === part ? sum + heat.watts : sum), 0);
+  }
+
   /** How warm a part reads; null where there is no such part on the board. */
   temperature(part: string, taken: Taken = {}): LiveTemperature | null {
     const { board, view } = this.#found;
     if (board.part(part) === null) return null;
+    return temperatureOf(view.board, this.#partHeats(), part, taken);
+  }
+
+  #partHeats(): readonly PartHeat[] {
     this.#heats ??= partHeats(this.#found, this.#potentials());
-    return temperatureOf(view.board, this.#heats, part, taken);
+    return this.#heats;
   }
 
   #potential(place: Place): Potential | null {
@@ -118,8 +144,9 @@ export class LiveState {
   }
 
   #potentials(): ReadonlyMap<string, Potential> {
+    const { board, view } = this.#found;
     this.#stages ??= this.#told();
-    this.#known ??= withDividers(this.#found.board, this.#stages);
+    this.#known ??= withDividers(board, this.#stages, view.lineNets);
     return this.#known;
   }
 
@@ -136,14 +163,14 @@ export class LiveState {
       const spread = Math.max(rail.share * Math.abs(nominal), 0.005);
       known.set(rail.net, steady(rail.back, rail.volts, spread, rail.rippleVolts, 0.5 * rail.rippleVolts));
     }
-    this.#tellSupply(known);
+    for (const supply of this.#found.supplies) this.#tellSupply(known, supply);
     return known;
   }
 
   #tellPath(known: Map<string, Potential>, front: Front, share: number): void {
     const { zero } = this.#found.view.board;
     // A bus that the small supply pulls down again and again stands anywhere below its peak.
-    const doubt = this.#found.collapses ? 0.3 : Math.hypot(share, loadDoubt(front));
+    const doubt = this.#found.collapses ? STARVED.busDoubt : Math.hypot(share, loadDoubt(front));
     for (const [net, number] of front.path.nets) {
       const wave = front.cycle.waves[number];
       const dcVolts = front.cycle.meanVolts[number];
@@ -153,16 +180,15 @@ export class LiveState {
         dcSpread: doubt * Math.abs(dcVolts),
         wave,
         rippleVolts: 0,
-        rippleSpread: this.#found.collapses ? 0.2 * Math.abs(dcVolts) : 0,
+        rippleSpread: this.#found.collapses ? STARVED.busRipple * Math.abs(dcVolts) : 0,
       });
     }
   }
 
   /** The switch's own feed, and its drain: at rest the primary's feed stands there. */
-  #tellSupply(known: Map<string, Potential>): void {
-    const { view, supply, board } = this.#found;
-    const plan = view.supply;
-    if (plan === null || supply.mode === "none") return;
+  #tellSupply(known: Map<string, Potential>, supply: SupplyState): void {
+    const { board } = this.#found;
+    const { plan } = supply;
     const own = board.netOf(plan.switcher, "vcc");
     const [low, high] = SUPPLY_MODEL.hiccupVolts;
     const runs = supply.mode === "runs" || supply.mode === "sags";

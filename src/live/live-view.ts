@@ -1,10 +1,10 @@
-/** What does not change of a board while its faults do: roles, the nets that carry power, the plan of its small supply. */
+/** What does not change of a board while its faults do: roles, the nets that carry power, the plans of its small supplies. */
 import type { Board, Part } from "../board/board.ts";
 import { throughPairs } from "../board/net-groups.ts";
 import { deriveRoles, type Roles } from "../board/roles.ts";
 import { type BusSense, busSenses } from "./bus-sense.ts";
 import { PATH_MODEL } from "./live-models.ts";
-import { type SupplyPlan, supplyPlan } from "./supply-plan.ts";
+import { type SupplyPlan, supplyPlans } from "./supply-plan.ts";
 
 export interface LiveView {
   readonly board: Board;
@@ -12,7 +12,7 @@ export interface LiveView {
   /** nets on mains and bus that power flows through */
   readonly powerNets: ReadonlySet<string>;
   readonly lineNets: ReadonlySet<string>;
-  readonly supply: SupplyPlan | null;
+  readonly supplies: readonly SupplyPlan[];
   /** relays whose contact lies across an inrush part: ref -> that part */
   readonly bypasses: ReadonlyMap<string, string>;
   readonly senses: readonly BusSense[];
@@ -81,7 +81,7 @@ export function liveView(board: Board): LiveView {
     roles,
     powerNets: powerNets(board, roles),
     lineNets: new Set(roles.line),
-    supply: supplyPlan(board, roles),
+    supplies: supplyPlans(board, roles),
     bypasses: bypasses(board, roles),
     senses: busSenses(board, roles.bus),
   };

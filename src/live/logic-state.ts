@@ -48,7 +48,8 @@ export function isAlive(board: FaultedBoard, role: ControllerRole, rails: readon
   if (board.netOf(part.ref, "vdd") === null || board.netOf(part.ref, "gnd") === null) return false;
   if (board.isOpen(part.ref, "supply") || board.isShort(part.ref, "supply")) return false;
   const share = rail.volts / nominal;
-  if (share < WORKS.least || share > WORKS.most || rail.rippleVolts > MOST_RIPPLE * nominal) return false;
+  if (share < WORKS.least || share > WORKS.most || !rail.steady || rail.rippleVolts > MOST_RIPPLE * nominal)
+    return false;
   return resetFree(board, part, role.net);
 }
 
@@ -94,12 +95,16 @@ function arrayPulls(
   net: string,
 ): boolean {
   const out = [...part.pins].find(([, at]) => at === net)?.[0] ?? "";
-  const input = part.pins.get(out.replace(/^o/, "i"));
-  if (!/^o\d+$/.test(out) || input === undefined) return false;
+  const channel = /^o(\d+)$/i.exec(out)?.[1];
+  const index = [...part.pins.keys()].find(
+    (pin) =>
+      channel !== undefined && /^i\d+$/i.test(pin) && pin.endsWith(channel) && pin.length === out.length,
+  );
+  const input = part.pins.get(index ?? "");
+  if (index === undefined || input === undefined) return false;
   if (board.isShort(part.ref, out)) return true;
   const rail = rails.find((one) => one.net === part.pins.get("vcc"));
   const fed = rail === undefined || rail.volts > 5;
-  const index = out.replace(/^o/, "i");
   const broken = ["supply", out, index].some((site) => board.isOpen(part.ref, site));
   return fed && !broken && !board.isShort(part.ref, index, 500) && commanded(board, alive, input);
 }
@@ -133,4 +138,20 @@ export function lights(board: FaultedBoard, alive: ReadonlySet<string>): Readonl
     lit.set(part.ref, good && commanded(board, alive, part.pins.get("a") ?? ""));
   }
   return lit;
+}
+
+/** A fan turns from this share of its rail on (from memory). */
+const FAN_STARTS = 0.6;
+
+/** Fans (chips on a rail whose role says so) whose rail is there: reference -> turning. */
+export function fans(board: FaultedBoard, rails: readonly RailState[]): ReadonlyMap<string, boolean> {
+  const turning = new Map<string, boolean>();
+  for (const part of board.board.parts.values()) {
+    if (part.kind !== "ic" || part.role === null || !/\bfan\b/i.test(part.role)) continue;
+    const rail = rails.find((one) => one.net === board.netOf(part.ref, "vcc"));
+    const nominal = board.board.rails.find((one) => one.name === rail?.name)?.volts ?? 0;
+    const fed = rail?.steady === true && rail.volts > FAN_STARTS * nominal;
+    turning.set(part.ref, fed && !board.isOpen(part.ref, "supply") && !board.isShort(part.ref, "supply"));
+  }
+  return turning;
 }

@@ -1,5 +1,7 @@
 /** What somebody who switches the board on would see, in the log's words. */
 import type { Observed } from "../bench/event.ts";
+import type { Board } from "../board/board.ts";
+import type { Fault } from "../board/fault.ts";
 import type { FaultedBoard } from "./faulted-board.ts";
 import { glow } from "./filament.ts";
 import { type Front, meanBetween } from "./front.ts";
@@ -54,18 +56,11 @@ function busStands(view: LiveView, front: Front | null): boolean {
   return volts !== null && volts > LEAST_BUS * peak;
 }
 
-/** Could every output stage work: rails right, controllers alive, relays in, nothing broken between controller and motor? */
-export function everythingWorks({ view, board, front, supply, rails, alive, relaysIn }: Sight): boolean {
-  if (view.supply !== null && supply !== "runs") return false;
-  if (!busStands(view, front)) return false;
-  const right = rails.every((rail) => {
-    const nominal = view.board.rails.find((one) => one.name === rail.name);
-    return nominal !== undefined && Math.abs(rail.volts / nominal.volts - 1) <= 1.5 * nominal.tolerance;
-  });
-  if (!right || view.roles.controllers.some((one) => !alive.has(one.part))) return false;
-  if ([...view.bypasses.keys()].some((ref) => !relaysIn.has(ref) || board.isOpen(ref, "contact")))
-    return false;
-  for (const part of view.board.parts.values()) {
+/** Is everything that an output needs soldered in? */
+function allThere(board: FaultedBoard): boolean {
+  const { off, lifted } = board.bench;
+  if (off.size === 0 && lifted.size === 0) return true;
+  for (const part of board.board.parts.values()) {
     if (!WORKING_STAGES.has(part.stage ?? "")) continue;
     if (
       board.part(part.ref) === null ||
@@ -73,13 +68,29 @@ export function everythingWorks({ view, board, front, supply, rails, alive, rela
     )
       return false;
   }
-  return board.faults.every((fault) => {
-    if (fault.of === "nets") return (fault.value ?? 0) > 100_000;
-    if (fault.mode === "short" && STEADY_STAGES.has(view.board.parts.get(fault.part)?.stage ?? ""))
-      return false;
-    const part = view.board.parts.get(fault.part);
-    return !WORKING_STAGES.has(part?.stage ?? "") || harmless(fault.mode, part?.kind);
+  return true;
+}
+
+/** Does the fault leave every output as it was? */
+function leavesWorking(board: Board, fault: Fault): boolean {
+  if (fault.of === "nets") return (fault.value ?? 0) > 100_000;
+  const part = board.parts.get(fault.part);
+  if (fault.mode === "short" && STEADY_STAGES.has(part?.stage ?? "")) return false;
+  return !WORKING_STAGES.has(part?.stage ?? "") || harmless(fault.mode, part?.kind);
+}
+
+/** Could every output stage work: rails right, controllers alive, relays in, nothing broken between controller and motor? */
+export function everythingWorks({ view, board, front, supply, rails, alive, relaysIn }: Sight): boolean {
+  if (view.supplies.length > 0 && supply !== "runs") return false;
+  if (!board.faults.every((fault) => leavesWorking(view.board, fault))) return false;
+  const right = rails.every((rail) => {
+    const nominal = view.board.rails.find((one) => one.name === rail.name);
+    return nominal !== undefined && Math.abs(rail.volts / nominal.volts - 1) <= 1.5 * nominal.tolerance;
   });
+  if (!right || view.roles.controllers.some((one) => !alive.has(one.part))) return false;
+  if ([...view.bypasses.keys()].some((ref) => !relaysIn.has(ref) || board.isOpen(ref, "contact")))
+    return false;
+  return allThere(board) && busStands(view, front);
 }
 
 /** How the lamp glows: pulsing with the supply; bright at first behind a PTC that then takes the short's volts. */

@@ -110,6 +110,11 @@ describe("twelve more combinations", () => {
     expect(dc(driver, "V15", "NBUS")).toBeLessThan(0.5);
   });
 
+  it("10a: the fan on a drive's 15 V stands still when that rail twitches", () => {
+    expect([...single.with("").fans]).toEqual([["FAN1", true]]);
+    expect([...single.with("U1.supply:short").fans]).toEqual([["FAN1", false]]);
+  });
+
   it("11: a rail without its reservoir is low and unsteady; dry, it only carries more ripple", () => {
     const at = (names: string) => washer.with(names).rails.find((rail) => rail.name === "V12");
     const [good, dry, lost] = ["", "C29:drift@200e-6", "C29:open"].map(at);

@@ -33,12 +33,11 @@ function resistorHeats({ board, front }: Found, known: ReadonlyMap<string, Poten
 
 /** All of them; a part may stand in several rows, which add up. */
 export function partHeats(found: Found, known: ReadonlyMap<string, Potential>): readonly PartHeat[] {
-  const { tree, supply } = found;
-  const rails = found.rails ?? supply.rails;
+  const { tree, supplies, rails } = found;
   return [
     ...pathHeats(found),
     ...resistorHeats(found, known),
-    ...supply.heats,
+    ...supplies.flatMap(({ heats }) => heats),
     ...(tree?.heats(rails) ?? []),
   ];
 }

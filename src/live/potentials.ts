@@ -27,9 +27,18 @@ const RIPPLE_SHARE = 0.25;
 /** What a meter of 10 megohm picks up on a powered board, volts (common practice: ghost volts). */
 const PICK_UP_VOLTS = 0.3;
 
-function alternating(wave: Float64Array): number {
-  const mean = wave.reduce((sum, volts) => sum + volts, 0) / wave.length;
-  return Math.sqrt(wave.reduce((sum, volts) => sum + (volts - mean) ** 2, 0) / wave.length);
+/** Root mean square of what moves between two waves, without the mean. */
+function alternating(one: Float64Array | null, far: Float64Array | null): number {
+  const count = one?.length ?? far?.length ?? 0;
+  let [sum, squares] = [0, 0];
+  const start = (one?.[0] ?? 0) - (far?.[0] ?? 0);
+  for (let k = 0; k < count; k++) {
+    // Against the first moment, so that a small ripple is not lost beside a large mean.
+    const volts = (one === null ? 0 : one[k]) - (far === null ? 0 : far[k]) - start;
+    sum += volts;
+    squares += volts * volts;
+  }
+  return count === 0 ? 0 : Math.sqrt(Math.max(0, squares / count - (sum / count) ** 2));
 }
 
 export function steady(
@@ -49,12 +58,7 @@ export function between(one: Potential, far: Potential, share: number): LiveVolt
   // Two nets of one feed move together: the feed's own share counts once, on their difference.
   const own =
     one.wave !== null && far.wave !== null ? Math.abs(dc) * share : Math.hypot(one.dcSpread, far.dcSpread);
-  const count = one.wave?.length ?? far.wave?.length ?? 0;
-  const difference = Float64Array.from(
-    { length: count },
-    (_, k) => (one.wave?.[k] ?? 0) - (far.wave?.[k] ?? 0),
-  );
-  const moving = count === 0 ? 0 : alternating(difference);
+  const moving = alternating(one.wave, far.wave);
   const riding = Math.hypot(one.rippleVolts, far.rippleVolts);
   const whole = one.wave !== null && far.wave !== null && moving > 0.3 * Math.abs(dc);
   const spread = Math.hypot((whole ? share : RIPPLE_SHARE) * moving, one.rippleSpread, far.rippleSpread);

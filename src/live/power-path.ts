@@ -19,6 +19,7 @@ import type {
 import { FEED_MODEL, type PowerFeed } from "./power-feed.ts";
 import { selfHeating } from "./self-heating.ts";
 import { seriesPairs } from "./series-pairs.ts";
+import type { SupplyPlan } from "./supply-plan.ts";
 
 export interface PowerPath {
   readonly circuit: PowerCircuit;
@@ -62,6 +63,14 @@ function throughOf(part: Part): readonly Through[] {
     default:
       return [];
   }
+}
+
+const switches = new WeakMap<Board, ReturnType<typeof powerSwitches>>();
+
+function switchesOf(board: Board): ReturnType<typeof powerSwitches> {
+  const known = switches.get(board) ?? powerSwitches(board);
+  switches.set(board, known);
+  return known;
 }
 
 export class PathBuilder {
@@ -124,32 +133,37 @@ export class PathBuilder {
   }
 
   #across(ref: string, junction: string | null, one: string, far: string): void {
-    this.#resistor(this.#pin(ref, one), this.#pin(ref, far), this.#board.acrossOhms(ref, junction), ref);
+    const [from, to] = [this.#pin(ref, one), this.#pin(ref, far)];
+    if (from !== null && to !== null) this.#resistor(from, to, this.#board.acrossOhms(ref, junction), ref);
   }
 
   #through(part: Part): void {
-    const { roles, supply } = this.#view;
+    const { roles, supplies } = this.#view;
+    const plan = supplies.find((one) => one.transformer === part.ref);
     for (const { pins, junction, ohms } of throughOf(part)) {
       // Of a flyback's windings the primary counts once its switch has failed into a path; current windings always do.
-      const failed = part.ref === supply?.transformer && junction === supply.primary && this.#switchFailed();
-      if (part.kind === "transformer" && part.ref === supply?.transformer && !failed) continue;
+      const failed = plan !== undefined && junction === plan.primary && this.#switchFailed(plan);
+      if (plan !== undefined && !failed) continue;
       const [one, far] = pins.map((pin) => this.#board.netOf(part.ref, pin));
       const [from, to] = failed ? [this.#take(one), this.#take(far)] : [this.#number(one), this.#number(far)];
+      // What lies off the path is not asked about: its faults then need no path of their own.
+      if (from === null || to === null) continue;
       const plainOhms = this.#board.throughOhms(part.ref, junction, ohms);
       const limits = roles.inrush.includes(part.ref) || (part.kind !== "ntc" && part.kind !== "ptc");
       if (limits) this.#resistor(from, to, plainOhms, part);
     }
   }
 
-  #switchFailed(): boolean {
-    const { supply } = this.#view;
-    return supply !== null && Number.isFinite(this.#board.acrossOhms(supply.switcher, "ds"));
+  #switchFailed(plan: SupplyPlan): boolean {
+    return Number.isFinite(this.#board.acrossOhms(plan.switcher, "ds"));
   }
 
   #contact(part: Part, closed: ReadonlySet<string>): void {
+    const [from, to] = [this.#pin(part.ref, "com"), this.#pin(part.ref, "no")];
+    if (from === null || to === null) return;
     const good = closed.has(part.ref) && !this.#board.isOpen(part.ref, "contact");
     const ohms = good ? PATH_MODEL.contactOhms : this.#board.acrossOhms(part.ref, "contact");
-    this.#resistor(this.#pin(part.ref, "com"), this.#pin(part.ref, "no"), ohms, part.ref);
+    this.#resistor(from, to, ohms, part.ref);
   }
 
   #junction(
@@ -182,8 +196,9 @@ export class PathBuilder {
     this.#across(part.ref, null, "plus", "minus");
     const [from, to] = [this.#pin(part.ref, "plus"), this.#pin(part.ref, "minus")];
     const onLine = [...part.pins.values()].every((net) => this.#view.lineNets.has(net));
+    if (from === null || to === null || from === to || onLine) return;
     const farads = this.#board.farads(part, part.value.farads ?? 0);
-    if (from === null || to === null || from === to || onLine || farads < PATH_MODEL.leastFarads) return;
+    if (farads < PATH_MODEL.leastFarads) return;
     this.#capacitors.push({ from, to, farads, part: part.ref });
   }
 
@@ -198,7 +213,7 @@ export class PathBuilder {
   /** Switches at rest block; a failed one is a resistance, and brings the motor's windings with it. */
   #switches(): void {
     const { board } = this.#view;
-    for (const one of powerSwitches(board)) {
+    for (const one of switchesOf(board)) {
       const part = board.parts.get(one.part);
       const junction =
         part?.kind === "module" ? one.site.slice(one.part.length + 1) : part?.kind === "igbt" ? "ce" : "ds";
@@ -206,11 +221,11 @@ export class PathBuilder {
       if (this.#board.part(one.part) === null || !Number.isFinite(ohms)) continue;
       this.#resistor(this.#take(one.high), this.#take(one.low), ohms, one.part);
     }
-    const { supply } = this.#view;
-    if (supply !== null && this.#switchFailed()) {
-      const drain = this.#take(this.#board.netOf(supply.switcher, "d"));
-      const ohms = this.#board.acrossOhms(supply.switcher, "ds");
-      this.#resistor(drain, this.#number(supply.back), ohms, supply.switcher);
+    for (const plan of this.#view.supplies) {
+      if (!this.#switchFailed(plan)) continue;
+      const drain = this.#take(this.#board.netOf(plan.switcher, "d"));
+      const ohms = this.#board.acrossOhms(plan.switcher, "ds");
+      this.#resistor(drain, this.#number(plan.back), ohms, plan.switcher);
     }
     for (const motor of this.#board.parts())
       if (motor.kind === "motor")
@@ -226,7 +241,8 @@ export class PathBuilder {
   }
 
   #leaksAndClips(): void {
-    for (const leak of this.#board.leaks)
+    const { board, powerNets } = this.#view;
+    for (const leak of this.#board.leaksAmong(new Set([board.zero, ...powerNets, ...this.#nets.keys()])))
       this.#resistor(
         this.#number(leak.nets[0]),
         this.#number(leak.nets[1]),
@@ -342,11 +358,13 @@ export function seriesLamp(board: Board, watts: number): Lamp {
   return { watts, ratedVolts: at.length > 2 ? volts / Math.sqrt(3) : volts };
 }
 
-/** What the small supply draws from the net that feeds it; null where that net is not in the path. */
+/** What the small supplies draw, all of it where the first is fed (they hang on one bus); null where no feed is in the path. */
 export function supplyLoad(view: LiveView, path: PowerPath, watts: number): PowerLoad | null {
   const number = (net: string) => (net === view.board.zero ? -1 : path.nets.get(net));
-  const from = view.supply === null ? undefined : number(view.supply.feed);
-  const to = view.supply === null ? undefined : number(view.supply.back);
-  if (from === undefined || to === undefined || from === to) return null;
-  return { from, to, watts, leastVolts: SUPPLY_MODEL.stopVolts };
+  for (const plan of view.supplies) {
+    const [from, to] = [number(plan.feed), number(plan.back)];
+    if (from !== undefined && to !== undefined && from !== to)
+      return { from, to, watts, leastVolts: SUPPLY_MODEL.stopVolts };
+  }
+  return null;
 }

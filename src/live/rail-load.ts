@@ -70,9 +70,8 @@ export function railDraws(board: FaultedBoard, rail: RailRole): readonly RailDra
       if (Number.isFinite(ohms)) draws.push({ part: part.ref, siemens: 1 / ohms, wanted: false });
     }
   }
-  for (const leak of board.leaks)
-    if (between(leak.nets, rail))
-      draws.push({ part: null, siemens: 1 / (leak.value ?? FAULT_OHMS.leaky), wanted: false });
+  for (const leak of board.leaksAmong(new Set([rail.net, rail.back])))
+    draws.push({ part: null, siemens: 1 / (leak.value ?? FAULT_OHMS.leaky), wanted: false });
   for (const clip of board.bench.clips)
     if (
       between(

@@ -10,6 +10,8 @@ export interface RailState {
   readonly rippleVolts: number;
   /** deviation of the mean, a share of the rail's nominal volts */
   readonly share: number;
+  /** false while the supply behind it starts and stops */
+  readonly steady: boolean;
   /** drawn from it, regulators behind it included, amps */
   readonly amps: number;
 }

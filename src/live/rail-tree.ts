@@ -15,25 +15,55 @@ export type RailSource =
   | { readonly by: "dropper"; readonly part: string; readonly from: string; readonly zener: string | null }
   | { readonly by: "unknown" };
 
+const UNKNOWN: RailSource = { by: "unknown" };
+
+/** Where each rail comes from, and which are made from each. */
+interface RailSources {
+  readonly of: ReadonlyMap<string, RailSource>;
+  readonly made: ReadonlyMap<string, readonly RailRole[]>;
+}
+
+const known = new WeakMap<LiveView, RailSources>();
+
+function sourcesOf(view: LiveView): RailSources {
+  const before = known.get(view);
+  if (before !== undefined) return before;
+  const { rails } = view.roles;
+  const of = new Map(rails.map((rail) => [rail.name, sourceOf(view, rail)]));
+  const from = (rail: RailRole): string | null => {
+    const source = of.get(rail.name);
+    return source?.by === "regulator" || source?.by === "dropper" ? source.from : null;
+  };
+  const made = new Map(rails.map(({ name }) => [name, rails.filter((one) => from(one) === name)]));
+  known.set(view, { of, made });
+  return { of, made };
+}
+
 export class RailTree {
   readonly #board: FaultedBoard;
   readonly rails: readonly RailRole[];
   readonly #draws = new Map<string, readonly RailDraw[]>();
-  readonly #sources = new Map<string, RailSource>();
+  readonly #siemens = new Map<string, number>();
+  readonly #sources: RailSources;
 
   /** `coils`: amps of relay coils that are pulled in, by rail. */
   constructor(view: LiveView, board: FaultedBoard, coils: ReadonlyMap<string, RailDraw>) {
     this.#board = board;
     this.rails = view.roles.rails;
+    this.#sources = sourcesOf(view);
     for (const rail of this.rails) {
       const coil = coils.get(rail.name);
-      this.#draws.set(rail.name, [...railDraws(board, rail), ...(coil === undefined ? [] : [coil])]);
-      this.#sources.set(rail.name, sourceOf(view, rail));
+      const draws = [...railDraws(board, rail), ...(coil === undefined ? [] : [coil])];
+      this.#draws.set(rail.name, draws);
+      this.#siemens.set(
+        rail.name,
+        draws.reduce((sum, one) => sum + one.siemens, 0),
+      );
     }
   }
 
   source(rail: RailRole): RailSource {
-    return this.#sources.get(rail.name) ?? { by: "unknown" };
+    return this.#sources.of.get(rail.name) ?? UNKNOWN;
   }
 
   draws(rail: RailRole): readonly RailDraw[] {
@@ -41,16 +71,14 @@ export class RailTree {
   }
 
   #madeFrom(rail: RailRole): readonly RailRole[] {
-    return this.rails.filter((one) => {
-      const source = this.source(one);
-      return (source.by === "regulator" || source.by === "dropper") && source.from === rail.name;
-    });
+    return this.#sources.made.get(rail.name) ?? [];
   }
 
   /** Amps drawn from the rail at these volts, what is made from it included. */
   draw(rail: RailRole, volts: number): number {
-    const own = this.draws(rail).reduce((sum, one) => sum + one.siemens, 0) * volts;
-    return this.#madeFrom(rail).reduce((sum, child) => sum + this.#made(child, volts).amps, own);
+    let amps = (this.#siemens.get(rail.name) ?? 0) * volts;
+    for (const child of this.#madeFrom(rail)) amps += this.#made(child, volts).amps;
+    return amps;
   }
 
   /** What a rail made from another is, at that one's volts; `amps` are those taken from there. */
@@ -78,7 +106,13 @@ export class RailTree {
   }
 
   /** The rail at these volts and everything made from it. */
-  settle(rail: RailRole, volts: number, rippleVolts: number, share: number): readonly RailState[] {
+  settle(
+    rail: RailRole,
+    volts: number,
+    rippleVolts: number,
+    share: number,
+    steady = true,
+  ): readonly RailState[] {
     const own: RailState = {
       name: rail.name,
       net: rail.net,
@@ -86,6 +120,7 @@ export class RailTree {
       volts,
       rippleVolts,
       share,
+      steady,
       amps: this.draw(rail, volts),
     };
     const made = this.#madeFrom(rail).flatMap((child) => {
@@ -93,7 +128,7 @@ export class RailTree {
       const passes = out < child.volts * 0.98;
       const ripple = passes ? (rippleVolts * out) / Math.max(volts, 0.1) : rippleVolts / 100;
       const doubt = limited ? RAIL_SHARE.hiccup : passes ? share + RAIL_SHARE.linear : RAIL_SHARE.linear;
-      return this.settle(child, out, ripple, Math.min(doubt, RAIL_SHARE.hiccup));
+      return this.settle(child, out, ripple, Math.min(doubt, RAIL_SHARE.hiccup), steady);
     });
     return [own, ...made];
   }
@@ -125,8 +160,9 @@ export function rectifierDrop(type: string | undefined): number {
 }
 
 function sourceOf(view: LiveView, rail: RailRole): RailSource {
-  const { board, supply, roles } = view;
-  if (supply?.outputs.some((output) => output.rail === rail.name) === true) return { by: "winding" };
+  const { board, supplies, roles } = view;
+  if (supplies.some((plan) => plan.outputs.some((output) => output.rail === rail.name)))
+    return { by: "winding" };
   const railOn = (net: string | undefined) => roles.rails.find((one) => one.net === net)?.name;
   for (const part of board.parts.values()) {
     if (part.kind !== "regulator" || part.pins.get("out") !== rail.net) continue;

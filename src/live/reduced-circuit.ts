@@ -83,6 +83,28 @@ function eliminate(rows: Float64Array, nets: number, gone: Uint8Array, k: number
   gone[k] = 1;
 }
 
+/** A net that was eliminated, as what it follows. */
+interface Follower {
+  readonly net: number;
+  readonly nets: readonly number[];
+  readonly shares: readonly number[];
+  readonly source: readonly number[];
+}
+
+function followerOf(rows: Float64Array, nets: number, net: number): Follower {
+  const width = nets + SOURCE_PARTS;
+  const row = rows.subarray(net * width, (net + 1) * width);
+  const own = row[net];
+  const known: number[] = [];
+  for (let j = 0; j < nets; j++) if (j !== net && row[j] !== 0) known.push(j);
+  return {
+    net,
+    nets: known,
+    shares: known.map((j) => -row[j] / own),
+    source: [row[nets] / own, row[nets + 1] / own, row[nets + 2] / own],
+  };
+}
+
 export function reduceCircuit(circuit: PowerCircuit): ReducedCircuit {
   const { nets } = circuit;
   const width = nets + SOURCE_PARTS;
@@ -101,6 +123,7 @@ export function reduceCircuit(circuit: PowerCircuit): ReducedCircuit {
     terminals[net] = i;
   });
   const size = left.length;
+  const backwards = order.map((net) => followerOf(rows, nets, net));
   return {
     terminals,
     size,
@@ -113,16 +136,12 @@ export function reduceCircuit(circuit: PowerCircuit): ReducedCircuit {
       (_, at) => rows[left[Math.floor(at / SOURCE_PARTS)] * width + nets + (at % SOURCE_PARTS)],
     ),
     spread: (atTerminals, sine, cosine, volts) => {
-      volts.fill(0);
-      left.forEach((net, i) => {
-        volts[net] = atTerminals[i];
-      });
-      // The last one eliminated knows only terminals, the one before it that one as well; what was gone before counts as nothing.
-      for (const net of order) {
-        const own = net * width;
-        let amps = rows[own + nets] + rows[own + nets + 1] * sine + rows[own + nets + 2] * cosine;
-        for (let j = 0; j < nets; j++) if (j !== net) amps -= rows[own + j] * volts[j];
-        volts[net] = amps / rows[own + net];
+      for (let i = 0; i < size; i++) volts[left[i]] = atTerminals[i];
+      // The last one eliminated knows only terminals, the one before it that one as well.
+      for (const { net, nets: known, shares, source } of backwards) {
+        let sum = source[0] + source[1] * sine + source[2] * cosine;
+        for (let j = 0; j < known.length; j++) sum += shares[j] * volts[known[j]];
+        volts[net] = sum;
       }
     },
   };

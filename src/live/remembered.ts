@@ -3,11 +3,11 @@
  * same. What was asked is noted, not guessed, so that nothing needs to know which faults matter to which stage.
  */
 import { type Fault, faultName } from "../board/fault.ts";
-import { type FaultedBoard, siteOf } from "./faulted-board.ts";
+import { answers, type FaultedBoard } from "./faulted-board.ts";
 
 interface Kept<T> {
   readonly value: T;
-  /** sites whose faults would have changed it, or might have */
+  /** where faults would have changed it, or might have */
   readonly asked: ReadonlySet<string>;
 }
 
@@ -34,7 +34,7 @@ export class Remembered<T> {
     let matter: readonly Fault[] = [];
     for (;;) {
       const kept = this.#with(board, matter, start, make);
-      const next = board.faults.filter((fault) => matter.includes(fault) || kept.asked.has(siteOf(fault)));
+      const next = board.faults.filter((fault) => matter.includes(fault) || answers(fault, kept.asked));
       if (next.length === matter.length) return kept.value;
       matter = next;
     }

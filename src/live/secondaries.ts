@@ -4,15 +4,18 @@
  */
 import type { RailRole } from "../board/roles.ts";
 import type { FaultedBoard } from "./faulted-board.ts";
-import { RAIL_SHARE, SUPPLY_MODEL } from "./live-models.ts";
+import { LOSS_SHARES, RAIL_SHARE, SUPPLY_MODEL } from "./live-models.ts";
 import type { PartHeat, RailState } from "./rail-state.ts";
 import { type RailTree, rectifierDrop } from "./rail-tree.ts";
 import type { SupplyOutput, SupplyPlan } from "./supply-plan.ts";
 import { isGone, type SupplyStart, supplyStart } from "./supply-state.ts";
 
-export type SupplyMode = "none" | "nothing" | "runs" | "sags" | "hiccup" | "runaway";
+/** Worst first. `none`: the board has no small supply that the model knows. */
+export const SUPPLY_MODES = ["hiccup", "nothing", "runaway", "sags", "runs", "none"] as const;
+export type SupplyMode = (typeof SUPPLY_MODES)[number];
 
 export interface SupplyState {
+  readonly plan: SupplyPlan;
   readonly mode: SupplyMode;
   readonly why: string;
   /** drawn from the input, mean watts */
@@ -67,14 +70,15 @@ function secondaries(
     if (rail === undefined) return [];
     const dropVolts = rectifierDrop(board.board.parts.get(output.diodes[0] ?? "")?.value.type);
     const ohms = output.ohms + SUPPLY_MODEL.secondaryOhms;
-    const nominalVolts = rail.volts + dropVolts + ohms * good.draw(rail, rail.volts);
+    const volts = Math.abs(rail.volts);
+    const nominalVolts = volts + dropVolts + ohms * good.draw(rail, volts);
     const open =
       isGone(board, plan.transformer, output.winding) || output.diodes.every((ref) => isGone(board, ref));
     return [{ output, rail, dropVolts, ohms, nominalVolts, open, ...reservoirOf(board, rail) }];
   });
 }
 
-/** Volts of a rail behind a winding of `volts`: less its diode's drop and what its load costs in the winding. */
+/** Volts of a rail (whatever its sign) behind a winding of `volts`: less its diode's drop and what its load costs in the winding. */
 function railVolts(tree: RailTree, one: Secondary, volts: number): number {
   if (one.open || volts <= one.dropVolts) return 0;
   let [low, high] = [0, volts - one.dropVolts];
@@ -111,6 +115,11 @@ function shareAtLimit(tree: RailTree, all: readonly Secondary[], from: number, w
   return low;
 }
 
+/** A rail below its 0 V has its diode turned round. */
+function signed(one: Secondary, volts: number): number {
+  return one.rail.volts < 0 ? -volts : volts;
+}
+
 /** What is left on a rail without its reservoir: a meter shows a mean that is low, with much on it. From memory. */
 const WITHOUT_RESERVOIR = { good: [1, 0.002, 0], dry: [0.99, 0.008, 0.01], lost: [0.8, 0.25, 0.12] } as const;
 
@@ -125,7 +134,12 @@ function running(
     const [times, ripple, doubt] = WITHOUT_RESERVOIR[one.reservoir];
     const volts = railVolts(tree, one, share * one.nominalVolts) * times;
     const own = one.rail.name === regulated ? RAIL_SHARE.regulated : RAIL_SHARE.crossed;
-    return tree.settle(one.rail, volts, volts * ripple, (runaway ? RAIL_SHARE.runaway : own) + doubt);
+    return tree.settle(
+      one.rail,
+      signed(one, volts),
+      volts * ripple,
+      (runaway ? RAIL_SHARE.runaway : own) + doubt,
+    );
   });
 }
 
@@ -140,19 +154,22 @@ function hiccuping(tree: RailTree, all: readonly Secondary[], share: number): re
     const held = (fall / hiccupSeconds) * -Math.expm1(-off / fall);
     const volts = top * Math.min(1, hiccupDuty + held);
     const ripple = Math.sqrt(Math.max(0, volts * (top - volts)));
-    return tree.settle(one.rail, volts, ripple, RAIL_SHARE.hiccup * (volts / one.rail.volts));
+    const doubt = RAIL_SHARE.hiccup * Math.abs(volts / one.rail.volts);
+    return tree.settle(one.rail, signed(one, volts), ripple, doubt, false);
   });
 }
 
 function supplyHeats(plan: SupplyPlan, input: number, output: number): readonly PartHeat[] {
   const lost = Math.max(0, input - output);
   const { switcher, transformer, outputs } = plan;
-  // Of what a small flyback loses, about half is in its switch, a third in the transformer, the rest in its diodes (from memory).
   return [
-    { part: switcher, watts: 0.5 * lost },
-    { part: transformer, watts: 0.3 * lost },
+    { part: switcher, watts: LOSS_SHARES.switcher * lost },
+    { part: transformer, watts: LOSS_SHARES.transformer * lost },
     ...outputs.flatMap(({ diodes }) =>
-      diodes.map((part) => ({ part, watts: (0.2 * lost) / outputs.length / diodes.length })),
+      diodes.map((part) => ({
+        part,
+        watts: (LOSS_SHARES.rectifiers * lost) / outputs.length / diodes.length,
+      })),
     ),
   ];
 }
@@ -176,6 +193,7 @@ export function supplyState(
   const { why } = start;
   if (start.does === "nothing")
     return {
+      plan,
       mode: "nothing",
       why,
       watts: 0,
@@ -187,12 +205,13 @@ export function supplyState(
     const watts = hiccupWatts(board, plan);
     const rails = hiccuping(tree, all, share);
     return {
+      plan,
       mode: "hiccup",
       why: because,
       watts,
       windingShare: share,
       rails,
-      heats: supplyHeats(plan, watts, 0.3 * watts),
+      heats: supplyHeats(plan, watts, LOSS_SHARES.tryingOutput * watts),
     };
   };
   if (start.does === "hiccup") return hiccup(0.5, why);
@@ -225,6 +244,7 @@ function loaded(
   const output = wattsAt(tree, all, share);
   const watts = output / SUPPLY_MODEL.efficiency + SUPPLY_MODEL.ownWatts;
   return {
+    plan,
     mode: runaway ? "runaway" : over ? "sags" : "runs",
     why: over ? "more is drawn than it can give" : start.why,
     watts,

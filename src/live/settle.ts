@@ -3,17 +3,15 @@ import { solveDense } from "../numeric/dense-lu.ts";
 import type { PowerCircuit, SelfHeating } from "./power-circuit.ts";
 import { Stepper } from "./stepper.ts";
 
-/** What one cycle showed. Waveforms are volts at evenly spaced moments, each net against the circuit's reference. */
-export interface Cycle {
-  readonly waves: readonly Float64Array[];
-  /** mean volts of each net */
+/** What one cycle came to. */
+export interface Totals {
+  /** mean volts of each net against the circuit's reference */
   readonly meanVolts: Float64Array;
   /** mean watts turned to heat in each resistor and each junction */
   readonly resistorWatts: Float64Array;
   readonly diodeWatts: Float64Array;
-  /** root mean square of what each resistor carries, and its largest moment, amps */
+  /** root mean square of what each resistor carries, amps */
   readonly resistorAmps: Float64Array;
-  readonly peakAmps: Float64Array;
   /** root mean square of what each source gives, and its mean, amps */
   readonly sourceAmps: Float64Array;
   readonly sourceMeanAmps: Float64Array;
@@ -24,6 +22,11 @@ export interface Cycle {
   /** of each capacitor at the end, volts */
   readonly endVolts: Float64Array;
   readonly settled: boolean;
+}
+
+/** The same with its waveforms: volts at evenly spaced moments, each net against the circuit's reference. */
+export interface Cycle extends Totals {
+  readonly waves: readonly Float64Array[];
 }
 
 export interface Settling {
@@ -40,9 +43,9 @@ export interface Settling {
 }
 
 /** Settled where no capacitor has more than this share of the largest, or these volts, still to go, and no ohms this share. */
-const SETTLED = { share: 5e-4, volts: 4e-3, ohms: 3e-3 } as const;
-/** What takes longer than so many cycles to come about is not waited for: a minute of mains. */
-const WAITED_CYCLES = 3000;
+const SETTLED = { share: 1e-4, volts: 2e-3, ohms: 2e-3 } as const;
+/** What takes longer than so many cycles to come about is not waited for: some seconds of mains. */
+const WAITED_CYCLES = 200;
 /** Under a load that draws its watts whatever the volts, no farther at once than so many of the last cycle's change. */
 const LONGEST_LEAP = 9;
 
@@ -60,13 +63,12 @@ const COARSE_STEPS = 64;
 
 /** Runs `circuit` from empty (or given) capacitors until its cycles repeat: first in coarse steps, then in those asked for. */
 export function settle(circuit: PowerCircuit, settling: Settling): Cycle {
-  const coarse = roughly(circuit, settling);
-  return settling.steps <= COARSE_STEPS ? coarse.cycle : coarse.shown();
+  return roughly(circuit, settling).shown();
 }
 
 /** A settled state in coarse steps, and the same in those asked for, worked out when first asked for. */
 export interface Rough {
-  readonly cycle: Cycle;
+  readonly cycle: Totals;
   shown(): Cycle;
 }
 
@@ -83,7 +85,7 @@ export function roughly(circuit: PowerCircuit, settling: Settling): Rough {
       : stepper.gather(settling.startVolts);
   const settled = approach(stepper, held, steps, settling);
   const start = Float64Array.from(held);
-  const cycle = { ...shownCycle(stepper, held, steps), settled };
+  const cycle = { ...shownCycle(stepper, held, steps, null), settled };
   let shown: Cycle | null = null;
   return {
     cycle,
@@ -91,7 +93,8 @@ export function roughly(circuit: PowerCircuit, settling: Settling): Rough {
       if (shown !== null) return shown;
       const fine = stepper.inSteps(settling.cycleSeconds / settling.steps);
       const finely = approach(fine, start, settling.steps, settling);
-      shown = { ...shownCycle(fine, start, settling.steps), settled: finely };
+      const waves = Array.from({ length: circuit.nets }, () => new Float64Array(settling.steps));
+      shown = { ...shownCycle(fine, start, settling.steps, waves), waves, settled: finely };
       return shown;
     },
   };
@@ -179,56 +182,49 @@ function heatUp(stepper: Stepper, heater: Heater): number {
   return change;
 }
 
-/** One cycle from the volts `held`, which are moved on to its end, with all that it shows. */
-function shownCycle(stepper: Stepper, held: Float64Array, steps: number): Omit<Cycle, "settled"> {
-  const { circuit } = stepper;
-  const waves = Array.from({ length: circuit.nets }, () => new Float64Array(steps));
-  const count = circuit.resistors.length;
-  const resistorWatts = new Float64Array(count);
-  const resistorAmps = new Float64Array(count);
-  const peakAmps = new Float64Array(count);
-  const diodeWatts = new Float64Array(circuit.diodes.length);
-  const sourceAmps = new Float64Array(circuit.sources.length);
-  const sourceMeanAmps = new Float64Array(circuit.sources.length);
-  const limited = new Float64Array(circuit.sources.length);
-  const meanVolts = new Float64Array(circuit.nets);
+/** One cycle from the volts `held`, which are moved on to its end, with all that it shows but its waves: those go to `waves`. */
+function shownCycle(
+  stepper: Stepper,
+  held: Float64Array,
+  steps: number,
+  waves: readonly Float64Array[] | null,
+): Omit<Totals, "settled"> {
+  const { resistors, diodes, sources, nets } = stepper.circuit;
+  const count = resistors.length;
+  const totals = {
+    meanVolts: new Float64Array(nets),
+    resistorWatts: new Float64Array(count),
+    resistorAmps: new Float64Array(count),
+    diodeWatts: new Float64Array(diodes.length),
+    sourceAmps: new Float64Array(sources.length),
+    sourceMeanAmps: new Float64Array(sources.length),
+    limited: new Float64Array(sources.length),
+  };
+  const { meanVolts, resistorWatts, diodeWatts, sourceAmps, sourceMeanAmps, limited } = totals;
   for (let k = 0; k < steps; k++) {
     const angle = (2 * Math.PI * (k + 1)) / steps;
     stepper.step(held, angle);
     const { volts: now } = stepper;
-    for (let net = 0; net < circuit.nets; net++) {
-      waves[net][k] = now[net];
-      meanVolts[net] += now[net] / steps;
+    if (waves !== null) for (let net = 0; net < nets; net++) waves[net][k] = now[net];
+    for (let net = 0; net < nets; net++) meanVolts[net] += now[net];
+    for (let i = 0; i < count; i++) resistorWatts[i] += stepper.across(resistors[i]) ** 2;
+    for (let i = 0; i < diodes.length; i++) {
+      if (!stepper.conducts(i)) continue;
+      const volts = stepper.across(diodes[i]);
+      diodeWatts[i] += (volts * (volts - diodes[i].dropVolts)) / diodes[i].ohms;
     }
-    for (let i = 0; i < count; i++) {
-      const amps = stepper.across(circuit.resistors[i]) / stepper.ohms[i];
-      resistorWatts[i] += (amps * amps * stepper.ohms[i]) / steps;
-      peakAmps[i] = Math.max(peakAmps[i], Math.abs(amps));
-    }
-    circuit.diodes.forEach((one, i) => {
-      const volts = stepper.across(one);
-      if (stepper.conducts(i)) diodeWatts[i] += (volts * (volts - one.dropVolts)) / one.ohms / steps;
-    });
-    circuit.sources.forEach((_, i) => {
+    for (let i = 0; i < sources.length; i++) {
       const amps = stepper.given(i, angle);
-      sourceAmps[i] += (amps * amps) / steps;
-      sourceMeanAmps[i] += amps / steps;
-      if (stepper.atLimit(i)) limited[i] += 1 / steps;
-    });
+      sourceAmps[i] += amps * amps;
+      sourceMeanAmps[i] += amps;
+      if (stepper.atLimit(i)) limited[i]++;
+    }
   }
-  for (let i = 0; i < count; i++) resistorAmps[i] = Math.sqrt(resistorWatts[i] / stepper.ohms[i]);
-  const roots = sourceAmps.map(Math.sqrt);
-  return {
-    waves,
-    meanVolts,
-    resistorWatts,
-    diodeWatts,
-    resistorAmps,
-    peakAmps,
-    sourceAmps: roots,
-    sourceMeanAmps,
-    limited,
-    ohms: Float64Array.from(stepper.ohms),
-    endVolts: stepper.scatter(held),
-  };
+  for (const sums of Object.values(totals)) for (let i = 0; i < sums.length; i++) sums[i] /= steps;
+  for (let i = 0; i < count; i++) {
+    resistorWatts[i] /= stepper.ohms[i];
+    totals.resistorAmps[i] = Math.sqrt(resistorWatts[i] / stepper.ohms[i]);
+  }
+  for (let i = 0; i < sources.length; i++) sourceAmps[i] = Math.sqrt(sourceAmps[i]);
+  return { ...totals, ohms: Float64Array.from(stepper.ohms), endVolts: stepper.scatter(held) };
 }

@@ -6,6 +6,7 @@
 import { invertConductances } from "./inverse.ts";
 import type { PowerCircuit, SourceBranch } from "./power-circuit.ts";
 import { type ReducedCircuit, reduceCircuit, SOURCE_PARTS } from "./reduced-circuit.ts";
+import { type Ends, gather, type Store, scatter, storesOf } from "./stores.ts";
 
 /** A blocking junction's leak, siemens. */
 const BLOCKING_SIEMENS = 1e-9;
@@ -14,12 +15,6 @@ const STICKS_VOLTS = 1e-4;
 /** A set of conducting junctions is found within this many tries, or the last one is taken. */
 const MOST_TRIES = 40;
 
-/** Two terminals; -1 is the reference. */
-interface Ends {
-  readonly from: number;
-  readonly to: number;
-}
-
 /** What the terminals do while one set of junctions conducts. */
 interface Piece {
   /** volts of each terminal for a volt held by each store, then for constant, sine and cosine; row-major */
@@ -27,18 +22,12 @@ interface Piece {
   /** volts that each terminal loses for an amp of load, and the load itself */
   readonly loss: Float64Array;
   readonly ownLoss: number;
+  /** of a volt held by each store: what each store keeps (row-major), loses to an amp of load, and the load's own volts of it */
+  readonly kept: Float64Array;
+  readonly keptLoss: Float64Array;
+  readonly atLoad: Float64Array;
   /** the pieces that one junction or limit turned over leads to */
   readonly next: (Piece | undefined)[];
-}
-
-/** Capacitors between the same two nets, as one. */
-interface Store extends Ends {
-  farads: number;
-  readonly of: number[];
-}
-
-function rowOf(values: Float64Array, row: number, width: number, column: number): number {
-  return row < 0 ? 0 : values[row * width + column];
 }
 
 export class Stepper {
@@ -51,13 +40,15 @@ export class Stepper {
   readonly #diodes: readonly (Ends & { readonly dropVolts: number })[];
   readonly #sources: readonly Ends[];
   readonly #load: Ends | null;
+  /** resistors that heat themselves, by their index */
+  readonly #heaters: ReadonlyMap<number, Ends>;
   /** 1 where a junction conducts, then 1 where a source is at its limit */
   readonly #on: Uint8Array;
-  #pieces = new Map<string, Piece>();
+  #pieces = new Map<string | number, Piece>();
   #now: Piece | null = null;
   /** held volts, then 1, sine and cosine of the mains */
   readonly #inputs: Float64Array;
-  /** volts of the terminals */
+  /** volts of the terminals, and of the reference */
   readonly #terminals: Float64Array;
   /** volts of all nets, once somebody asks */
   readonly #nets: Float64Array;
@@ -75,37 +66,29 @@ export class Stepper {
     this.seconds = seconds;
     this.#reduced = reduced;
     this.ohms = Float64Array.from(circuit.resistors, (one) => one.ohms);
-    this.#stores = this.#storesOf(circuit);
+    this.#stores = storesOf(
+      circuit.capacitors,
+      circuit.capacitors.map((one) => this.#ends(one)),
+    );
     this.#diodes = circuit.diodes.map((one) => ({ ...this.#ends(one), dropVolts: one.dropVolts }));
     this.#sources = circuit.sources.map((one) => this.#ends(one));
     this.#load = circuit.load === null || circuit.load.watts <= 0 ? null : this.#ends(circuit.load);
+    this.#heaters = new Map(
+      circuit.resistors.flatMap((one, i) => (one.heats === undefined ? [] : [[i, this.#ends(one)] as const])),
+    );
     this.#on = new Uint8Array(circuit.diodes.length + circuit.sources.length);
     const count = this.#stores.length;
     this.#inputs = new Float64Array(count + SOURCE_PARTS);
-    this.#terminals = new Float64Array(reduced.size);
+    this.#terminals = new Float64Array(reduced.size + 1);
     this.#nets = new Float64Array(circuit.nets);
     this.#slopes = new Float64Array(count * count);
     this.#moved = new Float64Array(count * count);
     this.#loadSlopes = new Float64Array(count);
   }
 
-  #ends({ from, to }: Ends): Ends {
-    const { terminals } = this.#reduced;
-    return { from: from < 0 ? -1 : terminals[from], to: to < 0 ? -1 : terminals[to] };
-  }
-
-  #storesOf(circuit: PowerCircuit): readonly Store[] {
-    const stores: Store[] = [];
-    circuit.capacitors.forEach((one, i) => {
-      const ends = this.#ends(one);
-      const same = stores.find((store) => store.from === ends.from && store.to === ends.to);
-      if (same === undefined) stores.push({ ...ends, farads: one.farads, of: [i] });
-      else {
-        same.farads += one.farads;
-        same.of.push(i);
-      }
-    });
-    return stores;
+  #ends({ from, to }: { readonly from: number; readonly to: number }): Ends {
+    const { terminals, size } = this.#reduced;
+    return { from: from < 0 ? size : terminals[from], to: to < 0 ? size : terminals[to] };
   }
 
   /** The same circuit, as warm as this one is, in steps of other `seconds`. */
@@ -120,22 +103,14 @@ export class Stepper {
     return this.#stores.length;
   }
 
-  /** Volts held, from those of each capacitor: capacitors side by side share their charge. */
-  gather(capacitors: Float64Array): Float64Array {
-    return Float64Array.from(
-      this.#stores,
-      ({ of, farads }) =>
-        of.reduce((sum, i) => sum + capacitors[i] * this.circuit.capacitors[i].farads, 0) / farads,
-    );
+  /** Volts held, from those of each capacitor. */
+  gather(volts: Float64Array): Float64Array {
+    return gather(this.#stores, this.circuit.capacitors, volts);
   }
 
   /** Volts of each capacitor, from those held. */
   scatter(held: Float64Array): Float64Array {
-    const volts = new Float64Array(this.circuit.capacitors.length);
-    this.#stores.forEach(({ of }, store) => {
-      for (const i of of) volts[i] = held[store];
-    });
-    return volts;
+    return scatter(this.#stores, this.circuit.capacitors, held);
   }
 
   /** Changes the ohms of a resistor that heats itself; what was worked out before no longer holds. */
@@ -156,18 +131,19 @@ export class Stepper {
     return this.#nets;
   }
 
-  across({ from, to }: Ends): number {
+  across({ from, to }: { readonly from: number; readonly to: number }): number {
     const { volts } = this;
     return (from < 0 ? 0 : volts[from]) - (to < 0 ? 0 : volts[to]);
   }
 
   /** Volts of a resistor that heats itself. */
   acrossHeater(index: number): number {
-    return this.#apart(this.#ends(this.circuit.resistors[index]));
+    const ends = this.#heaters.get(index);
+    return ends === undefined ? 0 : this.#apart(ends);
   }
 
   #apart({ from, to }: Ends): number {
-    return (from < 0 ? 0 : this.#terminals[from]) - (to < 0 ? 0 : this.#terminals[to]);
+    return this.#terminals[from] - this.#terminals[to];
   }
 
   conducts(diode: number): boolean {
@@ -213,7 +189,8 @@ export class Stepper {
     const inputs = this.#inputs;
     const volts = this.#terminals;
     const width = inputs.length;
-    for (let i = 0, at = 0; i < volts.length; i++) {
+    const { size } = this.#reduced;
+    for (let i = 0, at = 0; i < size; i++) {
       let sum = 0;
       for (let j = 0; j < width; j++, at++) sum += response[at] * inputs[j];
       volts[i] = sum;
@@ -225,7 +202,7 @@ export class Stepper {
     const before = Number.isNaN(this.#loadVolts) ? free : this.#loadVolts;
     const siemens = load.watts / Math.max(before, load.leastVolts) ** 2;
     const amps = (siemens * free) / (1 + siemens * ownLoss);
-    for (let i = 0; i < volts.length; i++) volts[i] -= amps * loss[i];
+    for (let i = 0; i < size; i++) volts[i] -= amps * loss[i];
     this.#drawn.before = before;
     this.#drawn.siemens = siemens;
     this.#drawn.freeVolts = free;
@@ -280,62 +257,86 @@ export class Stepper {
   /** Carries the slopes over the step just done. */
   carrySlopes(): void {
     const piece = this.#now;
-    if (piece === null) return;
-    const { response, loss, ownLoss } = piece;
-    const stores = this.#stores;
-    const count = stores.length;
-    const width = count + SOURCE_PARTS;
+    const count = this.#stores.length;
+    if (piece === null || count === 0) return;
+    const { kept, keptLoss, atLoad, ownLoss } = piece;
+    const slopes = this.#slopes;
+    const moved = this.#moved;
+    const loaded = this.#load !== null;
     const { before, siemens, freeVolts } = this.#drawn;
     const share = 1 / (1 + siemens * ownLoss);
-    const { load } = this.circuit;
-    const steep =
-      load === null || before <= load.leastVolts ? 0 : (-2 * siemens * freeVolts * share * share) / before;
+    const least = this.circuit.load?.leastVolts ?? 0;
+    const steep = loaded && before > least ? (-2 * siemens * freeVolts * share * share) / before : 0;
     for (let column = 0; column < count; column++) {
       let amps = 0;
-      if (this.#load !== null) {
+      if (loaded) {
         let free = 0;
-        for (let j = 0; j < count; j++)
-          free += this.#apartIn(response, width, this.#load, j) * this.#slopes[j * count + column];
+        for (let j = 0; j < count; j++) free += atLoad[j] * slopes[j * count + column];
         amps = siemens * share * free + steep * this.#loadSlopes[column];
         this.#loadSlopes[column] = free - amps * ownLoss;
       }
       for (let i = 0; i < count; i++) {
-        let sum = amps === 0 ? 0 : -amps * this.#apartIn(loss, 1, stores[i], 0);
-        for (let j = 0; j < count; j++)
-          sum += this.#apartIn(response, width, stores[i], j) * this.#slopes[j * count + column];
-        this.#moved[i * count + column] = sum;
+        let sum = -amps * keptLoss[i];
+        for (let j = 0; j < count; j++) sum += kept[i * count + j] * slopes[j * count + column];
+        moved[i * count + column] = sum;
       }
     }
-    [this.#slopes, this.#moved] = [this.#moved, this.#slopes];
+    this.#slopes = moved;
+    this.#moved = slopes;
   }
 
   #apartIn(values: Float64Array, width: number, { from, to }: Ends, column: number): number {
-    return rowOf(values, from, width, column) - rowOf(values, to, width, column);
+    return values[from * width + column] - values[to * width + column];
+  }
+
+  /** What conducts, as a key. */
+  #conducting(): string | number {
+    const on = this.#on;
+    if (on.length > 50) return on.join("");
+    let key = 0;
+    for (let i = 0; i < on.length; i++) key = 2 * key + on[i];
+    return key;
   }
 
   #piece(): Piece {
-    const key = this.#on.join("");
+    const key = this.#conducting();
     const known = this.#pieces.get(key);
     if (known !== undefined) return known;
     const inverse = this.#inverse();
     const injected = this.#injected();
     const { size } = this.#reduced;
     const width = this.#inputs.length;
-    const response = new Float64Array(size * width);
+    const response = new Float64Array((size + 1) * width);
     for (let i = 0; i < size; i++)
       for (let k = 0; k < size; k++) {
         const ohms = inverse[i * size + k];
         for (let j = 0; j < width; j++) response[i * width + j] += ohms * injected[k * width + j];
       }
     const load = this.#load;
-    const loss = new Float64Array(size);
+    const loss = new Float64Array(size + 1);
     if (load !== null)
       for (let i = 0; i < size; i++)
         loss[i] =
-          (load.from < 0 ? 0 : inverse[i * size + load.from]) -
-          (load.to < 0 ? 0 : inverse[i * size + load.to]);
+          (load.from < size ? inverse[i * size + load.from] : 0) -
+          (load.to < size ? inverse[i * size + load.to] : 0);
     const ownLoss = load === null ? 0 : this.#apartIn(loss, 1, load, 0);
-    const piece = { response, loss, ownLoss, next: [] };
+    const stores = this.#stores;
+    const count = stores.length;
+    const piece: Piece = {
+      response,
+      loss,
+      ownLoss,
+      kept: new Float64Array(count * count),
+      keptLoss: new Float64Array(count),
+      atLoad: new Float64Array(count),
+      next: [],
+    };
+    for (let i = 0; i < count; i++) {
+      piece.keptLoss[i] = this.#apartIn(loss, 1, stores[i], 0);
+      if (load !== null) piece.atLoad[i] = this.#apartIn(response, width, load, i);
+      for (let j = 0; j < count; j++)
+        piece.kept[i * count + j] = this.#apartIn(response, width, stores[i], j);
+    }
     this.#pieces.set(key, piece);
     return piece;
   }
@@ -344,16 +345,14 @@ export class Stepper {
     const { size, siemens: plain } = this.#reduced;
     const matrix = Float64Array.from(plain);
     const stamp = ({ from, to }: Ends, siemens: number): void => {
-      if (from >= 0) matrix[from * size + from] += siemens;
-      if (to >= 0) matrix[to * size + to] += siemens;
-      if (from < 0 || to < 0) return;
+      if (from < size) matrix[from * size + from] += siemens;
+      if (to < size) matrix[to * size + to] += siemens;
+      if (from === size || to === size) return;
       matrix[from * size + to] -= siemens;
       matrix[to * size + from] -= siemens;
     };
-    const { resistors, diodes, sources } = this.circuit;
-    resistors.forEach((one, i) => {
-      if (one.heats !== undefined) stamp(this.#ends(one), 1 / this.ohms[i]);
-    });
+    const { diodes, sources } = this.circuit;
+    for (const [i, ends] of this.#heaters) stamp(ends, 1 / this.ohms[i]);
     diodes.forEach((one, i) => {
       stamp(this.#diodes[i], this.#on[i] === 1 ? 1 / one.ohms : BLOCKING_SIEMENS);
     });
@@ -375,8 +374,8 @@ export class Stepper {
       for (let part = 0; part < SOURCE_PARTS; part++)
         rows[i * width + count + part] = free[i * SOURCE_PARTS + part];
     const inject = ({ from, to }: Ends, column: number, amps: number): void => {
-      if (from >= 0) rows[from * width + column] += amps;
-      if (to >= 0) rows[to * width + column] -= amps;
+      if (from < size) rows[from * width + column] += amps;
+      if (to < size) rows[to * width + column] -= amps;
     };
     this.#stores.forEach((store, i) => {
       inject(store, i, store.farads / this.seconds);

@@ -20,7 +20,7 @@ export function bledVolts(fromVolts: number, ohms: number, farads: number, secon
   return fromVolts * Math.exp(-seconds / (ohms * farads));
 }
 
-/** Volts left after `seconds` of a load of constant watts, down to `leastVolts`, where it stops; and the seconds it took to there. */
+/** Volts left after `seconds` of a load of constant watts, down to `leastVolts`, where it stops; and the seconds that took. */
 export function drawnVolts(
   fromVolts: number,
   watts: number,
@@ -28,8 +28,8 @@ export function drawnVolts(
   leastVolts: number,
   seconds: number,
 ): { readonly volts: number; readonly seconds: number } {
-  const most = (storedJoules(farads, fromVolts) - storedJoules(farads, leastVolts)) / Math.max(watts, 1e-9);
   if (fromVolts <= leastVolts) return { volts: fromVolts, seconds: 0 };
+  const most = (storedJoules(farads, fromVolts) - storedJoules(farads, leastVolts)) / watts;
   if (seconds >= most) return { volts: leastVolts, seconds: most };
   return { volts: Math.sqrt(fromVolts ** 2 - (2 * watts * seconds) / farads), seconds };
 }

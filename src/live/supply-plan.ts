@@ -108,11 +108,9 @@ function loopOf(board: Board, search: Search, feedback: string): SupplyLoop | nu
   return null;
 }
 
-/** The board's small supply; null where it has none with an integrated switch. */
-export function supplyPlan(board: Board, roles: Roles): SupplyPlan | null {
-  const [found] = roles.switchers;
-  const switcher = board.parts.get(found?.part ?? "");
-  const transformer = board.parts.get(found?.transformer ?? "");
+function planOf(board: Board, roles: Roles, found: Roles["switchers"][number]): SupplyPlan | null {
+  const switcher = board.parts.get(found.part);
+  const transformer = board.parts.get(found.transformer ?? "");
   if (switcher === undefined || transformer === undefined) return null;
   const parts = [...board.parts.values()];
   const search = {
@@ -135,4 +133,9 @@ export function supplyPlan(board: Board, roles: Roles): SupplyPlan | null {
     outputs: roles.rails.flatMap((rail) => outputOf(board, transformer, rail) ?? []),
     loop: loopOf(board, search, switcher.pins.get("fb") ?? ""),
   };
+}
+
+/** The board's small supplies with an integrated switch, in file order. */
+export function supplyPlans(board: Board, roles: Roles): readonly SupplyPlan[] {
+  return roles.switchers.flatMap((found) => planOf(board, roles, found) ?? []);
 }

@@ -1,6 +1,6 @@
 /** What the small off-line supply does: whether it starts, what it regulates to, where it gives up. */
 import type { FaultedBoard } from "./faulted-board.ts";
-import { SUPPLY_MODEL } from "./live-models.ts";
+import { SUPPLY_FAILS_OHMS, SUPPLY_MODEL } from "./live-models.ts";
 import type { SupplyLoop, SupplyPlan } from "./supply-plan.ts";
 
 /** How it stands before its load is looked at. `why` is a sentence's end: "the rails are dead: ...". */
@@ -40,12 +40,13 @@ const LED_AMPS = 1e-3;
 /** What the loop holds its rail at, volts; null: nothing holds it; 0: it holds everything back. */
 function regulatedVolts(board: FaultedBoard, loop: SupplyLoop): number | null {
   const { opto, reference } = loop;
-  if (board.isShort(opto, "out", 2000)) return 0;
+  if (board.isShort(opto, "out", SUPPLY_FAILS_OHMS.coupler)) return 0;
   if (isGone(board, opto, "led") || isGone(board, opto, "out") || board.isShort(opto, "led")) return null;
-  const led = sideBySide(board, loop.ledResistors);
+  // Without a resistor of its own the LED stands on the rail itself.
+  const led = loop.ledResistors.length === 0 ? 0 : sideBySide(board, loop.ledResistors);
   if (!Number.isFinite(led)) return null;
   // With its cathode held down the LED lights as soon as the rail can push its milliamp through.
-  if (board.isShort(reference, "ka", 2000)) return LED_VOLTS + led * LED_AMPS;
+  if (board.isShort(reference, "ka", SUPPLY_FAILS_OHMS.coupler)) return LED_VOLTS + led * LED_AMPS;
   if (isGone(board, reference, "ka")) return null;
   const [top, bottom] = [sideBySide(board, loop.top), sideBySide(board, loop.bottom)];
   if (!Number.isFinite(top)) return null;
@@ -86,15 +87,16 @@ export function supplyStart(
     return nothing("parts of it are off");
   if (isGone(board, switcher, "ds") || isGone(board, switcher, "vcc"))
     return nothing(`${switcher} does not switch`);
-  if (board.isShort(switcher, "ds", 2000)) return nothing(`${switcher} is shorted through`);
+  if (board.isShort(switcher, "ds", SUPPLY_FAILS_OHMS.drain))
+    return nothing(`${switcher} is shorted through`);
   if (isGone(board, transformer, primary)) return nothing("the primary is open");
   if (board.isShort(transformer, primary)) return { does: "hiccup", why: "the primary is shorted" };
   const down = [switcher, ...(own?.capacitors ?? [])].find((ref) =>
-    board.isShort(ref, ref === switcher ? "vcc" : null, 2000),
+    board.isShort(ref, ref === switcher ? "vcc" : null, SUPPLY_FAILS_OHMS.feed),
   );
   if (down !== undefined) return nothing(`${down} holds its control's feed down`);
   const held = [switcher, ...(loop?.feedbackCapacitors ?? [])].find((ref) =>
-    board.isShort(ref, ref === switcher ? "fb" : null, 5000),
+    board.isShort(ref, ref === switcher ? "fb" : null, SUPPLY_FAILS_OHMS.feedback),
   );
   if (held !== undefined) return nothing(`${held} holds its feedback pin down`);
   const starved = ownFeedGone(board, plan);

@@ -54,6 +54,31 @@ describe("a warm part", () => {
   });
 });
 
+describe("watts of the stages", () => {
+  const watts = (names: string, part: string): number => outdoor.with(names).watts(part);
+
+  it("bleeders by the bus, a diode of the bridge by the charging peaks, the fuse resistor by what the supply draws", () => {
+    const bus = outdoor.with("").volts("PBUS", "NBUS")?.dc ?? 0;
+    expect(watts("", "R9")).toBeCloseTo((bus / 2) ** 2 / 150_000, 2);
+    const supply = outdoor.with("").feedAmps?.amps ?? 0;
+    expect(watts("", "BR1")).toBeGreaterThan(0.005);
+    expect(watts("", "BR1")).toBeLessThan(2 * 1.2 * supply);
+    expect(watts("", "R28")).toBeLessThan(0.05);
+  });
+
+  it("a regulator's drop times its amps; a coil its volts squared over its ohms, once pulled in", () => {
+    const five = outdoor.with("").rails.find((rail) => rail.name === "V5");
+    expect(watts("", "U3")).toBeCloseTo((12 - 5) * (five?.amps ?? 0), 1);
+    expect(watts("", "K1")).toBeCloseTo(144 / 360, 2);
+    expect(watts("K1.coil:open", "K1")).toBeLessThan(0.01);
+  });
+
+  it("a short across a rail takes what the regulator's heat lets through", () => {
+    expect(watts("C44:short@2", "C44")).toBeGreaterThan(0.2);
+    expect(watts("", "C44")).toBe(0);
+  });
+});
+
 describe("warmth as the board makes it", () => {
   it("all ceramics of a rail beep and one is shorted: it is 20 K over the controller and the others across the rail", () => {
     const state = outdoor.with("C45:short@1");

@@ -9,12 +9,16 @@ import type {
 } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import { isColdMode } from "../bench/words.ts";
+import type { Board } from "../board/board.ts";
+import type { Fault } from "../board/fault.ts";
+import { liveWhenPowered } from "../live/live-of-log.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
 import { findingChances } from "../priors/look-findings.ts";
 import { boardEffect } from "../priors/power-effects.ts";
-import { netAt, restVolts } from "./charge.ts";
+import { restVolts } from "./charge.ts";
 import { faultsAfter, observedAt, outOfCircuit, type PracticeJob } from "./hidden-course.ts";
 import type { HiddenFault } from "./hide-faults.ts";
+import { liveAnswer } from "./live-answer.ts";
 import { noisyReading } from "./meter-noise.ts";
 import { drawOne, normalDeviate, seededRandom } from "./seeded-random.ts";
 
@@ -83,9 +87,19 @@ function answerMeasure(
   makePredictor: MakePredictor,
 ): Answer {
   const { mode, red, black } = asked;
+  if (!isColdMode(mode) && timeline.now.powered) {
+    const bench = {
+      board: practice.job.board,
+      seed: practice.seed,
+      meterShare: METER_SHARE * meterError(practice.seed),
+    };
+    const faults = present.map(({ fault }) => fault);
+    const live = liveAnswer(bench, timeline, { ...asked, mode }, faults);
+    return live.ok ? filled(asked, live.reading) : live;
+  }
   if (red === undefined || black === undefined)
     return { ok: false, problem: `the practice bench has no answer to ${mode} without two places` };
-  if (mode === "dcv") return volts(practice, timeline, asked, red, black, present);
+  if (mode === "dcv") return restingVolts(practice, timeline, asked, red, black, present);
   if (!isColdMode(mode)) return { ok: false, problem: `the practice bench has no answer to ${mode}` };
   if (timeline.now.powered) return { ok: false, problem: `${mode} is a cold mode; unpower the board first` };
   const { job, seed } = practice;
@@ -104,8 +118,16 @@ function filled(asked: Omit<MeasureEvent, "reading">, reading: Reading): Answer 
   return { ok: true, event: { ...asked, reading } };
 }
 
-/** DC volts: at rest what charge is left; under power the bus and the rails, as far as the coarse rule knows them. */
-function volts(
+/** From switching off to the first touch of a lead, seconds. `from memory`. */
+const TOUCH_SECONDS = 40;
+
+/** What the last power has left on the bus; null where there was none. */
+function leftOnBus(board: Board, timeline: Timeline, faults: readonly Fault[]): number | null {
+  return liveWhenPowered(board, timeline, faults)?.busAfter(TOUCH_SECONDS) ?? null;
+}
+
+/** DC volts at rest: what charge is left. */
+function restingVolts(
   { job, seed }: PracticeJob,
   timeline: Timeline,
   asked: Omit<MeasureEvent, "reading">,
@@ -113,29 +135,11 @@ function volts(
   black: string,
   present: readonly HiddenFault[],
 ): Answer {
-  const { board } = job;
-  const off = outOfCircuit({ before: timeline.now });
-  const effect = boardEffect(
-    board,
-    present.map(({ fault }) => fault),
-    off,
-  );
-  const digits = (reading: number): Answer => filled(asked, Number(reading.toFixed(2)));
-  if (!timeline.now.powered)
-    return digits(
-      restVolts(board, timeline, seed, red, black, effect === "bus-short" || effect === "bus-leak"),
-    );
-  const rail = board.rails.find(
-    (one) => netAt(board, red) === one.net && netAt(board, black) === (one.against ?? board.zero),
-  );
-  if (rail === undefined)
-    return {
-      ok: false,
-      problem: "under power the practice bench knows the rails only; unpower and read cold",
-    };
-  const alive = ["no-run", "weak", "leg-half", "none"].includes(effect);
-  const scatter = 1 + (rail.tolerance / 4) * normalDeviate(seededRandom(seed, `rail ${rail.name}`));
-  return digits(alive ? rail.volts * scatter : effect === "rail-short" ? rail.volts * 0.08 * scatter : 0.02);
+  const faults = present.map(({ fault }) => fault);
+  const effect = boardEffect(job.board, faults, outOfCircuit({ before: timeline.now }));
+  const shorted = effect === "bus-short" || effect === "bus-leak";
+  const left = leftOnBus(job.board, timeline, faults);
+  return filled(asked, Number(restVolts(job.board, timeline, seed, red, black, shorted, left).toFixed(2)));
 }
 
 function answerLook(

@@ -5,7 +5,7 @@ import type { Board } from "../board/board.ts";
 import { busGroups, findBus } from "../board/bus.ts";
 import { seededRandom } from "./seeded-random.ts";
 
-/** Volts left on the bus of a board: just come in, and just switched off (the bleeder has worked a minute). `from memory`. */
+/** Volts left on the bus of a board: just come in, and just switched off where nobody knows better (`from memory`). */
 const ARRIVAL_VOLTS = [20, 60] as const;
 const AFTER_POWER_VOLTS = [40, 180] as const;
 /** Share of boards that come in with the bus still charged. `from memory`. */
@@ -32,6 +32,7 @@ function acrossBus(board: Board, red: Place, black: Place): number {
 /**
  * DC volts between two places of a board that is not powered: the bus may hold a charge from before until a resistor was
  * clipped across it (or a short in it let it go: `shorted`); everything else is empty. Same seed and log, same answer.
+ * @param left - volts that the last power left on it, where they are known; drawn where not
  */
 export function restVolts(
   board: Board,
@@ -40,6 +41,7 @@ export function restVolts(
   red: Place,
   black: Place,
   shorted: boolean,
+  left: number | null = null,
 ): number {
   const sign = acrossBus(board, red, black);
   const empty = seededRandom(seed, `empty ${timeline.entries.length} ${red} ${black}`)() * EMPTY_VOLTS;
@@ -54,5 +56,6 @@ export function restVolts(
   const random = seededRandom(seed, `charge ${since}`);
   const charged = random() < CHARGED_SHARE || power !== undefined;
   const [least, most] = power === undefined ? ARRIVAL_VOLTS : AFTER_POWER_VOLTS;
+  if (power !== undefined && left !== null) return sign * Math.max(left, empty);
   return sign * (charged ? least + (most - least) * random() : empty);
 }

@@ -241,6 +241,70 @@ describe("the practice bench answers", () => {
     expect(read([{ do: "remove", part: "C1" }])).toBe("OL");
   });
 
+  it("under power what the live board shows: bus, rails, ripple and warmth; alike when asked again", () => {
+    const practice = {
+      ...practiceJob(4),
+      table: { ...priorTable(board, "surge", "dead"), breaksAtPower: [] },
+    };
+    const parts: JobEvent[] = [...board.parts.keys()].map((part) => ({ do: "replace", part }));
+    const good = {
+      ...practice,
+      table: { ...practice.table, fittedBad: { new: 0, used: 0, fittedWrong: 0 } },
+    };
+    const live = fold([...parts, { do: "power", feed: "mains", observed: "runs" }]);
+    const read = (asked: Record<string, unknown>): number => {
+      const got = answer(good, live, { do: "measure", ...asked } as never, counting);
+      if (!got.ok || got.event.do !== "measure") throw new Error(got.ok ? "no reading" : got.problem);
+      expect(answer(good, live, { do: "measure", ...asked } as never, counting)).toEqual(got);
+      return Number(got.event.reading);
+    };
+    expect(names(good, parts).filter((name) => !name.includes("~"))).toEqual([]);
+    expect(read({ mode: "dcv", red: "PBUS", black: "NBUS" })).toBeGreaterThan(290);
+    expect(read({ mode: "acv", red: "PBUS", black: "NBUS" })).toBeLessThan(5);
+    expect(read({ mode: "acv", red: "L_IN", black: "N_IN" })).toBeGreaterThan(200);
+    for (const rail of board.rails) {
+      const volts = read({ mode: "dcv", red: rail.net, black: rail.against ?? board.zero });
+      expect(Math.abs(volts / rail.volts - 1)).toBeLessThan(0.15);
+    }
+    const controller = [...board.parts.values()].find((part) => part.kind === "controller")?.ref;
+    expect(read({ mode: "temperature", part: controller, ambient: 21 })).toBeGreaterThan(15);
+  });
+
+  it("after power the bus holds what its own supply and bleeder leave, until a resistor is clipped on", () => {
+    const drawn = priorTable(board, "surge", "dead");
+    const table = { ...drawn, breaksAtPower: [], fittedBad: { new: 0, used: 0, fittedWrong: 0 } };
+    const practice = { ...practiceJob(4), table };
+    const asked = { do: "measure", mode: "dcv", red: "C1.plus", black: "C1.minus" } as const;
+    const read = (log: readonly JobEvent[]): number => {
+      const got = answer(practice, fold(log), asked, counting);
+      if (!got.ok || got.event.do !== "measure") throw new Error("no reading");
+      return Number(got.event.reading);
+    };
+    const whole: JobEvent[] = [...board.parts.keys()].map((part) => ({ do: "replace", part }));
+    const lamp: JobEvent[] = [
+      { do: "power", feed: "lamp", watts: 100, observed: "lamp-dark" },
+      { do: "unpower" },
+    ];
+    // The small supply goes on until 60 V, some seconds; from there 470 uF bleed through 150 kohm.
+    const running = read([...whole, ...lamp]);
+    expect(running).toBeGreaterThan(20);
+    expect(running).toBeLessThan(60);
+    // Cut off from the bus it leaves that to the bleeder and the sense chain beside it.
+    const bleeder = 1 / (1 / 150_000 + 1 / 1_006_800);
+    const cut: JobEvent[] = [...whole, { do: "lift", place: "R10.1" }, ...lamp];
+    expect(read(cut)).toBeCloseTo(321 * Math.exp(-40 / (bleeder * 470.22e-6)), -1);
+    expect(read([...cut, { do: "clip", at: ["PBUS", "NBUS"], ohms: 2200 }])).toBeLessThan(5);
+  });
+
+  it("under power says which places nobody can tell", () => {
+    const live = fold([{ do: "power", feed: "mains", observed: "quiet" }]);
+    const asked = { do: "measure", mode: "dcv", red: "U", black: "NBUS" } as const;
+    expect(answer(practiceJob(4), live, asked, counting)).toEqual({
+      ok: false,
+      problem: expect.stringContaining("U and NBUS"),
+    });
+  });
+
   it("says what it cannot answer", () => {
     const got = answer(
       practiceJob(1),
