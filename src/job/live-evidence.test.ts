@@ -3,10 +3,10 @@ import type { JobEvent } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { deriveRoles } from "../board/roles.ts";
-import { AssessmentSession, beliefOf } from "../job/assess.ts";
-import { parseJob } from "../job/parse-job.ts";
+import type { Belief } from "../diagnosis/belief.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
-import type { Belief } from "./belief.ts";
+import { AssessmentSession, beliefOf } from "./assess.ts";
+import { parseJob } from "./parse-job.ts";
 
 const content = SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board;
 const board = parsedBoard();

@@ -3,9 +3,9 @@ import type { JobEvent } from "../bench/event.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { deriveRoles } from "../board/roles.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
-import { AssessmentSession, assess } from "../job/assess.ts";
-import { parseJob } from "../job/parse-job.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
+import { AssessmentSession, assess } from "./assess.ts";
+import { parseJob } from "./parse-job.ts";
 
 const content = SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board;
 const parsed = parseBoard(content);
