@@ -1,5 +1,5 @@
 import type { BenchState } from "../bench/bench-state.ts";
-import type { Board } from "../board/board.ts";
+import type { Board, Part } from "../board/board.ts";
 import { MINUTES } from "../money/minutes.ts";
 import { isObtainable, partPrice } from "../money/prices.ts";
 import type { Terms } from "../money/terms.ts";
@@ -53,13 +53,26 @@ export interface RepairModel {
 /** What curing one name (a part's reference, or `NET1~NET2`) takes from the bench as it stands. */
 export function cureAction(board: Board, name: string): Action | null {
   if (board.parts.has(name)) return { do: "replace", part: name };
+  const spot = dirtySpot(board, name);
+  return spot === null ? null : { do: "clean", part: spot };
+}
+
+/**
+ * The part around which the dirt between two nets is cleaned away: of those with both nets at their pins the one with the most pins, so
+ * that what lies between its other pins goes with it; else one with one of them.
+ */
+function dirtySpot(board: Board, name: string): string | null {
   const nets = name.split("~");
-  const touching = [...board.parts.values()].find((part) =>
-    nets.every((net) => [...part.pins.values()].includes(net)),
-  );
-  const near =
-    touching ?? [...board.parts.values()].find((part) => [...part.pins.values()].includes(nets[0]));
-  return near === undefined ? null : { do: "clean", part: near.ref };
+  const carrying = (net: string) =>
+    [...board.parts.values()].filter((part) => [...part.pins.values()].includes(net));
+  const [one, other] = nets.map(carrying);
+  const both = one.filter((part) => other.includes(part));
+  const most = (parts: readonly Part[]): Part | undefined =>
+    parts.reduce<Part | undefined>(
+      (best, part) => (best === undefined || part.pins.size > best.pins.size ? part : best),
+      undefined,
+    );
+  return (most(both) ?? most(one))?.ref ?? null;
 }
 
 /** Groups the hypotheses by what repairs them and prices each group. */
@@ -75,9 +88,11 @@ export function repairModel(
   const cures: Cure[] = [];
   const cureIndex = new Map<string, number>();
   const cureAt = (name: string): number => {
-    const known = cureIndex.get(name);
+    // one cleaning takes away all that lies around the same part
+    const key = board.parts.has(name) ? name : `around ${dirtySpot(board, name)}`;
+    const known = cureIndex.get(key);
     if (known !== undefined) return known;
-    cureIndex.set(name, cures.push(priceCure(board, bench, name, terms)) - 1);
+    cureIndex.set(key, cures.push(priceCure(board, bench, name, terms)) - 1);
     return cures.length - 1;
   };
   // two repeated readings, power with its ending, and the proof that it is discharged again
@@ -86,9 +101,12 @@ export function repairModel(
   const fittedBad = priors.fittedBad.new + priors.fittedBad.fittedWrong;
   const base = { terms, perMinute, testMoney: testMinutes * perMinute, proofMinutes, fittedBad };
   const breakMoney = breakMoneyByFault(board, bench, terms, priors);
+  const curesOf = ({ dead }: Hypothesis): readonly number[] =>
+    [...new Set(dead.map(cureAt))].sort((a, b) => a - b);
   const built = new Map<string, { members: number[]; weight: number; lost: number }>();
   hypotheses.list.forEach((hypothesis, h) => {
-    const key = groupKey(hypothesis);
+    const curing = curesOf(hypothesis);
+    const key = `${curing.join(",")}${hypothesis.unlisted ? "*" : ""}`;
     const group = built.get(key) ?? { members: [], weight: 0, lost: 0 };
     const faults = faultsOf(hypothesis, hypotheses);
     const lost = Math.min(
@@ -106,7 +124,7 @@ export function repairModel(
     const first = hypotheses.list[group.members[0]];
     for (const h of group.members) groupOf[h] = g;
     weights[g] = group.weight;
-    const cureList = first.dead.map(cureAt);
+    const cureList = curesOf(first);
     const lost = group.weight > 0 ? group.lost / group.weight : 0;
     return priceGroup(cureList, first, lost, cures, base);
   });
