@@ -148,6 +148,8 @@ function likelihoodAgain(event: MeasureEvent, p: MeterReading, z: number, unknow
     slip = (x <= zero ? M.slipZero / (zero - lowest) : 0) + M.slipAnywhere / (limit - lowest);
   } else if (event.reading === "OL") {
     good = tailKept((limit - mean) / deviation);
+    if (diode)
+      good = (1 - M.lowLimitShare) * good + M.lowLimitShare * tailKept((M.lowLimitVolts - mean) / deviation);
     slip = M.slipOpen;
   } else if (event.reading === "silent") {
     good = tailKept((at(DEFAULT_METER.beepOhms) - mean) / deviation);

@@ -29,6 +29,10 @@ export const READING_MODEL = {
   /** diode mode: digits and contact, volts, and share of the reading (published hand-held meters: 1.5 % + 2 to 5 digits) */
   diodeVolts: 0.004,
   diodeShare: 0.012,
+  /** share of meters that already say OL from this many volts in diode mode, whatever the job file says of its meter (published
+   * hand-held meters: 1.5, 2 or 3 V; shares from memory) */
+  lowLimitShare: 0.25,
+  lowLimitVolts: 1.5,
   /** ohms: leads and contact (published: 0.1 to 0.5 ohm), and share of the reading (0.8 % + 2 digits) */
   contactOhms: METER_SPREAD.contactOhms,
   ohmsShare: 0.015,
@@ -164,6 +168,11 @@ function goodLog(
   if (interval === null)
     return logNormalDensity((scale.at(reading as number) - mean) / deviation) - Math.log(deviation);
   const [low, high] = interval;
+  if (mode === "diode" && reading === "OL" && low > M.lowLimitVolts)
+    return Math.log(
+      (1 - M.lowLimitShare) * normalTail((low - mean) / deviation) +
+        M.lowLimitShare * normalTail((M.lowLimitVolts - mean) / deviation),
+    );
   const above = low === Number.NEGATIVE_INFINITY ? 1 : normalTail((low - mean) / deviation);
   const beyond = high === Number.POSITIVE_INFINITY ? 0 : normalTail((high - mean) / deviation);
   return Math.log(Math.max(0, above - beyond));
