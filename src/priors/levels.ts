@@ -10,7 +10,7 @@ export interface Level {
 }
 
 const EXACT: readonly Level[] = [{ value: null, share: 1, spreadLn: 0 }];
-const SHORT: readonly Level[] = [{ value: null, share: 1, spreadLn: 1.0 }];
+const SHORT: readonly Level[] = [{ value: null, share: 1, spreadLn: 1.4 }];
 const RAIL_SHORT: readonly Level[] = [
   { value: null, share: 0.55, spreadLn: 1.0 },
   { value: 5, share: 0.45, spreadLn: 1.0 },
