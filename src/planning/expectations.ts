@@ -61,7 +61,9 @@ function isGood({ word, low, high }: Outcome, good: MeterReading | null): boolea
 
 function unitOf({ action }: FindingStep): string {
   if (action.do !== "measure") return "";
-  return action.mode === "diode" ? "V" : action.mode === "ohms" ? "ohm" : action.mode === "farads" ? "F" : "";
+  if (action.mode === "ohms") return "ohm";
+  if (action.mode === "farads") return "F";
+  return action.mode === "temperature" || action.mode === "amps" ? "" : "V";
 }
 
 function ifWords({ word, low, high }: Outcome, unit: string): string {

@@ -11,7 +11,23 @@ interface Props {
 
 export function Probes({ card, places }: Props) {
   if (card.action.do !== "measure" || field(card.action, "red") === null)
-    return <h2 className="headline">{card.headline}</h2>;
+    return (
+      <>
+        <h2 className="headline">{card.headline}</h2>
+        {clipsOf(card).map(([red, black]) => (
+          <section key={`${red} ${black}`} aria-label="Meter clipped on before power">
+            <p className="mode">
+              <ModeDrawing mode="dcv" />
+              Clip the meter on before power, {MODE_WORDS.dcv}
+            </p>
+            <div className="probes">
+              <Probe tone="red" place={red} words={null} places={places} />
+              <Probe tone="black" place={black} words={null} places={places} />
+            </div>
+          </section>
+        ))}
+      </>
+    );
   const mode = field(card.action, "mode") ?? "";
   return (
     <>
@@ -25,6 +41,15 @@ export function Probes({ card, places }: Props) {
         {MODE_WORDS[mode] ?? mode}
       </p>
     </>
+  );
+}
+
+/** Pairs of places that meters go across before power. */
+function clipsOf({ action }: CardView): readonly (readonly [string, string])[] {
+  const { meters } = action;
+  if (!Array.isArray(meters)) return [];
+  return meters.flatMap((pair: unknown) =>
+    Array.isArray(pair) && pair.length === 2 ? [[String(pair[0]), String(pair[1])] as const] : [],
   );
 }
 
