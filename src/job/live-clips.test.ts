@@ -2,10 +2,10 @@ import { describe, expect, it, test } from "vitest";
 import type { JobEvent } from "../bench/event.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { deriveRoles } from "../board/roles.ts";
-import { storesOfCharge } from "../board/stores-of-charge.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
 import { AssessmentSession, assess } from "./assess.ts";
 import { parseJob } from "./parse-job.ts";
+import { provenEmpty } from "./warm-up.ts";
 
 const content = SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board;
 const parsed = parseBoard(content);
@@ -60,16 +60,7 @@ describe("on a live board", () => {
 
 test("power is proposed with a meter on the bus or a rail, and the card says where", () => {
   // Every store proven empty, every cold reading of the usual sweep that of a good board: nothing cold is left that tells much.
-  const proofs = storesOfCharge(board).map(
-    ({ part, pins }): JobEvent => ({
-      do: "measure",
-      mode: "dcv",
-      red: `${part}.${pins[0]}`,
-      black: `${part}.${pins[1]}`,
-      reading: 0,
-    }),
-  );
-  const log: JobEvent[] = [...proofs];
+  const log: JobEvent[] = [...provenEmpty({ board, absent: [] })];
   for (let step = 0; step < 60; step++) {
     const { action, row, why } = proposalAfter(...log);
     if (action.do === "power") {

@@ -9,8 +9,13 @@ import type { Job } from "./job.ts";
  * of charge had just been proven empty. Worth doing while the volts are still being measured.
  */
 export function warmUp(job: Job, session: AssessmentSession): void {
-  const proofs = storesOfCharge(job.board)
-    .filter(({ part }) => !job.absent.includes(part))
+  assess({ ...job, log: [...job.log, ...provenEmpty(job)] }, session);
+}
+
+/** The readings that prove every store of charge on the board empty. */
+export function provenEmpty({ board, absent }: Pick<Job, "board" | "absent">): readonly JobEvent[] {
+  return storesOfCharge(board)
+    .filter(({ part }) => !absent.includes(part))
     .map(
       ({ part, pins }): JobEvent => ({
         do: "measure",
@@ -20,5 +25,4 @@ export function warmUp(job: Job, session: AssessmentSession): void {
         reading: 0,
       }),
     );
-  assess({ ...job, log: [...job.log, ...proofs] }, session);
 }

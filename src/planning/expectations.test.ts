@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import type { FaultPrior } from "../priors/fault-prior.ts";
 import { amount, expectations } from "./expectations.ts";
 import type { Hypotheses } from "./hypotheses.ts";
+import { prior } from "./one-fault.fixture.ts";
 import { smallDriveBoard } from "./scene.fixture.ts";
 import type { FindingStep } from "./steps.ts";
 import { testedFaults } from "./tested-faults.ts";
@@ -15,17 +15,6 @@ test("ohms are said to the tenth that a hand meter shows, larger quantities to t
   expect(amount(10_240, "ohm")).toBe("10.2 kohm");
   expect(amount(0.44, "V")).toBe("0.44 V");
 });
-
-function prior(part: string, junction: string | null, mode: "short" | "open"): FaultPrior {
-  return {
-    fault: { of: "part", part, junction, mode, value: null },
-    reportAs: `${part}:${mode}`,
-    part,
-    site: part,
-    rate: 0.01,
-    spreadLn: 0,
-  };
-}
 
 /** Alone on the board: an upper switch shorted, the fuse open, or a bus capacitor shorted; or nothing of these. */
 const HYPOTHESES: Hypotheses = {

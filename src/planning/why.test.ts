@@ -1,24 +1,13 @@
 import { expect, test } from "vitest";
 import { foldLog } from "../bench/fold.ts";
-import type { FaultPrior } from "../priors/fault-prior.ts";
 import { handModel } from "./hand-model.fixture.ts";
 import type { Hypotheses } from "./hypotheses.ts";
+import { prior } from "./one-fault.fixture.ts";
 import { smallDriveBoard } from "./scene.fixture.ts";
 import type { FindingStep } from "./steps.ts";
 import { type WhyInput, whyFinding, whyReplace, whyStop } from "./why.ts";
 
 const BOARD = smallDriveBoard();
-
-function prior(part: string, junction: string | null, mode: "short" | "open"): FaultPrior {
-  return {
-    fault: { of: "part", part, junction, mode, value: null },
-    reportAs: `${part}:${mode}`,
-    part,
-    site: part,
-    rate: 0.01,
-    spreadLn: 0,
-  };
-}
 
 const HYPOTHESES: Hypotheses = {
   priors: [prior("Q1", "ce", "short"), prior("F1", null, "open"), prior("Q2", "ce", "short")],
