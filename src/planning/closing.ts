@@ -1,5 +1,4 @@
 import type { Timeline } from "../bench/timeline.ts";
-import type { Suspect } from "../diagnosis/belief.ts";
 import type { DueStep } from "./make-safe.ts";
 import { lastPower } from "./power-step.ts";
 
@@ -13,13 +12,13 @@ const CURES: ReadonlySet<string> = new Set(["replace", "clean", "resolder"]);
  * Closing a job whose board has run: `repaired` where something was cured, `no-fault` where it ran as it came. A job
  * already closed stays so. A board may run with a part that the readings still accuse: it is not handed back like that.
  * Null: the job goes on.
- * @param accused - the most probable suspect
+ * @param accused - the highest chance that some part has still to be cured; what a board lives with does not count
  */
-export function closingStep(timeline: Timeline, accused: Suspect | undefined): DueStep | null {
+export function closingStep(timeline: Timeline, accused: number): DueStep | null {
   const closed = timeline.entries.findLast(({ event }) => event.do === "close");
   if (timeline.closed && closed?.event.do === "close")
     return close(closed.event.verdict, "This job is closed.");
-  if (accused !== undefined && accused.probability >= ACCUSED && runs(timeline) < MOST_RUNS) return null;
+  if (accused >= ACCUSED && runs(timeline) < MOST_RUNS) return null;
   const last = lastPower(timeline);
   if (last === null || timeline.now.powered || last.changed || !last.seen.includes("runs")) return null;
   const cured = timeline.entries.some(({ event }) => CURES.has(event.do));

@@ -8,6 +8,7 @@ import { cautionsNow } from "../safety/cautions.ts";
 import { dueProposal } from "./cards.ts";
 import { closingStep } from "./closing.ts";
 import { decide } from "./decide.ts";
+import { deadChance } from "./hands-on-steps.ts";
 import { planningHypotheses } from "./hypotheses.ts";
 import { unreadClips } from "./live-clips.ts";
 import { liveProposal } from "./live-proposal.ts";
@@ -33,7 +34,7 @@ export function propose(
   const hypotheses = planningHypotheses(belief, absentParts(input), (fault) => isHarmless(board, fault));
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
   const [clipped] = unreadClips(timeline);
-  const due = closingStep(timeline, belief.suspects[0]) ?? makeSafe(input);
+  const due = closingStep(timeline, Math.max(0, ...deadChance(hypotheses).values())) ?? makeSafe(input);
   const draft =
     clipped !== undefined
       ? liveProposal(input, clipped, hypotheses, model)

@@ -30,6 +30,15 @@ export type PowerEffect = (typeof POWER_EFFECTS)[number];
 /** Above this a resistance across bus or rail only warms. `from memory`. */
 const BUS_LEAK_OHMS = 20_000;
 const RAIL_SHORT_OHMS = 30;
+/** Across the mains this draws more than a lamp lets through or a fuse bears for long, 150 W and up; what draws less burns or comes
+ *  back. `from memory`. */
+const LINE_SHORT_OHMS = 350;
+
+/** What a resistance across the mains does: above some watts it is a short, below it cooks. */
+function lineEffect(ohms: number): PowerEffect {
+  if (ohms < LINE_SHORT_OHMS) return "line-short";
+  return ohms < BUS_LEAK_OHMS ? "weak" : "none";
+}
 
 function ohmsOf(fault: Fault): number {
   if (fault.mode === "short") return fault.value ?? 0.2;
@@ -41,7 +50,7 @@ function crossEffect(view: CircuitView, nets: readonly [string, string], ohms: n
   const has = (net: string): boolean => nets.includes(net);
   if (bus !== null && has(bus.plus) && has(bus.minus))
     return ohms < 50 ? "bus-short" : ohms < BUS_LEAK_OHMS ? "bus-leak" : "none";
-  if (acrossMains(view, nets)) return ohms < 50 ? "line-short" : "none";
+  if (acrossMains(view, nets)) return lineEffect(ohms);
   if (acrossBridge(view, nets))
     return ohms < 50 ? bridgeShort(view) : ohms < BUS_LEAK_OHMS ? "bus-leak" : "none";
   for (const rail of view.board.rails)
@@ -158,7 +167,8 @@ function shortEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffe
   // Harmless at rest: the switch meets the whole bus at its first pulse.
   if (tankOf(view, part) !== undefined) return ohms < 200 ? "leg-half" : "no-run";
   if (group === "supply" && fromLine(view, part)) return ohms < 200 ? "supply-short" : "weak";
-  if (view.motorSwitches.some((found) => found.fault === site)) return ohms < 200 ? "leg-half" : "none";
+  if (view.motorSwitches.some((found) => found.fault === site))
+    return ohms < 200 ? "leg-half" : ohms < BUS_LEAK_OHMS ? "weak" : "none";
   const brake = view.choppers.find(({ found }) => found.fault === site);
   if (brake !== undefined) return brakeEffect(brake, ohms);
   if (view.otherSwitches.some((found) => found.fault === site))
@@ -167,7 +177,7 @@ function shortEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffe
     return ohms < 50 ? "supply-short" : ohms < 2000 ? "supply-dead" : ohms < BUS_LEAK_OHMS ? "weak" : "none";
   if (part.kind === "varistor" || (part.kind === "capacitor" && group === "input"))
     // One to earth, or in series with another, carries no line current by itself.
-    return ohms < 50 && acrossMains(view, netsOf(part)) ? "line-short" : "none";
+    return acrossMains(view, netsOf(part)) ? lineEffect(ohms) : "none";
   if (group === "rectifier" && (part.kind === "bridge" || part.kind === "diode"))
     return ohms < 50 ? bridgeShort(view) : "weak";
   if (view.inrushLimiters.includes(part) || (part.kind === "relay" && group === "inrush")) return "weak";
