@@ -56,7 +56,7 @@ function speaksOfFaults({ event, before }: TimelineEntry): boolean {
 /** Predictors kept at once: a job visits few states of the bench, and each holds its own cache. */
 const PREDICTORS_KEPT = 6;
 /** Power-ups whose live states are kept. */
-const LIVE_KEPT = 4;
+const LIVE_KEPT = 2;
 
 /** What one board's assessments share: only speed depends on it, never an answer. */
 export class AssessmentSession {

@@ -4,7 +4,7 @@ import type { LiveBoard } from "./live-board.ts";
 import type { LiveState } from "./live-state.ts";
 
 /** States kept; each holds the waveforms of a few nets. */
-const MOST_STATES = 4000;
+const MOST_STATES = 1500;
 
 export class LiveStates {
   /** bench, feed and what was seen, in a word */

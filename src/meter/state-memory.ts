@@ -4,8 +4,8 @@
  */
 import type { State } from "./settled-state.ts";
 
-/** A tab that keeps this much is not thrown out on a phone; a job of a hundred parts needs a tenth of it. */
-const MOST_BYTES = 50e6;
+/** A tab that keeps this much is not thrown out on a phone; a job of a hundred parts needs about this. */
+const MOST_BYTES = 40e6;
 /** Objects and maps of a state beside its arrays. */
 const OVERHEAD_BYTES = 1500;
 

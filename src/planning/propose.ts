@@ -2,12 +2,13 @@
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
-import type { PriorTable } from "../priors/fault-prior.ts";
+import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
 import { isHarmless } from "../priors/harmless.ts";
 import { cautionsNow } from "../safety/cautions.ts";
 import { dueProposal } from "./cards.ts";
 import { closingStep } from "./closing.ts";
 import { decide } from "./decide.ts";
+import { fittedEnough } from "./fitted-enough.ts";
 import { deadChance } from "./hands-on-steps.ts";
 import { planningHypotheses } from "./hypotheses.ts";
 import { unreadClips } from "./live-clips.ts";
@@ -31,7 +32,9 @@ export function propose(
   predictor: Predictor,
 ): Proposal {
   const { board, timeline, terms } = input;
-  const hypotheses = planningHypotheses(belief, absentParts(input), (fault) => isHarmless(board, fault));
+  const enough = fittedEnough(timeline);
+  const livedWith = (fault: FaultPrior) => enough.has(fault.part) || isHarmless(board, fault);
+  const hypotheses = planningHypotheses(belief, absentParts(input), livedWith);
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
   const [clipped] = unreadClips(timeline);
   const due = closingStep(timeline, Math.max(0, ...deadChance(hypotheses).values())) ?? makeSafe(input);
