@@ -9,8 +9,9 @@ import type { Fault } from "../board/fault.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { OTHER_METERS } from "../meter/other-meters.ts";
 import type { ColdCheck, MeterReading } from "../meter/prediction.ts";
-import { makePredictor } from "../meter/predictor.ts";
+import { makePredictor, sharingPredictors } from "../meter/predictor.ts";
 import { DEFAULT_METER } from "../meter/settings.ts";
+import { StateMemory } from "../meter/state-memory.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
 import { priorTable } from "../priors/prior-table.ts";
 import { believe } from "./believe.ts";
@@ -39,7 +40,8 @@ const timeline = (() => {
   if (!folded.ok) throw new Error(folded.problem);
   return folded.value;
 })();
-const predictor = makePredictor(board, timeline.now, DEFAULT_METER);
+// Room for every state: two solves of one circuit from different starts agree to some nanovolts, and this test to less.
+const predictor = sharingPredictors(undefined, new StateMemory(1e9))(board, timeline.now, DEFAULT_METER);
 
 /** ln P(exactly these failed), written out for none, one and two faults. */
 function priorAgain(table: PriorTable, set: readonly number[]): number {
