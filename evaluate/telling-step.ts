@@ -2,7 +2,7 @@
  * The cold step that tells most about what is wrong for its minutes, whatever it is worth in money: a session goes on with it where
  * the engine would rather repair. Told are bits over the planner's hypotheses, its own outcomes taken for granted.
  */
-import type { Assessment } from "../src/job/assess.ts";
+import { type Assessment, planningInput } from "../src/job/assess.ts";
 import { findings } from "../src/planning/finding-steps.ts";
 import { type Hypotheses, planningHypotheses } from "../src/planning/hypotheses.ts";
 import type { Action } from "../src/planning/proposal.ts";
@@ -32,14 +32,7 @@ export function tellingStep(
   refused: ReadonlySet<string>,
 ): Action | null {
   const hypotheses = planningHypotheses(belief, new Set(job.absent));
-  const input = {
-    board: job.board,
-    bench: timeline.now,
-    timeline,
-    terms: job.terms,
-    equipment: job.equipment,
-    cause: job.cause,
-  };
+  const input = planningInput(job, timeline);
   let best: Action | null = null;
   let most = 0;
   for (const { action, row, shares, allMinutes } of findings(input, belief, hypotheses, predictor).steps) {

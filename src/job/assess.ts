@@ -10,9 +10,10 @@ import { isColdMode } from "../bench/words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import { believe } from "../diagnosis/believe.ts";
 import { EvidenceMemory } from "../diagnosis/cold-evidence.ts";
-import { liveStates } from "../live/live-of-log.ts";
+import { liveKey, liveStates } from "../live/live-of-log.ts";
 import type { LiveStates } from "../live/live-states.ts";
 import type { MakePredictor, Predictor } from "../meter/prediction.ts";
+import type { PlanningInput } from "../planning/planning-input.ts";
 import type { Proposal } from "../planning/proposal.ts";
 import { propose } from "../planning/propose.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
@@ -108,7 +109,7 @@ export class AssessmentSession {
   /** What the board shows under one power-up. */
   live(job: Job, bench: BenchState, power: PowerEvent): LiveStates {
     this.#fit(job);
-    const key = `${benchKey(bench)}|${JSON.stringify({ ...power, id: "", at: power.feed === "bench" ? power.at : "", who: "" })}`;
+    const key = liveKey(job.board, bench, power);
     const known = this.#live.get(key);
     if (known !== undefined) return known;
     const oldest = this.#live.keys().next();
@@ -161,21 +162,19 @@ export function beliefOf(job: Job, session: AssessmentSession): Parsed<Believed>
   return { ok: true, value: { job, timeline: timeline.value, priors, belief, predictor } };
 }
 
+/** What the planner knows of a job beside the belief. */
+export function planningInput(job: Job, timeline: Timeline): PlanningInput {
+  const { board, terms, equipment, cause } = job;
+  return { board, bench: timeline.now, timeline, terms, equipment, cause };
+}
+
 /** Belief and proposal. Pass the same session again for the next event of the same job. */
 export function assess(job: Job, session: AssessmentSession = new AssessmentSession()): Parsed<Assessment> {
   const believed = beliefOf(job, session);
   if (!believed.ok) return believed;
   const { timeline, priors, belief, predictor } = believed.value;
   const proposal = propose(
-    {
-      board: job.board,
-      bench: timeline.now,
-      timeline,
-      terms: job.terms,
-      equipment: job.equipment,
-      cause: job.cause,
-      liveFor: (bench, power) => session.live(job, bench, power),
-    },
+    { ...planningInput(job, timeline), liveFor: (bench, power) => session.live(job, bench, power) },
     belief,
     priors,
     predictor,

@@ -1,7 +1,9 @@
 /** What was done and what was seen, as one line of the log. */
 import type { JobEvent, MeasureEvent } from "../bench/event.ts";
+import { isColdMode } from "../bench/words.ts";
 import type { Board } from "../board/board.ts";
-import { coldCheckOf, shownWords } from "../diagnosis/cold-evidence.ts";
+import { shownWords } from "../diagnosis/cold-evidence.ts";
+import { shownLive } from "../diagnosis/live-evidence.ts";
 import { actionWords } from "./words.ts";
 
 export function eventWords(board: Board, event: JobEvent | undefined): string {
@@ -18,6 +20,7 @@ export function eventWords(board: Board, event: JobEvent | undefined): string {
 export function readingWords(event: MeasureEvent): string {
   const climbing = event.settling === "climbing" ? ", still climbing" : "";
   if (typeof event.reading === "string") return `${event.reading}${climbing}`;
-  if (event.mode === "dcv" || event.mode === "acv") return `${event.reading} V${climbing}`;
-  return `${shownWords(coldCheckOf(event)?.mode ?? "ohms", event.reading)}${climbing}`;
+  return isColdMode(event.mode)
+    ? `${shownWords(event.mode, event.reading)}${climbing}`
+    : shownLive(event.mode, event.reading);
 }

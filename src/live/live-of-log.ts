@@ -39,10 +39,13 @@ export function liveOfLog(board: Board, timeline: Timeline, faults: readonly Fau
 
 /** The board under the feed of this power-up, as it lay on the bench and after what was seen. */
 export function liveStates(board: Board, bench: BenchState, power: PowerEvent): LiveStates {
-  const feed = feedOf(power, board);
-  const seen = seenAt(power);
-  const live = new LiveBoard(board, bench, feed, seen);
-  return new LiveStates(live, `${benchKey(bench)}|${JSON.stringify(feed)}|${seen.join(",")}`);
+  const live = new LiveBoard(board, bench, feedOf(power, board), seenAt(power));
+  return new LiveStates(live, liveKey(board, bench, power));
+}
+
+/** All that the states of a board under a power-up depend on besides its faults, in a word. */
+export function liveKey(board: Board, bench: BenchState, power: PowerEvent): string {
+  return `${benchKey(bench)}|${JSON.stringify(feedOf(power, board))}|${seenAt(power).join(",")}`;
 }
 
 function seenAt({ observed }: PowerEvent): readonly Observed[] {

@@ -24,7 +24,7 @@ interface Pair {
   readonly what: string;
 }
 
-/** Pairs that are worth a clip: the bus, what feeds the small supply where that is another place, and every rail. */
+/** Pairs that are worth a clip: the bus and every rail. */
 function pairsOf(board: Board): readonly Pair[] {
   const { bus, rails } = deriveRoles(board);
   const pairs: Pair[] = bus === null ? [] : [{ places: [bus.plus, bus.minus], what: "the bus" }];
@@ -84,15 +84,20 @@ export function bestClips(input: PlanningInput, hypotheses: Hypotheses, power: P
 /** A meter is not moved for less than this. From memory. */
 const LEAST_BITS = 0.005;
 
-/** Sights after which power goes off at once, whatever a meter would show. */
-const OFF_AT_ONCE: ReadonlySet<string> = new Set(["smoke", "trip"]);
+/** Sights after which nothing is read: power goes off at once, or is off already. */
+const ENDS_POWER: ReadonlySet<string> = new Set(["smoke", "trip", "fuse-blew"]);
 
-/** The pairs with a meter across that have not been read since power came on; none where it has to go off at once. */
+/** Does the board stay on after this was seen, so that a meter can be read? */
+export function staysOn(seen: string): boolean {
+  return !ENDS_POWER.has(seen);
+}
+
+/** The pairs with a meter across that have not been read since power came on; none where it has to go off, or is off. */
 export function unreadClips({ entries, now }: Timeline): readonly (readonly [Place, Place])[] {
   const at = entries.findLastIndex(({ event }) => event.do === "power");
   const power = entries[at]?.event;
   if (!now.powered || power?.do !== "power") return [];
-  if ([power.observed ?? []].flat().some((seen) => OFF_AT_ONCE.has(seen))) return [];
+  if ([power.observed ?? []].flat().some((seen) => !staysOn(seen))) return [];
   const read = entries.slice(at + 1).flatMap(({ event }) => (event.do === "measure" ? [event] : []));
   return (power.meters ?? []).filter(
     ([red, black]) => !read.some((event) => event.red === red && event.black === black),

@@ -12,7 +12,7 @@ import { firstFeed } from "../safety/limiter.ts";
 import { type Outcome, refine, shownAs } from "./check-outcomes.ts";
 import { percent } from "./faults-in-words.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
-import { bestClips, type Clips } from "./live-clips.ts";
+import { bestClips, type Clips, staysOn } from "./live-clips.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Action, Forecast } from "./proposal.ts";
 import type { RepairModel } from "./repair-model.ts";
@@ -183,11 +183,6 @@ export function withClips(step: FindingStep, input: PlanningInput, hypotheses: H
 function clipWords(clips: readonly Clips[]): string {
   const where = clips.map(({ places: [red, black], what }) => `red on ${red}, black on ${black} (${what})`);
   return `Clip the meter on first, DC volts: ${where.join("; second meter ")}. What it shows tells most.`;
-}
-
-/** Sights at which the board stays on long enough for a meter to be read. */
-function staysOn(seen: string): boolean {
-  return !["smoke", "trip", "fuse-blew"].includes(seen);
 }
 
 /** What is seen, and where the board stays on, what the meters then show: outcomes of both together. */
