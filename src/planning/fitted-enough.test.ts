@@ -1,23 +1,33 @@
 import { expect, it } from "vitest";
-import type { JobEvent } from "../bench/event.ts";
+import type { JobEvent, Reading } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
+import { makePredictor } from "../meter/predictor.ts";
+import { DEFAULT_METER } from "../meter/settings.ts";
 import { fittedEnough } from "./fitted-enough.ts";
 import { smallDriveBoard } from "./scene.fixture.ts";
 
-const enoughAfter = (...log: readonly JobEvent[]): readonly string[] => {
-  const folded = foldLog(smallDriveBoard(), [], log);
-  if (!folded.ok) throw new Error(folded.problem);
-  return [...fittedEnough(folded.value)];
-};
-const fit: JobEvent = { do: "replace", part: "F1" };
-const power: readonly JobEvent[] = [{ do: "power", feed: "mains", observed: "quiet" }, { do: "unpower" }];
+const board = smallDriveBoard();
+const [red, black] = [...(board.parts.get("F1")?.pins.values() ?? [])];
 
-it("a part that is new and has not been under power is not fitted once more because it reads like the old one", () => {
-  expect(enoughAfter()).toEqual([]);
-  expect(enoughAfter(fit)).toEqual(["F1"]);
+const enoughAfter = (...log: readonly JobEvent[]): readonly string[] => {
+  const folded = foldLog(board, [], log);
+  if (!folded.ok) throw new Error(folded.problem);
+  const { now } = folded.value;
+  return [...fittedEnough(board, folded.value, makePredictor(board, now, DEFAULT_METER))];
+};
+const reads = (reading: Reading): JobEvent => ({ do: "measure", mode: "ohms", red, black, reading });
+const fit: JobEvent = { do: "replace", part: "F1" };
+
+it("a new fuse across which it still reads open, as across the old one, is not fitted once more", () => {
+  expect(enoughAfter(reads("OL"), fit)).toEqual([]);
+  expect(enoughAfter(reads("OL"), fit, reads("OL"))).toEqual(["F1"]);
 });
 
-it("what power may have broken can be fitted a second time, never a third", () => {
-  expect(enoughAfter(fit, ...power)).toEqual([]);
-  expect(enoughAfter(fit, ...power, fit, ...power)).toEqual(["F1"]);
+it("a new part that reads wrong in a way of its own may be bad, and one that reads good is no question", () => {
+  expect(enoughAfter(reads(300), fit, reads("OL"))).toEqual([]);
+  expect(enoughAfter(reads(0.1), fit, reads(0.1))).toEqual([]);
+});
+
+it("a third new one is never fitted", () => {
+  expect(enoughAfter(fit, reads("OL"), fit)).toEqual(["F1"]);
 });

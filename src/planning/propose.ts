@@ -32,7 +32,7 @@ export function propose(
   predictor: Predictor,
 ): Proposal {
   const { board, timeline, terms } = input;
-  const enough = fittedEnough(timeline);
+  const enough = fittedEnough(board, timeline, predictor);
   const livedWith = (fault: FaultPrior) => enough.has(fault.part) || isHarmless(board, fault);
   const hypotheses = planningHypotheses(belief, absentParts(input), livedWith);
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
