@@ -32,6 +32,7 @@ describe("an event of the log", () => {
     { do: "unclip", at: ["PBUS", "NBUS"], ohms: 2200 },
     { do: "power", feed: "mains", observed: "runs", ...STAMP },
     { do: "power", feed: "lamp", watts: 100, observed: ["lamp-bright", "lamp-dim"], ...STAMP },
+    { do: "power", feed: "mains", meters: [["PBUS", "NBUS"]], observed: "quiet", ...STAMP },
     {
       do: "power",
       feed: "bench",
@@ -113,6 +114,12 @@ describe("an event of the log", () => {
     [
       { do: "power", feed: "bench", volts: 15, limitAmps: 1, at: "2026-03-01T09:30:00Z" },
       "log[3].at: expected two places, [plus, minus]",
+    ],
+    [{ do: "power", feed: "mains", meters: "PBUS" }, "log[3].meters: expected a list of pairs of places"],
+    [{ do: "power", feed: "mains", meters: [["PBUS"]] }, "log[3].meters[0]: expected two places"],
+    [
+      { do: "power", feed: "mains", meters: [["PBUS", "PBUS"]] },
+      'log[3].meters[0]: names "PBUS" twice; two places are needed',
     ],
     [
       { do: "power", feed: "mains", observed: [] },

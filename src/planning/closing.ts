@@ -21,6 +21,8 @@ export function closingStep(timeline: Timeline, accused: number): DueStep | null
   if (accused >= ACCUSED && runs(timeline) < MOST_RUNS) return null;
   const last = lastPower(timeline);
   if (last === null || timeline.now.powered || last.changed || !last.seen.includes("runs")) return null;
+  // a lamp passes too little to prove a board: it has to run on its own feed
+  if (last.entry.event.do === "power" && last.entry.event.feed === "lamp") return null;
   const cured = timeline.entries.some(({ event }) => CURES.has(event.do));
   return cured
     ? close(
