@@ -1,8 +1,8 @@
 /** The bus after power went off: the small supplies draw it down as long as they run, the bleeders do the rest. */
+import { bledVolts, drawnVolts } from "../board/stored-charge.ts";
 import type { Found } from "./found.ts";
 import { meanBetween } from "./front.ts";
 import { SUPPLY_MODEL } from "./live-models.ts";
-import { bledVolts, drawnVolts } from "./stored-charge.ts";
 
 /** Volts of the bus so many seconds after power went off; null where there is no bus or none of it is fed. */
 export function busAfter({ view, front, supplies }: Found, seconds: number): number | null {

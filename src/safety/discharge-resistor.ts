@@ -1,3 +1,4 @@
+import { bleedSeconds, storedJoules } from "../board/stored-charge.ts";
 import { EMPTY_BELOW_VOLTS } from "./discharge.ts";
 
 /** A resistor to clip on, and how long it takes. */
@@ -21,7 +22,7 @@ const PEAK_WATTS = 70;
  */
 export function dischargeResistor(farads: number, volts: number): DischargeResistor {
   const ohms = KEPT_OHMS.find((kept) => volts ** 2 / kept <= PEAK_WATTS) ?? KEPT_OHMS[KEPT_OHMS.length - 1];
-  const seconds =
-    volts > EMPTY_BELOW_VOLTS ? ohms * farads * Math.log(Math.abs(volts) / EMPTY_BELOW_VOLTS) : 0;
-  return { ohms, seconds, peakWatts: volts ** 2 / ohms, joules: 0.5 * farads * volts ** 2 };
+  const from = Math.abs(volts);
+  const seconds = from > EMPTY_BELOW_VOLTS ? bleedSeconds(from, EMPTY_BELOW_VOLTS, ohms, farads) : 0;
+  return { ohms, seconds, peakWatts: volts ** 2 / ohms, joules: storedJoules(farads, volts) };
 }

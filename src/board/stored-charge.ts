@@ -1,13 +1,8 @@
-/** What a capacitor holds, what rushes into it at switch-on, and how it empties. SI units. */
+/** What a capacitor holds, and how it empties. SI units. */
 
 /** Energy at `volts`: C V^2 / 2. */
 export function storedJoules(farads: number, volts: number): number {
   return (farads * volts ** 2) / 2;
-}
-
-/** First amps into an empty capacitor switched on at `volts` through `ohms`, wiring and inrush part together. */
-export function inrushAmps(volts: number, ohms: number): number {
-  return volts / ohms;
 }
 
 /** Seconds from one voltage to a lower through a resistor: R C ln(from / to). Infinite to zero volts. */
