@@ -63,7 +63,10 @@ export function believe(input: BelieveInput): Belief {
   return {
     priors: priors.faults,
     suspects: suspectsOf({ board, priors, universe, cores, pieces, logWeights, now, absent }),
-    healthyProbability: cores.reduce((sum, core) => sum + core.probability * core.healthyNow, 0),
+    healthyProbability: cores.reduce(
+      (sum, core) => sum + (core.presentNow.length > 0 ? 0 : core.probability * core.nothingBeside),
+      0,
+    ),
     explanations,
     remainder: Math.max(0, 1 - explanations.reduce((sum, explanation) => sum + explanation.probability, 0)),
     unexplained: unexplainedReadings(cores, pieces, logWeights),
@@ -142,6 +145,7 @@ function explanationOf(
     presentNow: core.presentNow.map((element) => universe.fault[element]),
     probability: core.probability,
     silent,
+    nothingBeside: core.nothingBeside,
     readingLogLikelihood,
   };
 }

@@ -21,8 +21,8 @@ export interface Core {
   readonly beside: Float64Array; // (elements)
   /** probability that one at least of these elements is present beside this core, unseen */
   readonly anyBeside: SilentBeside["any"];
-  /** probability that nothing at all is faulty now, given this core */
-  readonly healthyNow: number;
+  /** probability that nothing stands beside it now, given this core */
+  readonly nothingBeside: number;
   readonly scored: ScoredSet;
 }
 
@@ -88,7 +88,7 @@ function weighCore(
     presentNow,
     beside: silent.each,
     anyBeside: silent.any,
-    healthyNow: presentNow.length > 0 ? 0 : silent.noneNow,
+    nothingBeside: silent.noneNow,
     scored,
     logWeight: scored.score + silent.logWeight + Math.log(silent.symptom),
   };

@@ -250,7 +250,7 @@ export class ExplanationSearch {
         const grown = this.#tryAdd(scored, e, logOdds, masks, own, exact);
         if (grown !== null && grown.score > scored.score) better = true;
       }
-      if (better) break;
+      if (better && !exact) break;
     }
     const [worst] = misfits;
     if (exact && worst !== undefined && scored.set.length + 2 <= this.#limits.size)

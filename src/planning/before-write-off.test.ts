@@ -26,6 +26,7 @@ function proposed(...log: JobEvent[]) {
         presentNow: [SUPPLY],
         probability: 1,
         silent: new Float64Array(priors.faults.length),
+        nothingBeside: 1,
         readingLogLikelihood: new Map(),
       },
     ],

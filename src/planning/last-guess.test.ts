@@ -42,6 +42,7 @@ function proposed(each: number) {
         presentNow: [fault],
         probability: each,
         silent: new Float64Array(priors.faults.length),
+        nothingBeside: 1,
         readingLogLikelihood: new Map(),
       };
     }),
