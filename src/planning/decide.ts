@@ -79,9 +79,8 @@ export function decide(
     dead,
   };
   const plan = planSteps(given);
-  const sure = plan.length > 0 && plan[0].success >= PLANNING_RATES.replaceAt;
   let weighed: readonly WeighedStep[] = [];
-  for (const minutesPerBit of sure ? FINDING_OUT_RATES.slice(0, 1) : FINDING_OUT_RATES) {
+  for (const minutesPerBit of FINDING_OUT_RATES) {
     weighed = weighSteps(steps, hypotheses, model, minutesPerBit);
     const paying = weighed.filter(({ net }) => net > PLANNING_RATES.leastGainMinutes * model.perMinute);
     const best = inHandFirst(paying);

@@ -45,7 +45,7 @@ export function handsOnSteps(
 }
 
 /** Parts freed, measured and put back since power was last on, and not fitted anew: freeing them again would tell the same. */
-function freedSincePower(timeline: Timeline): ReadonlySet<string> {
+export function freedSincePower(timeline: Timeline): ReadonlySet<string> {
   const freed = new Set<string>();
   for (const { event } of timeline.entries.slice(lastPowerIndex(timeline) + 1)) {
     if (event.do === "lift") freed.add(event.place.slice(0, event.place.indexOf(".")));
