@@ -6,7 +6,8 @@
 import { logSumExp } from "../numeric/log-space.ts";
 import { readingRatios, silentElements } from "./beside-likelihood.ts";
 import { type Evidence, overCommon } from "./evidence.ts";
-import { ExplanationSearch, type ScoredSet } from "./search.ts";
+import type { ScoredSet } from "./scored-set.ts";
+import { ExplanationSearch } from "./search.ts";
 import type { SearchLimits } from "./search-limits.ts";
 import { byScore } from "./set-order.ts";
 import { type SilentBeside, silentBeside } from "./silent-beside.ts";

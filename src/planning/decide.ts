@@ -6,7 +6,7 @@ import type { PriorTable } from "../priors/fault-prior.ts";
 import { forecastPower } from "../safety/forecast.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { atStake, mustShowStakes } from "./at-stake.ts";
-import { beforePower, resolderedUnread } from "./before-power.ts";
+import { beforePower, minutesBeforePower, resolderedUnread } from "./before-power.ts";
 import { beforeWriteOff, type MissingProof } from "./before-write-off.ts";
 import { type Draft, dueProposal, outlook, probesOn } from "./cards.ts";
 import { expectations } from "./expectations.ts";
@@ -63,7 +63,8 @@ export function decide(
   const housekeeping = beforePower(input, dead);
   const found = findings(input, belief, hypotheses, predictor);
   const { anyBreaks } = forecastPower(belief, priors, input.timeline.now.off);
-  const powerStep = housekeeping === null ? powerFinding(input, hypotheses, model, anyBreaks) : null;
+  const power = powerFinding(input, hypotheses, model, anyBreaks);
+  const powerStep = power && { ...power, allMinutes: power.allMinutes + minutesBeforePower(input) };
   const steps = powerStep === null ? found.steps : [...found.steps, powerStep];
   const given: Case = {
     input,
@@ -117,8 +118,11 @@ function findingProposal(
   minutesPerBit: number,
   plan: readonly PlanStep[],
 ): Draft {
-  const { hypotheses, model, found } = given;
-  if (step.action.do === "power") return powerProposal(given, step, weighed);
+  const { input, hypotheses, model, found, housekeeping } = given;
+  if (step.action.do === "power")
+    return housekeeping === null
+      ? powerProposal(given, step, weighed)
+      : dueProposal(input, housekeeping, model);
   const full = withRow(step, found, hypotheses, model, minutesPerBit);
   return {
     action: full.action,

@@ -60,7 +60,6 @@ const SHORTS: Partial<Readonly<Record<Shape, readonly Level[]>>> = {
   diode: PART_SHORT,
   "rectifier-diode": PART_SHORT,
   zener: PART_SHORT,
-  switch: PART_SHORT,
 };
 
 /** Resistances above this in a chain on high voltage creep upwards by more than double. `common practice`. */
