@@ -38,13 +38,21 @@ export function stillKnown(
       asked.add(key);
       return;
     }
-    const nets = new Set([event.red, event.black].map((place) => netOf(board, place)));
+    const nets = netsOf(board, event.red, event.black);
     const same = stateAt(board, before, nets) === stateAt(board, bench, nets);
     if (same && !timeline.entries.slice(at + 1).some((later) => changes(board, later, nets, belief)))
       known.add(key);
     else known.delete(key);
   });
   return known;
+}
+
+/** The nets that a check is about. Half of the board hangs on its zero: work at a part there says nothing of a reading to it. */
+function netsOf(board: Board, red: Place, black: Place): ReadonlySet<string> {
+  const zeros = new Set([board.zero, ...board.rails.flatMap(({ against }) => against ?? [])]);
+  const both = [red, black].map((place) => netOf(board, place));
+  const own = both.filter((net) => !zeros.has(net));
+  return new Set(own.length > 0 ? own : both);
 }
 
 function netOf(board: Board, place: Place): string {
