@@ -24,7 +24,7 @@ import { repeatWords } from "./repeats.ts";
 import { resolderFirst } from "./resolder.ts";
 import type { FindingStep } from "./steps.ts";
 import { MOSTLY_UNEXPLAINED, readingToRepeat } from "./unexplained.ts";
-import { FINDING_OUT_RATES, type PlanStep, repairPlan } from "./value.ts";
+import { bestCourse, FINDING_OUT_RATES, type PlanStep, repairPlan } from "./value.ts";
 import { type WhyInput, whyFinding, whyReplace, whyStop } from "./why.ts";
 
 /** Most alternatives named beside the proposal. */
@@ -79,13 +79,16 @@ export function decide(
     housekeeping,
     dead,
   };
-  const plan = planSteps(given);
+  let plan: readonly PlanStep[] = [];
   let weighed: readonly WeighedStep[] = [];
   for (const minutesPerBit of FINDING_OUT_RATES) {
+    plan = planSteps(given, minutesPerBit);
     weighed = weighSteps(steps, hypotheses, model, minutesPerBit);
     const paying = weighed.filter(({ net }) => net > PLANNING_RATES.leastGainMinutes * model.perMinute);
     const best = inHandFirst(paying);
     if (best !== undefined) return findingProposal(given, best.step, weighed, minutesPerBit, plan);
+    // a repair (or stopping) that is worth more than finding out at this price is not put off by a higher one
+    if (bestCourse(model.weights, model, minutesPerBit).course !== "find out") break;
   }
   return committed(given, plan, weighed);
 }
@@ -104,11 +107,11 @@ function inHandFirst(paying: readonly WeighedStep[]): WeighedStep | undefined {
 }
 
 /** The plan's steps; powering up as it stands is left out where that has been done and told nothing. */
-function planSteps({ model, powerStep, housekeeping }: Case): readonly PlanStep[] {
-  const plan = repairPlan(model.weights, model);
+function planSteps({ model, powerStep, housekeeping }: Case, minutesPerBit: number): readonly PlanStep[] {
+  const plan = repairPlan(model.weights, model, minutesPerBit);
   if (plan.steps[0]?.cures.length !== 0 || housekeeping !== null || powerStep !== null) return plan.steps;
   const rest = model.weights.map((weight, g) => (model.groups[g].cures.length === 0 ? 0 : weight));
-  return repairPlan(rest, model).steps;
+  return repairPlan(rest, model, minutesPerBit).steps;
 }
 
 function findingProposal(
