@@ -17,7 +17,7 @@ import type { Hypotheses } from "./hypotheses.ts";
 import type { DueStep } from "./make-safe.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
-import { powerFinding, powerForecast, whyPower, withClips } from "./power-step.ts";
+import { goesStraightOn, powerFinding, powerForecast, whyPower } from "./power-step.ts";
 import type { Action, Proposal } from "./proposal.ts";
 import { cureAction, type RepairModel } from "./repair-model.ts";
 import { repeatWords } from "./repeats.ts";
@@ -41,6 +41,7 @@ interface Case {
   readonly model: RepairModel;
   readonly found: Findings;
   readonly steps: readonly FindingStep[];
+  /** power-up of the board as it is, unless it has been powered so already */
   readonly powerStep: FindingStep | null;
   readonly housekeeping: DueStep | null;
   readonly dead: ReadonlyMap<string, number>;
@@ -63,9 +64,18 @@ export function decide(
   const housekeeping = beforePower(input, dead);
   const found = findings(input, belief, hypotheses, predictor);
   const { anyBreaks } = forecastPower(belief, priors, input.timeline.now.off);
-  const power = powerFinding(input, hypotheses, model, anyBreaks);
-  const powerStep = power && { ...power, allMinutes: power.allMinutes + minutesBeforePower(input) };
-  const steps = powerStep === null ? found.steps : [...found.steps, powerStep];
+  // from a lamp that went dark to the cold checks every store is proven empty first; straight on to the mains nobody reaches inside
+  const straightOn = goesStraightOn(input.timeline);
+  const proof = straightOn ? model.proofMinutes : 0;
+  const power = powerFinding(input, hypotheses, model, anyBreaks, straightOn);
+  const moved = straightOn ? powerFinding(input, hypotheses, model, anyBreaks, false) : null;
+  const after = (step: FindingStep, minutes: number): FindingStep =>
+    minutes > 0 ? { ...step, allMinutes: step.allMinutes + minutes } : step;
+  const powerStep = power && after(power.step, minutesBeforePower(input));
+  const steps = [
+    ...[...found.steps, ...(moved === null ? [] : [moved.step])].map((step) => after(step, proof)),
+    ...(powerStep === null ? [] : [powerStep]),
+  ];
   const given: Case = {
     input,
     belief,
@@ -75,7 +85,7 @@ export function decide(
     model,
     found,
     steps,
-    powerStep,
+    powerStep: power?.again === true ? null : powerStep,
     housekeeping,
     dead,
   };
@@ -175,9 +185,8 @@ function committed(given: Case, plan: readonly PlanStep[], weighed: readonly Wei
   return stopProposal(given, weighed);
 }
 
-function powerProposal(given: Case, chosen: FindingStep, weighed: readonly WeighedStep[]): Draft {
+function powerProposal(given: Case, step: FindingStep, weighed: readonly WeighedStep[]): Draft {
   const { input, belief, priors, hypotheses } = given;
-  const step = withClips(chosen, input, hypotheses);
   const { action } = step;
   return {
     action,
@@ -186,7 +195,7 @@ function powerProposal(given: Case, chosen: FindingStep, weighed: readonly Weigh
     money: 0,
     why: whyPower(input, step.lead),
     expect: expectations(step, hypotheses, input.board, null),
-    others: others(given, chosen.action, weighed, []),
+    others: others(given, action, weighed, []),
     atStake: null,
     forecast: powerForecast(input, belief, priors, action),
     probesOn: null,

@@ -1,20 +1,22 @@
 /** The next step of a job: made safe first, then whatever the sum of minutes, money and chances says. */
+import type { Timeline } from "../bench/timeline.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
 import { isHarmless } from "../priors/harmless.ts";
 import { cautionsNow } from "../safety/cautions.ts";
-import { dueProposal } from "./cards.ts";
+import { type Draft, dueProposal } from "./cards.ts";
 import { closingStep } from "./closing.ts";
 import { decide } from "./decide.ts";
 import { fittedEnough } from "./fitted-enough.ts";
 import { deadChance } from "./hands-on-steps.ts";
 import { planningHypotheses } from "./hypotheses.ts";
-import { unreadClips } from "./live-clips.ts";
+import { clippedOn, samePlaces, unreadClips } from "./live-clips.ts";
 import { liveProposal } from "./live-proposal.ts";
 import { makeSafe } from "./make-safe.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
+import { goesStraightOn } from "./power-step.ts";
 import type { Proposal } from "./proposal.ts";
 import { repairModel } from "./repair-model.ts";
 
@@ -38,11 +40,21 @@ export function propose(
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
   const [clipped] = unreadClips(timeline);
   const due = closingStep(timeline, Math.max(0, ...deadChance(hypotheses).values())) ?? makeSafe(input);
+  const decided = () => decide(input, belief, priors, predictor, hypotheses, model);
   const draft =
     clipped !== undefined
       ? liveProposal(input, clipped, hypotheses, model)
       : due === null
-        ? decide(input, belief, priors, predictor, hypotheses, model)
-        : dueProposal(input, due, model);
+        ? decided()
+        : (straightOn(timeline, decided) ?? dueProposal(input, due, model));
   return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline) };
+}
+
+/** After a lamp that showed nothing hard the mains may follow with nobody reaching inside; null where a hand is wanted first, or not so. */
+function straightOn(timeline: Timeline, decided: () => Draft): Draft | null {
+  if (timeline.closed || !goesStraightOn(timeline)) return null;
+  const draft = decided();
+  if (draft.action.do !== "power") return null;
+  const meters = draft.action.meters ?? [];
+  return meters.every((pair) => clippedOn(timeline).some((on) => samePlaces(on, pair))) ? draft : null;
 }
