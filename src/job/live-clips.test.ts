@@ -1,10 +1,14 @@
 import { describe, expect, it, test } from "vitest";
-import type { JobEvent } from "../bench/event.ts";
+import type { BenchState } from "../bench/bench-state.ts";
+import type { JobEvent, PowerEvent } from "../bench/event.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { deriveRoles } from "../board/roles.ts";
 import { liveReading } from "../live/live-reading.ts";
+import { planningHypotheses } from "../planning/hypotheses.ts";
+import { powerFinding } from "../planning/power-step.ts";
+import { repairModel } from "../planning/repair-model.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
-import { AssessmentSession, assess } from "./assess.ts";
+import { AssessmentSession, assess, beliefOf, planningInput } from "./assess.ts";
 import { parseJob } from "./parse-job.ts";
 import { provenEmpty } from "./warm-up.ts";
 
@@ -97,7 +101,7 @@ function powered(
   return [{ ...action, observed }, ...readings, { do: "unpower" }];
 }
 
-test("after a lamp gone dark the mains follows with the clips where they are, and no hand inside; then the meter is moved, once all is proven empty", () => {
+test("after a lamp gone dark the mains follows with the clips where they are, and no hand inside; then all is proven empty", () => {
   const lamp = UP_TO_POWER.proposal.action;
   const after = [...UP_TO_POWER.log, ...powered(lamp, "lamp-dark")];
   const mains = proposalAfter(...after);
@@ -108,13 +112,36 @@ test("after a lamp gone dark the mains follows with the clips where they are, an
   const quiet = [...after, ...powered(mains.action, "quiet")];
   // whatever comes next wants a hand: the proof comes first
   expect(proposalAfter(...quiet).action).toMatchObject({ do: "measure", mode: "dcv" });
-  const again = upToPower(quiet).proposal;
-  expect(again.action).toMatchObject({ do: "power", feed: "mains" });
-  if (again.action.do !== "power") return;
-  expect(again.action.meters).toHaveLength(1);
-  expect(again.action.meters).not.toEqual(lamp.meters);
-  expect(again.why).toContain("another place");
 });
+
+test("a board that bears power and stays quiet is powered once more for another place than the one that was read", () => {
+  const bus: JobEvent = { do: "measure", mode: "dcv", red: clipped[0], black: clipped[1], reading: 322 };
+  const proven = provenEmpty({ board, absent: [] });
+  const again = powerWeighed([...proven, power("quiet", [clipped]), bus, { do: "unpower" }, ...proven]);
+  expect(again?.again).toBe(true);
+  const action = again?.step.action;
+  if (action?.do !== "power") throw new Error("no second look");
+  expect(action.feed).toBe("mains");
+  expect(action.meters).toHaveLength(1);
+  expect(action.meters).not.toEqual([clipped]);
+  // after smoke there is no second look
+  expect(powerWeighed([...proven, power("smoke", [clipped]), { do: "unpower" }, ...proven])).toBeNull();
+});
+
+/** Power-up as it is weighed after this log, proposed or not. */
+function powerWeighed(log: readonly JobEvent[]) {
+  const job = { ...jobAsBrought(), log };
+  const believed = beliefOf(job, session);
+  if (!believed.ok) throw new Error(believed.problem);
+  const { timeline, belief, priors } = believed.value;
+  const hypotheses = planningHypotheses(belief, new Set());
+  const model = repairModel(hypotheses, board, timeline.now, job.terms, priors, 8);
+  const input = {
+    ...planningInput(job, timeline),
+    liveFor: (bench: BenchState, power: PowerEvent) => session.live(job, bench, power),
+  };
+  return powerFinding(input, hypotheses, model, 0, false);
+}
 
 /** What a good board shows. */
 function goodAnswer(action: ReturnType<typeof proposalAfter>["action"]): JobEvent {

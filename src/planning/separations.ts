@@ -7,7 +7,7 @@ import { MINUTES } from "../money/minutes.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { type CandidateCheck, candidateChecks } from "./candidate-checks.ts";
 import { checkPartition, type Partition, refine } from "./check-outcomes.ts";
-import { freedSincePower } from "./hands-on-steps.ts";
+import { freedBefore } from "./hands-on-steps.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Action } from "./proposal.ts";
@@ -30,7 +30,7 @@ export function separations(
   predictorFor: (bench: BenchState) => Predictor,
 ): readonly FindingStep[] {
   const bench = timeline.now;
-  const pulled = freedSincePower(timeline);
+  const pulled = freedBefore(timeline);
   const plugs = [...board.parts.values()]
     .filter(
       (part) => part.plugged && !bench.off.has(part.ref) && !(pulled.has(part.ref) && isWhole(bench, part)),
