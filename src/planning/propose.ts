@@ -6,15 +6,15 @@ import type { Predictor } from "../meter/prediction.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
 import { isHarmless } from "../priors/harmless.ts";
 import { cautionsNow } from "../safety/cautions.ts";
+import { afterItRan } from "./after-it-ran.ts";
 import { type Draft, dueProposal } from "./cards.ts";
-import { closingStep } from "./closing.ts";
+import { hasRun, staysClosed } from "./closing.ts";
 import { decide } from "./decide.ts";
 import { fittedEnough } from "./fitted-enough.ts";
-import { deadChance } from "./hands-on-steps.ts";
 import { planningHypotheses } from "./hypotheses.ts";
 import { clippedOn, samePlaces, unreadClips } from "./live-clips.ts";
 import { liveProposal } from "./live-proposal.ts";
-import { makeSafe } from "./make-safe.ts";
+import { type DueStep, makeSafe } from "./make-safe.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
 import { goesStraightOn } from "./power-step.ts";
 import type { Proposal } from "./proposal.ts";
@@ -39,14 +39,21 @@ export function propose(
   const hypotheses = planningHypotheses(belief, absentParts(input), livedWith);
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
   const [clipped] = unreadClips(timeline);
-  const due = closingStep(timeline, Math.max(0, ...deadChance(hypotheses).values())) ?? makeSafe(input);
   const decided = () => decide(input, belief, priors, predictor, hypotheses, model);
-  const draft =
-    clipped !== undefined
-      ? liveProposal(input, clipped, hypotheses, model)
-      : due === null
-        ? decided()
-        : (straightOn(timeline, decided) ?? dueProposal(input, due, model));
+  const safe = makeSafe(input);
+  const due = (step: DueStep) => dueProposal(input, step, model);
+  const draft = ((): Draft => {
+    const closed = staysClosed(timeline);
+    if (closed !== null) return due(closed);
+    if (clipped !== undefined) return liveProposal(input, clipped, hypotheses, model);
+    const after = hasRun(timeline)
+      ? afterItRan(input, belief, hypotheses, model, predictor, safe === null)
+      : "go on";
+    if (typeof after !== "string") return after;
+    if (after === "make safe" && safe !== null) return due(safe);
+    if (safe === null) return decided();
+    return straightOn(timeline, decided) ?? due(safe);
+  })();
   return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline) };
 }
 
