@@ -44,5 +44,5 @@ export function propose(
       : due === null
         ? decide(input, belief, priors, predictor, hypotheses, model)
         : dueProposal(input, due, model);
-  return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline) };
+  return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline, input.equipment) };
 }
