@@ -37,7 +37,7 @@ export interface StoreState {
   readonly off: boolean;
 }
 
-/** The proof overruled, until power comes on or something else charges the board. */
+/** The proof overruled: until power comes on, something turns, or a store reads charged after all, of which the reason did not know. */
 interface ProofOverruled {
   readonly why: string;
   /** log index from which it holds */
@@ -70,15 +70,8 @@ export function dischargeState(
   });
   const { overruled } = book;
   const states = book.states(timeline);
-  const inTheWay = states.filter((state) => blocks(state, overruled));
+  const inTheWay = overruled === null ? states.filter(({ state }) => state !== "empty") : [];
   return { stores: states, inTheWay, overruled, open: !timeline.now.powered && inTheWay.length === 0 };
-}
-
-/** What reads charged after the proof was overruled stays in the way: the reason given did not know of it. */
-function blocks({ state, readAt }: StoreState, overruled: ProofOverruled | null): boolean {
-  if (state === "empty") return false;
-  if (overruled === null) return true;
-  return state === "charged" && (readAt ?? 0) > overruled.logIndex;
 }
 
 type Known = Omit<StoreState, "store" | "off">;
@@ -177,6 +170,7 @@ class ChargeBook {
         mostVolts: Math.max(known.mostVolts, Math.abs(volts ?? 0)),
       });
     }
+    if (high) this.overruled = null;
     if (high && read.length === 0) this.#forget(entry, "volts");
   }
 
