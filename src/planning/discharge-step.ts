@@ -11,9 +11,10 @@ import { lampsOf } from "../safety/limiter.ts";
 import { recoveredVolts } from "../safety/recovery.ts";
 import { amount } from "./expectations.ts";
 import { andList } from "./faults-in-words.ts";
-import type { DueStep } from "./make-safe.ts";
 import type { PlanningInput } from "./planning-input.ts";
-import type { Action, Expectation } from "./proposal.ts";
+import type { Action, Expectation, Proposal } from "./proposal.ts";
+
+type Step = Pick<Proposal, "action" | "row" | "why" | "expect">;
 
 export function voltsAt({ part, pins }: StoreOfCharge): Action {
   return { do: "measure", mode: "dcv", red: `${part}.${pins[0]}`, black: `${part}.${pins[1]}` };
@@ -40,7 +41,7 @@ function voltsOf({ volts, store }: StoreState): number {
 }
 
 /** @param charged - the stores that read charged; at least one */
-export function dischargeStep(input: PlanningInput, charged: readonly StoreState[]): DueStep {
+export function dischargeStep(input: PlanningInput, charged: readonly StoreState[]): Step {
   const { board, timeline } = input;
   const worst = charged.reduce((most, next) => (voltsOf(next) > voltsOf(most) ? next : most));
   const clipped = timeline.entries.findLast(({ event }) => event.do === "clip")?.logIndex ?? -1;
@@ -73,7 +74,7 @@ function readAgain(
   clip: Clip,
   charged: readonly StoreState[],
   across: (clip: Clip, state: StoreState) => boolean,
-): DueStep {
+): Step {
   const [first, ...others] = charged.filter((state) => across(clip, state));
   const farads = faradsBetween(board, timeline.now, clip.at);
   const volts = Math.max(...[first, ...others].map(voltsOf));
@@ -89,7 +90,7 @@ function readAgain(
   };
 }
 
-function clipStep({ board, timeline, equipment }: PlanningInput, state: StoreState): DueStep {
+function clipStep({ board, timeline, equipment }: PlanningInput, state: StoreState): Step {
   const { store } = state;
   const volts = voltsOf(state);
   const at = pinsOf(store);

@@ -100,7 +100,7 @@ describe("power", () => {
     return cautionsNow([action], board, folded.value, equipment);
   };
 
-  test("hot ground, bursting parts and the residual-current device's limits are said at power and nowhere else", () => {
+  test("hot ground, bursting parts and the residual-current breaker's limits are said at power and nowhere else", () => {
     const mains = withTools([]).join(" ");
     for (const words of ["mains potential", "parts can burst", "does not see a touch"]) {
       expect(mains).toContain(words);

@@ -91,12 +91,12 @@ const CAUTIONS = {
   },
   isolated: {
     words:
-      "The isolation transformer feeds this board alone and passes no earth on; a residual-current device (RCD) behind it does nothing.",
+      "The isolation transformer feeds this board alone and passes no earth on; a residual-current breaker (RCD) behind it does nothing.",
     source: "common practice among repairers",
   },
   notIsolated: {
     words:
-      "Best is an isolation transformer for the board alone. A residual-current device (RCD) helps, but it does not see a touch across the bus or from line to neutral.",
+      "Best is an isolation transformer for the board alone. A residual-current breaker (RCD) helps, but it does not see a touch across the bus or from line to neutral.",
     source: "common practice among repairers",
   },
   scopeEarth: {
