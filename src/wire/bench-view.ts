@@ -8,4 +8,4 @@ export type {
   GridView,
   SuspectView,
 } from "../job/bench-view-shape.ts";
-export type { SafetyView, StoreView } from "../job/safety-view-shape.ts";
+export type { StoreView } from "../job/safety-view-shape.ts";
