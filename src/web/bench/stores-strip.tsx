@@ -16,10 +16,12 @@ export function StoresStrip({ view, hands }: Props) {
     <details className="stores" data-open={safety.open}>
       <summary>
         <span className="stores-gate">
-          <b>Charge.</b> {safety.words}
+          <span>
+            <b>Charge.</b> {safety.words}
+          </span>
+          {!safety.open && <Chips stores={safety.stores} />}
         </span>
       </summary>
-      {!safety.open && <Chips stores={safety.stores} />}
       <ul className="store-list" aria-label="Stores of charge">
         {safety.stores.map((store) => (
           <StoreLine key={store.part} store={store} live={powered || view.verdict !== null} hands={hands} />
@@ -28,13 +30,13 @@ export function StoresStrip({ view, hands }: Props) {
       {view.verdict === null && !powered && <Resistors view={view} hands={hands} />}
       {view.verdict === null && !powered && !safety.open && (
         <section aria-label="Go on without the proof">
-          <h3>Go on without the proof, because</h3>
+          <h2>Go on without the proof, because</h2>
           <Reasons of="proof" onReason={(why) => hands.add([overrule("proof", why)])} />
         </section>
       )}
       {view.verdict === null && safety.turns.length > 0 && (
         <section aria-label="What turns charges the board">
-          <h3>What turns charges the board</h3>
+          <h2>What turns charges the board</h2>
           <div className="keys">
             {safety.turns.map(({ part, words }) => (
               <button
@@ -63,13 +65,13 @@ const STATE_WORDS: Readonly<Record<StoreView["state"], string>> = {
 /** Shown before the list is opened: who is in a hurry sees what is still charged. */
 function Chips({ stores }: { readonly stores: readonly StoreView[] }) {
   return (
-    <p className="store-chips" aria-hidden="true">
+    <span className="store-chips" aria-hidden="true">
       {stores.map(({ part, state, volts }) => (
         <span key={part} className="store-chip" data-state={state}>
           {part} <span className="figure">{volts ?? "?"}</span>
         </span>
       ))}
-    </p>
+    </span>
   );
 }
 
@@ -119,7 +121,7 @@ function Resistors({ view, hands }: Props) {
   if (resistors.length === 0) return null;
   return (
     <section aria-label="Resistors clipped on">
-      <h3>Clipped on: off before power</h3>
+      <h2>Clipped on: off before power</h2>
       <div className="keys">
         {resistors.map(({ words, off }) => (
           <button type="button" key={words} onClick={() => hands.choose(off)}>
