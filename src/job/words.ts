@@ -1,5 +1,5 @@
 /** Actions, places and faults in the words a technician uses at the bench. */
-import type { JobEvent, PartMark, Place } from "../bench/event.ts";
+import type { JobEvent, Overruled, PartMark, Place } from "../bench/event.ts";
 import type { Board, Part } from "../board/board.ts";
 import { kindOf } from "../board/kinds.ts";
 import { netPlaceWords } from "../board/net-words.ts";
@@ -91,9 +91,11 @@ function otherWords(action: Action | JobEvent): string {
     case "mark":
       return `${action.part}: ${MARK_WORDS[action.as]}`;
     case "note":
-      return `Note: ${action.text}`;
+      return action.turned === undefined
+        ? `Note: ${action.text}`
+        : `${action.turned} turned and charged the board${action.text === "" ? "" : `: ${action.text}`}`;
     case "overrule":
-      return `Overruled: ${action.why}`;
+      return `${action.of === undefined ? "Overruled" : OVERRULED_WORDS[action.of]}: ${action.why}`;
     case "undo":
       return `Undo ${action.of}`;
     case "close":
@@ -102,6 +104,12 @@ function otherWords(action: Action | JobEvent): string {
       return action.do;
   }
 }
+
+const OVERRULED_WORDS: Readonly<Record<Overruled, string>> = {
+  proof: "Went on without the proof",
+  resistor: "Power with the resistor on",
+  proposal: "Overruled",
+};
 
 const MARK_WORDS: Readonly<Record<PartMark, string>> = {
   absent: "not on this board",

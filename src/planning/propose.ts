@@ -54,7 +54,7 @@ export function propose(
     if (safe === null) return decided();
     return straightOn(timeline, decided) ?? due(safe);
   })();
-  return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline) };
+  return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline, input.equipment) };
 }
 
 /** After a lamp that showed nothing hard the mains may follow with nobody reaching inside; null where a hand is wanted first, or not so. */
