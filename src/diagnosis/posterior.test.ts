@@ -140,6 +140,14 @@ describe("the chance of each fault, silent ones included, against the sum over e
     expect(worstDifference(twelve([]), evidence, ACCOUNTS_FOR_ALL, EACH, limits)).toBeLessThan(0.02);
   });
 
+  it("where three parts are dead for sure and one of four like ones besides: each of the four keeps its share", () => {
+    const sure = [0, 1, 2].map((fault) => reading(12, [fault], 0.98, 0.00001));
+    const legs = reading(12, [3, 4, 5, 6, 7], 0.98, 0.00001);
+    const evidence = [...sure, legs, reading(12, [8, 9, 10, 11], 0.98, 0.00001)];
+    const limits = { expansions: 8, width: 8, size: 6 };
+    expect(worstDifference(twelve([]), evidence, ACCOUNTS_FOR_ALL, EACH, limits)).toBeLessThan(0.02);
+  });
+
   it("where one of several must have made the board dead: as a group they are alternatives, not independent", () => {
     const evidence = [reading(12, [0], 0.001, 0.98)];
     const groups = [

@@ -6,6 +6,7 @@
  */
 
 import { oddsBeside } from "./beside-odds.ts";
+import { crossedSwaps } from "./crossed-swaps.ts";
 import { type Evidence, overCommon } from "./evidence.ts";
 import { pairsBeside } from "./pairs.ts";
 import { finish, type ScoredSet, scoreSet } from "./scored-set.ts";
@@ -79,6 +80,14 @@ export class ExplanationSearch {
       this.#expand(next);
     }
     for (const scored of this.ranked().slice(0, LAST_SWAPS)) this.#swapEach(scored);
+    const [best] = this.ranked();
+    if (best !== undefined)
+      for (const set of crossedSwaps(
+        best,
+        this.#elementCount,
+        (one) => this.#found.get(one.join(",")) ?? null,
+      ))
+        if (!this.holds(set)) this.#keep(this.#score(set));
     return this.ranked();
   }
 
