@@ -5,7 +5,7 @@ import { insertSorted } from "./set-order.ts";
 const REACH = 4.5;
 const MOST = 48;
 
-/** What may stand in the place of a member, with the nats that it costs. */
+/** What may stand in the place of a member, with the nats that are lost by it. */
 interface Swap {
   readonly from: number;
   readonly to: number;
