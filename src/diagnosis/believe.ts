@@ -3,7 +3,7 @@
  */
 
 import type { BenchState } from "../bench/bench-state.ts";
-import type { PowerEvent } from "../bench/event.ts";
+import type { JobEvent, PowerEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { Predictor } from "../meter/prediction.ts";
@@ -82,13 +82,25 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
   }));
   const looks: Piece[] = [];
   const powers: Piece[] = [];
+  // the same sight at the same feed on a board left as it is tells nothing new, whatever made it: one piece for all of them
+  const seen = new Map<string, number>();
   for (const entry of timeline.entries) {
+    if (WORK.has(entry.event.do)) seen.clear();
     if (entry.event.do === "look")
       looks.push({
         evidence: lookEvidence(board, input.cause, entry.event, entry.logIndex, priors.faults),
         logIndexes: [entry.logIndex],
       });
-    if (entry.event.do === "power" && entry.event.observed !== undefined)
+    if (entry.event.do === "power" && entry.event.observed !== undefined) {
+      const { feed, watts, at, observed } = entry.event;
+      const sight = JSON.stringify([feed, watts, at, observed]);
+      const before = seen.get(sight);
+      if (before !== undefined) {
+        const { evidence, logIndexes } = powers[before];
+        powers[before] = { evidence, logIndexes: [...logIndexes, entry.logIndex] };
+        continue;
+      }
+      seen.set(sight, powers.length);
       powers.push({
         evidence: powerEvidence(
           board,
@@ -99,9 +111,21 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
         ),
         logIndexes: [entry.logIndex],
       });
+    }
   }
   return [...cold, ...looks, ...powers, ...livePieces(input)];
 }
+
+/** What makes the next power-up another one. */
+const WORK: ReadonlySet<JobEvent["do"]> = new Set([
+  "replace",
+  "remove",
+  "restore",
+  "lift",
+  "refit",
+  "clean",
+  "resolder",
+]);
 
 /** Readings under power, in an order that does not depend on when each was taken after its power-up. */
 function livePieces({ timeline, priors, memory, liveFor }: BelieveInput): readonly Piece[] {

@@ -77,4 +77,13 @@ describe("a fault that only shows beside another", () => {
     expect(Math.min(...legs)).toBeGreaterThan(0.02);
     expect(Math.max(...legs)).toBeLessThan(0.9);
   });
+
+  it("a board left as it is and powered three times stays quiet three times: that is one sight, not three", () => {
+    const quiet: readonly JobEvent[] = [{ do: "power", feed: "mains", observed: "quiet" }, { do: "unpower" }];
+    const once = beliefAfter(quiet);
+    const thrice = beliefAfter([...quiet, ...quiet, ...quiet]);
+    expect(thrice.healthyProbability).toBeCloseTo(once.healthyProbability, 3);
+    const twoBoards = beliefAfter([...quiet, { do: "resolder", part: "C1" }, ...quiet]);
+    expect(twoBoards.healthyProbability).toBeLessThan(0.5 * once.healthyProbability);
+  });
 });
