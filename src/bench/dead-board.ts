@@ -12,6 +12,11 @@ const HANDS_INSIDE: ReadonlySet<JobEvent["do"]> = new Set([
   "clean",
 ]);
 
+/** Work on the board itself: after it the board is another one. */
+export function isWork(what: JobEvent["do"]): boolean {
+  return HANDS_INSIDE.has(what);
+}
+
 /** Does this step put a hand inside the board, or a meter's own volts on it? Clipping a discharging resistor on does not count. */
 export function needsDeadBoard(step: {
   readonly do: JobEvent["do"];

@@ -3,7 +3,8 @@
  */
 
 import type { BenchState } from "../bench/bench-state.ts";
-import type { JobEvent, PowerEvent } from "../bench/event.ts";
+import { isWork } from "../bench/dead-board.ts";
+import type { PowerEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { Predictor } from "../meter/prediction.ts";
@@ -85,7 +86,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
   // the same sight at the same feed on a board left as it is tells nothing new, whatever made it: one piece for all of them
   const seen = new Map<string, number>();
   for (const entry of timeline.entries) {
-    if (WORK.has(entry.event.do)) seen.clear();
+    if (isWork(entry.event.do)) seen.clear();
     if (entry.event.do === "look")
       looks.push({
         evidence: lookEvidence(board, input.cause, entry.event, entry.logIndex, priors.faults),
@@ -115,17 +116,6 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
   }
   return [...cold, ...looks, ...powers, ...livePieces(input)];
 }
-
-/** What makes the next power-up another one. */
-const WORK: ReadonlySet<JobEvent["do"]> = new Set([
-  "replace",
-  "remove",
-  "restore",
-  "lift",
-  "refit",
-  "clean",
-  "resolder",
-]);
 
 /** Readings under power, in an order that does not depend on when each was taken after its power-up. */
 function livePieces({ timeline, priors, memory, liveFor }: BelieveInput): readonly Piece[] {

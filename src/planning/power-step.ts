@@ -1,3 +1,4 @@
+import { isWork } from "../bench/dead-board.ts";
 import type { Observed, Place, PowerEvent } from "../bench/event.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { Fault } from "../board/fault.ts";
@@ -18,15 +19,6 @@ import type { Action, Forecast } from "./proposal.ts";
 import type { RepairModel } from "./repair-model.ts";
 import { type FindingStep, partitionShares } from "./steps.ts";
 
-const CHANGES: ReadonlySet<string> = new Set([
-  "replace",
-  "remove",
-  "restore",
-  "lift",
-  "refit",
-  "clean",
-  "resolder",
-]);
 /** What a lamp shows where nothing hard is wrong (common practice). */
 const LAMP_FINE: ReadonlySet<Observed> = new Set(["quiet", "lamp-dark", "lamp-dim", "runs"]);
 /** Power is never tried only to find out when something breaks more often than this. From memory. */
@@ -45,7 +37,7 @@ export function lastPower(
   if (entry === undefined || entry.event.do !== "power") return null;
   const { observed } = entry.event;
   const seen = observed === undefined ? [] : typeof observed === "string" ? [observed] : observed;
-  return { entry, seen, changed: timeline.entries.slice(at + 1).some(({ event }) => CHANGES.has(event.do)) };
+  return { entry, seen, changed: timeline.entries.slice(at + 1).some(({ event }) => isWork(event.do)) };
 }
 
 /**
@@ -167,7 +159,7 @@ function powerAgain({ timeline }: PlanningInput): Action | null {
 
 /** The power-ups since the board was last worked on. */
 function powersAsItIs({ entries }: Timeline): readonly PowerEvent[] {
-  const since = entries.slice(entries.findLastIndex(({ event }) => CHANGES.has(event.do)) + 1);
+  const since = entries.slice(entries.findLastIndex(({ event }) => isWork(event.do)) + 1);
   return since.flatMap(({ event }) => (event.do === "power" ? [event] : []));
 }
 
