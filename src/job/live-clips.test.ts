@@ -140,7 +140,7 @@ function powerWeighed(log: readonly JobEvent[]) {
     ...planningInput(job, timeline),
     liveFor: (bench: BenchState, power: PowerEvent) => session.live(job, bench, power),
   };
-  return powerFinding(input, hypotheses, model, 0, false);
+  return powerFinding(input, hypotheses, model, () => ({ anyBreaks: 0, lossMoney: 0 }), false);
 }
 
 /** What a good board shows. */

@@ -15,6 +15,9 @@ import type { RepairModel } from "./repair-model.ts";
 import type { FindingStep } from "./steps.ts";
 import { whyFinding } from "./why.ts";
 
+/** It has stood this feed already. */
+const STOOD = () => ({ anyBreaks: 0, lossMoney: 0 });
+
 /**
  * What comes after the board has run on its own feed: it is closed, or looked at once more where what is still doubted is worth the
  * minutes. A pin lifted now would undo the run, so the last looks are readings, looks, and power for a meter at another place.
@@ -32,7 +35,7 @@ export function afterItRan(
   const cold = findings(input, belief, hypotheses, predictor).steps.filter(
     ({ action, row }) => row.length === 0 && (action.do === "measure" || action.do === "look"),
   );
-  const power = powerFinding(input, hypotheses, model, 0, false);
+  const power = powerFinding(input, hypotheses, model, STOOD, false);
   const steps = power?.again === true ? [...cold, power.step] : cold;
   const after = afterRun(
     model,

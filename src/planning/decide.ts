@@ -1,9 +1,9 @@
+import type { PowerEvent } from "../bench/event.ts";
 import { curedWords } from "../board/fault-words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import { coldCheckOf } from "../diagnosis/cold-evidence.ts";
 import type { MeterReading, Predictor } from "../meter/prediction.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
-import { forecastPower } from "../safety/forecast.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { atStake, mustShowStakes } from "./at-stake.ts";
 import { beforePower, minutesBeforePower, resolderedUnread } from "./before-power.ts";
@@ -17,7 +17,8 @@ import type { Hypotheses } from "./hypotheses.ts";
 import type { DueStep } from "./make-safe.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
-import { goesStraightOn, powerFinding, powerForecast, whyPower } from "./power-step.ts";
+import { PowerRisk } from "./power-risk.ts";
+import { goesStraightOn, powerFinding, whyPower } from "./power-step.ts";
 import type { Action, Proposal } from "./proposal.ts";
 import { cureAction, type RepairModel } from "./repair-model.ts";
 import { repeatWords } from "./repeats.ts";
@@ -45,6 +46,7 @@ interface Case {
   readonly powerStep: FindingStep | null;
   readonly housekeeping: DueStep | null;
   readonly dead: ReadonlyMap<string, number>;
+  readonly risk: PowerRisk;
 }
 
 /**
@@ -63,12 +65,13 @@ export function decide(
   const dead = deadChance(hypotheses);
   const housekeeping = beforePower(input, dead);
   const found = findings(input, belief, hypotheses, predictor);
-  const { anyBreaks } = forecastPower(belief, priors, input.timeline.now.off);
+  const risk = new PowerRisk(input, belief, priors);
+  const under = (event: PowerEvent) => risk.under(event);
   // from a lamp that went dark to the cold checks every store is proven empty first; straight on to the mains nobody reaches inside
   const straightOn = goesStraightOn(input.timeline);
   const proof = straightOn ? model.proofMinutes : 0;
-  const power = powerFinding(input, hypotheses, model, anyBreaks, straightOn);
-  const moved = straightOn ? powerFinding(input, hypotheses, model, anyBreaks, false) : null;
+  const power = powerFinding(input, hypotheses, model, under, straightOn);
+  const moved = straightOn ? powerFinding(input, hypotheses, model, under, false) : null;
   const after = (step: FindingStep, minutes: number): FindingStep =>
     minutes > 0 ? { ...step, allMinutes: step.allMinutes + minutes } : step;
   const powerStep = power && after(power.step, minutesBeforePower(input));
@@ -88,6 +91,7 @@ export function decide(
     powerStep: power?.again === true ? null : powerStep,
     housekeeping,
     dead,
+    risk,
   };
   let plan: readonly PlanStep[] = [];
   let weighed: readonly WeighedStep[] = [];
@@ -186,7 +190,7 @@ function committed(given: Case, plan: readonly PlanStep[], weighed: readonly Wei
 }
 
 function powerProposal(given: Case, step: FindingStep, weighed: readonly WeighedStep[]): Draft {
-  const { input, belief, priors, hypotheses } = given;
+  const { input, hypotheses, risk } = given;
   const { action } = step;
   return {
     action,
@@ -197,7 +201,7 @@ function powerProposal(given: Case, step: FindingStep, weighed: readonly Weighed
     expect: expectations(step, hypotheses, input.board, null),
     others: others(given, action, weighed, []),
     atStake: null,
-    forecast: powerForecast(input, belief, priors, action),
+    forecast: action.do === "power" ? risk.forecast(action) : null,
     probesOn: null,
     outlook: outlook(given.model),
   };

@@ -2,20 +2,16 @@ import { isWork } from "../bench/dead-board.ts";
 import type { Observed, Place, PowerEvent } from "../bench/event.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { Fault } from "../board/fault.ts";
-import { faultNameWords } from "../board/fault-words.ts";
-import type { Belief } from "../diagnosis/belief.ts";
 import { MINUTES } from "../money/minutes.ts";
-import type { PriorTable } from "../priors/fault-prior.ts";
 import { outcomeChances } from "../priors/power-outcomes.ts";
 import { lastPowerIndex } from "../safety/discharge.ts";
-import { forecastPower } from "../safety/forecast.ts";
-import { firstFeed } from "../safety/limiter.ts";
+import type { PowerForecast } from "../safety/forecast.ts";
+import { IDLE_WATTS, lampFor } from "../safety/limiter.ts";
 import { type Outcome, refine, shownAs } from "./check-outcomes.ts";
-import { percent } from "./faults-in-words.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
 import { bestClips, type Clips, clippedOn, samePlaces, staysOn } from "./live-clips.ts";
 import type { PlanningInput } from "./planning-input.ts";
-import type { Action, Forecast } from "./proposal.ts";
+import type { Action } from "./proposal.ts";
 import type { RepairModel } from "./repair-model.ts";
 import { type FindingStep, partitionShares } from "./steps.ts";
 
@@ -25,8 +21,6 @@ const LAMP_FINE: ReadonlySet<Observed> = new Set(["quiet", "lamp-dark", "lamp-di
 const BREAKS_MOST = 0.25;
 /** Power-ups of a board that is left as it is, for one more place each. From memory. */
 const MOST_AS_IT_IS = 5;
-const BREAK_LEAST = 0.005;
-const MOST_BREAKS = 6;
 
 /** The last power-up with what was seen, and whether the board has been worked on since; null: never powered here. */
 export function lastPower(
@@ -45,12 +39,10 @@ export function lastPower(
  * board as it is has been powered that way already: doing it again tells nothing.
  */
 export function powerAction({ timeline, equipment }: PlanningInput): Action | null {
-  const first = firstFeed(equipment);
+  const lamp = lampFor(equipment, IDLE_WATTS);
   const last = lastPower(timeline);
   const start: Action =
-    first.feed === "lamp" && first.watts !== null
-      ? { do: "power", feed: "lamp", watts: first.watts }
-      : { do: "power", feed: "mains" };
+    lamp === null ? { do: "power", feed: "mains" } : { do: "power", feed: "lamp", watts: lamp.watts };
   if (last === null || last.changed || last.entry.event.do !== "power") return start;
   const fine = last.seen.length > 0 && last.seen.every((seen) => LAMP_FINE.has(seen));
   return last.entry.event.feed === "lamp" && fine ? { do: "power", feed: "mains" } : null;
@@ -73,33 +65,6 @@ export function whyPower({ timeline }: PlanningInput, lead: string | null): stri
   return `${reason} Motor unplugged where it can be. ${lead ?? "Clip the meters on first."} Then hands off.`;
 }
 
-/** The forecast shown with every power-up. */
-export function powerForecast(
-  input: PlanningInput,
-  belief: Belief,
-  priors: PriorTable,
-  action: Action,
-): Forecast {
-  const { anyBreaks, breaks } = forecastPower(belief, priors, input.timeline.now.off);
-  const lampPassed =
-    action.do === "power" && action.feed === "mains" && firstFeed(input.equipment).feed === "lamp";
-  return {
-    anyBreaks,
-    breaks: breaks
-      .filter(({ probability }) => probability >= BREAK_LEAST)
-      .slice(0, MOST_BREAKS)
-      .map(({ part, probability, because }) => ({
-        part,
-        probability,
-        because:
-          because === null
-            ? "some parts die at switch-on with nothing else wrong"
-            : `${faultNameWords(because.fault, input.board)} may be left (${percent(because.probability)}), the likeliest cause`,
-      })),
-    advice: lampPassed ? "On the mains only through the right fuse." : firstFeed(input.equipment).advice,
-  };
-}
-
 /** Power-up as a step that finds something out. */
 export interface PowerFinding {
   readonly step: FindingStep;
@@ -111,28 +76,26 @@ export interface PowerFinding {
  * Power-up at its own risk, with the meters clipped where they will tell most: what is seen and what the meters then show follow from the
  * faults present, and what breaks is charged to it. Where the board as it is has been powered that way already, the same once more for
  * another place. Null where that tells nothing, or where more than a quarter of the belief says that something breaks.
+ * @param risk - what each power-up would break
  * @param straightOn - the clips stay where the last power-up had them
  */
 export function powerFinding(
   input: PlanningInput,
   hypotheses: Hypotheses,
   model: RepairModel,
-  anyBreaks: number,
+  risk: (power: PowerEvent) => Pick<PowerForecast, "anyBreaks" | "lossMoney">,
   straightOn: boolean,
 ): PowerFinding | null {
-  if (anyBreaks > BREAKS_MOST) return null;
   const fresh = powerAction(input);
   const action = fresh ?? powerAgain(input);
   if (action === null || action.do !== "power") return null;
+  const { anyBreaks, lossMoney } = risk(action);
+  if (anyBreaks > BREAKS_MOST) return null;
   const clips = bestClips(input, hypotheses, action, clipsLeft(input, straightOn, fresh === null));
   if (fresh === null && clips.length === 0) return null;
   const chances = fresh === null ? null : seenChances(input, hypotheses, action);
   const seen = [...outcomeChances(input.board, [], setUp(input, action)).keys()];
   const told = chances === null ? clipsAlone(clips) : withReadings(seen, chances, clips);
-  let lossMoney = 0;
-  model.groups.forEach(({ breakMoney }, g) => {
-    lossMoney += breakMoney * model.weights[g];
-  });
   const step: FindingStep = {
     ...told,
     action: clips.length === 0 ? action : { ...action, meters: clips.map(({ places }) => places) },
