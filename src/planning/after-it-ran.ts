@@ -1,11 +1,11 @@
 import type { Belief } from "../diagnosis/belief.ts";
-import { coldCheckOf } from "../diagnosis/cold-evidence.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import { type Draft, dueProposal, outlook, probesOn } from "./cards.ts";
 import { closingStep, outvoted } from "./closing.ts";
 import { expectations } from "./expectations.ts";
 import { percent } from "./faults-in-words.ts";
 import { findings } from "./finding-steps.ts";
+import { goodReading } from "./good-reading.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { afterRun } from "./last-looks.ts";
 import type { PlanningInput } from "./planning-input.ts";
@@ -39,14 +39,21 @@ export function afterItRan(
   const steps = power?.again === true ? [...cold, power.step] : cold;
   const after = afterRun(
     model,
-    model.weights,
-    (h) => hypotheses.list[h].weight,
+    hypotheses,
     steps,
     proven ? 0 : model.proofMinutes,
     PLANNING_RATES.leastGainMinutes * model.perMinute,
   );
-  if (after.do === "hand back" || outvoted(input.timeline))
-    return dueProposal(input, closingStep(input.timeline, after.doubt), model);
+  if (after.do === "hand back" || outvoted(input.timeline)) {
+    const { agreedPrice, comebackCost } = input.terms;
+    return {
+      ...dueProposal(input, closingStep(input.timeline, after.doubt), model),
+      outlook: {
+        expectedMargin: agreedPrice - after.doubt * (agreedPrice + comebackCost),
+        repairProbability: 1 - after.doubt,
+      },
+    };
+  }
   if (after.do !== "look") return "go on";
   return proven ? lookDraft(input, hypotheses, model, predictor, after.step, after.doubt) : "make safe";
 }
@@ -60,15 +67,13 @@ function lookDraft(
   doubt: number,
 ): Draft {
   const { action } = step;
-  const check = action.do === "measure" ? coldCheckOf(action) : null;
-  const good = check === null ? null : predictor.predict(check, []);
   return {
     action,
     row: [],
     minutes: step.minutes,
     money: 0,
     why: `It runs. Before it is handed back: ${percent(doubt)} is left that something weak is still in it, and a board that comes back costs more than this look. ${whyFinding(step, { board, timeline, hypotheses, model })}`,
-    expect: expectations(step, hypotheses, board, good?.solved === true ? good : null),
+    expect: expectations(step, hypotheses, board, goodReading(predictor, action)),
     others: [],
     atStake: null,
     forecast: null,

@@ -1,3 +1,4 @@
+import { isPlugged } from "../bench/place.ts";
 import { faultSites } from "../board/fault-sites.ts";
 import type { ColdCheck } from "../meter/prediction.ts";
 import { MINUTES } from "../money/minutes.ts";
@@ -26,7 +27,7 @@ export function beforePower(input: PlanningInput, dead: ReadonlyMap<string, numb
     if (!off.has(ref))
       return due(
         { do: "refit", place },
-        `Pin ${place.slice(ref.length + 1)} of ${ref} goes back on its pad before anything is powered.`,
+        `${isPlugged(board, place) ? "Contact" : "Pin"} ${place.slice(ref.length + 1)} of ${ref} goes back ${isPlugged(board, place) ? "on" : "on its pad"} before anything is powered.`,
       );
   }
   for (const ref of [...off].sort()) {

@@ -1,8 +1,7 @@
 import type { PowerEvent } from "../bench/event.ts";
 import { curedWords } from "../board/fault-words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
-import { coldCheckOf } from "../diagnosis/cold-evidence.ts";
-import type { MeterReading, Predictor } from "../meter/prediction.ts";
+import type { Predictor } from "../meter/prediction.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { atStake, mustShowStakes } from "./at-stake.ts";
@@ -12,6 +11,7 @@ import { type Draft, dueProposal, outlook, probesOn } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import { percent } from "./faults-in-words.ts";
 import { type Findings, findings, firstOf, type WeighedStep, weighSteps, withRow } from "./finding-steps.ts";
+import { goodReading } from "./good-reading.ts";
 import { deadChance } from "./hands-on-steps.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import type { DueStep } from "./make-safe.ts";
@@ -151,7 +151,7 @@ function findingProposal(
       firstOf(full, found),
       hypotheses,
       given.input.board,
-      goodReading(given, full.action),
+      goodReading(given.predictor, full.action),
     ),
     others: others(given, full.action, weighed, plan),
     atStake: null,
@@ -163,14 +163,6 @@ function findingProposal(
 
 function whyInput({ input: { board, timeline }, hypotheses, model }: Case): WhyInput {
   return { board, timeline, hypotheses, model };
-}
-
-/** What a good board would show at a cold check. */
-function goodReading({ predictor }: Case, action: Action): MeterReading | null {
-  const check = action.do === "measure" ? coldCheckOf(action) : null;
-  if (check === null) return null;
-  const good = predictor.predict(check, []);
-  return good.solved ? good : null;
 }
 
 function committed(given: Case, plan: readonly PlanStep[], weighed: readonly WeighedStep[]): Draft {
@@ -333,7 +325,7 @@ function proofProposal(
     minutes: minutesOf(input.board, input.timeline.now, action),
     money: 0,
     why: `${part} (${percent(dead.get(part) ?? 0)}) would condemn the board, since it cannot be bought: it is measured by itself before the board is written off.`,
-    expect: expectations(step, hypotheses, input.board, goodReading(given, action)),
+    expect: expectations(step, hypotheses, input.board, goodReading(given.predictor, action)),
     others: others(given, action, weighed, []),
     atStake: null,
     forecast: null,

@@ -1,6 +1,7 @@
 /** What to do about a store of charge that reads charged: clip a resistor across it, wait, read again. */
 import type { Clip } from "../bench/bench-state.ts";
 import type { Place } from "../bench/event.ts";
+import { netOfPlace } from "../bench/place.ts";
 import type { Board } from "../board/board.ts";
 import { bleedSeconds } from "../board/stored-charge.ts";
 import type { StoreOfCharge } from "../board/stores-of-charge.ts";
@@ -131,15 +132,10 @@ function joulesWords(joules: number): string {
   return `${joules.toFixed(joules < 1 ? 1 : 0)} J`;
 }
 
-function netOf(board: Board, place: string): string {
-  const dot = place.indexOf(".");
-  return dot < 0 ? place : (board.parts.get(place.slice(0, dot))?.pins.get(place.slice(dot + 1)) ?? place);
-}
-
 function samePair(board: Board, a: readonly string[], b: readonly string[]): boolean {
   const nets = (pair: readonly string[]) =>
     pair
-      .map((place) => netOf(board, place))
+      .map((place) => netOfPlace(board, place))
       .sort()
       .join(" ");
   return nets(a) === nets(b);

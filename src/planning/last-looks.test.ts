@@ -35,7 +35,10 @@ const check = (allMinutes: number): FindingStep => ({
 });
 
 const judged = (of: RepairModel, steps: readonly FindingStep[], proofMinutes = 0) =>
-  afterRun(of, of.weights, (h) => of.weights[h] ?? 0, steps, proofMinutes, 0.125);
+  afterRun(of, { list: [...of.weights].map(alone) }, steps, proofMinutes, 0.125);
+
+/** One hypothesis a group. */
+const alone = (weight: number, core: number) => ({ core, beside: -1, unlisted: false, weight, dead: [] });
 
 describe("a board that has run", () => {
   it("is looked at once more where a weak part would cost more than the look, its proof of being empty included", () => {

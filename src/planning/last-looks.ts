@@ -2,6 +2,7 @@
  * The board has run. Handed back with something weak left in it, it comes back: that costs the price and the comeback. So what is still
  * doubted is weighed against the minutes that a last look takes, and only then is the job closed.
  */
+import type { Hypotheses } from "./hypotheses.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import type { RepairModel } from "./repair-model.ts";
 import type { FindingStep } from "./steps.ts";
@@ -23,31 +24,29 @@ export type AfterRun =
  */
 export function afterRun(
   model: RepairModel,
-  groupWeights: Float64Array,
-  weightOf: (hypothesis: number) => number,
+  { list }: Pick<Hypotheses, "list">,
   steps: readonly FindingStep[],
   proofMinutes: number,
   least: number,
 ): AfterRun {
-  const total = groupWeights.reduce((sum, weight) => sum + weight, 0);
-  const doubt = total > 0 ? 1 - healthy(groupWeights, model) / total : 0;
-  const now = worth(groupWeights, model);
+  const { weights } = model;
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  const doubt = total > 0 ? 1 - healthy(weights, model) / total : 0;
+  const now = worth(weights, model);
   const paying = steps
     .map((step) => {
       const cost = step.allMinutes * model.perMinute + step.lossMoney;
-      return { step, cost, net: worthAfter(step, model, weightOf) - now.money - cost };
+      return { step, cost, net: worthAfter(step, model, list) - now.money - cost };
     })
     .filter(({ net }) => net > least)
     .sort((a, b) => b.net / b.cost - a.net / a.cost);
   const [best] = paying;
   const without: AfterRun = { do: now.cured ? "cure" : "hand back", doubt };
   if (best === undefined) return without;
-  const together = paying.reduce(
-    (sum, { step, cost }) => ({ ...seenBy(step, model, weightOf, sum.seen), cost: sum.cost + cost }),
-    { seen: new Set<number>() as ReadonlySet<number>, cost: 0 },
-  );
-  const saved = [...together.seen].reduce((sum, g) => sum + groupWeights[g] * savedBy(model, g), 0);
-  const worthTheProof = saved - together.cost > proofMinutes * model.perMinute;
+  const seen = new Set(paying.flatMap(({ step }) => seenBy(step, model, list)));
+  const saved = [...seen].reduce((sum, g) => sum + weights[g] * savedBy(model, g), 0);
+  const spent = paying.reduce((sum, { cost }) => sum + cost, 0);
+  const worthTheProof = saved - spent > proofMinutes * model.perMinute;
   return worthTheProof ? { do: "look", doubt, step: best.step } : without;
 }
 
@@ -95,11 +94,11 @@ function worth(
   return { money, cured };
 }
 
-function worthAfter({ shares }: FindingStep, model: RepairModel, weightOf: (h: number) => number): number {
+function worthAfter({ shares }: FindingStep, model: RepairModel, list: Hypotheses["list"]): number {
   const weights = new Float64Array(model.groups.length);
   return shares.reduce((sum, share) => {
     weights.fill(0);
-    for (let h = 0; h < share.length; h++) weights[model.groupOf[h]] += share[h] * weightOf(h);
+    for (let h = 0; h < share.length; h++) weights[model.groupOf[h]] += share[h] * list[h].weight;
     return sum + worth(weights, model).money;
   }, 0);
 }
@@ -109,26 +108,17 @@ function savedBy({ terms, groups }: RepairModel, g: number): number {
   return Math.max(0, groups[g].knownValue + terms.comebackCost);
 }
 
-/** The doubted groups that this step would show, with those seen by others. */
-function seenBy(
-  { shares }: FindingStep,
-  model: RepairModel,
-  weightOf: (h: number) => number,
-  others: ReadonlySet<number>,
-): { readonly seen: ReadonlySet<number> } {
+/** The doubted groups that this step would show: its outcome on a good board keeps hardly any of them. */
+function seenBy({ shares }: FindingStep, model: RepairModel, list: Hypotheses["list"]): readonly number[] {
   const whole = shares.map((share) =>
-    share.reduce((sum, p, h) => (isWhole(model, model.groupOf[h]) ? sum + p * weightOf(h) : sum), 0),
+    share.reduce((sum, p, h) => (isWhole(model, model.groupOf[h]) ? sum + p * list[h].weight : sum), 0),
   );
   const good = shares[whole.indexOf(Math.max(...whole))];
-  const seen = new Set(others);
-  const all = new Float64Array(model.groups.length);
   const kept = new Float64Array(model.groups.length);
   good?.forEach((p, h) => {
-    all[model.groupOf[h]] += weightOf(h);
-    kept[model.groupOf[h]] += p * weightOf(h);
+    kept[model.groupOf[h]] += p * list[h].weight;
   });
-  all.forEach((weight, g) => {
-    if (weight > 0 && !isWhole(model, g) && kept[g] < SEEN_BELOW * weight) seen.add(g);
-  });
-  return { seen };
+  return [...model.weights.keys()].filter(
+    (g) => model.weights[g] > 0 && !isWhole(model, g) && kept[g] < SEEN_BELOW * model.weights[g],
+  );
 }

@@ -1,15 +1,14 @@
 import type { PowerEvent } from "../bench/event.ts";
 import { faultNameWords } from "../board/fault-words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
-import { isObtainable, partPrice } from "../money/prices.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import { feedHarm } from "../priors/feed-harm.ts";
 import { type PowerForecast, PowerRisks } from "../safety/forecast.ts";
 import { IDLE_WATTS, lampAdvice, lampFor, NO_LAMP } from "../safety/limiter.ts";
-import { minutesOf } from "./action-minutes.ts";
 import { percent } from "./faults-in-words.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Forecast } from "./proposal.ts";
+import { lossMoney } from "./repair-model.ts";
 
 const BREAK_LEAST = 0.005;
 const MOST_BREAKS = 6;
@@ -26,8 +25,8 @@ export class PowerRisk {
 
   /** Chances and money of one power-up. */
   under(power: PowerEvent): PowerForecast {
-    const { board, terms } = this.#input;
-    const of = (ref: string): number => this.#priceOf(ref);
+    const { board, terms, timeline } = this.#input;
+    const of = (ref: string): number => lossMoney(board, timeline.now, ref, terms);
     return this.#risks.under(feedHarm(board, power), { of, most: terms.agreedPrice });
   }
 
@@ -67,15 +66,5 @@ export class PowerRisk {
   #feedWords(feed: string, power: PowerEvent): string {
     const { anyBreaks, lossMoney } = this.under(power);
     return `${feed} ${percent(anyBreaks)} that something breaks, ${lossMoney.toFixed(lossMoney < 10 ? 1 : 0)} ${this.#input.terms.currency} on the average`;
-  }
-
-  /** Buying and fitting it again; a part nobody sells costs the job. */
-  #priceOf(ref: string): number {
-    const { board, timeline, terms } = this.#input;
-    const part = board.parts.get(ref);
-    if (part === undefined) return 0;
-    if (!isObtainable(part)) return terms.agreedPrice;
-    const minutes = minutesOf(board, timeline.now, { do: "replace", part: ref });
-    return partPrice(part, terms.newBoardPrice) + (minutes * terms.ratePerHour) / 60;
   }
 }

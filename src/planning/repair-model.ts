@@ -191,6 +191,13 @@ function priceGroup(
   };
 }
 
+/** What it costs that this part breaks: buying and fitting it again; one that nobody sells costs the job. Dirt breaks nothing. */
+export function lossMoney(board: Board, bench: BenchState, name: string, terms: Terms): number {
+  if (!board.parts.has(name)) return 0;
+  const { money, minutes, possible } = priceCure(board, bench, name, terms);
+  return possible ? money + (minutes * terms.ratePerHour) / 60 : terms.agreedPrice;
+}
+
 /** For each fault of the table, the money that one power-up with it still present destroys on the average. */
 function breakMoneyByFault(board: Board, bench: BenchState, terms: Terms, priors: PriorTable): Float64Array {
   const money = new Float64Array(priors.faults.length);
@@ -199,12 +206,8 @@ function breakMoneyByFault(board: Board, bench: BenchState, terms: Terms, priors
     const name = priors.faults[child].part;
     const part = board.parts.get(name);
     if (part === undefined || bench.off.has(name)) continue;
-    let loss = childMoney.get(name);
-    if (loss === undefined) {
-      const { money: price, minutes } = priceCure(board, bench, name, terms);
-      loss = isObtainable(part) ? price + (minutes * terms.ratePerHour) / 60 : terms.agreedPrice;
-      childMoney.set(name, loss);
-    }
+    const loss = childMoney.get(name) ?? lossMoney(board, bench, name, terms);
+    childMoney.set(name, loss);
     money[parent] += -Math.expm1(-rate) * loss;
   }
   return money;

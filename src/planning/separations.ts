@@ -45,6 +45,10 @@ export function separations(
   });
 }
 
+function wayWords(at: number): string {
+  return `the repeats read ${["one way", "another way", "a third way"][at] ?? `way ${at + 1}`}`;
+}
+
 /** In its place, every contact. */
 function isWhole(bench: BenchState, part: Part): boolean {
   return [...part.pins.keys()].every((pin) => !bench.lifted.has(`${part.ref}.${pin}`));
@@ -116,7 +120,8 @@ function separation(
     row: [],
     minutes: minutesOf(board, apart.bench, pull.action),
     allMinutes: pull.minutes + MINUTES.measure * repeated.length + pull.backMinutes,
-    outcomes: joint.outcomes,
+    // six readings side by side tell nobody anything: what they mean together stands beside each
+    outcomes: joint.outcomes.map((_, at) => ({ word: wayWords(at), low: null, high: null })),
     shares: partitionShares(joint),
     inHand: null,
     lossMoney: 0,

@@ -4,7 +4,7 @@
  */
 import type { BenchState } from "../bench/bench-state.ts";
 import type { JobEvent, MeasureEvent, Place } from "../bench/event.ts";
-import { pinOfPlace } from "../bench/place.ts";
+import { netOfPlace, pinOfPlace } from "../bench/place.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import { isColdMode } from "../bench/words.ts";
 import type { Board } from "../board/board.ts";
@@ -50,14 +50,9 @@ export function stillKnown(
 /** The nets that a check is about. Half of the board hangs on its zero: work at a part there says nothing of a reading to it. */
 function netsOf(board: Board, red: Place, black: Place): ReadonlySet<string> {
   const zeros = new Set([board.zero, ...board.rails.flatMap(({ against }) => against ?? [])]);
-  const both = [red, black].map((place) => netOf(board, place));
+  const both = [red, black].map((place) => netOfPlace(board, place));
   const own = both.filter((net) => !zeros.has(net));
   return new Set(own.length > 0 ? own : both);
-}
-
-function netOf(board: Board, place: Place): string {
-  const pin = pinOfPlace(place);
-  return pin === null ? place : (board.parts.get(pin.ref)?.pins.get(pin.pin) ?? place);
 }
 
 function touches(board: Board, ref: string, nets: ReadonlySet<string>): boolean {
@@ -69,7 +64,7 @@ function stateAt(board: Board, { lifted, off, clips }: BenchState, nets: Readonl
   const pins = [...lifted].filter((place) => touches(board, pinOfPlace(place)?.ref ?? "", nets));
   const parts = [...off].filter((ref) => touches(board, ref, nets));
   const resistors = clips
-    .filter(({ at }) => at.some((place) => nets.has(netOf(board, place))))
+    .filter(({ at }) => at.some((place) => nets.has(netOfPlace(board, place))))
     .map(({ at, ohms }) => `${at.join("^")}^${ohms}`);
   return [pins.sort().join(","), parts.sort().join(","), resistors.sort().join(",")].join("|");
 }

@@ -1,5 +1,5 @@
 import type { Place } from "../bench/event.ts";
-import { pinOfPlace } from "../bench/place.ts";
+import { netOfPlace } from "../bench/place.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { busGroups, findBus } from "../board/bus.ts";
@@ -12,12 +12,6 @@ const AFTER_POWER_VOLTS = [40, 180] as const;
 const CHARGED_SHARE = 0.4;
 /** What a meter picks up on a board with nothing on it. */
 const EMPTY_VOLTS = 2;
-
-/** The net a place is on. */
-export function netAt(board: Board, place: Place): string {
-  const pin = pinOfPlace(place);
-  return pin === null ? place : (board.parts.get(pin.ref)?.pins.get(pin.pin) ?? place);
-}
 
 /** How high two places stand between bus minus (0) and bus plus (1). */
 interface Heights {
@@ -48,7 +42,7 @@ function heightsOf(board: Board, red: Place, black: Place): Heights | null {
     // capacitors in series share by their capacitance, the smaller one taking more
     return up > 0 && down > 0 ? up / (up + down) : null;
   };
-  const [over, under] = [height(netAt(board, red)), height(netAt(board, black))];
+  const [over, under] = [height(netOfPlace(board, red)), height(netOfPlace(board, black))];
   return over === null || under === null || over === under ? null : { over, under };
 }
 

@@ -1,4 +1,5 @@
 /** What the page reads of a job: the shapes alone, so that `web/` knows the engine by its answers. */
+export type { Overruled } from "../bench/event.ts";
 export type { ActionView } from "../job/action-view.ts";
 export type {
   BecauseView,

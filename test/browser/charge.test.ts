@@ -1,31 +1,17 @@
 /** The charge of a board on a phone: each store with its volts, the gates, and one tap with a reason to go on against them. */
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type ListeningServer, startServer } from "../../src/server/start-server.ts";
-import { SHIPPED } from "../../src/shipped/shipped.ts";
-import { MemoryJobStore } from "../../src/store/memory/memory-job-store.ts";
 import { accessProblems, cardReady, picture, takeIn, touchProblems } from "./bench-page.ts";
-import { launchChromium } from "./chromium.ts";
+import { servePage } from "./served-page.ts";
 
-const folder = mkdtempSync(join(tmpdir(), "faultwright-charge-"));
-const store = new MemoryJobStore(() => new Date().toISOString());
-let server: ListeningServer;
-let browser: Browser;
+let served: Awaited<ReturnType<typeof servePage>>;
 
 beforeAll(async () => {
-  const vite = await import("vite");
-  await vite.build({ configFile: "vite.config.ts", logLevel: "error", build: { outDir: folder } });
-  server = await startServer({ store, boards: SHIPPED, port: 0, webRoot: folder });
-  browser = await launchChromium();
+  served = await servePage();
 });
 
 afterAll(async () => {
-  await browser?.close();
-  await server?.stop();
-  rmSync(folder, { recursive: true, force: true });
+  await served?.close();
 });
 
 async function inspect(page: Page, name: string): Promise<void> {
@@ -34,12 +20,12 @@ async function inspect(page: Page, name: string): Promise<void> {
   expect(await touchProblems(page), `${name}: targets`).toEqual([]);
 }
 
-const events = async (id: string) => (await store.readJob(id))?.events ?? [];
+const events = async (id: string) => (await served.store.readJob(id))?.events ?? [];
 
 describe("the charge of a board on a phone", () => {
   it("shows each store, holds power and hands back, and takes one tap with its reason to go on", async () => {
-    const page = await (await browser.newContext({ viewport: { width: 390, height: 844 } })).newPage();
-    await page.goto(`${server.url}#/new`);
+    const page = await served.phone();
+    await page.goto(`${served.url}#/new`);
     const id = await takeIn(page, { board: /Greenhouse/, cause: "Surge", practiceNumber: 3 });
     const strip = page.locator(".stores");
     await strip.getByText(/0 of \d+ proven empty: no hand, no cold check/).waitFor();

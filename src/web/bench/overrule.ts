@@ -1,9 +1,6 @@
 /** Going on against a gate or a proposal: one tap with its reason, which the log keeps. */
-import type { BenchView, CardView } from "../../wire/bench-view.ts";
+import type { BenchView, CardView, Overruled } from "../../wire/bench-view.ts";
 import { happened, type KeptEvent } from "../job-event.ts";
-
-/** What is overruled, as the log spells it. */
-export type Overruled = "proof" | "resistor" | "proposal";
 
 /** The reasons heard most often at a bench (from memory). */
 export const REASONS: Readonly<Record<Overruled, readonly string[]>> = {

@@ -1,5 +1,6 @@
 /** Reasons to go on against what is proposed or asked: one tap each. */
-import { type Overruled, REASONS } from "./overrule.ts";
+import type { Overruled } from "../../wire/bench-view.ts";
+import { REASONS } from "./overrule.ts";
 
 interface Props {
   readonly of: Overruled;
