@@ -16,7 +16,7 @@ const content = SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board;
 const parsed = parseBoard(content);
 if (!parsed.ok) throw new Error(parsed.problem);
 const board = parsed.value;
-const { bus } = deriveRoles(board);
+const { bus, rails, switchers } = deriveRoles(board);
 const session = new AssessmentSession();
 const AS_BROUGHT = {
   format: "faultwright-job/1",
@@ -83,6 +83,14 @@ test("power is proposed with a meter on the bus, a rail, a coil or the small sup
   const { action, why } = UP_TO_POWER.proposal;
   if (action.do !== "power") throw new Error("no power");
   expect(action.meters?.length).toBe(1);
+  const coils = [...board.parts.values()].flatMap(({ kind, pins }) =>
+    kind === "relay" ? [[pins.get("coil1"), pins.get("coil2")]] : [],
+  );
+  const supplies = switchers.map(({ part }) =>
+    ["vcc", "s"].map((pin) => board.parts.get(part)?.pins.get(pin)),
+  );
+  const places = [[...clipped], ...rails.map(({ net, back }) => [net, back]), ...coils, ...supplies];
+  expect(places).toContainEqual(action.meters?.[0]);
   expect(why).toContain(`red on ${action.meters?.[0]?.[0]}`);
 });
 
