@@ -11,7 +11,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   cold: ["units", "circuit", "board", "bench"],
   meter: ["units", "numeric", "circuit", "board", "bench", "cold"],
   live: ["units", "numeric", "board", "bench", "cold"],
-  priors: ["units", "board", "bench"],
+  priors: ["units", "board", "bench", "live"],
   diagnosis: ["units", "numeric", "board", "bench", "meter", "live", "priors"],
   money: ["units", "board", "bench"],
   safety: ["units", "board", "bench", "priors", "diagnosis"],

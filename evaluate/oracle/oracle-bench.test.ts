@@ -81,6 +81,22 @@ describe("the oracle's bench", () => {
     );
   });
 
+  it("a board whose supply is dead reads so at its rails, and one whose rails stand is not dead for its supply", async () => {
+    const met = new Set<string>();
+    for (let seed = 0; seed < 40; seed++) {
+      const bench = oracleBench(fan, "surge", 5000 + seed);
+      const on = timelineOf(fan, [{ do: "power", feed: "mains" }]);
+      const condition = conditionOf(bench.oracle.board, bench.hidden(on).faults);
+      const answer = await bench.answer(on, { do: "measure", mode: "dcv", red: "V15", black: "NBUS" });
+      const volts = answer.ok && answer.event.do === "measure" ? Number(answer.event.reading) : Number.NaN;
+      met.add(condition);
+      if (condition === "works" || condition === "no-run")
+        expect(Math.abs(volts / 15 - 1)).toBeLessThan(0.15);
+      if (condition === "supply-dead") expect(Math.abs(volts / 15 - 1)).toBeGreaterThan(0.1);
+    }
+    expect([...met]).toEqual(expect.arrayContaining(["no-run", "supply-dead"]));
+  });
+
   it("a replaced part is cured, of a new type; cleaning takes the dirt it reaches", () => {
     const wet = Array.from({ length: 40 }, (_, at) => oracleBench(fan, "water", 800 + at)).find(
       ({ oracle }) =>

@@ -10,6 +10,7 @@ import { liveReading } from "../../src/live/live-reading.ts";
 import { normalDeviate, seededRandom } from "../../src/practice/seeded-random.ts";
 import type { OracleBoard } from "./oracle-board.ts";
 import type { Hidden } from "./oracle-course.ts";
+import { asLive } from "./supply-truth.ts";
 
 /** Share by which a hand-held meter's volts are off, one deviation, and its last digit (published: 0.5 to 1 %). */
 const METER_SHARE = 0.006;
@@ -22,7 +23,11 @@ export function liveVolts(
   power: PowerEvent,
   [red, black]: readonly [string, string],
 ): number | null {
-  const found = liveReading(liveStates(board, bench, power).state(faults), { mode: "dcv", red, black });
+  const found = liveReading(liveStates(board, bench, power).state(asLive(faults)), {
+    mode: "dcv",
+    red,
+    black,
+  });
   if (found === null) return null;
   // what the model leaves open of mains and load is one draw for this board, not for each reading
   const draw = normalDeviate(seededRandom(seed, `live ${power.id ?? ""}`));

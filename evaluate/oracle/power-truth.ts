@@ -5,6 +5,7 @@ import type { Fault, PartFault } from "../../src/board/fault.ts";
 import type { NetGroups } from "../../src/board/net-groups.ts";
 import { rolesOf, switchSite } from "./oracle-cascades.ts";
 import { CONDITIONS, type Condition, HOLDS_OHMS } from "./power-table.ts";
+import { railsWith } from "./supply-truth.ts";
 
 const NOTHING: ReadonlySet<string> = new Set();
 
@@ -77,8 +78,30 @@ function switchCondition(scene: Scene, fault: PartFault): Condition | null {
   if (roles.boosts.some((boost) => boost.switch === fault.part))
     return fault.mode === "short" ? "bus-short" : "weak";
   if (roles.switchers.some((one) => one.part === fault.part))
-    return fault.mode === "short" && fault.junction === "ds" ? "bus-short" : "supply-dead";
+    return fault.mode === "short" && fault.junction === "ds" ? "bus-short" : supplyCondition(scene, fault);
   return null;
+}
+
+const SUPPLY_WORDS = { blows: "bus-short", dead: "supply-dead", weak: "weak" } as const;
+
+/** Watts a leak of the supply's switch turns to heat: those that end it at once, and those that do so in time (from memory). */
+const DRAIN_WATTS = { dead: 10, weak: 2 } as const;
+
+/** A leak that no rail shows and that strains its neighbours still (from memory). */
+const STRAINS_OHMS = 1000;
+
+/**
+ * A fault of the small supply: its rails tell. A part that is gone, or shorted, and that no rail misses kept spikes or ripple off the
+ * others: such a board comes back.
+ */
+function supplyCondition(scene: Scene, fault: PartFault): Condition {
+  const rails = railsWith(scene.board, [fault]);
+  if (rails !== "works") return SUPPLY_WORDS[rails];
+  if (fault.junction === "ds" && fault.mode === "leaky") {
+    const watts = scene.board.supply.volts ** 2 / pathOhms(fault);
+    return watts > DRAIN_WATTS.dead ? "supply-dead" : watts > DRAIN_WATTS.weak ? "weak" : "works";
+  }
+  return fault.mode === "open" || pathOhms(fault) < STRAINS_OHMS ? "weak" : "works";
 }
 
 function motorSwitchCondition(fault: PartFault): Condition {
@@ -87,16 +110,23 @@ function motorSwitchCondition(fault: PartFault): Condition {
   return ohms < HOLDS_OHMS.bus ? "half-leg" : ohms < WEAK_OHMS ? "weak" : "works";
 }
 
+/** Watts that a leaking part bears (from memory: what a small chip or capacitor may turn to heat for years). */
+const BORNE_WATTS = 0.15;
+
+/** A short or leak across a rail: the rail tells, or the heat in it. */
 function railCondition(scene: Scene, fault: Fault): Condition | null {
   const { board } = scene;
-  if (pathOhms(fault) >= HOLDS_OHMS.rail) return null;
+  const ohms = pathOhms(fault);
+  if (ohms >= WEAK_OHMS) return null;
   const nets = netsOf(scene, fault);
-  return board.rails.some((rail) => holds(scene, nets, rail.net, rail.against ?? board.zero))
-    ? "rail-short"
-    : null;
+  const rail = board.rails.find(({ net, against }) => holds(scene, nets, net, against ?? board.zero));
+  if (rail === undefined) return null;
+  const rails = railsWith(board, [fault]);
+  if (rails === "dead" || rails === "blows") return "rail-short";
+  return rails === "weak" || rail.volts ** 2 / ohms > BORNE_WATTS ? "weak" : "works";
 }
 
-const SUPPLY_KINDS: ReadonlySet<Part["kind"]> = new Set(["transformer", "opto", "shuntref", "regulator"]);
+const SUPPLY_KINDS: ReadonlySet<Part["kind"]> = new Set(["transformer", "shuntref", "regulator"]);
 
 /** A rail or bus does with this share of its capacitance (from memory). */
 const ENOUGH_FARADS = 0.6;
@@ -130,8 +160,8 @@ function stageCondition(scene: Scene, fault: PartFault, part: Part): Condition {
   if (part.kind === "capacitor") return capacitorCondition(scene, fault, part);
   if (part.kind === "varistor" || part.kind === "led") return "works";
   if (fault.mode === "leaky" && pathOhms(fault) > WEAK_OHMS) return "works";
+  if (SUPPLY_KINDS.has(part.kind) || part.stage === "supply") return supplyCondition(scene, fault);
   const hard = fault.mode === "open" || pathOhms(fault) < HOLDS_OHMS.rail;
-  if (SUPPLY_KINDS.has(part.kind) || part.stage === "supply") return hard ? "supply-dead" : "weak";
   if (part.stage === "standby") return hard ? "no-run" : "weak";
   if (part.kind === "controller") return "no-run";
   const far = fault.mode === "drift" && (fault.value ?? 0) > FAR_DRIFT * (part.value.ohms ?? 1);
@@ -169,6 +199,9 @@ function legShorted({ board }: Scene, faults: readonly Fault[]): boolean {
   return shorted.some((one) => shorted.some((other) => other.phase === one.phase && other.side !== one.side));
 }
 
+/** Where one of these is found, rails that stand wrong say nothing more. */
+const POWERLESS = ["input-open", "line-short", "bus-short", "rail-short"] as const;
+
 /** @param off - parts that are off the board or have a pin lifted */
 export function conditionOf(
   board: Board,
@@ -182,6 +215,10 @@ export function conditionOf(
   for (const ref of off) {
     const missing = board.parts.get(ref);
     if (missing !== undefined) found.add(stageOrLine(scene, missing));
+  }
+  if (!POWERLESS.some((condition) => found.has(condition))) {
+    const rails = railsWith(board, there, off);
+    if (rails !== "works") found.add(SUPPLY_WORDS[rails]);
   }
   return CONDITIONS.find((condition) => found.has(condition)) ?? "works";
 }

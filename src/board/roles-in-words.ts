@@ -52,7 +52,8 @@ export function rolesInWords(board: Board): readonly string[] {
     ...gateLines(roles),
     ...list("shunts", roles.shunts),
     ...roles.switchers.map(
-      (one) => `off-line switcher: ${one.part}${one.transformer === null ? "" : ` into ${one.transformer}`}`,
+      ({ part, transformer, clamp }) =>
+        `off-line switcher: ${part}${transformer === null ? "" : ` into ${transformer}`}${clamp.length === 0 ? "" : `, ${list("clamp", clamp).join("")}`}`,
     ),
     ...railLines(roles),
     ...roles.controllers.map(

@@ -133,7 +133,16 @@ describe("what a part does", () => {
     expect(roles.controllers).toEqual([
       { part: "U3", net: "V5", back: "NBUS", rail: "V5", decoupling: ["C5"] },
     ]);
-    expect(roles.switchers).toEqual([{ part: "U1", transformer: "T1" }]);
+    expect(roles.switchers).toEqual([{ part: "U1", transformer: "T1", clamp: [] }]);
+  });
+
+  it("finds the clamp behind a supply's drain: a diode, and what ends at the primary's other side", () => {
+    const board = load((raw) => {
+      raw.parts.D9 = { kind: "diode", pins: { a: "DRAIN", k: "CLAMP" } };
+      raw.parts.R9 = { kind: "resistor", pins: { "1": "CLAMP", "2": "PBUS" }, value: { ohms: 100_000 } };
+      raw.parts.C9 = { kind: "capacitor", pins: { "1": "CLAMP", "2": "PBUS" }, value: { farads: 2.2e-9 } };
+    });
+    expect(deriveRoles(board).switchers[0]?.clamp).toEqual(["D9", "R9", "C9"]);
   });
 
   it("makes a single switch with a reactor and a diode to the bus a boost", () => {

@@ -65,7 +65,12 @@ export interface Roles {
   readonly boosts: readonly Boost[];
   readonly resonants: readonly Resonant[];
   /** off-line switcher chips (or their switch) and the transformers on their output */
-  readonly switchers: readonly { readonly part: string; readonly transformer: string | null }[];
+  readonly switchers: readonly {
+    readonly part: string;
+    readonly transformer: string | null;
+    /** the parts behind the drain that take its spikes: a diode, and what stands across the primary with it */
+    readonly clamp: readonly string[];
+  }[];
   readonly busCapacitors: readonly string[];
   readonly lineFuses: readonly string[];
   readonly inrush: readonly string[];
@@ -158,8 +163,29 @@ function switchers(circuit: Circuit): Roles["switchers"] {
     .map((part) => {
       const drain = part.pins.get("d") ?? "";
       const onDrain = transformers.find((one) => [...one.pins.values()].includes(drain));
-      return { part: part.ref, transformer: onDrain?.ref ?? null };
+      return {
+        part: part.ref,
+        transformer: onDrain?.ref ?? null,
+        clamp: clampParts(circuit, onDrain, drain),
+      };
     });
+}
+
+/** From the drain through a diode to parts that end at the transformer's primary again. */
+function clampParts(circuit: Circuit, transformer: Part | undefined, drain: string): readonly string[] {
+  const primary = Object.values(transformer?.value.windings ?? {})
+    .map(({ pins }) => pins.map((pin) => transformer?.pins.get(pin) ?? ""))
+    .find((ends) => ends.includes(drain));
+  const feed = primary?.find((net) => net !== drain);
+  return circuit.parts.flatMap((diode) => {
+    if (diode.kind !== "diode" || diode.pins.get("a") !== drain) return [];
+    const behind = diode.pins.get("k") ?? "";
+    const back = circuit.parts.filter((part) => {
+      const nets = [...part.pins.values()];
+      return part !== diode && nets.length === 2 && nets.includes(behind) && nets.includes(feed ?? "");
+    });
+    return back.length > 0 ? [diode.ref, ...back.map((part) => part.ref)] : [];
+  });
 }
 
 /** Capacitors across two nets, each taken with what reaches it through beads, links and small resistors. */

@@ -84,7 +84,13 @@ export const STARVED = { share: 0.35, ripple: 0.4, doubt: 0.3, busDoubt: 0.3, bu
 export const LOSS_SHARES = { switcher: 0.5, transformer: 0.3, rectifiers: 0.2, tryingOutput: 0.3 } as const;
 
 /** Ohms of a short or leak below which a pin of the supply no longer does its work (from memory). */
-export const SUPPLY_FAILS_OHMS = { feed: 2_000, feedback: 5_000, coupler: 2_000, drain: 2_000 } as const;
+export const SUPPLY_FAILS_OHMS = {
+  feed: 2_000,
+  feedback: 5_000,
+  coupler: 2_000,
+  drain: 2_000,
+  clamp: 1_000,
+} as const;
 
 /** Linear regulators (data sheets of general three-pin types, from memory). */
 export const REGULATOR_MODEL = {

@@ -1,4 +1,4 @@
-/** Twelve more combinations of faults and feeds, on several boards, with what bus, rails and eyes are told. */
+/** More combinations of faults and feeds, on several boards, with what bus, rails and eyes are told. */
 import { describe, expect, it } from "vitest";
 import { BARE, dc, OnPower, railShares } from "./on-power.fixture.ts";
 
@@ -10,7 +10,7 @@ const three = new OnPower("small-frequency-drive-3ph");
 const hob = new OnPower("induction-hob");
 const LAMP_100 = { kind: "lamp", watts: 100 } as const;
 
-describe("twelve more combinations", () => {
+describe("more combinations", () => {
   it("1: a relay that never pulls in leaves its PTC in the way: bus a little low, ripple none the larger", () => {
     const good = fan.with("").volts("PBUS", "NBUS");
     const left = fan.with("K1.coil:open").volts("PBUS", "NBUS");
@@ -134,5 +134,17 @@ describe("twelve more combinations", () => {
     expect(tripped.observed).toEqual(["trip"]);
     expect(tripped.volts("L_IN", "N_IN")).toBeNull();
     expect(tripped.feedAmps).toBeNull();
+  });
+
+  it("13: a shorted part of the clamp, or of the winding that feeds the control, makes the supply try again and again; an open clamp does not", () => {
+    for (const fault of ["D5:short", "R28:short", "C16:short", "T1.aux:short"])
+      expect(fan.with(fault).supply.mode).toBe("hiccup");
+    for (const fault of ["D5:open", "R28:open", "C16:open"]) expect(fan.with(fault).supply.mode).toBe("runs");
+  });
+
+  it("14: with its feedback pin open nothing holds the supply's rails down", () => {
+    const volts = (faults: string) => fan.with(faults).rails.find(({ name }) => name === "V15")?.volts ?? 0;
+    expect(volts("U4.fb:open")).toBeGreaterThan(1.2 * volts(""));
+    expect(volts("U4.fb:open")).toBeCloseTo(volts("OC1.out:open"), 3);
   });
 });

@@ -35,6 +35,8 @@ export interface SupplyPlan {
   } | null;
   readonly outputs: readonly SupplyOutput[];
   readonly loop: SupplyLoop | null;
+  /** the parts that take the drain's spikes */
+  readonly clamp: readonly string[];
 }
 
 interface Search {
@@ -132,6 +134,7 @@ function planOf(board: Board, roles: Roles, found: Roles["switchers"][number]): 
     own: ownFeed(search, transformer, switcher.pins.get("vcc") ?? "", back),
     outputs: roles.rails.flatMap((rail) => outputOf(board, transformer, rail) ?? []),
     loop: loopOf(board, search, switcher.pins.get("fb") ?? ""),
+    clamp: found.clamp,
   };
 }
 

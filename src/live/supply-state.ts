@@ -81,7 +81,7 @@ export function supplyStart(
   inputVolts: number,
   outputsGone: ReadonlySet<string>,
 ): SupplyStart {
-  const { switcher, transformer, primary, own, loop } = plan;
+  const { switcher, transformer, primary, own, loop, clamp } = plan;
   if (inputVolts < SUPPLY_MODEL.startVolts) return nothing("its input is below what it starts from");
   if (board.part(switcher) === null || board.part(transformer) === null)
     return nothing("parts of it are off");
@@ -91,6 +91,9 @@ export function supplyStart(
     return nothing(`${switcher} is shorted through`);
   if (isGone(board, transformer, primary)) return nothing("the primary is open");
   if (board.isShort(transformer, primary)) return { does: "hiccup", why: "the primary is shorted" };
+  // One shorted part of the clamp takes the whole stroke that was for the rails.
+  const clamped = clamp.find((ref) => board.isShort(ref, null, SUPPLY_FAILS_OHMS.clamp));
+  if (clamped !== undefined) return { does: "hiccup", why: `${clamped} clamps all of its stroke` };
   const down = [switcher, ...(own?.capacitors ?? [])].find((ref) =>
     board.isShort(ref, ref === switcher ? "vcc" : null, SUPPLY_FAILS_OHMS.feed),
   );
@@ -101,6 +104,8 @@ export function supplyStart(
   if (held !== undefined) return nothing(`${held} holds its feedback pin down`);
   const starved = ownFeedGone(board, plan);
   if (starved !== null) return { does: "hiccup", why: starved };
+  if (own !== null && board.isShort(transformer, own.winding))
+    return { does: "hiccup", why: "the winding that feeds its own control is shorted" };
   const winding = plan.outputs.find((output) => board.isShort(transformer, output.winding));
   if (winding !== undefined) return { does: "hiccup", why: `the winding of ${winding.rail} is shorted` };
   const through = plan.outputs.flatMap((output) => output.diodes).find((ref) => board.isShort(ref));
@@ -110,7 +115,7 @@ export function supplyStart(
   if (loop === null) return { does: "run", volts: nominal, why: "its loop is not known: taken for good" };
   if (outputsGone.has(loop.rail))
     return { does: "run", volts: null, why: `nothing reaches ${loop.rail}, which it regulates` };
-  const volts = regulatedVolts(board, loop);
+  const volts = isGone(board, switcher, "fb") ? null : regulatedVolts(board, loop);
   if (volts === 0) return nothing(`${loop.opto} holds it back`);
   return { does: "run", volts, why: volts === null ? "its feedback is lost" : "it regulates" };
 }

@@ -1,5 +1,6 @@
 import type { Board, Part } from "../board/board.ts";
 import type { Fault, PartFault } from "../board/fault.ts";
+import { SUPPLY_FAILS_OHMS } from "../live/live-models.ts";
 import { acrossMains, type CircuitView, limitsBridge, limitsShorts, netsOf, viewOf } from "./circuit-view.ts";
 
 /** What a fault does to a board under power, worst first as far as each hides the next. */
@@ -106,6 +107,17 @@ function tankOf(view: CircuitView, part: Part): CircuitView["roles"]["resonants"
   return view.roles.resonants.find((one) => one.coil === part.ref || one.capacitors.includes(part.ref));
 }
 
+/** Ohms of a leak below which a part of the small supply no longer does its work. */
+function supplyFailsOhms(part: Part, junction: string | null): number {
+  if (part.kind === "switcher")
+    return junction === "fb" ? SUPPLY_FAILS_OHMS.feedback : SUPPLY_FAILS_OHMS.feed;
+  return part.kind === "opto" || part.kind === "shuntref" ? SUPPLY_FAILS_OHMS.coupler : 200;
+}
+
+function isClamp(view: CircuitView, part: Part): boolean {
+  return view.roles.switchers.some(({ clamp }) => clamp.includes(part.ref));
+}
+
 function openEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffect {
   const group = view.groupOf.get(part.ref);
   if (part.kind === "transformer" && inLine(view, part, fault.junction)) return "feed-open";
@@ -123,6 +135,8 @@ function openEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffec
   if (part.kind === "relay" && group === "inrush") return "weak";
   if (group === "rectifier") return "weak";
   if (group === "supply") {
+    // Without its clamp a supply starts, until a spike takes its switch.
+    if (isClamp(view, part)) return part.kind === "capacitor" ? "none" : "weak";
     if (part.kind === "capacitor") return (part.value.farads ?? 0) >= 1e-6 ? "supply-dead" : "none";
     return part.kind === "zener" ? "none" : "supply-dead";
   }
@@ -162,6 +176,7 @@ function shortEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffe
   if (group === "supply" && fromLine(view, part)) return ohms < 200 ? "supply-short" : "weak";
   if (view.motorSwitches.some((found) => found.fault === site))
     return ohms < 200 ? "leg-half" : ohms < BUS_LEAK_OHMS ? "weak" : "none";
+  if (isClamp(view, part)) return ohms < SUPPLY_FAILS_OHMS.clamp ? "supply-dead" : "none";
   const brake = view.choppers.find(({ found }) => found.fault === site);
   if (brake !== undefined) return brakeEffect(brake, ohms);
   if (view.otherSwitches.some((found) => found.fault === site))
@@ -185,7 +200,8 @@ function shortEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffe
     return across === "no-run" && group === "supply" ? "supply-dead" : across;
   }
   if (group === "chopper") return ohms < 2000 ? "weak" : "none";
-  if (group === "supply") return ohms < 200 ? (part.kind === "diode" ? "rail-short" : "supply-dead") : "none";
+  if (group === "supply" && part.kind === "diode") return ohms < 200 ? "rail-short" : "none";
+  if (group === "supply") return ohms < supplyFailsOhms(part, fault.junction) ? "supply-dead" : "none";
   if (part.kind === "link" || part.kind === "fuse" || part.kind === "inductor" || part.kind === "choke")
     return "none";
   return ohms < 2000 ? "no-run" : "none";

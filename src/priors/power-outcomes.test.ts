@@ -41,6 +41,24 @@ describe("what is seen at power-up", () => {
     expect(boardEffect(parsed.value, faults("C30:drift", parsed.value))).toBe("weak");
   });
 
+  it("a supply without its clamp starts and comes back; a shorted clamp takes its whole stroke", () => {
+    const parsed = parseBoard(SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board);
+    if (!parsed.ok) throw new Error(parsed.problem);
+    for (const open of ["R28:open", "D5:open"])
+      expect(boardEffect(parsed.value, faults(open, parsed.value))).toBe("weak");
+    for (const short of ["R28:short", "C16:short", "D5:short"])
+      expect(boardEffect(parsed.value, faults(short, parsed.value))).toBe("supply-dead");
+  });
+
+  it("a feedback pin that leaks a few kilohms to ground keeps the supply down, as its feed does at less", () => {
+    const parsed = parseBoard(SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board);
+    if (!parsed.ok) throw new Error(parsed.problem);
+    const effect = (text: string) => boardEffect(parsed.value, faults(text, parsed.value));
+    expect(effect("U4.fb:leaky@4000")).toBe("supply-dead");
+    expect(effect("U4.vcc:leaky@1500")).toBe("supply-dead");
+    expect(effect("U4.vcc:leaky@4000")).toBe("none");
+  });
+
   it("a rail without its reservoir works poorly, as with a dried one; without a small capacitor it works", () => {
     const parsed = parseBoard(SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board);
     if (!parsed.ok) throw new Error(parsed.problem);
