@@ -140,7 +140,7 @@ describe("what a part does", () => {
     const board = load((raw) => {
       raw.parts.D9 = { kind: "diode", pins: { a: "DRAIN", k: "CLAMP" } };
       raw.parts.R9 = { kind: "resistor", pins: { "1": "CLAMP", "2": "PBUS" }, value: { ohms: 100_000 } };
-      raw.parts.C9 = { kind: "capacitor", pins: { "1": "CLAMP", "2": "PBUS" }, value: { farads: 2.2e-9 } };
+      raw.parts.C9 = { kind: "capacitor", pins: { plus: "CLAMP", minus: "PBUS" }, value: { farads: 2.2e-9 } };
     });
     expect(deriveRoles(board).switchers[0]?.clamp).toEqual(["D9", "R9", "C9"]);
   });
