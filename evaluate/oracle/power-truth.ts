@@ -155,9 +155,24 @@ function capacitorCondition(scene: Scene, fault: PartFault, part: Part): Conditi
       : "works";
 }
 
+/** Shares of its own ohms from which on a path across a resistor does nothing, and from which on it shifts little (from memory). */
+const BESIDE_RESISTOR = { works: 8, weak: 0.8 } as const;
+
+/** A resistor that bleeds the bus is not missed; across any other a path tells by that resistor's own ohms. */
+function resistorCondition({ board }: Scene, fault: PartFault, part: Part): Condition | null {
+  const own = part.value.ohms ?? 1;
+  if (fault.mode === "open" || fault.mode === "drift")
+    return rolesOf(board).bleeders.includes(part.ref) ? "works" : null;
+  const ohms = pathOhms(fault);
+  if (ohms > BESIDE_RESISTOR.works * own) return "works";
+  return ohms > BESIDE_RESISTOR.weak * own || rolesOf(board).bleeders.includes(part.ref) ? "weak" : null;
+}
+
 /** Parts by their stage, once nothing else told. */
 function stageCondition(scene: Scene, fault: PartFault, part: Part): Condition {
   if (part.kind === "capacitor") return capacitorCondition(scene, fault, part);
+  const resistor = part.kind === "resistor" ? resistorCondition(scene, fault, part) : null;
+  if (resistor !== null) return resistor;
   if (part.kind === "varistor" || part.kind === "led") return "works";
   if (fault.mode === "leaky" && pathOhms(fault) > WEAK_OHMS) return "works";
   if (SUPPLY_KINDS.has(part.kind) || part.stage === "supply") return supplyCondition(scene, fault);

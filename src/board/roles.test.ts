@@ -145,6 +145,23 @@ describe("what a part does", () => {
     expect(deriveRoles(board).switchers[0]?.clamp).toEqual(["D9", "R9", "C9"]);
   });
 
+  it("takes resistors that only drain the bus for bleeders, alone or in a row; not the chain that measures it", () => {
+    const resistor = (one: string, other: string, ohms: number) => ({
+      kind: "resistor",
+      pins: { "1": one, "2": other },
+      value: { ohms },
+    });
+    const board = load((raw) => {
+      raw.parts.R91 = resistor("PBUS", "BLEED", 100_000);
+      raw.parts.R92 = resistor("BLEED", "NBUS", 100_000);
+      raw.parts.R93 = resistor("PBUS", "NBUS", 220_000);
+      raw.parts.R94 = resistor("PBUS", "SENSE", 470_000);
+      raw.parts.R95 = resistor("SENSE", "NBUS", 4_700);
+      raw.parts.C95 = { kind: "capacitor", pins: { plus: "SENSE", minus: "NBUS" }, value: { farads: 1e-8 } };
+    });
+    expect(deriveRoles(board).bleeders).toEqual(["R91", "R92", "R93"]);
+  });
+
   it("makes a single switch with a reactor and a diode to the bus a boost", () => {
     const board = load((raw) => {
       raw.parts.Q9 = { kind: "igbt", pins: { g: "GP", c: "SW", e: "NBUS" } };

@@ -1,6 +1,7 @@
 /** What each part does, derived from the circuit and helped by `stage` and `role`; it can be printed (`rolesInWords`). */
 import type { Board, Part, Rail } from "./board.ts";
 import { type Bus, busCapacitors, busGroups, busLegs, findBus, lineNets } from "./bus.ts";
+import { busBleeders } from "./bus-bleeders.ts";
 import { supplyPin } from "./kinds.ts";
 import { isNearlyWire, NetGroups, SHUNT_OHMS } from "./net-groups.ts";
 import { type PowerSwitch, powerSwitches } from "./power-switches.ts";
@@ -72,6 +73,7 @@ export interface Roles {
     readonly clamp: readonly string[];
   }[];
   readonly busCapacitors: readonly string[];
+  readonly bleeders: readonly string[];
   readonly lineFuses: readonly string[];
   readonly inrush: readonly string[];
   readonly shunts: readonly string[];
@@ -303,6 +305,7 @@ export function deriveRoles(board: Board): Roles {
     resonants: resonants(board, bus),
     switchers: switchers(circuit),
     busCapacitors: bus === null ? [] : busCapacitors(board, bus),
+    bleeders: bus === null ? [] : busBleeders(board, bus),
     lineFuses: refs(
       circuit.parts.filter(
         (part) => part.kind === "fuse" && [...part.pins.values()].some((net) => line.has(net)),

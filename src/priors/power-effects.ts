@@ -2,6 +2,7 @@ import type { Board, Part } from "../board/board.ts";
 import type { Fault, PartFault } from "../board/fault.ts";
 import { SUPPLY_FAILS_OHMS } from "../live/live-models.ts";
 import { acrossMains, type CircuitView, limitsBridge, limitsShorts, netsOf, viewOf } from "./circuit-view.ts";
+import { resistorEffect } from "./resistor-effects.ts";
 
 /** What a fault does to a board under power, worst first as far as each hides the next. */
 export const POWER_EFFECTS = [
@@ -130,6 +131,8 @@ function openEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffec
     return series ? (group === "input" ? "input-open" : "feed-open") : "none";
   }
   if (view.inrushLimiters.includes(part)) return "feed-open";
+  // It drained the bus, no more: the board runs, and keeps its charge for longer.
+  if (view.roles.bleeders.includes(part.ref)) return "none";
   // Without its brake a drive runs, and trips when it is told to stop quickly.
   if (group === "chopper" || holdsBusAlone(view, part)) return "weak";
   if (part.kind === "relay" && group === "inrush") return "weak";
@@ -193,6 +196,8 @@ function shortEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffe
   if (view.seriesPairs.some((pair) => pair.includes(part))) return ohms < BUS_LEAK_OHMS ? "bus-leak" : "none";
   if (part.kind === "controller" || part.kind === "ic" || part.kind === "module")
     return chipEffect(fault.junction ?? "", ohms);
+  const resistor = resistorEffect(view, part, ohms);
+  if (resistor !== null) return resistor;
   if (part.kind === "capacitor" || part.kind === "zener" || part.kind === "resistor") {
     const [a = "", b = ""] = netsOf(part);
     const across = crossEffect(view, [a, b], ohms);
@@ -233,7 +238,8 @@ export function powerEffect(view: CircuitView, fault: Fault): PowerEffect {
   if (fault.of === "nets") return crossEffect(view, fault.nets, ohmsOf(fault));
   const part = view.board.parts.get(fault.part);
   if (part === undefined) return "none";
-  if (fault.mode === "drift") return isBanked(view.board, part) ? "none" : "weak";
+  if (fault.mode === "drift")
+    return isBanked(view.board, part) || view.roles.bleeders.includes(part.ref) ? "none" : "weak";
   return fault.mode === "open" ? openEffect(view, part, fault) : shortEffect(view, part, fault);
 }
 

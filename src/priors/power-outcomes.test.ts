@@ -50,6 +50,17 @@ describe("what is seen at power-up", () => {
       expect(boardEffect(parsed.value, faults(short, parsed.value))).toBe("supply-dead");
   });
 
+  it("a board runs without its bleeder; two ohms across a shunt of 20 milliohms change nothing", () => {
+    const parsed = parseBoard(SHIPPED.find(({ id }) => id === "small-frequency-drive")?.board);
+    if (!parsed.ok) throw new Error(parsed.problem);
+    const effect = (text: string) => boardEffect(parsed.value, faults(text, parsed.value));
+    expect(effect("R3:open")).toBe("none");
+    expect(effect("R4:short")).toBe("weak");
+    expect(effect("R14:short@2")).toBe("none");
+    expect(effect("R14:open")).toBe("no-run");
+    expect(effect("R5:open")).toBe("no-run");
+  });
+
   it("a feedback pin that leaks a few kilohms to ground keeps the supply down, as its feed does at less", () => {
     const parsed = parseBoard(SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board);
     if (!parsed.ok) throw new Error(parsed.problem);
