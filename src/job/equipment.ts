@@ -8,6 +8,7 @@ export const EQUIPMENT: ReadonlyMap<string, string> = new Map([
   ["lamp-150", "a 150 W series lamp"],
   ["lamp-200", "a 200 W series lamp"],
   ["bench-supply", "a bench supply with a current limit"],
+  ["high-voltage-supply", "an isolated supply of 100 to 150 V DC with a current limit"],
   ["isolation-transformer", "an isolation transformer"],
   ["variac", "a variable transformer"],
   ["thermometer", "a contact or spot thermometer"],

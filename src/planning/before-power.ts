@@ -21,14 +21,14 @@ export function beforePower(input: PlanningInput, dead: ReadonlyMap<string, numb
   const { lifted, off } = timeline.now;
   for (const place of [...lifted].sort()) {
     const ref = place.slice(0, place.indexOf("."));
-    if (!off.has(ref))
+    if (!off.has(ref) && !isMotor(board, ref))
       return due(
         { do: "refit", place },
         `Pin ${place.slice(ref.length + 1)} of ${ref} goes back on its pad before anything is powered.`,
       );
   }
   for (const ref of [...off].sort()) {
-    if (absent.has(ref) || !board.parts.has(ref)) continue;
+    if (absent.has(ref) || !board.parts.has(ref) || isMotor(board, ref)) continue;
     if ((dead.get(ref) ?? 0) < 0.5)
       return due({ do: "restore", part: ref }, `${ref} reads good and goes back before anything is powered.`);
     return due(
@@ -45,6 +45,11 @@ export function beforePower(input: PlanningInput, dead: ReadonlyMap<string, numb
         why: "Cold re-check before power: what was fitted or soldered may be bad, in wrong, or bridged, and a second short behind the first is common.",
         expect: [],
       };
+}
+
+/** A motor stays off until the board has run without it. */
+function isMotor({ parts }: PlanningInput["board"], ref: string): boolean {
+  return parts.get(ref)?.kind === "motor";
 }
 
 function due(action: Action, why: string): DueStep {
@@ -86,7 +91,7 @@ function recheckRow({ board, timeline }: PlanningInput, only: string | null = nu
   const row: Action[] = [];
   for (const [ref, at] of worked) {
     const part = board.parts.get(ref);
-    if (part === undefined || (only !== null && ref !== only)) continue;
+    if (part === undefined || part.kind === "motor" || (only !== null && ref !== only)) continue;
     const checks = faultSites(part).flatMap((site): ColdCheck[] => {
       const pins = junctionPins(part, site.junction);
       if (pins === null) return [];

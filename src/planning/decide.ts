@@ -3,7 +3,7 @@ import type { Belief } from "../diagnosis/belief.ts";
 import { coldCheckOf } from "../diagnosis/cold-evidence.ts";
 import type { MeterReading, Predictor } from "../meter/prediction.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
-import { forecastPower } from "../safety/forecast.ts";
+import { PowerRisks } from "../safety/forecast.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { atStake, mustShowStakes } from "./at-stake.ts";
 import { beforePower, resolderedUnread } from "./before-power.ts";
@@ -15,9 +15,12 @@ import { type Findings, findings, firstOf, type WeighedStep, weighSteps, withRow
 import { deadChance } from "./hands-on-steps.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import type { DueStep } from "./make-safe.ts";
+import { unplugFirst } from "./motor-first.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
-import { powerFinding, powerForecast, whyPower, withClips } from "./power-step.ts";
+import { powerForecast, whyPower } from "./power-forecast.ts";
+import { withMeters } from "./power-meters.ts";
+import { type PowerStep, powerSteps } from "./power-step.ts";
 import type { Action, Proposal } from "./proposal.ts";
 import { cureAction, type RepairModel } from "./repair-model.ts";
 import { repeatWords } from "./repeats.ts";
@@ -41,7 +44,10 @@ interface Case {
   readonly model: RepairModel;
   readonly found: Findings;
   readonly steps: readonly FindingStep[];
-  readonly powerStep: FindingStep | null;
+  /** what each feed would break */
+  readonly risks: PowerRisks;
+  /** the rung to take where nothing cold pays */
+  readonly powerStep: PowerStep | null;
   readonly housekeeping: DueStep | null;
   readonly dead: ReadonlyMap<string, number>;
 }
@@ -62,9 +68,10 @@ export function decide(
   const dead = deadChance(hypotheses);
   const housekeeping = beforePower(input, dead);
   const found = findings(input, belief, hypotheses, predictor);
-  const { anyBreaks } = forecastPower(belief, priors, input.timeline.now.off);
-  const powerStep = housekeeping === null ? powerFinding(input, hypotheses, model, anyBreaks) : null;
-  const steps = powerStep === null ? found.steps : [...found.steps, powerStep];
+  const risks = new PowerRisks(belief, priors, input.timeline.now.off);
+  const power = housekeeping === null ? powerSteps(input, risks, priors, hypotheses, model) : null;
+  const powerStep = power?.due ?? null;
+  const steps = [...found.steps, ...(power?.finding ?? [])];
   const given: Case = {
     input,
     belief,
@@ -74,6 +81,7 @@ export function decide(
     model,
     found,
     steps,
+    risks,
     powerStep,
     housekeeping,
     dead,
@@ -119,7 +127,7 @@ function findingProposal(
   plan: readonly PlanStep[],
 ): Draft {
   const { hypotheses, model, found } = given;
-  if (step.action.do === "power") return powerProposal(given, step, weighed);
+  if (isPowerStep(step)) return powerProposal(given, step, weighed);
   const full = withRow(step, found, hypotheses, model, minutesPerBit);
   return {
     action: full.action,
@@ -169,22 +177,27 @@ function committed(given: Case, plan: readonly PlanStep[], weighed: readonly Wei
   return stopProposal(given, weighed);
 }
 
-function powerProposal(given: Case, chosen: FindingStep, weighed: readonly WeighedStep[]): Draft {
-  const { input, belief, priors, hypotheses } = given;
-  const step = withClips(chosen, input, hypotheses);
-  const { action } = step;
+function isPowerStep(step: FindingStep): step is PowerStep {
+  return step.action.do === "power";
+}
+
+function powerProposal(given: Case, chosen: PowerStep, weighed: readonly WeighedStep[]): Draft {
+  const { input, hypotheses, model, risks } = given;
+  const unplug = chosen.action.feed === "bench" ? null : unplugFirst(input);
+  if (unplug !== null) return dueProposal(input, unplug, model);
+  const step = withMeters(chosen, input, hypotheses);
   return {
-    action,
+    action: step.action,
     row: [],
     minutes: step.minutes,
     money: 0,
-    why: whyPower(input, step.lead),
+    why: whyPower(input, chosen.rung, step.lead),
     expect: expectations(step, hypotheses, input.board, null),
     others: others(given, chosen.action, weighed, []),
     atStake: null,
-    forecast: powerForecast(input, belief, priors, action),
+    forecast: powerForecast(input, risks, chosen, hypotheses, model, given.found.steps),
     probesOn: null,
-    outlook: outlook(given.model),
+    outlook: outlook(model),
   };
 }
 

@@ -19,6 +19,9 @@ export interface Clips {
   readonly partition: Partition;
 }
 
+/** What stands between the two places of the bus. */
+export const BUS_WORDS = "the bus";
+
 interface Pair {
   readonly places: readonly [Place, Place];
   readonly what: string;
@@ -27,7 +30,7 @@ interface Pair {
 /** Pairs that are worth a clip: the bus and every rail. */
 function pairsOf(board: Board): readonly Pair[] {
   const { bus, rails } = deriveRoles(board);
-  const pairs: Pair[] = bus === null ? [] : [{ places: [bus.plus, bus.minus], what: "the bus" }];
+  const pairs: Pair[] = bus === null ? [] : [{ places: [bus.plus, bus.minus], what: BUS_WORDS }];
   for (const { name, net, back } of rails) pairs.push({ places: [net, back], what: `the ${name} rail` });
   return pairs;
 }
@@ -56,14 +59,20 @@ function metersOf({ equipment }: PlanningInput): number {
   return equipment.includes("second-meter") ? 2 : 1;
 }
 
-/** The pairs to clip meters across before this power-up, the most telling first; none where no reading tells anything. */
+/**
+ * The pairs to clip meters across before this power-up, the most telling first; none where no reading tells anything. Behind a lamp
+ * the bus comes first whatever it tells: a lamp gone dark proves nothing without it.
+ */
 export function bestClips(input: PlanningInput, hypotheses: Hypotheses, power: PowerEvent): readonly Clips[] {
   const open = pairsOf(input.board).flatMap((pair): Clips[] => {
     const partition = partitionOf(pair, input, hypotheses, power);
+    // the bus is read behind a lamp even where no model says what it would tell
+    const wanted = power.feed === "lamp" && pair.what === BUS_WORDS;
+    if (wanted) return [{ ...pair, partition: partition ?? anything(hypotheses.list.length) }];
     return partition === null || partition.outcomes.length < 2 ? [] : [{ ...pair, partition }];
   });
-  const chosen: Clips[] = [];
-  let joint: Partition | null = null;
+  const chosen = open.filter(({ what }) => power.feed === "lamp" && what === BUS_WORDS);
+  let joint: Partition | null = chosen[0]?.partition ?? null;
   while (chosen.length < metersOf(input)) {
     let best: { readonly clips: Clips; readonly joint: Partition } | null = null;
     let most = joint === null ? 0 : bitsOf(joint, hypotheses);
@@ -79,6 +88,13 @@ export function bestClips(input: PlanningInput, hypotheses: Hypotheses, power: P
     joint = best.joint;
   }
   return chosen;
+}
+
+function anything(count: number): Partition {
+  return {
+    classOf: new Int16Array(count),
+    outcomes: [{ word: "anything", low: null, high: null }],
+  };
 }
 
 /** A meter is not moved for less than this. From memory. */

@@ -1,21 +1,18 @@
+/** Power as steps to weigh: the rungs this bench can do, each with what may be seen and what it risks. */
 import type { Observed, PowerEvent } from "../bench/event.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { Fault } from "../board/fault.ts";
-import { faultNameWords } from "../board/fault-words.ts";
-import type { Belief } from "../diagnosis/belief.ts";
 import { MINUTES } from "../money/minutes.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
-import { outcomeChances } from "../priors/power-outcomes.ts";
+import { type FeedHarm, knockOnHarm } from "../priors/feed-harm.ts";
+import { type FeedSetup, feedSetup, outcomeChances } from "../priors/power-outcomes.ts";
 import { lastPowerIndex } from "../safety/discharge.ts";
-import { forecastPower } from "../safety/forecast.ts";
-import { firstFeed } from "../safety/limiter.ts";
-import { type Outcome, refine, shownAs } from "./check-outcomes.ts";
-import { percent } from "./faults-in-words.ts";
+import type { PowerRisks } from "../safety/forecast.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
-import { bestClips, type Clips, staysOn } from "./live-clips.ts";
+import { unplugFirst } from "./motor-first.ts";
 import type { PlanningInput } from "./planning-input.ts";
-import type { Action, Forecast } from "./proposal.ts";
-import type { RepairModel } from "./repair-model.ts";
+import { ladderOf, type Rung } from "./power-ladder.ts";
+import { breakingCost, breakMoneyByFault, type RepairModel } from "./repair-model.ts";
 import type { FindingStep } from "./steps.ts";
 
 const CHANGES: ReadonlySet<string> = new Set([
@@ -27,12 +24,10 @@ const CHANGES: ReadonlySet<string> = new Set([
   "clean",
   "resolder",
 ]);
-/** What a lamp shows where nothing hard is wrong (common practice). */
-const LAMP_FINE: ReadonlySet<Observed> = new Set(["quiet", "lamp-dark", "lamp-dim", "runs"]);
 /** Power is never tried only to find out when something breaks more often than this. From memory. */
 const BREAKS_MOST = 0.25;
-const BREAK_LEAST = 0.005;
-const MOST_BREAKS = 6;
+/** A rung that says stop on fewer of the boards believed in than this tells nothing. From memory. */
+const LEAST_STOPPED = 0.005;
 
 /** The last power-up with what was seen, and whether the board has been worked on since; null: never powered here. */
 export function lastPower(
@@ -46,100 +41,166 @@ export function lastPower(
   return { entry, seen, changed: timeline.entries.slice(at + 1).some(({ event }) => CHANGES.has(event.do)) };
 }
 
-/**
- * The next power-up this bench can do: the lamp first where it has one, mains once the lamp showed nothing hard. Null where the
- * board as it is has been powered that way already: doing it again tells nothing.
- */
-export function powerAction({ timeline, equipment }: PlanningInput): Action | null {
-  const first = firstFeed(equipment);
-  const last = lastPower(timeline);
-  const start: Action =
-    first.feed === "lamp" && first.watts !== null
-      ? { do: "power", feed: "lamp", watts: first.watts }
-      : { do: "power", feed: "mains" };
-  if (last === null || last.changed || last.entry.event.do !== "power") return start;
-  const fine = last.seen.length > 0 && last.seen.every((seen) => LAMP_FINE.has(seen));
-  return last.entry.event.feed === "lamp" && fine ? { do: "power", feed: "mains" } : null;
+/** A rung as a step, with what the choice between rungs goes by. */
+export interface PowerStep extends FindingStep {
+  readonly action: PowerEvent;
+  readonly rung: Rung;
+  /** money lost at this rung under each hypothesis */
+  readonly losses: Float64Array;
+}
+
+/** Power as it may be proposed now. */
+export interface PowerSteps {
+  /** rungs that may be taken to find something out */
+  readonly finding: readonly PowerStep[];
+  /** the rung to take where nothing cold pays; null where there is none, or none without too much risk */
+  readonly due: PowerStep | null;
+}
+
+interface Weighed {
+  readonly step: PowerStep;
+  readonly anyBreaks: number;
+  readonly lossMoney: number;
 }
 
 /**
- * Why power comes now: through the lamp first, on the mains when the lamp showed nothing hard.
- * @param lead - where the meters go first; null where no place is better than another
+ * The rungs that this bench can do next. Of those without mains only the ones that would say stop on some board still believed in; the
+ * next rung on the mains only where no lower one saves more than it costs: that one is then due.
  */
-export function whyPower({ timeline }: PlanningInput, lead: string | null): string {
-  const last = lastPower(timeline);
-  const afterLamp =
-    last !== null && !last.changed && last.entry.event.do === "power" && last.entry.event.feed === "lamp";
-  const reason = afterLamp
-    ? "The lamp showed nothing hard, and it passes too little to prove the board."
-    : "No cold check left is worth its minutes; power says more.";
-  return `${reason} Motor unplugged where it can be. ${lead ?? "Clip the meters on first."} Then hands off.`;
-}
-
-/** The forecast shown with every power-up. */
-export function powerForecast(
+export function powerSteps(
   input: PlanningInput,
-  belief: Belief,
+  risks: PowerRisks,
   priors: PriorTable,
-  action: Action,
-): Forecast {
-  const { anyBreaks, breaks } = forecastPower(belief, priors, input.timeline.now.off);
-  const lampPassed =
-    action.do === "power" && action.feed === "mains" && firstFeed(input.equipment).feed === "lamp";
-  return {
-    anyBreaks,
-    breaks: breaks
-      .filter(({ probability }) => probability >= BREAK_LEAST)
-      .slice(0, MOST_BREAKS)
-      .map(({ part, probability, because }) => ({
-        part,
-        probability,
-        because:
-          because === null
-            ? "some parts die at switch-on with nothing else wrong"
-            : `${faultNameWords(because.fault, input.board)} may be left (${percent(because.probability)}), the likeliest cause`,
-      })),
-    advice: lampPassed ? "On the mains only through the right fuse." : firstFeed(input.equipment).advice,
-  };
-}
-
-/**
- * Power-up as a step that finds something out, at its own risk: what is seen follows from the faults present, and what breaks is
- * charged to it. Null where the same power-up has been done, or where more than a quarter of the belief says that something breaks.
- */
-export function powerFinding(
-  input: PlanningInput,
   hypotheses: Hypotheses,
   model: RepairModel,
-  anyBreaks: number,
-): FindingStep | null {
-  const action = powerAction(input);
-  if (action === null || action.do !== "power" || anyBreaks > BREAKS_MOST) return null;
-  const { board, timeline } = input;
-  const seen = [...outcomeChances(board, [], { feed: action.feed, off: timeline.now.off }).keys()];
-  const chances = seenChances(input, hypotheses, action);
-  let lossMoney = 0;
-  model.groups.forEach(({ breakMoney }, g) => {
-    lossMoney += breakMoney * model.weights[g];
+): PowerSteps {
+  const { lower, top } = ladderOf(input);
+  const cost = breakingCost(input.board, input.timeline.now, input.terms);
+  const money = { of: cost, most: input.terms.agreedPrice };
+  const weigh = (rung: Rung): Weighed => {
+    const { anyBreaks, lossMoney } = risks.under(rung.harm, money);
+    const losses = lossesOf(rung.harm, priors, hypotheses, cost, money.most);
+    const step = { ...stepOf(input, rung, hypotheses, model), rung, losses, lossMoney };
+    return { step, anyBreaks, lossMoney };
+  };
+  const below = lower.map(weigh).filter(({ step, anyBreaks }) => {
+    return anyBreaks <= BREAKS_MOST && stopChance(step, hypotheses) >= LEAST_STOPPED;
   });
+  const next = top === null ? null : weigh(top);
+  const first = next === null ? null : lowerFirst(next, below, hypotheses, model);
+  const allowed = next !== null && first === null && next.anyBreaks <= BREAKS_MOST ? next : null;
+  const steps = [...below, ...(allowed === null ? [] : [allowed])].map(({ step }) => step);
+  return { finding: steps, due: (first ?? allowed)?.step ?? null };
+}
+
+/**
+ * The rung below that goes before the next one on the mains: the one that saves most above its own cost, if any does. What it saves is
+ * the loss above it on boards where it says stop. Straight on the mains, without a lamp in the bench, all of the difference
+ * between the losses is weighed for rungs on the power path: nothing there is tried at full energy that a smaller one would have borne.
+ */
+function lowerFirst(
+  next: Weighed,
+  below: readonly Weighed[],
+  hypotheses: Hypotheses,
+  model: RepairModel,
+): Weighed | null {
+  let best: Weighed | null = null;
+  let most = 0;
+  for (const one of below) {
+    const path = next.step.action.feed === "mains" && ["C", "D"].includes(one.step.rung.id);
+    const saved = path ? next.lossMoney - one.lossMoney : averted(one, next, hypotheses);
+    const net = saved - one.step.allMinutes * model.perMinute;
+    if (net <= most) continue;
+    most = net;
+    best = one;
+  }
+  return best;
+}
+
+/** Money that the higher rung would lose on boards where the lower one says stop, less what the lower one loses there. */
+function averted(lower: Weighed, higher: Weighed, { list }: Hypotheses): number {
+  const stops = stopShares(lower.step);
+  let total = 0;
+  let saved = 0;
+  list.forEach(({ weight }, h) => {
+    total += weight;
+    saved += weight * stops[h] * Math.max(0, higher.step.losses[h] - lower.step.losses[h]);
+  });
+  return total > 0 ? saved / total : 0;
+}
+
+/** Sights after which the next rung does not come. */
+const STOPS: ReadonlySet<string> = new Set([
+  "limiting",
+  "lamp-bright",
+  "lamp-pulsing",
+  "fuse-blew",
+  "trip",
+  "smoke",
+]);
+
+function stopShares({ outcomes, shares }: FindingStep): Float64Array {
+  const stops = new Float64Array(shares[0]?.length ?? 0);
+  outcomes.forEach(({ word }, o) => {
+    if (word !== null && STOPS.has(word)) for (let h = 0; h < stops.length; h++) stops[h] += shares[o][h];
+  });
+  return stops;
+}
+
+/** How much likelier it is to say stop on some board believed in than on one where nothing is wrong for it. */
+function stopChance(step: FindingStep, { list }: Hypotheses): number {
+  const stops = stopShares(step);
+  const least = stops.reduce((low, share) => Math.min(low, share), 1);
+  return list.reduce((sum, { weight }, h) => sum + weight * (stops[h] - least), 0);
+}
+
+/** Money that each hypothesis loses at this feed. */
+function lossesOf(
+  harm: FeedHarm,
+  priors: PriorTable,
+  hypotheses: Hypotheses,
+  cost: (name: string) => number,
+  most: number,
+): Float64Array {
+  const byFault = breakMoneyByFault(priors, cost, (knock) => knockOnHarm(harm, knock, priors.faults));
+  return Float64Array.from(hypotheses.list, (hypothesis) =>
+    Math.min(
+      most,
+      faultsOf(hypothesis, hypotheses).reduce((sum, f) => sum + byFault[f], 0),
+    ),
+  );
+}
+
+function stepOf(
+  input: PlanningInput,
+  rung: Rung,
+  hypotheses: Hypotheses,
+  model: RepairModel,
+): FindingStep & { readonly action: PowerEvent } {
+  const { board, timeline } = input;
+  const { action } = rung;
+  const setup = feedSetup(action, timeline.now.off);
+  const seen = [...outcomeChances(board, [], setup).keys()];
+  const chances = seenChances(input, hypotheses, setup);
+  const unplugged = action.feed !== "bench" && unplugFirst(input) !== null ? 2 * MINUTES.plug : 0;
   return {
     action,
     row: [],
     minutes: MINUTES.power,
-    allMinutes: MINUTES.power + MINUTES.unpower + model.proofMinutes,
+    allMinutes: MINUTES.power + MINUTES.unpower + model.proofMinutes + unplugged,
     outcomes: seen.map((word) => ({ word, low: null, high: null })),
     shares: seen.map((_, o) => Float64Array.from(chances, (chance) => chance[o])),
     inHand: null,
-    lossMoney,
+    lossMoney: 0,
     lead: null,
   };
 }
 
 /** P(seen | hypothesis), one list a hypothesis. */
-function seenChances(
-  { board, timeline }: PlanningInput,
+export function seenChances(
+  { board }: PlanningInput,
   hypotheses: Hypotheses,
-  { feed }: PowerEvent,
+  setup: FeedSetup,
 ): readonly (readonly number[])[] {
   const known = new Map<string, readonly number[]>();
   return hypotheses.list.map((hypothesis) => {
@@ -150,71 +211,17 @@ function seenChances(
       chancesOf(
         board,
         faults.map((f) => hypotheses.priors[f].fault),
-        { feed, off: timeline.now.off },
+        setup,
       );
     known.set(key, found);
     return found;
   });
 }
 
-/**
- * The same power-up with the meters clipped where they will tell most, and their readings among the outcomes. For the step that is
- * taken: what a hundred sets of faults would show under power is not worked out for every step that is only weighed.
- */
-export function withClips(step: FindingStep, input: PlanningInput, hypotheses: Hypotheses): FindingStep {
-  const { action } = step;
-  if (action.do !== "power") return step;
-  const clips = bestClips(input, hypotheses, action);
-  if (clips.length === 0) return step;
-  const chances = seenChances(input, hypotheses, action);
-  return {
-    ...step,
-    ...withReadings(
-      step.outcomes.flatMap(({ word }) => word ?? []),
-      chances,
-      clips,
-    ),
-    action: { ...action, meters: clips.map(({ places }) => places) },
-    allMinutes: step.allMinutes + MINUTES.measure * clips.length,
-    lead: clipWords(clips),
-  };
-}
-
-function clipWords(clips: readonly Clips[]): string {
-  const where = clips.map(({ places: [red, black], what }) => `red on ${red}, black on ${black} (${what})`);
-  return `Clip the meter on first, DC volts: ${where.join("; second meter ")}. What it shows tells most.`;
-}
-
-/** What is seen, and where the board stays on, what the meters then show: outcomes of both together. */
-function withReadings(
-  seen: readonly string[],
-  chances: readonly (readonly number[])[],
-  clips: readonly Clips[],
-): Pick<FindingStep, "outcomes" | "shares"> {
-  const [first, ...rest] = clips.map(({ partition }) => partition);
-  const joint = first === undefined ? null : rest.reduce(refine, first);
-  const outcomes: Outcome[] = [];
-  const shares: Float64Array[] = [];
-  const add = (word: string, share: (h: number) => number): void => {
-    const row = Float64Array.from(chances, (_, h) => share(h));
-    if (row.every((one) => one === 0)) return;
-    outcomes.push({ word, low: null, high: null });
-    shares.push(row);
-  };
-  seen.forEach((word, o) => {
-    if (joint === null || !staysOn(word)) add(word, (h) => chances[h][o]);
-    else
-      joint.outcomes.forEach((outcome, c) => {
-        add(`${word}, then ${shownAs(outcome)} V`, (h) => (joint.classOf[h] === c ? chances[h][o] : 0));
-      });
-  });
-  return { outcomes, shares };
-}
-
 function chancesOf(
   board: PlanningInput["board"],
   faults: readonly Fault[],
-  setup: Parameters<typeof outcomeChances>[2],
+  setup: FeedSetup,
 ): readonly number[] {
   return [...outcomeChances(board, faults, setup).values()];
 }

@@ -31,8 +31,40 @@ export interface AtStake {
   readonly priceNote: string | null;
 }
 
+/** One way to feed the board, and what it would break. */
+export interface FeedRisk {
+  /** e.g. "lamp, 100 W" */
+  readonly what: string;
+  readonly anyBreaks: number;
+  /** money expected to be lost by what breaks */
+  readonly lossMoney: number;
+  readonly minutes: number;
+  /** the feed of this step */
+  readonly chosen: boolean;
+  /** of all the one that costs least, minutes included */
+  readonly cheapest: boolean;
+}
+
 /** What would break at power-up, from what is still believed. */
 export interface Forecast {
+  /** the rung of the ladder: what it proves, when to go on, when to stop */
+  readonly rung: {
+    readonly name: string;
+    readonly proves: string;
+    readonly goOn: string;
+    readonly stop: string;
+  };
+  /** every feed this bench can do, gentlest first */
+  readonly feeds: readonly FeedRisk[];
+  /** cold checks that would see beforehand most of what this feed would lose, by what they save a minute */
+  readonly lowers: readonly {
+    readonly what: string;
+    readonly minutes: number;
+    /** share of the expected loss that is seen beforehand */
+    readonly share: number;
+  }[];
+  /** money already spent on parts for this job, and the chance that this power-up shows it lost; null: nothing spent */
+  readonly spent: { readonly money: number; readonly probability: number } | null;
   /** probability that anything breaks */
   readonly anyBreaks: number;
   readonly breaks: readonly {

@@ -14,9 +14,11 @@ import { planningHypotheses } from "./hypotheses.ts";
 import { unreadClips } from "./live-clips.ts";
 import { liveProposal } from "./live-proposal.ts";
 import { makeSafe } from "./make-safe.ts";
+import { motorStep } from "./motor-first.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
 import type { Proposal } from "./proposal.ts";
 import { repairModel } from "./repair-model.ts";
+import { supplyProposal, unreadSupply } from "./supply-amps.ts";
 
 /**
  * Proposes the next action of a job. Order alone decides what safety demands (switch off, prove discharged, take the resistor
@@ -37,12 +39,19 @@ export function propose(
   const hypotheses = planningHypotheses(belief, absentParts(input), livedWith);
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
   const [clipped] = unreadClips(timeline);
-  const due = closingStep(timeline, Math.max(0, ...deadChance(hypotheses).values())) ?? makeSafe(input);
+  const supply = unreadSupply(timeline);
+  const motor = motorStep(input);
+  const due =
+    motor === null
+      ? (closingStep(timeline, Math.max(0, ...deadChance(hypotheses).values())) ?? makeSafe(input))
+      : (makeSafe(input) ?? motor);
   const draft =
     clipped !== undefined
       ? liveProposal(input, clipped, hypotheses, model)
-      : due === null
-        ? decide(input, belief, priors, predictor, hypotheses, model)
-        : dueProposal(input, due, model);
+      : supply !== null
+        ? supplyProposal(input, supply, hypotheses, model)
+        : due === null
+          ? decide(input, belief, priors, predictor, hypotheses, model)
+          : dueProposal(input, due, model);
   return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline) };
 }

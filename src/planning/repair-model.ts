@@ -3,7 +3,7 @@ import type { Board, Part } from "../board/board.ts";
 import { MINUTES } from "../money/minutes.ts";
 import { isObtainable, partPrice } from "../money/prices.ts";
 import type { Terms } from "../money/terms.ts";
-import type { PriorTable } from "../priors/fault-prior.ts";
+import type { KnockOn, PriorTable } from "../priors/fault-prior.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { faultsOf, type Hypotheses, type Hypothesis } from "./hypotheses.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
@@ -100,7 +100,7 @@ export function repairModel(
   const testMinutes = 2 * MINUTES.measure + MINUTES.power + MINUTES.unpower + proofMinutes;
   const fittedBad = priors.fittedBad.new + priors.fittedBad.fittedWrong;
   const base = { terms, perMinute, testMoney: testMinutes * perMinute, proofMinutes, fittedBad };
-  const breakMoney = breakMoneyByFault(board, bench, terms, priors);
+  const breakMoney = breakMoneyByFault(priors, breakingCost(board, bench, terms));
   const curesOf = ({ dead }: Hypothesis): readonly number[] =>
     [...new Set(dead.map(cureAt))].sort((a, b) => a - b);
   const built = new Map<string, { members: number[]; weight: number; lost: number }>();
@@ -180,21 +180,34 @@ function priceGroup(
   };
 }
 
-/** For each fault of the table, the money that one power-up with it still present destroys on the average. */
-function breakMoneyByFault(board: Board, bench: BenchState, terms: Terms, priors: PriorTable): Float64Array {
-  const money = new Float64Array(priors.faults.length);
-  const childMoney = new Map<string, number>();
-  for (const { parent, child, rate } of priors.knockOns) {
-    const name = priors.faults[child].part;
+/** What it costs when a part breaks: buying and fitting it, or the job where nobody sells it; nothing where it is no part of the board. */
+export function breakingCost(board: Board, bench: BenchState, terms: Terms): (name: string) => number {
+  const known = new Map<string, number>();
+  return (name) => {
+    const before = known.get(name);
+    if (before !== undefined) return before;
     const part = board.parts.get(name);
-    if (part === undefined || bench.off.has(name)) continue;
-    let loss = childMoney.get(name);
-    if (loss === undefined) {
-      const { money: price, minutes } = priceCure(board, bench, name, terms);
-      loss = isObtainable(part) ? price + (minutes * terms.ratePerHour) / 60 : terms.agreedPrice;
-      childMoney.set(name, loss);
-    }
-    money[parent] += -Math.expm1(-rate) * loss;
+    const { money: price, minutes } = priceCure(board, bench, name, terms);
+    const whole = part === undefined || bench.off.has(name) ? 0 : price + (minutes * terms.ratePerHour) / 60;
+    const cost = part === undefined || isObtainable(part) ? whole : terms.agreedPrice;
+    known.set(name, cost);
+    return cost;
+  };
+}
+
+/**
+ * For each fault of the table, the money that one power-up with it still present destroys on the average.
+ * @param harm - share of a knock-on's strength that the feed leaves
+ */
+export function breakMoneyByFault(
+  priors: PriorTable,
+  cost: (name: string) => number,
+  harm: (knock: KnockOn) => number = () => 1,
+): Float64Array {
+  const money = new Float64Array(priors.faults.length);
+  for (const knock of priors.knockOns) {
+    const loss = cost(priors.faults[knock.child].part);
+    if (loss > 0) money[knock.parent] += -Math.expm1(-knock.rate * harm(knock)) * loss;
   }
   return money;
 }

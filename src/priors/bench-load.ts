@@ -51,7 +51,12 @@ function limitOf({ value }: Part, volts: number): number {
 }
 
 /** The 0 V of each fed net on which a short would take the supply to its limit. */
-function backsOf(view: CircuitView, fed: FedNets, volts: number, limitAmps: number): ReadonlyMap<string, string> {
+function backsOf(
+  view: CircuitView,
+  fed: FedNets,
+  volts: number,
+  limitAmps: number,
+): ReadonlyMap<string, string> {
   const backs = new Map<string, string>();
   for (const net of fed.nets) {
     const rail = view.roles.rails.find((one) => one.net === net);
@@ -91,18 +96,22 @@ function acrossBus(view: CircuitView, shorts: readonly Fault[], most: number): b
   // a resonant switch draws through its coil; the small supply of such a board hangs on the line, before the bus
   const { resonantSwitches, supplySwitches } = view;
   const onBus = resonantSwitches.length > 0 ? resonantSwitches : supplySwitches;
-  return shorts.some((fault) => {
-    if (fault.of === "nets") return false;
-    const site = fault.junction === null ? fault.part : `${fault.part}.${fault.junction}`;
-    if (onBus.some((found) => found.fault === site)) return true;
-    const brake = view.choppers.find(({ found }) => found.fault === site);
-    return brake?.resistor != null && ohmsOf(fault) + (brake.resistor.value.ohms ?? 0) < most;
-  }) || throughBridge(shorts);
+  return (
+    shorts.some((fault) => {
+      if (fault.of === "nets") return false;
+      const site = fault.junction === null ? fault.part : `${fault.part}.${fault.junction}`;
+      if (onBus.some((found) => found.fault === site)) return true;
+      const brake = view.choppers.find(({ found }) => found.fault === site);
+      return brake?.resistor != null && ohmsOf(fault) + (brake.resistor.value.ohms ?? 0) < most;
+    }) || throughBridge(shorts)
+  );
 }
 
 /** Both junctions of one AC pin of a bridge. */
 function throughBridge(shorts: readonly Fault[]): boolean {
-  const sites = new Set(shorts.map((fault) => (fault.of === "part" ? `${fault.part}.${fault.junction}` : "")));
+  const sites = new Set(
+    shorts.map((fault) => (fault.of === "part" ? `${fault.part}.${fault.junction}` : "")),
+  );
   return [...sites].some((site) => {
     const [, ref, pin] = /^(.+)\.(ac\d)plus$/.exec(site) ?? [];
     return ref !== undefined && sites.has(`${ref}.minus${pin}`);

@@ -1,14 +1,6 @@
 import type { Board, Part } from "../board/board.ts";
 import type { Fault, PartFault } from "../board/fault.ts";
-import {
-  acrossMains,
-  type CircuitView,
-  joins,
-  limitsBridge,
-  limitsShorts,
-  netsOf,
-  viewOf,
-} from "./circuit-view.ts";
+import { acrossMains, type CircuitView, limitsBridge, limitsShorts, netsOf, viewOf } from "./circuit-view.ts";
 
 /** What a fault does to a board under power, worst first as far as each hides the next. */
 export const POWER_EFFECTS = [

@@ -26,6 +26,7 @@ export const EQUIPMENT: readonly { readonly name: string; readonly words: string
   { name: "lamp-100", words: "Lamp, 100 W" },
   { name: "lamp-200", words: "Lamp, 200 W" },
   { name: "bench-supply", words: "Bench supply" },
+  { name: "high-voltage-supply", words: "Isolated supply, 100 to 150 V" },
   { name: "isolation-transformer", words: "Isolation transformer" },
   { name: "thermometer", words: "Thermometer" },
   { name: "thermal-camera", words: "Thermal camera" },

@@ -1,0 +1,144 @@
+/** A motor before it is connected: its three windings alike, its insulation to earth. Figures with their source. */
+import type { BenchState } from "../bench/bench-state.ts";
+import type { JobEvent } from "../bench/event.ts";
+import type { Timeline } from "../bench/timeline.ts";
+import type { Board, Part } from "../board/board.ts";
+import { MOTOR_INSULATION } from "../priors/told.ts";
+
+/** Common practice; the maker's own limit goes before all of them. */
+export const MOTOR_LIMITS = {
+  /** the three windings read alike within this share, and within what leads and contacts add */
+  windingShare: 0.1,
+  leadOhms: 0.1,
+  /** under these megohms to earth a motor is not connected before that is looked into */
+  insulationMegohms: 10,
+  /** a hermetic compressor cold and full of refrigerant reads low: under this it is read again warm */
+  hermeticMegohms: 2,
+} as const;
+
+export const WINDINGS = [
+  ["u", "v"],
+  ["v", "w"],
+  ["u", "w"],
+] as const;
+
+/** What is known of a motor before it is connected. */
+export interface MotorCheck {
+  /** ohms of each winding pair, null where not read with the plug pulled; infinite: open */
+  readonly windings: readonly (number | null)[];
+  /** to earth; null: not read; infinite: over the meter's range */
+  readonly insulationOhms: number | null;
+  /** the technician has said that he goes on without */
+  readonly overruled: boolean;
+  /** why this motor is not to be connected; null: nothing against it so far */
+  readonly against: string | null;
+}
+
+/** Motors that are there, on the board or beside it. */
+export function motorsOf(board: Board, absent: ReadonlySet<string>): readonly Part[] {
+  return [...board.parts.values()].filter((part) => part.kind === "motor" && !absent.has(part.ref));
+}
+
+/** Does the motor hang on the board by two contacts or more? */
+export function motorConnected({ off, lifted }: BenchState, { ref, pins }: Part): boolean {
+  if (off.has(ref)) return false;
+  return [...pins.keys()].filter((pin) => pin !== "pe" && !lifted.has(`${ref}.${pin}`)).length > 1;
+}
+
+/** A compressor in its shell: by its role, or on the board of an outdoor unit. */
+function isHermetic({ family }: Board, { role }: Part): boolean {
+  return /compressor/.test(role ?? "") || /outdoor|compressor|refriger/.test(family ?? "");
+}
+
+/** What the log says of the motor as it is now. */
+export function motorCheck(board: Board, { entries }: Timeline, motor: Part): MotorCheck {
+  const fitted = entries.findLastIndex(({ event }) => event.do === "replace" && event.part === motor.ref);
+  const since = entries.slice(fitted + 1);
+  const apart = since.flatMap(({ event, before }) => (motorConnected(before, motor) ? [] : [event]));
+  const windings = WINDINGS.map(([a, b]) => lastOhms(apart, `${motor.ref}.${a}`, `${motor.ref}.${b}`));
+  const insulationOhms = insulation(
+    apart,
+    since.map(({ event }) => event),
+    motor,
+  );
+  return {
+    windings,
+    insulationOhms,
+    overruled: since.some(({ event }, at) => event.do === "overrule" && goesOn(since[at + 1]?.event, motor)),
+    against: unlike(motor, windings) ?? leaks(board, motor, insulationOhms),
+  };
+}
+
+/** Everything read and nothing against it, or overruled. */
+export function motorCleared({ windings, insulationOhms, overruled, against }: MotorCheck): boolean {
+  if (overruled) return true;
+  return against === null && insulationOhms !== null && windings.every((ohms) => ohms !== null);
+}
+
+/** Is the motor put back, or power given, after the technician overruled? */
+function goesOn(event: JobEvent | undefined, { ref }: Part): boolean {
+  if (event?.do === "restore") return event.part === ref;
+  if (event?.do === "refit") return event.place.startsWith(`${ref}.`);
+  return event?.do === "power";
+}
+
+function lastOhms(events: readonly JobEvent[], one: string, other: string): number | null {
+  const read = events.findLast(
+    (event) =>
+      event.do === "measure" &&
+      event.mode === "ohms" &&
+      [event.red, event.black].includes(one) &&
+      [event.red, event.black].includes(other),
+  );
+  if (read?.do !== "measure") return null;
+  if (typeof read.reading === "number") return read.reading;
+  return read.reading === "zero" ? 0 : read.reading === "junction" ? null : Number.POSITIVE_INFINITY;
+}
+
+function insulation(
+  apart: readonly JobEvent[],
+  all: readonly JobEvent[],
+  { ref, pins }: Part,
+): number | null {
+  const answer = all.findLast(
+    (event) => event.do === "answer" && event.question === MOTOR_INSULATION.question,
+  );
+  if (answer?.do === "answer") return megohmsIn(answer.answer);
+  if (!pins.has("pe")) return null;
+  const read = WINDINGS.flatMap(([pin]) => lastOhms(apart, `${ref}.${pin}`, `${ref}.pe`) ?? []);
+  return read.length === 0 ? null : Math.min(...read);
+}
+
+/** `12`, `over 50`, `0.8 Mohm`, `OL`: ohms; null where no figure is said. */
+function megohmsIn(text: string): number | null {
+  if (/^\s*(OL|open)\s*$/i.test(text)) return Number.POSITIVE_INFINITY;
+  const figure = /\d+([.,]\d+)?/.exec(text)?.[0];
+  return figure === undefined ? null : Number(figure.replace(",", ".")) * 1e6;
+}
+
+function unlike({ ref }: Part, windings: readonly (number | null)[]): string | null {
+  const read = windings.filter((ohms) => ohms !== null);
+  if (read.length < WINDINGS.length) return null;
+  const [least, most] = [Math.min(...read), Math.max(...read)];
+  if (!Number.isFinite(most)) return `a winding of ${ref} is open`;
+  const { windingShare, leadOhms } = MOTOR_LIMITS;
+  if (most - least <= windingShare * least + leadOhms) return null;
+  return `the windings of ${ref} are not alike (${least.toFixed(1)} to ${most.toFixed(1)} ohm)`;
+}
+
+function leaks(board: Board, motor: Part, ohms: number | null): string | null {
+  if (ohms === null) return null;
+  const hermetic = isHermetic(board, motor);
+  const least = hermetic ? MOTOR_LIMITS.hermeticMegohms : MOTOR_LIMITS.insulationMegohms;
+  if (ohms >= least * 1e6) return null;
+  const warm = hermetic ? "; read it again warm before it is condemned" : "";
+  return `${motor.ref} reads ${(ohms / 1e6).toFixed(1)} Mohm to earth, under ${least} Mohm${warm}`;
+}
+
+/** The limit for this motor, in the words of the card. */
+export function insulationWords(board: Board, motor: Part): string {
+  const { hermeticMegohms, insulationMegohms } = MOTOR_LIMITS;
+  return isHermetic(board, motor)
+    ? `A hermetic compressor reads over ${hermeticMegohms} Mohm; lower when cold and full: then again warm`
+    : `Common practice is over ${insulationMegohms} Mohm`;
+}
