@@ -110,7 +110,7 @@ async function free(course: Course, part: Part, { red, black }: WalkCheck) {
 /** Power through the lamp where there is one, then on the mains; closes where it runs, or after too many tries. */
 async function powerUp(course: Course): Promise<void> {
   for (let rung = 0; rung < 2; rung++) {
-    const { job, timeline } = course;
+    const { timeline } = course;
     if (timeline.entries.filter(({ event }) => event.do === "power").length >= WALK_RULES.mostPowerUps)
       return course.close("not-economic");
     const action = lampThenMains(course);

@@ -3,6 +3,7 @@
  */
 
 import type { BenchState } from "../bench/bench-state.ts";
+import { isWork } from "../bench/dead-board.ts";
 import type { PowerEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
@@ -63,7 +64,10 @@ export function believe(input: BelieveInput): Belief {
   return {
     priors: priors.faults,
     suspects: suspectsOf({ board, priors, universe, cores, pieces, logWeights, now, absent }),
-    healthyProbability: cores.reduce((sum, core) => sum + core.probability * core.healthyNow, 0),
+    healthyProbability: cores.reduce(
+      (sum, core) => sum + (core.presentNow.length > 0 ? 0 : core.probability * core.nothingBeside),
+      0,
+    ),
     explanations,
     remainder: Math.max(0, 1 - explanations.reduce((sum, explanation) => sum + explanation.probability, 0)),
     unexplained: unexplainedReadings(cores, pieces, logWeights),
@@ -79,13 +83,25 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
   }));
   const looks: Piece[] = [];
   const powers: Piece[] = [];
+  // the same sight at the same feed on a board left as it is tells nothing new, whatever made it: one piece for all of them
+  const seen = new Map<string, number>();
   for (const entry of timeline.entries) {
+    if (isWork(entry.event.do)) seen.clear();
     if (entry.event.do === "look")
       looks.push({
         evidence: lookEvidence(board, input.cause, entry.event, entry.logIndex, priors.faults),
         logIndexes: [entry.logIndex],
       });
-    if (entry.event.do === "power" && entry.event.observed !== undefined)
+    if (entry.event.do === "power" && entry.event.observed !== undefined) {
+      const { feed, watts, at, observed } = entry.event;
+      const sight = JSON.stringify([feed, watts, at, observed]);
+      const before = seen.get(sight);
+      if (before !== undefined) {
+        const { evidence, logIndexes } = powers[before];
+        powers[before] = { evidence, logIndexes: [...logIndexes, entry.logIndex] };
+        continue;
+      }
+      seen.set(sight, powers.length);
       powers.push({
         evidence: powerEvidence(
           board,
@@ -96,6 +112,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
         ),
         logIndexes: [entry.logIndex],
       });
+    }
   }
   return [...cold, ...looks, ...powers, ...livePieces(input)];
 }
@@ -142,6 +159,7 @@ function explanationOf(
     presentNow: core.presentNow.map((element) => universe.fault[element]),
     probability: core.probability,
     silent,
+    nothingBeside: core.nothingBeside,
     readingLogLikelihood,
   };
 }

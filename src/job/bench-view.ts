@@ -4,14 +4,13 @@ import type { MeasureEvent } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
 import { curedWords, faultNameWords } from "../board/fault-words.ts";
 import { kindOf } from "../board/kinds.ts";
-import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Reason, Suspect } from "../diagnosis/belief.ts";
 import { coldCheckOf, shownWords } from "../diagnosis/cold-evidence.ts";
 import { actionMinutes } from "../money/minutes.ts";
 import { partPrice } from "../money/prices.ts";
 import { andList } from "../planning/faults-in-words.ts";
 import type { Action } from "../planning/proposal.ts";
-import { dischargeState } from "../safety/discharge.ts";
+import { MOTOR_INSULATION } from "../priors/told.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { explanationsNow } from "./answers.ts";
 import type { Assessment, Believed } from "./assess.ts";
@@ -25,6 +24,7 @@ import type {
 } from "./bench-view-shape.ts";
 import { eventWords, readingWords } from "./event-words.ts";
 import { stageGrids } from "./grids.ts";
+import { safetyView } from "./safety-view.ts";
 import { actionWords, modeWords, placeWords } from "./words.ts";
 
 export function benchView(assessment: Assessment): BenchView {
@@ -35,7 +35,7 @@ export function benchView(assessment: Assessment): BenchView {
     boardName: board.name,
     currency: job.terms.currency,
     powered: timeline.now.powered,
-    discharged: dischargeState(board, timeline, storesOfCharge(board)).open,
+    safety: safetyView(job, timeline),
     card: timeline.closed ? null : cardView(assessment),
     suspects: belief.suspects.map((suspect) => suspectView(assessment, suspect)),
     explanations: explanationsNow(belief)
@@ -68,6 +68,11 @@ function cardView(assessment: Assessment): CardView {
   const measure = action.do === "measure" ? action : null;
   return {
     action: { ...action },
+    gate: proposal.gate ?? null,
+    answers:
+      action.do === "answer" && action.question === MOTOR_INSULATION.question
+        ? [...MOTOR_INSULATION.answers, MOTOR_INSULATION.notRead]
+        : [],
     headline: actionWords(job.board, action),
     red: measure?.red === undefined ? null : placeWords(job.board, measure.red),
     black: measure?.black === undefined ? null : placeWords(job.board, measure.black),

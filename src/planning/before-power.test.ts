@@ -5,12 +5,12 @@ import { DEFAULT_TERMS } from "../money/terms.ts";
 import { beforePower } from "./before-power.ts";
 import { makeSafe } from "./make-safe.ts";
 import type { PlanningInput } from "./planning-input.ts";
-import { ladderOf } from "./power-ladder.ts";
+import { nextOnMains } from "./power-ladder.ts";
 import { provenEmpty, smallDriveBoard } from "./scene.fixture.ts";
 
 const BOARD = smallDriveBoard();
 const SAFE = provenEmpty(BOARD);
-const nextPower = (given: PlanningInput) => ladderOf(given).top?.action ?? null;
+const nextPower = (given: PlanningInput) => nextOnMains(given)?.action ?? null;
 
 function input(
   log: readonly JobEvent[],

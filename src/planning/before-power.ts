@@ -1,6 +1,9 @@
+import { isPlugged } from "../bench/place.ts";
 import { faultSites } from "../board/fault-sites.ts";
 import type { ColdCheck } from "../meter/prediction.ts";
+import { MINUTES } from "../money/minutes.ts";
 import { lastPowerIndex } from "../safety/discharge.ts";
+import { minutesOf } from "./action-minutes.ts";
 import { placeOf } from "./candidate-checks.ts";
 import { junctionPins } from "./junction-pins.ts";
 import type { DueStep } from "./make-safe.ts";
@@ -21,14 +24,14 @@ export function beforePower(input: PlanningInput, dead: ReadonlyMap<string, numb
   const { lifted, off } = timeline.now;
   for (const place of [...lifted].sort()) {
     const ref = place.slice(0, place.indexOf("."));
-    if (!off.has(ref) && !isMotor(board, ref))
+    if (!off.has(ref) && !isMotor(input, ref))
       return due(
         { do: "refit", place },
-        `Pin ${place.slice(ref.length + 1)} of ${ref} goes back on its pad before anything is powered.`,
+        `${isPlugged(board, place) ? "Contact" : "Pin"} ${place.slice(ref.length + 1)} of ${ref} goes back ${isPlugged(board, place) ? "on" : "on its pad"} before anything is powered.`,
       );
   }
   for (const ref of [...off].sort()) {
-    if (absent.has(ref) || !board.parts.has(ref) || isMotor(board, ref)) continue;
+    if (absent.has(ref) || !board.parts.has(ref) || isMotor(input, ref)) continue;
     if ((dead.get(ref) ?? 0) < 0.5)
       return due({ do: "restore", part: ref }, `${ref} reads good and goes back before anything is powered.`);
     return due(
@@ -47,9 +50,23 @@ export function beforePower(input: PlanningInput, dead: ReadonlyMap<string, numb
       };
 }
 
-/** A motor stays off until the board has run without it. */
-function isMotor({ parts }: PlanningInput["board"], ref: string): boolean {
-  return parts.get(ref)?.kind === "motor";
+/** Minutes of all that `beforePower` will ask for: pins and parts back in their places, and the re-check. */
+export function minutesBeforePower(input: PlanningInput): number {
+  const { board, timeline } = input;
+  const { lifted, off } = timeline.now;
+  const absent = absentParts(input);
+  const back = (action: Action) => minutesOf(board, timeline.now, action);
+  let minutes = MINUTES.measure * recheckRow(input).length;
+  for (const place of lifted)
+    if (!isMotor(input, place.slice(0, place.indexOf(".")))) minutes += back({ do: "refit", place });
+  for (const part of off)
+    if (!absent.has(part) && !isMotor(input, part)) minutes += back({ do: "restore", part });
+  return minutes;
+}
+
+/** A motor has a gate of its own (`motor-first.ts`). */
+function isMotor({ board }: PlanningInput, ref: string): boolean {
+  return board.parts.get(ref)?.kind === "motor";
 }
 
 function due(action: Action, why: string): DueStep {

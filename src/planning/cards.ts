@@ -27,8 +27,9 @@ export function dueProposal(
     others: [],
     atStake: null,
     forecast: null,
-    probesOn: probesOn(due.action, null),
+    probesOn: probesOn(due.action, due.inHand ?? null),
     outlook: outlook(model),
+    ...(due.gate === undefined ? {} : { gate: due.gate }),
   };
 }
 

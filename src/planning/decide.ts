@@ -1,9 +1,8 @@
+import type { PowerEvent } from "../bench/event.ts";
 import { curedWords } from "../board/fault-words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
-import { coldCheckOf } from "../diagnosis/cold-evidence.ts";
-import type { MeterReading, Predictor } from "../meter/prediction.ts";
+import type { Predictor } from "../meter/prediction.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
-import { PowerRisks } from "../safety/forecast.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { atStake, mustShowStakes } from "./at-stake.ts";
 import { beforePower, resolderedUnread } from "./before-power.ts";
@@ -12,22 +11,24 @@ import { type Draft, dueProposal, outlook, probesOn } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import { percent } from "./faults-in-words.ts";
 import { type Findings, findings, firstOf, type WeighedStep, weighSteps, withRow } from "./finding-steps.ts";
+import { goodReading } from "./good-reading.ts";
 import { deadChance } from "./hands-on-steps.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import type { DueStep } from "./make-safe.ts";
-import { unplugFirst } from "./motor-first.ts";
+import { motorGate } from "./motor-first.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import { powerForecast, whyPower } from "./power-forecast.ts";
-import { withMeters } from "./power-meters.ts";
-import { type PowerStep, powerSteps } from "./power-step.ts";
+import { PowerRisk } from "./power-risk.ts";
+import { goesStraightOn } from "./power-step.ts";
+import { later, powerSteps } from "./power-steps.ts";
 import type { Action, Proposal } from "./proposal.ts";
 import { cureAction, type RepairModel } from "./repair-model.ts";
 import { repeatWords } from "./repeats.ts";
 import { resolderFirst } from "./resolder.ts";
 import type { FindingStep } from "./steps.ts";
 import { MOSTLY_UNEXPLAINED, readingToRepeat } from "./unexplained.ts";
-import { FINDING_OUT_RATES, type PlanStep, repairPlan } from "./value.ts";
+import { bestCourse, FINDING_OUT_RATES, type PlanStep, repairPlan } from "./value.ts";
 import { type WhyInput, whyFinding, whyReplace, whyStop } from "./why.ts";
 
 /** Most alternatives named beside the proposal. */
@@ -44,12 +45,11 @@ interface Case {
   readonly model: RepairModel;
   readonly found: Findings;
   readonly steps: readonly FindingStep[];
-  /** what each feed would break */
-  readonly risks: PowerRisks;
-  /** the rung to take where nothing cold pays */
-  readonly powerStep: PowerStep | null;
+  /** power-up of the board as it is, unless it has been powered so already */
+  readonly powerStep: FindingStep | null;
   readonly housekeeping: DueStep | null;
   readonly dead: ReadonlyMap<string, number>;
+  readonly risk: PowerRisk;
 }
 
 /**
@@ -68,10 +68,12 @@ export function decide(
   const dead = deadChance(hypotheses);
   const housekeeping = beforePower(input, dead);
   const found = findings(input, belief, hypotheses, predictor);
-  const risks = new PowerRisks(belief, priors, input.timeline.now.off);
-  const power = housekeeping === null ? powerSteps(input, risks, priors, hypotheses, model) : null;
-  const powerStep = power?.due ?? null;
-  const steps = [...found.steps, ...(power?.finding ?? [])];
+  const risk = new PowerRisk(input, belief, priors);
+  // from a lamp that went dark to the cold checks every store is proven empty first; straight on to the mains nobody reaches inside
+  const straightOn = goesStraightOn(input.board, input.timeline);
+  const power = powerSteps(input, hypotheses, model, risk, straightOn);
+  const proof = straightOn ? model.proofMinutes : 0;
+  const steps = [...found.steps.map((step) => later(step, proof)), ...power.finding];
   const given: Case = {
     input,
     belief,
@@ -81,19 +83,21 @@ export function decide(
     model,
     found,
     steps,
-    risks,
-    powerStep,
+    powerStep: power.due,
     housekeeping,
     dead,
+    risk,
   };
-  const plan = planSteps(given);
-  const sure = plan.length > 0 && plan[0].success >= PLANNING_RATES.replaceAt;
+  let plan: readonly PlanStep[] = [];
   let weighed: readonly WeighedStep[] = [];
-  for (const minutesPerBit of sure ? FINDING_OUT_RATES.slice(0, 1) : FINDING_OUT_RATES) {
+  for (const minutesPerBit of FINDING_OUT_RATES) {
+    plan = planSteps(given, minutesPerBit);
     weighed = weighSteps(steps, hypotheses, model, minutesPerBit);
     const paying = weighed.filter(({ net }) => net > PLANNING_RATES.leastGainMinutes * model.perMinute);
     const best = inHandFirst(paying);
     if (best !== undefined) return findingProposal(given, best.step, weighed, minutesPerBit, plan);
+    // a repair (or stopping) that is worth more than finding out at this price is not put off by a higher one
+    if (bestCourse(model.weights, model, minutesPerBit).course !== "find out") break;
   }
   return committed(given, plan, weighed);
 }
@@ -112,11 +116,11 @@ function inHandFirst(paying: readonly WeighedStep[]): WeighedStep | undefined {
 }
 
 /** The plan's steps; powering up as it stands is left out where that has been done and told nothing. */
-function planSteps({ model, powerStep, housekeeping }: Case): readonly PlanStep[] {
-  const plan = repairPlan(model.weights, model);
+function planSteps({ model, powerStep, housekeeping }: Case, minutesPerBit: number): readonly PlanStep[] {
+  const plan = repairPlan(model.weights, model, minutesPerBit);
   if (plan.steps[0]?.cures.length !== 0 || housekeeping !== null || powerStep !== null) return plan.steps;
   const rest = model.weights.map((weight, g) => (model.groups[g].cures.length === 0 ? 0 : weight));
-  return repairPlan(rest, model).steps;
+  return repairPlan(rest, model, minutesPerBit).steps;
 }
 
 function findingProposal(
@@ -127,7 +131,7 @@ function findingProposal(
   plan: readonly PlanStep[],
 ): Draft {
   const { hypotheses, model, found } = given;
-  if (isPowerStep(step)) return powerProposal(given, step, weighed);
+  if (step.action.do === "power") return powerProposal(given, step, step.action, weighed);
   const full = withRow(step, found, hypotheses, model, minutesPerBit);
   return {
     action: full.action,
@@ -139,7 +143,7 @@ function findingProposal(
       firstOf(full, found),
       hypotheses,
       given.input.board,
-      goodReading(given, full.action),
+      goodReading(given.predictor, full.action),
     ),
     others: others(given, full.action, weighed, plan),
     atStake: null,
@@ -153,14 +157,6 @@ function whyInput({ input: { board, timeline }, hypotheses, model }: Case): WhyI
   return { board, timeline, hypotheses, model };
 }
 
-/** What a good board would show at a cold check. */
-function goodReading({ predictor }: Case, action: Action): MeterReading | null {
-  const check = action.do === "measure" ? coldCheckOf(action) : null;
-  if (check === null) return null;
-  const good = predictor.predict(check, []);
-  return good.solved ? good : null;
-}
-
 function committed(given: Case, plan: readonly PlanStep[], weighed: readonly WeighedStep[]): Draft {
   const { input, model, housekeeping, powerStep, dead } = given;
   const [step] = plan;
@@ -172,30 +168,31 @@ function committed(given: Case, plan: readonly PlanStep[], weighed: readonly Wei
   const least = mayPower ? PLANNING_RATES.cureAt : PLANNING_RATES.guessAt;
   if (step.cures.length > 0 && surest >= least) return cureProposal(given, step, weighed);
   if (housekeeping !== null) return dueProposal(input, housekeeping, model);
-  if (powerStep !== null) return powerProposal(given, powerStep, weighed);
+  if (powerStep?.action.do === "power") return powerProposal(given, powerStep, powerStep.action, weighed);
   // more than a quarter of the belief says that something breaks, and nothing left tells what: not on this bench
   return stopProposal(given, weighed);
 }
 
-function isPowerStep(step: FindingStep): step is PowerStep {
-  return step.action.do === "power";
-}
-
-function powerProposal(given: Case, chosen: PowerStep, weighed: readonly WeighedStep[]): Draft {
-  const { input, hypotheses, model, risks } = given;
-  const unplug = chosen.action.feed === "bench" ? null : unplugFirst(input);
-  if (unplug !== null) return dueProposal(input, unplug, model);
-  const step = withMeters(chosen, input, hypotheses);
+/** Power, or what still stands before it: pins and parts to put back, the re-check, a motor that nobody has read. */
+function powerProposal(
+  given: Case,
+  step: FindingStep,
+  action: PowerEvent,
+  weighed: readonly WeighedStep[],
+): Draft {
+  const { input, hypotheses, model, housekeeping } = given;
+  const before = housekeeping ?? (action.feed === "bench" ? null : motorGate(input));
+  if (before !== null) return dueProposal(input, before, model);
   return {
-    action: step.action,
+    action,
     row: [],
     minutes: step.minutes,
     money: 0,
-    why: whyPower(input, chosen.rung, step.lead),
+    why: whyPower(input, action, step.lead),
     expect: expectations(step, hypotheses, input.board, null),
-    others: others(given, chosen.action, weighed, []),
+    others: others(given, action, weighed, []),
     atStake: null,
-    forecast: powerForecast(input, risks, chosen, hypotheses, model, given.found.steps),
+    forecast: powerForecast(input, action, given.risk, hypotheses, model, given.found.steps),
     probesOn: null,
     outlook: outlook(model),
   };
@@ -327,7 +324,7 @@ function proofProposal(
     minutes: minutesOf(input.board, input.timeline.now, action),
     money: 0,
     why: `${part} (${percent(dead.get(part) ?? 0)}) would condemn the board, since it cannot be bought: it is measured by itself before the board is written off.`,
-    expect: expectations(step, hypotheses, input.board, goodReading(given, action)),
+    expect: expectations(step, hypotheses, input.board, goodReading(given.predictor, action)),
     others: others(given, action, weighed, []),
     atStake: null,
     forecast: null,

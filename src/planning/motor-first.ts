@@ -1,95 +1,128 @@
-/** No motor is connected before its three windings and its insulation to earth are in the log, or the technician has overruled. */
-import type { TimelineEntry } from "../bench/timeline.ts";
+/**
+ * No motor is driven before its three windings and its insulation to earth are in the log, or the technician has overruled: a bad one
+ * kills the repaired board again. Asked cold, once for each motor, before the first power-up from the mains with it.
+ */
+import type { BenchState } from "../bench/bench-state.ts";
 import type { Part } from "../board/board.ts";
+import { MINUTES } from "../money/minutes.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
 import {
   insulationWords,
+  isCleared,
+  isConnected,
   type MotorCheck,
   motorCheck,
-  motorCleared,
-  motorConnected,
   motorsOf,
   WINDINGS,
 } from "../safety/motor-check.ts";
+import { minutesOf } from "./action-minutes.ts";
 import type { DueStep } from "./make-safe.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
-import { triedRungs } from "./power-ladder.ts";
+import { backOf, pullOf } from "./plug-pull.ts";
 import type { Action } from "./proposal.ts";
 
-/**
- * Before a rung that would turn a motor: it comes off the board. Null where none hangs on it, or where its readings let it run.
- */
-export function unplugFirst(input: PlanningInput): DueStep | null {
+interface Motor {
+  readonly part: Part;
+  readonly check: MotorCheck;
+  readonly connected: boolean;
+}
+
+function motorsNow(input: PlanningInput): readonly Motor[] {
   const { board, timeline } = input;
-  const motor = motorsOf(board, absentParts(input)).find(
-    (one) => motorConnected(timeline.now, one) && !motorCleared(motorCheck(board, timeline, one)),
-  );
-  if (motor === undefined) return null;
-  return step(
-    { do: "remove", part: motor.ref },
-    `Power comes first without ${motor.ref}: pull its plug. It goes back once its windings and its insulation have been read.`,
-  );
+  return motorsOf(board, absentParts(input)).map((part) => ({
+    part,
+    check: motorCheck(board, timeline, part),
+    connected: isConnected(timeline.now, part),
+  }));
 }
 
 /**
- * After the board has run on the mains without its motor: the motor is read while it is apart, then it goes back. Null where there is
- * no motor to put back, or nothing that lets it be.
+ * What a motor wants before power from the mains: its plug pulled, its windings, its insulation, its plug back. One with something
+ * against it stays apart. Null: power may come.
  */
-export function motorStep(input: PlanningInput): DueStep | null {
+export function motorGate(input: PlanningInput): DueStep | null {
   const { board, timeline } = input;
-  const last = triedRungs(board, timeline).at(-1);
-  if (timeline.now.powered || last?.id !== "F" || !last.seen.includes("runs")) return null;
-  const motor = motorsOf(board, absentParts(input)).find((one) => !motorConnected(timeline.now, one));
-  if (motor === undefined) return null;
-  const check = motorCheck(board, timeline, motor);
-  if (check.against !== null && !check.overruled)
-    return notedAgainst(timeline.entries, motor) ? null : noteAgainst(motor, check.against);
-  return readings(motor, check, input) ?? putBack(motor, timeline.now);
+  for (const { part, check, connected } of motorsNow(input)) {
+    const cleared = isCleared(check);
+    if (connected && !cleared) {
+      const pull = pullOf(board, timeline.now, part);
+      if (pull !== null)
+        return gate(
+          pull.action,
+          `Before ${part.ref} is driven: its plug off, its windings and its insulation to earth read by themselves. A bad one kills the board again.`,
+        );
+    }
+    if (cleared && !isWhole(timeline.now, part))
+      return gate(backOf(timeline.now, part), `${part.ref} goes back on its plug before power.`);
+    if (!connected && !cleared && check.against === null) return reading(part, check, input);
+  }
+  return null;
 }
 
-function readings(motor: Part, check: MotorCheck, { board }: PlanningInput): DueStep | null {
-  if (motorCleared(check)) return null;
+/** Minutes of all that the gate will still ask for, plugging back included. */
+export function minutesOfMotorGate(input: PlanningInput): number {
+  const { board, timeline } = input;
+  return motorsNow(input).reduce((minutes, { part, check, connected }) => {
+    if (isCleared(check)) return minutes + backMinutes(input, part);
+    if (check.against !== null && !connected) return minutes;
+    const pull = connected ? pullOf(board, timeline.now, part) : null;
+    const apart = pull === null ? backMinutes(input, part) : pull.minutes + pull.backMinutes;
+    return minutes + apart + MINUTES.measure * check.windings.filter((ohms) => ohms === null).length;
+  }, 0);
+}
+
+/** What the power card says of the motor; empty where none is there. */
+export function motorWords(input: PlanningInput): string {
+  return motorsNow(input)
+    .map(({ part: { ref }, check, connected }) => {
+      if (!connected) return ` ${ref} stays unplugged${check.against === null ? "" : `: ${check.against}`}.`;
+      return check.overruled
+        ? ` ${ref} is connected unread, as overruled.`
+        : ` ${ref} reads well and is plugged in.`;
+    })
+    .join("");
+}
+
+function isWhole({ off, lifted }: BenchState, { ref, pins }: Part): boolean {
+  return !off.has(ref) && [...pins.keys()].every((pin) => !lifted.has(`${ref}.${pin}`));
+}
+
+function backMinutes({ board, timeline: { now } }: PlanningInput, part: Part): number {
+  if (isWhole(now, part)) return 0;
+  if (now.off.has(part.ref)) return minutesOf(board, now, { do: "restore", part: part.ref });
+  const up = [...now.lifted].filter((place) => place.startsWith(`${part.ref}.`));
+  return up.reduce((minutes, place) => minutes + minutesOf(board, now, { do: "refit", place }), 0);
+}
+
+function reading(motor: Part, check: MotorCheck, { board }: PlanningInput): DueStep {
   const { ref } = motor;
   const [first, ...rest] = WINDINGS.filter((_, w) => check.windings[w] === null).map(
     ([a, b]): Action => ({ do: "measure", mode: "ohms", red: `${ref}.${a}`, black: `${ref}.${b}` }),
   );
   if (first !== undefined)
-    return step(
-      first,
-      `The board runs without its motor. Before ${ref} goes on: its three windings, at its own plug, have to read alike; one that differs would take the new parts with it.`,
-      rest,
-    );
+    return {
+      ...gate(
+        first,
+        `The windings of ${ref}, at its own plug, have to read alike; one that differs would take the new parts with it.`,
+        rest,
+      ),
+      inHand: ref,
+    };
   const limit = `${insulationWords(board, motor)}; the maker's limit goes before it.`;
   if (motor.pins.has("pe"))
-    return step(
-      { do: "measure", mode: "ohms", red: `${ref}.u`, black: `${ref}.pe` },
-      `Insulation of ${ref} to its earth, its plug pulled. ${limit}`,
-    );
-  return step(
-    { do: "answer", question: MOTOR_INSULATION.question, answer: "" },
-    `Insulation of ${ref} from a winding to its frame, its plug pulled, in megohms: with an insulation tester on the motor alone, never on the board; else on the highest ohms range. ${limit}`,
+    return {
+      ...gate(
+        { do: "measure", mode: "ohms", red: `${ref}.u`, black: `${ref}.pe` },
+        `Insulation of ${ref} to its earth, its plug off. ${limit}`,
+      ),
+      inHand: ref,
+    };
+  return gate(
+    { do: "answer", question: MOTOR_INSULATION.question, answer: MOTOR_INSULATION.notRead },
+    `Insulation of ${ref} from a winding to its frame, its plug off, in megohms: an insulation tester on the motor alone, never on the board; else the highest ohms range. ${limit} Not read, it stays unplugged.`,
   );
 }
 
-/** The whole motor, or contact by contact where its plug was pulled so. */
-function putBack({ ref }: Part, { off, lifted }: PlanningInput["bench"]): DueStep | null {
-  const why = `${ref} reads well: it goes back on its plug, and the board runs it.`;
-  if (off.has(ref)) return step({ do: "restore", part: ref }, why);
-  const place = [...lifted].sort().find((one) => one.startsWith(`${ref}.`));
-  return place === undefined ? null : step({ do: "refit", place }, why);
-}
-
-function noteAgainst({ ref }: Part, against: string): DueStep {
-  return step(
-    { do: "note", text: `${ref} not connected: ${against}` },
-    `${against[0].toUpperCase()}${against.slice(1)}. It would kill this board again: it is not connected, and the customer is told before the board goes out.`,
-  );
-}
-
-function notedAgainst(entries: readonly TimelineEntry[], { ref }: Part): boolean {
-  return entries.some(({ event }) => event.do === "note" && event.text.startsWith(`${ref} not connected`));
-}
-
-function step(action: Action, why: string, row: readonly Action[] = []): DueStep {
-  return { action, row, why, expect: [] };
+function gate(action: Action, why: string, row: readonly Action[] = []): DueStep {
+  return { action, row, why, expect: [], gate: "motor" };
 }

@@ -1,43 +1,22 @@
-/** What the power card shows: each feed with what it would break, the rung, and what would lower the risk. */
+/** What the power card shows: why this rung comes now, each feed with what it would break, and what would lower the risk. */
 import type { PowerEvent } from "../bench/event.ts";
-import { faultNameWords } from "../board/fault-words.ts";
 import { netWords } from "../board/net-words.ts";
-import { MINUTES } from "../money/minutes.ts";
 import { partPrice } from "../money/prices.ts";
 import { feedNets } from "../priors/fed-nets.ts";
-import type { PowerForecast, PowerRisks } from "../safety/forecast.ts";
+import type { PowerForecast } from "../safety/forecast.ts";
 import { lampAdvice, lampFor, NO_LAMP } from "../safety/limiter.ts";
-import { motorConnected, motorsOf } from "../safety/motor-check.ts";
 import { idleWatts } from "./board-idle.ts";
-import { percent } from "./faults-in-words.ts";
 import type { Hypotheses } from "./hypotheses.ts";
-import { absentParts, type PlanningInput } from "./planning-input.ts";
-import { benchRungs, lampRung, mainsRung, type Rung, triedRungs } from "./power-ladder.ts";
+import { ladderStates } from "./ladder-states.ts";
+import { motorWords } from "./motor-first.ts";
+import type { PlanningInput } from "./planning-input.ts";
+import { benchRungs, lampRung, mainsRung, type Rung, rungOf, triedRungs } from "./power-ladder.ts";
+import type { PowerRisk } from "./power-risk.ts";
 import { RUNGS } from "./power-rungs.ts";
-import type { PowerStep } from "./power-step.ts";
 import type { Action, FeedRisk, Forecast } from "./proposal.ts";
-import { breakingCost, type RepairModel } from "./repair-model.ts";
+import type { RepairModel } from "./repair-model.ts";
 import { riskLowered } from "./risk-lowered.ts";
 import type { FindingStep } from "./steps.ts";
-
-const BREAK_LEAST = 0.005;
-const MOST_BREAKS = 6;
-/** Feeds shown: a phone holds no more beside the rest. */
-const MOST_FEEDS = 5;
-
-/** Why power comes now, and where the meters go first. */
-export function whyPower(input: PlanningInput, { id }: Rung, lead: string | null): string {
-  const { board, timeline } = input;
-  const unread = triedRungs(board, timeline).at(-1)?.came === "unread";
-  const reason =
-    id === "E" && unread
-      ? "The lamp went dark and nobody read the bus: that proves nothing, a short behind a hot limiter goes dark too."
-      : REASONS[id];
-  const motor = motorsOf(board, absentParts(input)).some((one) => motorConnected(timeline.now, one));
-  const unplugged =
-    id === "H" || id === "A" || id === "B" || !motor ? "" : " Motor unplugged where it can be.";
-  return `${reason}${unplugged} ${lead ?? "Clip the meters on first."} Then hands off.`;
-}
 
 const REASONS: Readonly<Record<Rung["id"], string>> = {
   A: "The rail at its own volts from the bench supply says what cold checks cannot, and no mains is near.",
@@ -45,85 +24,93 @@ const REASONS: Readonly<Record<Rung["id"], string>> = {
   C: "Some volts across the bus with a small limit show a short that the mains would feed.",
   D: "The small supply starts from an isolated bus before any mains is there.",
   E: "No cold check left is worth its minutes; power says more, and the lamp holds the mains back.",
-  F: "What came before showed nothing hard, and passes too little to prove the board.",
-  H: "It ran without its motor, and the motor reads well: now with it, under load.",
+  F: "No cold check left is worth its minutes; power says more.",
+  H: "No cold check left is worth its minutes; power says more.",
 };
 
-/** The forecast shown with every power-up. */
+/**
+ * Why power comes now.
+ * @param lead - where the meters go first; null where no place is better than another
+ */
+export function whyPower(input: PlanningInput, action: PowerEvent, lead: string | null): string {
+  const motor = action.feed === "bench" ? "" : motorWords(input);
+  return `${reasonOf(input, action)}${motor} ${lead ?? "Clip the meters on first."} Then hands off.`;
+}
+
+function reasonOf(input: PlanningInput, action: PowerEvent): string {
+  const { board, timeline } = input;
+  const id = rungOf(board, timeline.now, action);
+  const tried = triedRungs(board, timeline);
+  const last = tried.at(-1);
+  if (id === "E" && last?.came === "unread")
+    return "Nobody read the bus behind the lamp: gone dark proves nothing, a short behind a hot limiter goes dark too.";
+  if (id === "E" && last?.id === "E" && last.event.watts !== action.watts)
+    return "Pulsing may only be the lamp: a larger one carries the board.";
+  if (tried.some((one) => one.id === id && one.event.feed !== "bench"))
+    return "The board bears power and shows no more by itself: once more, with the meter at another place.";
+  if (action.feed === "mains" && last?.id === "E")
+    return "The lamp showed nothing hard, and it passes too little to prove the board.";
+  if (id === "H" && last?.id === "F") return "It bore the mains without its motor: now with it.";
+  if (action.feed === "mains" && lampRung(input) !== null)
+    return "Hardly anything is believed left that power could break: what a lamp would spare is worth less than its minutes.";
+  return REASONS[id];
+}
+
+/** Every feed that is worth showing beside this one, with what each would lose; the checks that would see it; the ladder. */
 export function powerForecast(
   input: PlanningInput,
-  risks: PowerRisks,
-  step: PowerStep,
+  action: PowerEvent,
+  risk: PowerRisk,
   hypotheses: Hypotheses,
   model: RepairModel,
   checks: readonly FindingStep[],
 ): Forecast {
-  const { board, timeline, terms, equipment } = input;
-  const { rung } = step;
-  const money = { of: breakingCost(board, timeline.now, terms), most: terms.agreedPrice };
-  const chosen = risks.under(rung.harm, money);
-  const { name, proves, goOn, stop } = RUNGS[rung.id];
-  const lamp = lampFor(equipment, idleWatts(board), (step.action.watts ?? 1) - 1);
+  const rung = { id: rungOf(input.board, input.timeline.now, action), action };
+  const chosen = risk.under(action);
+  const { proves, goOn, stop } = RUNGS[rung.id];
   return {
-    rung: { name, proves, goOn, stop },
-    feeds: feedRisks(input, rung, (one) => (one === rung ? chosen : risks.under(one.harm, money)), model),
-    lowers: riskLowered(step.losses, hypotheses, checks, (action) => checkWords(input, action)),
+    rung: { proves, goOn, stop },
+    ladder: ladderStates(input, rung),
+    feeds: feedRisks(input, rung, (one) => (one === rung ? chosen : risk.under(one.action))),
+    lowers: riskLowered(risk.losses(action, hypotheses), hypotheses, checks, (one) => checkWords(input, one)),
     spent: spentAtRisk(input, chosen, model),
     anyBreaks: chosen.anyBreaks,
-    breaks: chosen.breaks
-      .filter(({ probability }) => probability >= BREAK_LEAST)
-      .slice(0, MOST_BREAKS)
-      .map(({ part, probability }) => {
-        const because = risks.because(part, rung.harm);
-        return {
-          part,
-          probability,
-          because:
-            because === null
-              ? "some parts die at switch-on with nothing else wrong"
-              : `${faultNameWords(because.fault, board)} may be left (${percent(because.probability)}), the likeliest cause`,
-        };
-      }),
-    advice:
-      step.action.feed === "bench"
-        ? "Set volts and limit with the leads in the air, switch off, clip on plus to plus, then switch on."
-        : step.action.feed === "lamp" && lamp !== null
-          ? lampAdvice(lamp, idleWatts(board))
-          : lamp === null
-            ? NO_LAMP
-            : "On the mains only through the right fuse.",
+    breaks: risk.breaks(action, chosen),
+    advice: adviceOf(input, action),
   };
 }
 
-/** Every feed that this bench can do, gentlest first, with what each would lose. */
+function adviceOf({ board, equipment }: PlanningInput, { feed, watts }: PowerEvent): string {
+  if (feed === "bench")
+    return "Set volts and limit with the leads in the air, switch off, clip on plus to plus, then switch on.";
+  const idle = idleWatts(board);
+  const lamp = lampFor(equipment, idle, (watts ?? 1) - 1);
+  if (lamp === null) return NO_LAMP;
+  return feed === "lamp" ? lampAdvice(lamp, idle) : "On the mains only through the right fuse.";
+}
+
+/** This feed beside the lamp and the mains, and beside a supply across the bus where the bench has one; gentlest first. */
 function feedRisks(
   input: PlanningInput,
   rung: Rung,
   under: (rung: Rung) => PowerForecast,
-  model: RepairModel,
 ): readonly FeedRisk[] {
-  const bench = benchRungs(input);
-  const bus = bench.filter(({ id }) => id === "C" || id === "D");
   const lamp = lampRung(input);
-  const all = [...bus, ...(lamp === null ? [] : [lamp]), mainsRung(input)];
-  const feeds = all.map((one) =>
-    feedWords(input, one.action) === feedWords(input, rung.action) ? rung : one,
-  );
-  if (!feeds.includes(rung)) feeds.unshift(rung);
-  const minutes = MINUTES.power + MINUTES.unpower + model.proofMinutes;
-  const rows = feeds.slice(-MOST_FEEDS).map((one) => {
-    const { anyBreaks, lossMoney } = under(one);
-    return { one, anyBreaks, lossMoney };
-  });
-  const least = rows.reduce((best, row) => (row.lossMoney <= best.lossMoney ? row : best));
-  return rows.map(({ one, anyBreaks, lossMoney }) => ({
-    what: feedWords(input, one.action),
-    anyBreaks,
-    lossMoney,
-    minutes,
-    chosen: one === rung,
-    cheapest: one === least.one,
-  }));
+  const onBus = benchRungs(input).filter(({ id }) => id === "C" || id === "D");
+  const feeds = [...onBus, ...(lamp === null ? [] : [lamp]), mainsRung(input)];
+  const own = feedWords(input, rung.action);
+  const others = feeds.filter((one) => feedWords(input, one.action) !== own);
+  const rank = (one: Rung) => ["bench", "lamp", "mains"].indexOf(one.action.feed);
+  return [rung, ...others]
+    .sort(
+      (a, b) =>
+        rank(a) - rank(b) ||
+        (a.action.watts ?? a.action.volts ?? 0) - (b.action.watts ?? b.action.volts ?? 0),
+    )
+    .map((one) => {
+      const { anyBreaks, lossMoney } = under(one);
+      return { what: feedWords(input, one.action), anyBreaks, lossMoney, chosen: one === rung };
+    });
 }
 
 function feedWords({ board }: PlanningInput, { feed, watts, volts, limitAmps, at }: PowerEvent): string {
@@ -163,6 +150,5 @@ function spentAtRisk(
     total += model.weights[g];
     if (group.possible) possible += model.weights[g];
   });
-  const repairable = total > 0 ? possible / total : 1;
-  return { money: spent, probability: 1 - repairable * intact };
+  return { money: spent, probability: 1 - (total > 0 ? possible / total : 1) * intact };
 }

@@ -1,21 +1,21 @@
 /** The ladder of a limited power-up: what has been tried on the board as it is now, and which rungs this bench can do next. */
+import { isWork } from "../bench/dead-board.ts";
 import type { Observed, Place, PowerEvent } from "../bench/event.ts";
+import { netOfPlace } from "../bench/place.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { viewOf } from "../priors/circuit-view.ts";
-import { feedNets, netOfPlace } from "../priors/fed-nets.ts";
-import { type FeedHarm, feedHarm } from "../priors/feed-harm.ts";
+import { feedNets } from "../priors/fed-nets.ts";
 import { lampFor, limitFor } from "../safety/limiter.ts";
-import { motorConnected, motorsOf } from "../safety/motor-check.ts";
-import { goodAmps, idleWatts } from "./board-idle.ts";
-import { absentParts, type PlanningInput } from "./planning-input.ts";
+import { connectedMotors } from "../safety/motor-check.ts";
+import { goodAmps, idleWatts, lampBusVolts } from "./board-idle.ts";
+import type { PlanningInput } from "./planning-input.ts";
 import { RUNG_FEEDS, type RungId } from "./power-rungs.ts";
 
 /** A power-up that this bench can do. */
 export interface Rung {
   readonly id: RungId;
   readonly action: PowerEvent;
-  readonly harm: FeedHarm;
 }
 
 /** A power-up of the board as it is now. */
@@ -23,50 +23,33 @@ export interface Tried {
   readonly id: RungId;
   readonly event: PowerEvent;
   readonly seen: readonly Observed[];
-  /** `unread`: the lamp went dark and nobody read the bus, which proves nothing */
+  /** `unread`: nothing stood against it, but nobody read the bus, and a lamp gone dark proves nothing without it */
   readonly came: "passed" | "stopped" | "unread";
 }
 
-interface Ladder {
-  readonly tried: readonly Tried[];
-  /** rungs without mains, worth their minutes or not */
-  readonly lower: readonly Rung[];
-  /** the next rung on the mains; null where none is left, or the last one said stop */
-  readonly top: Rung | null;
-}
-
-const WORK: ReadonlySet<string> = new Set([
-  "replace",
-  "remove",
-  "restore",
-  "lift",
-  "refit",
-  "clean",
-  "resolder",
-]);
 /** Sights after which the next rung may come; a dark or dim lamp only with the bus read. Common practice. */
-const FINE: ReadonlySet<Observed> = new Set(["quiet", "lamp-dark", "lamp-dim", "runs"]);
-/** A bus under this share of the mains' peak is not charged: dark and empty. From memory: 250 V of 325 is a dim lamp's worst. */
+export const FINE: ReadonlySet<Observed> = new Set(["quiet", "lamp-dark", "lamp-dim", "runs"]);
+/** A bus under this share of what a good one shows behind the lamp is not charged: dark and empty. From memory. */
 const CHARGED_SHARE = 0.75;
 
 /** Everything tried since the board was last worked on, oldest first. Pulling and plugging a motor is no work on the board. */
 export function triedRungs(board: Board, timeline: Timeline): readonly Tried[] {
-  const worked = timeline.entries.findLastIndex((entry) => isWork(board, entry));
-  const since = timeline.entries.slice(worked + 1);
+  const since = timeline.entries.slice(timeline.entries.findLastIndex((entry) => changes(board, entry)) + 1);
   return since.flatMap(({ event, before }, at): Tried[] => {
     if (event.do !== "power") return [];
-    const until = since.findIndex((next, n) => n > at && ["power", "unpower"].includes(next.event.do));
-    const under = since.slice(at + 1, until < 0 ? since.length : until);
+    const off = since.findIndex((next, n) => n > at && ["power", "unpower"].includes(next.event.do));
+    const under = since.slice(at + 1, off < 0 ? since.length : off);
     const seen = [event.observed ?? []].flat();
-    const id = rungOf(board, before, event);
-    const overruled = since.slice(at + 1).some((next) => next.event.do === "overrule");
-    const came = cameOf(board, id, seen, busRead(board, under));
-    return [{ id, event, seen, came: overruled ? "passed" : came }];
+    const wentOn = since
+      .slice(at + 1)
+      .some((next) => next.event.do === "overrule" && (next.event.of ?? "proposal") === "proposal");
+    const came = wentOn ? "passed" : cameOf(board, event, seen, busRead(board, under));
+    return [{ id: rungOf(board, before, event), event, seen, came }];
   });
 }
 
-function isWork(board: Board, { event }: TimelineEntry): boolean {
-  if (!WORK.has(event.do)) return false;
+function changes(board: Board, { event }: TimelineEntry): boolean {
+  if (!isWork(event.do)) return false;
   const ref =
     event.do === "lift" || event.do === "refit"
       ? event.place.slice(0, event.place.indexOf("."))
@@ -76,36 +59,29 @@ function isWork(board: Board, { event }: TimelineEntry): boolean {
   return board.parts.get(ref)?.kind !== "motor";
 }
 
-/** Which rung a power-up was. */
+/** Which rung a power-up is. */
 export function rungOf(
   board: Board,
   bench: Pick<TimelineEntry["before"], "off" | "lifted">,
   { feed, at, volts }: PowerEvent,
 ): RungId {
   if (feed === "lamp") return "E";
-  if (feed === "mains") {
-    const turns = motorsOf(board, bench.off).some((motor) => motorConnected({ ...IDLE, ...bench }, motor));
-    return turns ? "H" : "F";
-  }
+  if (feed === "mains") return connectedMotors(board, bench).length > 0 ? "H" : "F";
   const { rail } = typeof at === "object" ? feedNets(board, at) : { rail: null };
   if (rail !== null) return rail.volts > RUNG_FEEDS.driveVolts ? "A" : "B";
-  return (volts ?? 0) >= 100 ? "D" : "C";
+  return (volts ?? 0) >= RUNG_FEEDS.leastIsolatedVolts ? "D" : "C";
 }
 
-const IDLE = { clips: [], powered: false };
-
-function cameOf(board: Board, id: RungId, seen: readonly Observed[], bus: number | null): Tried["came"] {
-  if (!seen.every((one) => FINE.has(one) || (one === "lamp-bright" && seen.includes("lamp-dark"))))
-    return "stopped";
-  if (id !== "E" || seen.includes("runs")) return "passed";
-  if (viewOf(board).roles.bus === null) return "passed";
+function cameOf(
+  board: Board,
+  { feed, watts }: PowerEvent,
+  seen: readonly Observed[],
+  bus: number | null,
+): Tried["came"] {
+  if (seen.length === 0 || !seen.every((one) => FINE.has(one))) return "stopped";
+  if (feed !== "lamp" || seen.includes("runs") || viewOf(board).roles.bus === null) return "passed";
   if (bus === null) return "unread";
-  return bus >= chargedVolts(board) ? "passed" : "stopped";
-}
-
-/** Volts from which the bus counts as charged from the mains. */
-export function chargedVolts({ supply }: Board): number {
-  return CHARGED_SHARE * supply.volts * (supply.kind === "ac" ? Math.SQRT2 : 1);
+  return bus >= CHARGED_SHARE * lampBusVolts(board, watts ?? 0) ? "passed" : "stopped";
 }
 
 /** The last reading of the bus among these entries. */
@@ -122,80 +98,76 @@ function busRead(board: Board, under: readonly TimelineEntry[]): number | null {
   return read?.do === "measure" && typeof read.reading === "number" ? Math.abs(read.reading) : null;
 }
 
-/** What can be powered next. Deterministic; a function of the log and of what this bench has. */
-export function ladderOf(input: PlanningInput): Ladder {
-  const { board, timeline } = input;
-  const tried = triedRungs(board, timeline);
-  const onMains = tried.filter(({ id }) => id === "E" || id === "F" || id === "H");
-  const passedLamp = onMains.some(({ came }) => came === "passed");
-  return {
-    tried,
-    lower: passedLamp ? [] : benchRungs(input).filter(({ action }) => !wasTried(tried, action)),
-    top: topRung(input, tried),
-  };
-}
-
-function wasTried(tried: readonly Tried[], { at, volts }: PowerEvent): boolean {
-  return tried.some(({ event }) => event.feed === "bench" && event.volts === volts && sameAt(event.at, at));
-}
-
-function sameAt(one: PowerEvent["at"], other: PowerEvent["at"]): boolean {
-  return JSON.stringify(one) === JSON.stringify(other);
-}
-
-function topRung(input: PlanningInput, tried: readonly Tried[]): Rung | null {
+/**
+ * The next rung on the mains: the lamp, again where its bus was not read, a larger one where the first pulsed, then the mains. Null where
+ * none is left, or the last one said stop.
+ */
+export function nextOnMains(input: PlanningInput): Rung | null {
   const { board, equipment, timeline } = input;
-  const watts = idleWatts(board);
-  const lamps = tried.filter(({ id }) => id === "E");
-  const last = lamps.at(-1);
-  const pulsed =
-    last?.came === "stopped" && last.seen.every((one) => one === "lamp-pulsing" || FINE.has(one));
-  // pulsing may be the lamp itself: the next size tells
-  if (pulsed && last.seen.includes("lamp-pulsing")) {
-    const larger = lampFor(equipment, watts, last.event.watts ?? 0);
-    return larger === null ? null : rungAt(input, { do: "power", feed: "lamp", watts: larger.watts });
+  const tried = triedRungs(board, timeline);
+  const mains = mainsRung(input);
+  const lamp = tried.findLast(({ id }) => id === "E");
+  if (lamp?.came === "stopped" && pulsed(lamp)) {
+    const larger = lampFor(equipment, idleWatts(board), lamp.event.watts ?? 0);
+    return larger === null ? null : { id: "E", action: lampOf(larger.watts) };
   }
   // of several lamps the last one counts: a larger one has answered for the one that pulsed
-  if (tried.some(({ id, came }, at) => came === "stopped" && (id !== "E" || tried[at] === last))) return null;
+  if (tried.some((one) => one.came === "stopped" && (one.id !== "E" || one === lamp))) return null;
   if (tried.some(({ id }) => id === "H")) return null;
-  const mains = rungAt(input, { do: "power", feed: "mains" });
-  if (tried.some(({ id }) => id === "F"))
-    return motorsOf(board, absentParts(input)).some((motor) => motorConnected(timeline.now, motor))
-      ? mains
-      : null;
-  if (lamps.some(({ came }) => came === "passed")) return mains;
-  return lampRung(input) ?? mains;
+  if (tried.some(({ id }) => id === "F")) return mains.id === "H" ? mains : null;
+  return lamp?.came === "passed" ? mains : (lampRung(input) ?? mains);
 }
 
-function rungAt({ board, timeline }: PlanningInput, action: PowerEvent): Rung {
-  return { id: rungOf(board, timeline.now, action), action, harm: feedHarm(board, action) };
+/** Pulsing alone may be the lamp itself: the next size tells. */
+function pulsed({ seen }: Tried): boolean {
+  return seen.includes("lamp-pulsing") && seen.every((one) => one === "lamp-pulsing" || FINE.has(one));
 }
+
+const lampOf = (watts: number) => ({ do: "power", feed: "lamp", watts }) as const;
 
 /** Mains through the smallest lamp at hand that carries the board; null where there is no lamp. */
-export function lampRung(input: PlanningInput): Rung | null {
-  const lamp = lampFor(input.equipment, idleWatts(input.board));
-  return lamp === null ? null : rungAt(input, { do: "power", feed: "lamp", watts: lamp.watts });
+export function lampRung({ board, equipment }: PlanningInput): Rung | null {
+  const lamp = lampFor(equipment, idleWatts(board));
+  return lamp === null ? null : { id: "E", action: lampOf(lamp.watts) };
 }
 
-/** Mains with nothing in between. */
-export function mainsRung(input: PlanningInput): Rung {
-  return rungAt(input, { do: "power", feed: "mains" });
+/** Mains with nothing in between, with the motor or without as it is plugged now. */
+export function mainsRung({ board, timeline }: PlanningInput): Rung {
+  const action = { do: "power", feed: "mains" } as const;
+  return { id: rungOf(board, timeline.now, action), action };
 }
 
-/** The rungs of a bench supply: each rail at its own volts, then the bus. */
-export function benchRungs(input: PlanningInput): readonly Rung[] {
-  const { board, equipment } = input;
+/** The rungs of a bench supply: each rail at its own volts, then the bus. None where the bench has no supply. */
+export function benchRungs({ board, equipment }: PlanningInput): readonly Rung[] {
+  const low = equipment.includes("bench-supply");
+  const high = equipment.includes("high-voltage-supply");
+  if (!low && !high) return [];
   const { bus, rails } = viewOf(board).roles;
   const rungs: Rung[] = [];
-  const add = (volts: number, limitAmps: number, at: readonly [Place, Place]) =>
-    rungs.push(rungAt(input, { do: "power", feed: "bench", volts, limitAmps, at }));
-  if (equipment.includes("bench-supply")) {
-    for (const { net, back, volts } of rails)
-      if (volts > 0 && volts <= RUNG_FEEDS.mostRailVolts)
-        add(volts, limitFor(goodAmps(board, volts, [net, back])), [net, back]);
-    if (bus !== null) add(RUNG_FEEDS.bus.volts, RUNG_FEEDS.bus.limitAmps, [bus.plus, bus.minus]);
-  }
-  if (equipment.includes("high-voltage-supply") && bus !== null)
-    add(RUNG_FEEDS.isolatedBus.volts, RUNG_FEEDS.isolatedBus.limitAmps, [bus.plus, bus.minus]);
+  const add = (id: RungId, volts: number, limitAmps: number, at: readonly [Place, Place]) =>
+    rungs.push({ id, action: { do: "power", feed: "bench", volts, limitAmps, at } });
+  for (const { net, back, volts } of low ? rails : [])
+    if (volts > 0 && volts <= RUNG_FEEDS.mostRailVolts)
+      add(volts > RUNG_FEEDS.driveVolts ? "A" : "B", volts, limitFor(goodAmps(board, volts, [net, back])), [
+        net,
+        back,
+      ]);
+  if (bus === null) return rungs;
+  const { bus: onBus, isolatedBus } = RUNG_FEEDS;
+  if (low) add("C", onBus.volts, onBus.limitAmps, [bus.plus, bus.minus]);
+  if (high) add("D", isolatedBus.volts, isolatedBus.limitAmps, [bus.plus, bus.minus]);
   return rungs;
+}
+
+/** Those not tried on the board as it is; none once the mains have been borne. */
+export function openBenchRungs(input: PlanningInput): readonly Rung[] {
+  const rungs = benchRungs(input);
+  if (rungs.length === 0) return [];
+  const tried = triedRungs(input.board, input.timeline);
+  if (tried.some(({ event, came }) => event.feed !== "bench" && came === "passed")) return [];
+  const samePlaces = (one: PowerEvent["at"], other: PowerEvent["at"]) => `${one}` === `${other}`;
+  return rungs.filter(
+    ({ action }) =>
+      !tried.some(({ event }) => event.volts === action.volts && samePlaces(event.at, action.at)),
+  );
 }

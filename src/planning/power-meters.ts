@@ -1,68 +1,37 @@
-/** The power-up that is taken: where the meters are clipped, and what they or the bench supply's own display would show. */
-import type { PowerEvent } from "../bench/event.ts";
-import { MINUTES } from "../money/minutes.ts";
-import { feedSetup } from "../priors/power-outcomes.ts";
-import { type Outcome, type Partition, refine, shownAs } from "./check-outcomes.ts";
-import type { Hypotheses } from "./hypotheses.ts";
-import { BUS_WORDS, bestClips, type Clips, staysOn } from "./live-clips.ts";
-import type { PlanningInput } from "./planning-input.ts";
-import { seenChances } from "./power-step.ts";
-import type { FindingStep } from "./steps.ts";
-import { supplyPartition } from "./supply-amps.ts";
+/** Meters clipped on before power: where, in words, and what is seen and read together. */
+import { type Outcome, refine, shownAs } from "./check-outcomes.ts";
+import { BUS_WORDS, type Clips, staysOn } from "./live-clips.ts";
+import { type FindingStep, partitionShares } from "./steps.ts";
 
-/**
- * The same power-up with the meters clipped where they will tell most, or with what the bench supply shows it gives, among the
- * outcomes. For the step that is taken: what a hundred sets of faults would show under power is not worked out for every step
- * that is only weighed.
- */
-export function withMeters(
-  step: FindingStep & { readonly action: PowerEvent },
-  input: PlanningInput,
-  hypotheses: Hypotheses,
-): FindingStep {
-  const { action } = step;
-  const chances = seenChances(input, hypotheses, feedSetup(action, input.timeline.now.off));
-  const seen = step.outcomes.flatMap(({ word }) => word ?? []);
-  if (action.feed === "bench") {
-    const amps = supplyPartition(input, hypotheses, action);
-    if (amps === null) return step;
-    const goesOn = (word: string): boolean => staysOn(word) && word !== "limiting";
-    return {
-      ...step,
-      ...joined(seen, chances, amps, "A", goesOn),
-      allMinutes: step.allMinutes + MINUTES.measure,
-      lead: "The supply's own display shows what it gives: set volts and limit before it is clipped on, and look twice at which lead is plus.",
-    };
-  }
-  const clips = bestClips(input, hypotheses, action);
+/** Of a board that is seen to do what it did before: the meters alone. */
+export function clipsAlone(clips: readonly Clips[]): Pick<FindingStep, "outcomes" | "shares"> {
   const [first, ...rest] = clips.map(({ partition }) => partition);
-  if (first === undefined) return step;
-  return {
-    ...step,
-    ...joined(seen, chances, rest.reduce(refine, first), "V", staysOn),
-    action: { ...action, meters: clips.map(({ places }) => places) },
-    allMinutes: step.allMinutes + MINUTES.measure * clips.length,
-    lead: clipWords(clips, action),
-  };
+  if (first === undefined) return { outcomes: [], shares: [] };
+  const joint = rest.reduce(refine, first);
+  return { outcomes: joint.outcomes, shares: partitionShares(joint) };
 }
 
-function clipWords(clips: readonly Clips[], { feed }: PowerEvent): string {
+export const STRAIGHT_ON = "Nobody reaches inside: the meter, if one is clipped on, stays where it is.";
+
+/** Where the leads go before power; null where no place is better than another. */
+export function clipWords(clips: readonly Clips[], behindLamp: boolean): string | null {
+  if (clips.length === 0) return null;
   const where = clips.map(({ places: [red, black], what }) => `red on ${red}, black on ${black} (${what})`);
   const why =
-    feed === "lamp" && clips[0]?.what === BUS_WORDS
+    behindLamp && clips[0]?.what === BUS_WORDS
       ? "A lamp gone dark proves nothing until the bus has been read."
       : "What it shows tells most.";
   return `Clip the meter on first, DC volts: ${where.join("; second meter ")}. ${why}`;
 }
 
 /** What is seen, and where the board stays on, what the meters then show: outcomes of both together. */
-function joined(
+export function withReadings(
   seen: readonly string[],
   chances: readonly (readonly number[])[],
-  partition: Partition,
-  unit: string,
-  read: (word: string) => boolean,
+  clips: readonly Clips[],
 ): Pick<FindingStep, "outcomes" | "shares"> {
+  const [first, ...rest] = clips.map(({ partition }) => partition);
+  const joint = first === undefined ? null : rest.reduce(refine, first);
   const outcomes: Outcome[] = [];
   const shares: Float64Array[] = [];
   const add = (word: string, share: (h: number) => number): void => {
@@ -72,12 +41,10 @@ function joined(
     shares.push(row);
   };
   seen.forEach((word, o) => {
-    if (!read(word)) add(word, (h) => chances[h][o]);
+    if (joint === null || !staysOn(word)) add(word, (h) => chances[h][o]);
     else
-      partition.outcomes.forEach((outcome, c) => {
-        add(`${word}, then ${shownAs(outcome)} ${unit}`, (h) =>
-          partition.classOf[h] === c ? chances[h][o] : 0,
-        );
+      joint.outcomes.forEach((outcome, c) => {
+        add(`${word}, then ${shownAs(outcome)} V`, (h) => (joint.classOf[h] === c ? chances[h][o] : 0));
       });
   });
   return { outcomes, shares };

@@ -52,7 +52,7 @@ export const RUNGS: Readonly<Record<RungId, RungWords>> = {
   ),
   E: rung(
     "E",
-    "mains through a series lamp, motor unplugged",
+    "mains through a series lamp",
     "inrush, bridge, bus, the relay's click, and the small supply at full volts",
     "the lamp flashes, then goes dark, the bus stands at its volts and the rails are right",
     "bright and staying so: a hard short. Dark with no bus proves nothing: the feed is open, or a short hides behind a hot PTC",
@@ -77,6 +77,8 @@ export const RUNGS: Readonly<Record<RungId, RungWords>> = {
 export const RUNG_FEEDS = {
   bus: { volts: 30, limitAmps: 0.1 },
   isolatedBus: { volts: 120, limitAmps: 0.2 },
+  /** a supply of the bus from these volts on is the isolated one that starts the small supply */
+  leastIsolatedVolts: 100,
   /** rails above these volts feed drivers, those up to them logic */
   driveVolts: 12,
   /** no rail above these volts is fed from a common bench supply */

@@ -1,33 +1,42 @@
-/** Power as steps to weigh: the rungs this bench can do, each with what may be seen and what it risks. */
-import type { Observed, PowerEvent } from "../bench/event.ts";
+/** Power as a step to weigh: the next rung on the mains, with what may be seen and read, and what it risks. */
+import { isWork } from "../bench/dead-board.ts";
+import type { Observed, Place, PowerEvent } from "../bench/event.ts";
+import { pinOfPlace } from "../bench/place.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
+import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
 import { MINUTES } from "../money/minutes.ts";
-import type { PriorTable } from "../priors/fault-prior.ts";
-import { type FeedHarm, knockOnHarm } from "../priors/feed-harm.ts";
+import { viewOf } from "../priors/circuit-view.ts";
 import { type FeedSetup, feedSetup, outcomeChances } from "../priors/power-outcomes.ts";
+import type { StageGroup } from "../priors/stage-groups.ts";
 import { lastPowerIndex } from "../safety/discharge.ts";
-import type { PowerRisks } from "../safety/forecast.ts";
+import type { PowerForecast } from "../safety/forecast.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
-import { unplugFirst } from "./motor-first.ts";
+import { bestClips, clippedOn, samePlaces } from "./live-clips.ts";
 import type { PlanningInput } from "./planning-input.ts";
-import { ladderOf, type Rung } from "./power-ladder.ts";
-import { breakingCost, breakMoneyByFault, type RepairModel } from "./repair-model.ts";
+import { FINE, mainsRung, nextOnMains, type Rung, rungOf, triedRungs } from "./power-ladder.ts";
+import { clipsAlone, clipWords, STRAIGHT_ON, withReadings } from "./power-meters.ts";
+import type { RepairModel } from "./repair-model.ts";
 import type { FindingStep } from "./steps.ts";
 
-const CHANGES: ReadonlySet<string> = new Set([
-  "replace",
-  "remove",
-  "restore",
-  "lift",
-  "refit",
-  "clean",
-  "resolder",
-]);
 /** Power is never tried only to find out when something breaks more often than this. From memory. */
 const BREAKS_MOST = 0.25;
-/** A rung that says stop on fewer of the boards believed in than this tells nothing. From memory. */
-const LEAST_STOPPED = 0.005;
+/** The lamp is never left out where something breaks more often than this on the mains. From memory. */
+const STRAIGHT_MOST = 0.06;
+/** Nor after work on the path of the mains' power: solder bridges and parts put in wrong stand in no belief. Common practice. */
+const POWER_PATH: ReadonlySet<string> = new Set<StageGroup>([
+  "input",
+  "inrush",
+  "rectifier",
+  "pfc",
+  "bus",
+  "inverter",
+  "drive",
+  "chopper",
+  "supply",
+]);
+/** Power-ups of a board that is left as it is, for one more place each. From memory. */
+const MOST_AS_IT_IS = 5;
 
 /** The last power-up with what was seen, and whether the board has been worked on since; null: never powered here. */
 export function lastPower(
@@ -38,166 +47,147 @@ export function lastPower(
   if (entry === undefined || entry.event.do !== "power") return null;
   const { observed } = entry.event;
   const seen = observed === undefined ? [] : typeof observed === "string" ? [observed] : observed;
-  return { entry, seen, changed: timeline.entries.slice(at + 1).some(({ event }) => CHANGES.has(event.do)) };
+  return { entry, seen, changed: timeline.entries.slice(at + 1).some(({ event }) => isWork(event.do)) };
 }
 
-/** A rung as a step, with what the choice between rungs goes by. */
-export interface PowerStep extends FindingStep {
-  readonly action: PowerEvent;
+/**
+ * The next rung on the mains. The lamp is left out where hardly anything is believed left to break, what it could spare is worth less than
+ * its minutes, and nobody has worked on the path of the power. Null where the board as it is has been powered that way already: doing it again tells nothing.
+ */
+function nextRung(input: PlanningInput, { perMinute }: RepairModel, risk: RiskOf): Rung | null {
+  const next = nextOnMains(input);
+  if (next?.id !== "E" || triedRungs(input.board, input.timeline).some(({ id }) => id === "E")) return next;
+  const straight = mainsRung(input);
+  const [lamp, mains] = [next, straight].map(({ action }) => risk(action));
+  if (mains.anyBreaks > STRAIGHT_MOST || workedOnPowerPath(input)) return next;
+  const lampMoney = (MINUTES.power + MINUTES.unpower + MINUTES.measure) * perMinute;
+  const spares = mains.lossMoney - lamp.lossMoney;
+  return spares < lampMoney ? straight : next;
+}
+
+function workedOnPowerPath({ board, timeline }: PlanningInput): boolean {
+  const { groupOf } = viewOf(board);
+  return timeline.entries.some(({ event }) => {
+    if (!isWork(event.do)) return false;
+    const ref = "part" in event ? event.part : "place" in event ? pinOfPlace(event.place)?.ref : undefined;
+    // a stage cleaned as a whole may be any
+    return ref === undefined || POWER_PATH.has(groupOf.get(ref) ?? "other");
+  });
+}
+
+/** What a power-up would break. */
+type RiskOf = (power: PowerEvent) => Pick<PowerForecast, "anyBreaks" | "lossMoney">;
+
+/** Power-up as a step that finds something out. */
+export interface PowerFinding {
   readonly rung: Rung;
-  /** money lost at this rung under each hypothesis */
-  readonly losses: Float64Array;
-}
-
-/** Power as it may be proposed now. */
-export interface PowerSteps {
-  /** rungs that may be taken to find something out */
-  readonly finding: readonly PowerStep[];
-  /** the rung to take where nothing cold pays; null where there is none, or none without too much risk */
-  readonly due: PowerStep | null;
-}
-
-interface Weighed {
-  readonly step: PowerStep;
-  readonly anyBreaks: number;
-  readonly lossMoney: number;
+  readonly step: FindingStep;
+  /** the board is as it was at the last power-up: only the places of the meters are others, and it will not run this time either */
+  readonly again: boolean;
 }
 
 /**
- * The rungs that this bench can do next. Of those without mains only the ones that would say stop on some board still believed in; the
- * next rung on the mains only where no lower one saves more than it costs: that one is then due.
+ * Power-up at its own risk, with the meters clipped where they will tell most: what is seen and what the meters then show follow from the
+ * faults present, and what breaks is charged to it. Where the board as it is has been powered that way already, the same once more for
+ * another place. Null where that tells nothing, or where more than a quarter of the belief says that something breaks.
+ * @param risk - what each power-up would break
+ * @param straightOn - the clips stay where the last power-up had them
  */
-export function powerSteps(
+export function powerFinding(
   input: PlanningInput,
-  risks: PowerRisks,
-  priors: PriorTable,
   hypotheses: Hypotheses,
   model: RepairModel,
-): PowerSteps {
-  const { lower, top } = ladderOf(input);
-  const cost = breakingCost(input.board, input.timeline.now, input.terms);
-  const money = { of: cost, most: input.terms.agreedPrice };
-  const weigh = (rung: Rung): Weighed => {
-    const { anyBreaks, lossMoney } = risks.under(rung.harm, money);
-    const losses = lossesOf(rung.harm, priors, hypotheses, cost, money.most);
-    const step = { ...stepOf(input, rung, hypotheses, model), rung, losses, lossMoney };
-    return { step, anyBreaks, lossMoney };
-  };
-  const below = lower.map(weigh).filter(({ step, anyBreaks }) => {
-    return anyBreaks <= BREAKS_MOST && stopChance(step, hypotheses) >= LEAST_STOPPED;
-  });
-  const next = top === null ? null : weigh(top);
-  const first = next === null ? null : lowerFirst(next, below, hypotheses, model);
-  const allowed = next !== null && first === null && next.anyBreaks <= BREAKS_MOST ? next : null;
-  const steps = [...below, ...(allowed === null ? [] : [allowed])].map(({ step }) => step);
-  return { finding: steps, due: (first ?? allowed)?.step ?? null };
-}
-
-/**
- * The rung below that goes before the next one on the mains: the one that saves most above its own cost, if any does. What it saves is
- * the loss above it on boards where it says stop. Straight on the mains, without a lamp in the bench, all of the difference
- * between the losses is weighed for rungs on the power path: nothing there is tried at full energy that a smaller one would have borne.
- */
-function lowerFirst(
-  next: Weighed,
-  below: readonly Weighed[],
-  hypotheses: Hypotheses,
-  model: RepairModel,
-): Weighed | null {
-  let best: Weighed | null = null;
-  let most = 0;
-  for (const one of below) {
-    const path = next.step.action.feed === "mains" && ["C", "D"].includes(one.step.rung.id);
-    const saved = path ? next.lossMoney - one.lossMoney : averted(one, next, hypotheses);
-    const net = saved - one.step.allMinutes * model.perMinute;
-    if (net <= most) continue;
-    most = net;
-    best = one;
-  }
-  return best;
-}
-
-/** Money that the higher rung would lose on boards where the lower one says stop, less what the lower one loses there. */
-function averted(lower: Weighed, higher: Weighed, { list }: Hypotheses): number {
-  const stops = stopShares(lower.step);
-  let total = 0;
-  let saved = 0;
-  list.forEach(({ weight }, h) => {
-    total += weight;
-    saved += weight * stops[h] * Math.max(0, higher.step.losses[h] - lower.step.losses[h]);
-  });
-  return total > 0 ? saved / total : 0;
-}
-
-/** Sights after which the next rung does not come. */
-const STOPS: ReadonlySet<string> = new Set([
-  "limiting",
-  "lamp-bright",
-  "lamp-pulsing",
-  "fuse-blew",
-  "trip",
-  "smoke",
-]);
-
-function stopShares({ outcomes, shares }: FindingStep): Float64Array {
-  const stops = new Float64Array(shares[0]?.length ?? 0);
-  outcomes.forEach(({ word }, o) => {
-    if (word !== null && STOPS.has(word)) for (let h = 0; h < stops.length; h++) stops[h] += shares[o][h];
-  });
-  return stops;
-}
-
-/** How much likelier it is to say stop on some board believed in than on one where nothing is wrong for it. */
-function stopChance(step: FindingStep, { list }: Hypotheses): number {
-  const stops = stopShares(step);
-  const least = stops.reduce((low, share) => Math.min(low, share), 1);
-  return list.reduce((sum, { weight }, h) => sum + weight * (stops[h] - least), 0);
-}
-
-/** Money that each hypothesis loses at this feed. */
-function lossesOf(
-  harm: FeedHarm,
-  priors: PriorTable,
-  hypotheses: Hypotheses,
-  cost: (name: string) => number,
-  most: number,
-): Float64Array {
-  const byFault = breakMoneyByFault(priors, cost, (knock) => knockOnHarm(harm, knock, priors.faults));
-  return Float64Array.from(hypotheses.list, (hypothesis) =>
-    Math.min(
-      most,
-      faultsOf(hypothesis, hypotheses).reduce((sum, f) => sum + byFault[f], 0),
-    ),
-  );
-}
-
-function stepOf(
-  input: PlanningInput,
-  rung: Rung,
-  hypotheses: Hypotheses,
-  model: RepairModel,
-): FindingStep & { readonly action: PowerEvent } {
-  const { board, timeline } = input;
+  risk: RiskOf,
+  straightOn: boolean,
+): PowerFinding | null {
+  const fresh = nextRung(input, model, risk);
+  const rung = fresh ?? powerAgain(input);
+  if (rung === null) return null;
   const { action } = rung;
-  const setup = feedSetup(action, timeline.now.off);
-  const seen = [...outcomeChances(board, [], setup).keys()];
-  const chances = seenChances(input, hypotheses, setup);
-  const unplugged = action.feed !== "bench" && unplugFirst(input) !== null ? 2 * MINUTES.plug : 0;
-  return {
-    action,
-    row: [],
-    minutes: MINUTES.power,
-    allMinutes: MINUTES.power + MINUTES.unpower + model.proofMinutes + unplugged,
-    outcomes: seen.map((word) => ({ word, low: null, high: null })),
-    shares: seen.map((_, o) => Float64Array.from(chances, (chance) => chance[o])),
-    inHand: null,
-    lossMoney: 0,
-    lead: null,
+  const { anyBreaks, lossMoney } = risk(action);
+  if (anyBreaks > BREAKS_MOST) return null;
+  const clips = bestClips(input, hypotheses, action, clipsLeft(input, straightOn, fresh === null));
+  if (fresh === null && clips.length === 0) return null;
+  const told = fresh === null ? clipsAlone(clips) : withReadings(...seenAt(input, hypotheses, action), clips);
+  const step: FindingStep = {
+    ...told,
+    ...powerMinutes(model),
+    action: clips.length === 0 ? action : { ...action, meters: clips.map(({ places }) => places) },
+    allMinutes: powerMinutes(model).allMinutes + MINUTES.measure * clips.length,
+    lossMoney,
+    lead: straightOn ? STRAIGHT_ON : clipWords(clips, rung.id === "E"),
   };
+  return { rung, step, again: fresh === null };
 }
 
-/** P(seen | hypothesis), one list a hypothesis. */
-export function seenChances(
+/** What every power-up takes, its safe ending included. */
+export function powerMinutes({
+  proofMinutes,
+}: RepairModel): Pick<FindingStep, "row" | "minutes" | "allMinutes" | "inHand"> {
+  const allMinutes = MINUTES.power + MINUTES.unpower + proofMinutes;
+  return { row: [], minutes: MINUTES.power, allMinutes, inHand: null };
+}
+
+/** What may be seen at this power-up, and P(seen | hypothesis), one list a hypothesis. */
+export function seenAt(
+  input: PlanningInput,
+  hypotheses: Hypotheses,
+  power: PowerEvent,
+): [seen: readonly string[], chances: readonly (readonly number[])[]] {
+  const setup = feedSetup(power, input.timeline.now.off);
+  return [[...outcomeChances(input.board, [], setup).keys()], seenChances(input, hypotheses, setup)];
+}
+
+/** The last feed once more, where the board stood it and stays as it is: for a meter at another place. */
+function powerAgain({ board, timeline }: PlanningInput): Rung | null {
+  const last = lastPower(timeline);
+  if (last === null || last.changed || last.entry.event.do !== "power") return null;
+  const stood = last.seen.length > 0 && last.seen.every((seen) => FINE.has(seen));
+  if (!stood || powersAsItIs(timeline).length >= MOST_AS_IT_IS) return null;
+  const { feed, watts } = last.entry.event;
+  if (feed === "bench") return null;
+  const action: PowerEvent = watts === undefined ? { do: "power", feed } : { do: "power", feed, watts };
+  return { id: rungOf(board, timeline.now, action), action };
+}
+
+/** The power-ups since the board was last worked on. */
+function powersAsItIs({ entries }: Timeline): readonly PowerEvent[] {
+  const since = entries.slice(entries.findLastIndex(({ event }) => isWork(event.do)) + 1);
+  return since.flatMap(({ event }) => (event.do === "power" ? [event] : []));
+}
+
+/**
+ * Which pairs may be clipped: all of them; where the board goes straight on, those that are clipped already; at a second look, those that
+ * have not been read yet.
+ */
+function clipsLeft(
+  { timeline }: PlanningInput,
+  straightOn: boolean,
+  again: boolean,
+): (places: readonly [Place, Place]) => boolean {
+  const powers = powersAsItIs(timeline);
+  if (straightOn) {
+    const stay = clippedOn(timeline);
+    return (places) => stay.some((pair) => samePlaces(pair, places));
+  }
+  const done = again ? powers.flatMap(({ meters }) => meters ?? []) : [];
+  return (places) => !done.some((pair) => samePlaces(pair, places));
+}
+
+/**
+ * From the lamp straight on to the mains: the lamp showed nothing hard and the bus stands at its volts, power is off, and nobody has reached
+ * inside since. Clips stay where they are, and nothing has to be proven empty for it.
+ */
+export function goesStraightOn(board: Board, timeline: Timeline): boolean {
+  if (timeline.now.powered) return false;
+  const last = triedRungs(board, timeline).at(-1);
+  if (last?.id !== "E" || last.came !== "passed") return false;
+  return timeline.entries
+    .slice(lastPowerIndex(timeline) + 1)
+    .every(({ event, before }) => event.do === "unpower" || (event.do === "measure" && before.powered));
+}
+
+function seenChances(
   { board }: PlanningInput,
   hypotheses: Hypotheses,
   setup: FeedSetup,
@@ -218,10 +208,6 @@ export function seenChances(
   });
 }
 
-function chancesOf(
-  board: PlanningInput["board"],
-  faults: readonly Fault[],
-  setup: FeedSetup,
-): readonly number[] {
+function chancesOf(board: Board, faults: readonly Fault[], setup: FeedSetup): readonly number[] {
   return [...outcomeChances(board, faults, setup).values()];
 }

@@ -1,24 +1,26 @@
 /** The next step of a job: made safe first, then whatever the sum of minutes, money and chances says. */
+import type { Timeline } from "../bench/timeline.ts";
+import type { Board } from "../board/board.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
 import { isHarmless } from "../priors/harmless.ts";
 import { cautionsNow } from "../safety/cautions.ts";
-import { dueProposal } from "./cards.ts";
-import { closingStep } from "./closing.ts";
+import { afterItRan } from "./after-it-ran.ts";
+import { type Draft, dueProposal } from "./cards.ts";
+import { hasRun, staysClosed } from "./closing.ts";
 import { decide } from "./decide.ts";
 import { fittedEnough } from "./fitted-enough.ts";
-import { deadChance } from "./hands-on-steps.ts";
 import { planningHypotheses } from "./hypotheses.ts";
-import { unreadClips } from "./live-clips.ts";
+import { clippedOn, samePlaces, unreadClips } from "./live-clips.ts";
 import { liveProposal } from "./live-proposal.ts";
-import { makeSafe } from "./make-safe.ts";
-import { motorStep } from "./motor-first.ts";
+import { type DueStep, makeSafe } from "./make-safe.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
+import { goesStraightOn } from "./power-step.ts";
 import type { Proposal } from "./proposal.ts";
 import { repairModel } from "./repair-model.ts";
-import { supplyProposal, unreadSupply } from "./supply-amps.ts";
+import { supplyProposal } from "./supply-amps.ts";
 
 /**
  * Proposes the next action of a job. Order alone decides what safety demands (switch off, prove discharged, take the resistor
@@ -39,19 +41,31 @@ export function propose(
   const hypotheses = planningHypotheses(belief, absentParts(input), livedWith);
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
   const [clipped] = unreadClips(timeline);
-  const supply = unreadSupply(timeline);
-  const motor = motorStep(input);
-  const due =
-    motor === null
-      ? (closingStep(timeline, Math.max(0, ...deadChance(hypotheses).values())) ?? makeSafe(input))
-      : (makeSafe(input) ?? motor);
-  const draft =
-    clipped !== undefined
-      ? liveProposal(input, clipped, hypotheses, model)
-      : supply !== null
-        ? supplyProposal(input, supply, hypotheses, model)
-        : due === null
-          ? decide(input, belief, priors, predictor, hypotheses, model)
-          : dueProposal(input, due, model);
-  return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline) };
+  const decided = () => decide(input, belief, priors, predictor, hypotheses, model);
+  const safe = makeSafe(input);
+  const due = (step: DueStep) => dueProposal(input, step, model);
+  const draft = ((): Draft => {
+    const closed = staysClosed(timeline);
+    if (closed !== null) return due(closed);
+    if (clipped !== undefined) return liveProposal(input, clipped, hypotheses, model);
+    const supply = supplyProposal(input, hypotheses, model);
+    if (supply !== null) return supply;
+    const after = hasRun(timeline)
+      ? afterItRan(input, belief, hypotheses, model, predictor, safe === null)
+      : "go on";
+    if (typeof after !== "string") return after;
+    if (after === "make safe" && safe !== null) return due(safe);
+    if (safe === null) return decided();
+    return straightOn(board, timeline, decided) ?? due(safe);
+  })();
+  return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline, input.equipment) };
+}
+
+/** After a lamp that showed nothing hard the mains may follow with nobody reaching inside; null where a hand is wanted first, or not so. */
+function straightOn(board: Board, timeline: Timeline, decided: () => Draft): Draft | null {
+  if (timeline.closed || !goesStraightOn(board, timeline)) return null;
+  const draft = decided();
+  if (draft.action.do !== "power") return null;
+  const meters = draft.action.meters ?? [];
+  return meters.every((pair) => clippedOn(timeline).some((on) => samePlaces(on, pair))) ? draft : null;
 }

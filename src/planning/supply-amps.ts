@@ -17,11 +17,7 @@ import { partitionShares } from "./steps.ts";
  * What the display would show under each hypothesis; null without a live model. Of a core with an unlikely fault beside it the core
  * alone is asked: a circuit is settled for each question.
  */
-export function supplyPartition(
-  input: PlanningInput,
-  hypotheses: Hypotheses,
-  power: PowerEvent,
-): Partition | null {
+function supplyPartition(input: PlanningInput, hypotheses: Hypotheses, power: PowerEvent): Partition | null {
   const live = input.liveFor?.({ ...input.timeline.now, powered: true }, power);
   if (live === undefined) return null;
   return ampsPartition(
@@ -35,7 +31,7 @@ export function supplyPartition(
 }
 
 /** The two places of a bench supply that is on and not at its limit, where its amps have not been written down. */
-export function unreadSupply({ entries, now }: Timeline): readonly [Place, Place] | null {
+function unreadSupply({ entries, now }: Timeline): readonly [Place, Place] | null {
   const at = entries.findLastIndex(({ event }) => event.do === "power");
   const power = entries[at]?.event;
   if (!now.powered || power?.do !== "power" || power.feed !== "bench" || typeof power.at !== "object")
@@ -45,13 +41,15 @@ export function unreadSupply({ entries, now }: Timeline): readonly [Place, Place
   return read ? null : power.at;
 }
 
-/** The card that asks for it. */
+/** The card that asks for the amps on the supply's display; null where none is on, or they have been written down. */
 export function supplyProposal(
   input: PlanningInput,
-  [red, black]: readonly [Place, Place],
   hypotheses: Hypotheses,
   model: RepairModel,
-): Draft {
+): Draft | null {
+  const at = unreadSupply(input.timeline);
+  if (at === null) return null;
+  const [red, black] = at;
   const action: Action = { do: "measure", mode: "amps", red, black };
   const power = input.timeline.entries.findLast(({ event }) => event.do === "power")?.event;
   const partition = power?.do === "power" ? supplyPartition(input, hypotheses, power) : null;

@@ -1,5 +1,6 @@
 /** Where a bench supply is clipped on, and what it feeds from there. */
 import type { Place } from "../bench/event.ts";
+import { netOfPlace } from "../bench/place.ts";
 import type { Board } from "../board/board.ts";
 import type { RailRole } from "../board/roles.ts";
 import { viewOf } from "./circuit-view.ts";
@@ -14,13 +15,6 @@ export interface FedNets {
   readonly back: string;
   /** plus, with the rails that are made from it */
   readonly nets: ReadonlySet<string>;
-}
-
-/** The net of a place, as the board is drawn. */
-export function netOfPlace(board: Board, place: Place): string {
-  const dot = place.indexOf(".");
-  if (dot < 0) return place;
-  return board.parts.get(place.slice(0, dot))?.pins.get(place.slice(dot + 1)) ?? place;
 }
 
 /** What a bench supply clipped there (plus, minus) feeds: its rail and every rail made from that one by a regulator or chip. */

@@ -30,6 +30,7 @@ const explanation = (
   presentNow: present,
   probability,
   silent: Float64Array.from(silent),
+  nothingBeside: silent.reduce((none, q) => none * (1 - q), 1),
   readingLogLikelihood: new Map(),
 });
 const belief = (...explanations: Explanation[]): Belief => ({

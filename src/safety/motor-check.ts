@@ -1,4 +1,4 @@
-/** A motor before it is connected: its three windings alike, its insulation to earth. Figures with their source. */
+/** A motor before it is driven: its three windings alike, its insulation to earth. Figures with their source. */
 import type { BenchState } from "../bench/bench-state.ts";
 import type { JobEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
@@ -26,23 +26,31 @@ export const WINDINGS = [
 export interface MotorCheck {
   /** ohms of each winding pair, null where not read with the plug pulled; infinite: open */
   readonly windings: readonly (number | null)[];
-  /** to earth; null: not read; infinite: over the meter's range */
-  readonly insulationOhms: number | null;
-  /** the technician has said that he goes on without */
+  /** has the insulation to earth been read, or said that it cannot be */
+  readonly insulationAsked: boolean;
+  /** the technician has said that it is driven as it is */
   readonly overruled: boolean;
   /** why this motor is not to be connected; null: nothing against it so far */
   readonly against: string | null;
 }
 
-/** Motors that are there, on the board or beside it. */
+/** Motors that came with the board or were brought to it. */
 export function motorsOf(board: Board, absent: ReadonlySet<string>): readonly Part[] {
   return [...board.parts.values()].filter((part) => part.kind === "motor" && !absent.has(part.ref));
 }
 
 /** Does the motor hang on the board by two contacts or more? */
-export function motorConnected({ off, lifted }: BenchState, { ref, pins }: Part): boolean {
+export function isConnected(
+  { off, lifted }: Pick<BenchState, "off" | "lifted">,
+  { ref, pins }: Part,
+): boolean {
   if (off.has(ref)) return false;
   return [...pins.keys()].filter((pin) => pin !== "pe" && !lifted.has(`${ref}.${pin}`)).length > 1;
+}
+
+/** Motors that would be driven. */
+export function connectedMotors(board: Board, bench: Pick<BenchState, "off" | "lifted">): readonly Part[] {
+  return motorsOf(board, bench.off).filter((motor) => isConnected(bench, motor));
 }
 
 /** A compressor in its shell: by its role, or on the board of an outdoor unit. */
@@ -50,36 +58,28 @@ function isHermetic({ family }: Board, { role }: Part): boolean {
   return /compressor/.test(role ?? "") || /outdoor|compressor|refriger/.test(family ?? "");
 }
 
-/** What the log says of the motor as it is now. */
+/** What the log says of the motor as it is now: since it was fitted, the last reading of each kind. */
 export function motorCheck(board: Board, { entries }: Timeline, motor: Part): MotorCheck {
   const fitted = entries.findLastIndex(({ event }) => event.do === "replace" && event.part === motor.ref);
   const since = entries.slice(fitted + 1);
-  const apart = since.flatMap(({ event, before }) => (motorConnected(before, motor) ? [] : [event]));
+  const apart = since.flatMap(({ event, before }) => (isConnected(before, motor) ? [] : [event]));
   const windings = WINDINGS.map(([a, b]) => lastOhms(apart, `${motor.ref}.${a}`, `${motor.ref}.${b}`));
-  const insulationOhms = insulation(
+  const insulation = insulationOf(
     apart,
     since.map(({ event }) => event),
     motor,
   );
   return {
     windings,
-    insulationOhms,
-    overruled: since.some(({ event }, at) => event.do === "overrule" && goesOn(since[at + 1]?.event, motor)),
-    against: unlike(motor, windings) ?? leaks(board, motor, insulationOhms),
+    insulationAsked: insulation !== null,
+    overruled: since.some(({ event }) => event.do === "overrule" && event.of === "motor"),
+    against: unlike(motor, windings) ?? leaks(board, motor, insulation),
   };
 }
 
 /** Everything read and nothing against it, or overruled. */
-export function motorCleared({ windings, insulationOhms, overruled, against }: MotorCheck): boolean {
-  if (overruled) return true;
-  return against === null && insulationOhms !== null && windings.every((ohms) => ohms !== null);
-}
-
-/** Is the motor put back, or power given, after the technician overruled? */
-function goesOn(event: JobEvent | undefined, { ref }: Part): boolean {
-  if (event?.do === "restore") return event.part === ref;
-  if (event?.do === "refit") return event.place.startsWith(`${ref}.`);
-  return event?.do === "power";
+export function isCleared({ windings, insulationAsked, overruled, against }: MotorCheck): boolean {
+  return overruled || (against === null && insulationAsked && windings.every((ohms) => ohms !== null));
 }
 
 function lastOhms(events: readonly JobEvent[], one: string, other: string): number | null {
@@ -92,47 +92,50 @@ function lastOhms(events: readonly JobEvent[], one: string, other: string): numb
   );
   if (read?.do !== "measure") return null;
   if (typeof read.reading === "number") return read.reading;
-  return read.reading === "zero" ? 0 : read.reading === "junction" ? null : Number.POSITIVE_INFINITY;
+  return read.reading === "zero" ? 0 : Number.POSITIVE_INFINITY;
 }
 
-function insulation(
+/** Ohms to earth; `cannot` where it was said so; null: not asked yet. */
+function insulationOf(
   apart: readonly JobEvent[],
   all: readonly JobEvent[],
   { ref, pins }: Part,
-): number | null {
-  const answer = all.findLast(
-    (event) => event.do === "answer" && event.question === MOTOR_INSULATION.question,
-  );
-  if (answer?.do === "answer") return megohmsIn(answer.answer);
+): number | "cannot" | null {
+  const told = all.findLast((event) => event.do === "answer" && event.question === MOTOR_INSULATION.question);
+  if (told?.do === "answer") return ohmsIn(told.answer) ?? "cannot";
   if (!pins.has("pe")) return null;
-  const read = WINDINGS.flatMap(([pin]) => lastOhms(apart, `${ref}.${pin}`, `${ref}.pe`) ?? []);
+  const read = ["u", "v", "w"].flatMap((pin) => lastOhms(apart, `${ref}.${pin}`, `${ref}.pe`) ?? []);
   return read.length === 0 ? null : Math.min(...read);
 }
 
-/** `12`, `over 50`, `0.8 Mohm`, `OL`: ohms; null where no figure is said. */
-function megohmsIn(text: string): number | null {
+/** `12`, `over 50`, `under 2`, `0.8 Mohm`, `OL`: ohms; null where no figure is said. */
+function ohmsIn(text: string): number | null {
   if (/^\s*(OL|open)\s*$/i.test(text)) return Number.POSITIVE_INFINITY;
   const figure = /\d+([.,]\d+)?/.exec(text)?.[0];
-  return figure === undefined ? null : Number(figure.replace(",", ".")) * 1e6;
+  if (figure === undefined) return null;
+  const ohms = Number(figure.replace(",", ".")) * 1e6;
+  // less than a limit is not the limit
+  return /under|below|less|</i.test(text) ? ohms / 2 : ohms;
 }
 
 function unlike({ ref }: Part, windings: readonly (number | null)[]): string | null {
   const read = windings.filter((ohms) => ohms !== null);
+  if (read.includes(Number.POSITIVE_INFINITY)) return `a winding of ${ref} is open`;
   if (read.length < WINDINGS.length) return null;
   const [least, most] = [Math.min(...read), Math.max(...read)];
-  if (!Number.isFinite(most)) return `a winding of ${ref} is open`;
   const { windingShare, leadOhms } = MOTOR_LIMITS;
   if (most - least <= windingShare * least + leadOhms) return null;
   return `the windings of ${ref} are not alike (${least.toFixed(1)} to ${most.toFixed(1)} ohm)`;
 }
 
-function leaks(board: Board, motor: Part, ohms: number | null): string | null {
-  if (ohms === null) return null;
+function leaks(board: Board, motor: Part, insulation: number | "cannot" | null): string | null {
+  if (insulation === null) return null;
+  if (insulation === "cannot") return `the insulation of ${motor.ref} to earth could not be read`;
   const hermetic = isHermetic(board, motor);
   const least = hermetic ? MOTOR_LIMITS.hermeticMegohms : MOTOR_LIMITS.insulationMegohms;
-  if (ohms >= least * 1e6) return null;
-  const warm = hermetic ? "; read it again warm before it is condemned" : "";
-  return `${motor.ref} reads ${(ohms / 1e6).toFixed(1)} Mohm to earth, under ${least} Mohm${warm}`;
+  if (insulation >= least * 1e6) return null;
+  const warm = hermetic ? "; cold and full a compressor reads low: read it again warm" : "";
+  return `${motor.ref} reads under ${least} Mohm to earth${warm}`;
 }
 
 /** The limit for this motor, in the words of the card. */

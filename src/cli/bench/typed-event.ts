@@ -2,7 +2,7 @@
 
 import type { JobEvent, MeasureMode } from "../../bench/event.ts";
 import { parseEvent } from "../../bench/parse-event.ts";
-import { FINDINGS, isColdMode, MEASURE_MODES, OBSERVED } from "../../bench/words.ts";
+import { FINDINGS, isColdMode, MEASURE_MODES, OBSERVED, OVERRULED } from "../../bench/words.ts";
 import type { Action } from "../../planning/proposal.ts";
 import { parseJsonText } from "../../units/json-text.ts";
 import type { Parsed } from "../../units/outcome.ts";
@@ -93,8 +93,16 @@ function fromWords(line: string, { card, isPart }: Prompt): Parsed<readonly Fiel
       return one({ do: verb, part: first, as: second });
     case "note":
       return one({ do: verb, text: after });
-    case "overrule":
-      return one({ do: verb, why: after });
+    case "turned":
+      return one({ do: "note", text: `${first} turned while plugged in`, turned: first });
+    case "overrule": {
+      const of = OVERRULED.find((known) => known === first);
+      return one({
+        do: verb,
+        why: of === undefined ? after : after.slice(of.length).trim(),
+        ...(of && { of }),
+      });
+    }
     case "close":
       return one({ do: verb, verdict: first });
     default:
@@ -156,6 +164,7 @@ function answered(words: readonly string[], card: Proposed | null): Parsed<reado
     const observed = words.filter((seen) => seen !== "done");
     return one({ ...action, observed: observed.length === 0 ? ["quiet"] : observed });
   }
+  if (action.do === "answer" && word !== "done") return one({ ...action, answer: words.join(" ") });
   if (word === "done" && words.length === 1) return one({ ...action });
   return { ok: false, problem: `"${words.join(" ")}": type done once it is done, or help` };
 }

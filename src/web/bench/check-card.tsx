@@ -8,12 +8,15 @@ import { minutes, money } from "../words.ts";
 import { AnswerKeys } from "./answer-keys.tsx";
 import type { CardProps } from "./bench-props.ts";
 import { Expectations } from "./expectations.tsx";
-import { AtStake, PowerForecast } from "./gates.tsx";
+import { AtStake } from "./gates.tsx";
+import { gateBefore, HeldBack } from "./held-back.tsx";
+import { PowerForecast } from "./power-forecast.tsx";
 import { Probes } from "./probes.tsx";
 import { SomethingElse } from "./something-else.tsx";
 
 export function CheckCard(props: CardProps) {
   const { card, view, agenda, hands } = props;
+  const gate = gateBefore(view, agenda);
   return (
     <article
       className="card"
@@ -37,9 +40,15 @@ export function CheckCard(props: CardProps) {
         </p>
       )}
       {card.atStake !== null && <AtStake stake={card.atStake} currency={view.currency} />}
-      {card.forecast !== null && <PowerForecast forecast={card.forecast} />}
-      <PracticeAnswer {...props} />
-      <AnswerKeys card={card} view={view} hands={hands} disabled={props.waiting} />
+      {card.forecast !== null && <PowerForecast forecast={card.forecast} currency={view.currency} />}
+      {gate === null ? (
+        <>
+          <PracticeAnswer {...props} />
+          <AnswerKeys card={card} view={view} hands={hands} disabled={props.waiting} />
+        </>
+      ) : (
+        <HeldBack gate={gate} view={view} hands={hands} />
+      )}
       {card.why !== "" && <p className="why">{card.why}</p>}
       {card.good !== null && (
         <p className="why">
