@@ -8,6 +8,7 @@ import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { deriveRoles } from "../board/roles.ts";
 import { liveReading } from "../live/live-reading.ts";
+import { couldProveBus } from "./bus-proof.ts";
 import { bitsOf, type Partition, refine, voltsPartition } from "./check-outcomes.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
@@ -21,7 +22,7 @@ export interface Clips {
 }
 
 /** What stands between the two places of the bus. */
-export const BUS_WORDS = "the bus";
+const BUS_WORDS = "the bus";
 
 interface Pair {
   readonly places: readonly [Place, Place];
@@ -79,8 +80,8 @@ function metersOf({ equipment }: PlanningInput): number {
 }
 
 /**
- * The pairs to clip meters across before this power-up, the most telling first; none where no reading tells anything. Behind a lamp
- * the bus comes first whatever it tells: a lamp gone dark proves nothing without it.
+ * The pairs to clip meters across before this power-up, the most telling first; none where no reading tells anything. Behind a lamp one
+ * of them has to show that the bus stands, whatever it tells beside that: a lamp gone dark proves nothing without it.
  * @param left - the pairs to choose from
  */
 export function bestClips(
@@ -92,19 +93,28 @@ export function bestClips(
   const open = pairsOf(input.board).flatMap((pair): Clips[] => {
     if (!left(pair.places)) return [];
     const partition = partitionOf(pair, input, hypotheses, power);
-    if (wanted(pair, power)) return [{ ...pair, partition: partition ?? anything(hypotheses.list.length) }];
+    if (isBus(pair) && power.feed === "lamp")
+      return [{ ...pair, partition: partition ?? anything(hypotheses.list.length) }];
     return partition === null || partition.outcomes.length < 2 ? [] : [{ ...pair, partition }];
   });
-  const chosen = open.filter((pair) => wanted(pair, power));
-  let joint: Partition | null = chosen[0]?.partition ?? null;
-  while (chosen.length < metersOf(input)) {
+  const chosen = mostTelling(open, hypotheses, metersOf(input));
+  if (power.feed !== "lamp" || chosen.some(({ places }) => couldProveBus(input.board, places))) return chosen;
+  const bus = open.find(isBus);
+  return bus === undefined ? chosen : [...chosen.slice(0, metersOf(input) - 1), bus];
+}
+
+/** One after the other, each beside those before it. */
+function mostTelling(open: readonly Clips[], hypotheses: Hypotheses, most: number): readonly Clips[] {
+  const chosen: Clips[] = [];
+  let joint: Partition | null = null;
+  while (chosen.length < most) {
     let best: { readonly clips: Clips; readonly joint: Partition } | null = null;
-    let most = joint === null ? 0 : bitsOf(joint, hypotheses);
+    let bitsBest = joint === null ? 0 : bitsOf(joint, hypotheses);
     for (const clips of open) {
       const refined: Partition = joint === null ? clips.partition : refine(joint, clips.partition);
       const bits = bitsOf(refined, hypotheses);
-      if (bits <= most + LEAST_BITS) continue;
-      most = bits;
+      if (bits <= bitsBest + LEAST_BITS) continue;
+      bitsBest = bits;
       best = { clips, joint: refined };
     }
     if (best === null) break;
@@ -114,8 +124,8 @@ export function bestClips(
   return chosen;
 }
 
-function wanted({ what }: Pair, { feed }: PowerEvent): boolean {
-  return feed === "lamp" && what === BUS_WORDS;
+function isBus({ what }: Pair): boolean {
+  return what === BUS_WORDS;
 }
 
 /** Of a reading that no model foretells. */

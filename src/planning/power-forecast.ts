@@ -43,7 +43,7 @@ function reasonOf(input: PlanningInput, action: PowerEvent): string {
   const tried = triedRungs(board, timeline);
   const last = tried.at(-1);
   if (id === "E" && last?.came === "unread")
-    return "Nobody read the bus behind the lamp: gone dark proves nothing, a short behind a hot limiter goes dark too.";
+    return "Nothing read behind the lamp shows that the bus stands: gone dark proves nothing, a short behind a hot limiter goes dark too.";
   if (id === "E" && last?.id === "E" && last.event.watts !== action.watts)
     return "Pulsing may only be the lamp: a larger one carries the board.";
   if (tried.some((one) => one.id === id && one.event.feed !== "bench"))

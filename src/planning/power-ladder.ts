@@ -1,14 +1,15 @@
 /** The ladder of a limited power-up: what has been tried on the board as it is now, and which rungs this bench can do next. */
 import { isWork } from "../bench/dead-board.ts";
 import type { Observed, Place, PowerEvent } from "../bench/event.ts";
-import { netOfPlace } from "../bench/place.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
+import { FEED_MODEL } from "../live/power-feed.ts";
 import { viewOf } from "../priors/circuit-view.ts";
 import { feedNets } from "../priors/fed-nets.ts";
 import { lampFor, limitFor } from "../safety/limiter.ts";
 import { connectedMotors } from "../safety/motor-check.ts";
-import { goodAmps, idleWatts, lampBusVolts } from "./board-idle.ts";
+import { goodAmps, idleWatts } from "./board-idle.ts";
+import { busShown, hasBus } from "./bus-proof.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { RUNG_FEEDS, type RungId } from "./power-rungs.ts";
 
@@ -23,15 +24,12 @@ export interface Tried {
   readonly id: RungId;
   readonly event: PowerEvent;
   readonly seen: readonly Observed[];
-  /** `unread`: nothing stood against it, but nobody read the bus, and a lamp gone dark proves nothing without it */
+  /** `unread`: nothing stood against it, but nothing shows that the bus stands, and a lamp gone dark proves nothing without it */
   readonly came: "passed" | "stopped" | "unread";
 }
 
 /** Sights after which the next rung may come; a dark or dim lamp only with the bus read. Common practice. */
 export const FINE: ReadonlySet<Observed> = new Set(["quiet", "lamp-dark", "lamp-dim", "runs"]);
-/** A bus under this share of what a good one shows behind the lamp is not charged: dark and empty. From memory. */
-const CHARGED_SHARE = 0.75;
-
 /** Everything tried since the board was last worked on, oldest first. Pulling and plugging a motor is no work on the board. */
 export function triedRungs(board: Board, timeline: Timeline): readonly Tried[] {
   const since = timeline.entries.slice(timeline.entries.findLastIndex((entry) => changes(board, entry)) + 1);
@@ -43,7 +41,7 @@ export function triedRungs(board: Board, timeline: Timeline): readonly Tried[] {
     const wentOn = since
       .slice(at + 1)
       .some((next) => next.event.do === "overrule" && (next.event.of ?? "proposal") === "proposal");
-    const came = wentOn ? "passed" : cameOf(board, event, seen, busRead(board, under));
+    const came = wentOn ? "passed" : cameOf(board, event, seen, under);
     return [{ id: rungOf(board, before, event), event, seen, came }];
   });
 }
@@ -76,26 +74,13 @@ function cameOf(
   board: Board,
   { feed, watts }: PowerEvent,
   seen: readonly Observed[],
-  bus: number | null,
+  under: readonly TimelineEntry[],
 ): Tried["came"] {
   if (seen.length === 0 || !seen.every((one) => FINE.has(one))) return "stopped";
-  if (feed !== "lamp" || seen.includes("runs") || viewOf(board).roles.bus === null) return "passed";
-  if (bus === null) return "unread";
-  return bus >= CHARGED_SHARE * lampBusVolts(board, watts ?? 0) ? "passed" : "stopped";
-}
-
-/** The last reading of the bus among these entries. */
-function busRead(board: Board, under: readonly TimelineEntry[]): number | null {
-  const { bus } = viewOf(board).roles;
-  if (bus === null) return null;
-  const across = (red: Place | undefined, black: Place | undefined): boolean => {
-    const nets = [red, black].map((place) => (place === undefined ? "" : netOfPlace(board, place)));
-    return nets.includes(bus.plus) && nets.includes(bus.minus);
-  };
-  const read = under.findLast(
-    ({ event }) => event.do === "measure" && event.mode === "dcv" && across(event.red, event.black),
-  )?.event;
-  return read?.do === "measure" && typeof read.reading === "number" ? Math.abs(read.reading) : null;
+  if (feed !== "lamp" || seen.includes("runs") || !hasBus(board)) return "passed";
+  const readings = under.flatMap(({ event }) => (event.do === "measure" ? [event] : []));
+  const bus = busShown(board, watts ?? FEED_MODEL.lampWatts, readings);
+  return bus === "stands" ? "passed" : bus === "missing" ? "stopped" : "unread";
 }
 
 /**

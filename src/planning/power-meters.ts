@@ -1,6 +1,6 @@
 /** Meters clipped on before power: where, in words, and what is seen and read together. */
 import { type Outcome, refine, shownAs } from "./check-outcomes.ts";
-import { BUS_WORDS, type Clips, staysOn } from "./live-clips.ts";
+import { type Clips, staysOn } from "./live-clips.ts";
 import { type FindingStep, partitionShares } from "./steps.ts";
 
 /** Of a board that is seen to do what it did before: the meters alone. */
@@ -17,10 +17,9 @@ export const STRAIGHT_ON = "Nobody reaches inside: the meter, if one is clipped 
 export function clipWords(clips: readonly Clips[], behindLamp: boolean): string | null {
   if (clips.length === 0) return null;
   const where = clips.map(({ places: [red, black], what }) => `red on ${red}, black on ${black} (${what})`);
-  const why =
-    behindLamp && clips[0]?.what === BUS_WORDS
-      ? "A lamp gone dark proves nothing until the bus has been read."
-      : "What it shows tells most.";
+  const why = behindLamp
+    ? "A lamp gone dark proves nothing until this shows that the bus stands."
+    : "What it shows tells most.";
   return `Clip the meter on first, DC volts: ${where.join("; second meter ")}. ${why}`;
 }
 

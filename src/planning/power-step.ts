@@ -158,13 +158,16 @@ function powersAsItIs({ entries }: Timeline): readonly PowerEvent[] {
 
 /**
  * Which pairs may be clipped: all of them; where the board goes straight on, those that are clipped already; at a second look, those that
- * have not been read yet.
+ * have not been read yet; where nothing showed behind the lamp that the bus stands, the bus.
  */
 function clipsLeft(
-  { timeline }: PlanningInput,
+  { board, timeline }: PlanningInput,
   straightOn: boolean,
   again: boolean,
 ): (places: readonly [Place, Place]) => boolean {
+  const { bus } = viewOf(board).roles;
+  if (triedRungs(board, timeline).at(-1)?.came === "unread")
+    return (places) => bus !== null && samePlaces(places, [bus.plus, bus.minus]);
   const powers = powersAsItIs(timeline);
   if (straightOn) {
     const stay = clippedOn(timeline);
