@@ -35,7 +35,10 @@ it("a motor is unplugged, its windings read in one row, its insulation asked, an
   const asked = motorGate(at(APART, ...ALIKE));
   expect(asked?.action).toMatchObject({ do: "answer", question: MOTOR_INSULATION.question });
   expect(asked?.why).toMatch(/never on the board.*over 10 Mohm; the maker's limit goes before it/);
-  expect(motorGate(at(APART, ...ALIKE, insulation("over 50")))?.action).toEqual({ do: "restore", part: "M1" });
+  expect(motorGate(at(APART, ...ALIKE, insulation("over 50")))?.action).toEqual({
+    do: "restore",
+    part: "M1",
+  });
   const back = at(APART, ...ALIKE, insulation("over 50"), { do: "restore", part: "M1" });
   expect(motorGate(back)).toBeNull();
   expect(minutesOfMotorGate(back)).toBe(0);
@@ -44,11 +47,10 @@ it("a motor is unplugged, its windings read in one row, its insulation asked, an
 
 it("all of it together takes no more than three minutes", () => {
   const input = at();
-  const taken = [
-    APART,
-    ...ALIKE.map((event) => event),
-    { do: "restore", part: "M1" } as const,
-  ].reduce((sum, event) => sum + minutesOf(BOARD, input.timeline.now, event), 0);
+  const taken = [APART, ...ALIKE.map((event) => event), { do: "restore", part: "M1" } as const].reduce(
+    (sum, event) => sum + minutesOf(BOARD, input.timeline.now, event),
+    0,
+  );
   expect(taken).toBeLessThanOrEqual(3);
   expect(minutesOfMotorGate(input)).toBeCloseTo(taken, 9);
 });

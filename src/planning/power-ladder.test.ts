@@ -45,8 +45,12 @@ it("a lamp that stays bright stops the ladder until the board has been worked on
   const bright = [lamp("lamp-bright"), ...OFF];
   expect(next(bright)).toBeNull();
   expect(next([...bright, { do: "replace", part: "BR1" }])).toMatchObject({ feed: "lamp" });
-  expect(next([...bright, { do: "overrule", why: "the lamp was the wrong one" }])).toMatchObject({ feed: "mains" });
-  expect(next([lamp("lamp-dark"), volts("PBUS", 3), ...OFF, { do: "overrule", of: "proof", why: "-" }])).toBeNull();
+  expect(next([...bright, { do: "overrule", why: "the lamp was the wrong one" }])).toMatchObject({
+    feed: "mains",
+  });
+  expect(
+    next([lamp("lamp-dark"), volts("PBUS", 3), ...OFF, { do: "overrule", of: "proof", why: "-" }]),
+  ).toBeNull();
 });
 
 it("pulsing may be the lamp itself: the next larger one is tried, and without one the ladder stops", () => {
@@ -85,7 +89,9 @@ it("a bench supply adds each rail at its own volts and the bus at a few, and non
   }
   const first = rungs[0].action;
   const tried: JobEvent = { ...first, observed: "quiet" };
-  expect(openBenchRungs(inputAfter([tried, ...OFF], bench)).map(({ action }) => action)).not.toContainEqual(first);
+  expect(openBenchRungs(inputAfter([tried, ...OFF], bench)).map(({ action }) => action)).not.toContainEqual(
+    first,
+  );
   expect(openBenchRungs(inputAfter([lamp("lamp-dark"), volts("PBUS", 318), ...OFF], bench))).toEqual([]);
 });
 
@@ -94,12 +100,16 @@ it("every rung that is shut says why, and what would open it", () => {
     const input = inputAfter(log, equipment);
     const now = nextOnMains(input);
     if (now === null) throw new Error("no rung");
-    return new Map(ladderStates(input, now).map(({ name, state, note }) => [name, `${state}: ${note ?? ""}`]));
+    return new Map(
+      ladderStates(input, now).map(({ name, state, note }) => [name, `${state}: ${note ?? ""}`]),
+    );
   };
   const lampOnly = at([]);
   expect(lampOnly.get("bench supply into a rail")).toBe("shut: wants a bench supply with a current limit");
   expect(lampOnly.get("mains through a series lamp")).toBe("now: ");
-  expect(lampOnly.get("mains with its motor and load")).toMatch(/^shut: after the lamp has gone dark or dim, and the bus/);
+  expect(lampOnly.get("mains with its motor and load")).toMatch(
+    /^shut: after the lamp has gone dark or dim, and the bus/,
+  );
   expect(at([], []).get("mains through a series lamp")).toMatch(/^shut: wants a series lamp/);
   const dark = at([lamp("lamp-dark"), volts("PBUS", 318), ...OFF]);
   expect(dark.get("mains through a series lamp")).toBe("done: ");
@@ -109,5 +119,7 @@ it("every rung that is shut says why, and what would open it", () => {
     { do: "remove", part: "M1" },
     { do: "answer", question: "motor-insulation", answer: "under 2" },
   ];
-  expect(at(badMotor).get("mains with its motor and load")).toMatch(/^shut: M1 reads under 10 Mohm to earth: until/);
+  expect(at(badMotor).get("mains with its motor and load")).toMatch(
+    /^shut: M1 reads under 10 Mohm to earth: until/,
+  );
 });
