@@ -4,7 +4,7 @@ import { foldLog } from "../bench/fold.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { smallDrive } from "../board/small-drive.fixture.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
-import { motorCheck, motorsOf } from "./motor-check.ts";
+import { motorCheck, motorInTheWay, motorsOf } from "./motor-check.ts";
 
 function against(answer: string, family = "frequency drive"): string | null {
   const parsed = parseBoard({ ...smallDrive(), family });
@@ -35,4 +35,19 @@ it("a hermetic compressor reads low when cold and full: warned under two megohms
 it("what could not be read stands against it", () => {
   expect(against(MOTOR_INSULATION.notRead)).toContain("could not be read");
   expect(against("")).toContain("could not be read");
+});
+
+it("the mains wait for a motor that is plugged in unread, until it is pulled or overruled", () => {
+  const parsed = parseBoard(smallDrive());
+  if (!parsed.ok) throw new Error(parsed.problem);
+  const waits = (...log: readonly JobEvent[]) => {
+    const timeline = foldLog(parsed.value, [], log);
+    if (!timeline.ok) throw new Error(timeline.problem);
+    return motorInTheWay(parsed.value, timeline.value);
+  };
+  expect(waits()).toMatch(/M1 has not been read: pull its plug/);
+  expect(waits({ do: "remove", part: "M1" })).toBeNull();
+  expect(waits({ do: "overrule", of: "motor", why: "It runs on another board" })).toBeNull();
+  const low: JobEvent = { do: "answer", question: MOTOR_INSULATION.question, answer: "under 2" };
+  expect(waits(low)).toMatch(/M1 reads under 10 Mohm to earth: pull/);
 });

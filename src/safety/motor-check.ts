@@ -77,6 +77,17 @@ export function motorCheck(board: Board, { entries }: Timeline, motor: Part): Mo
   };
 }
 
+/** Why power from the mains waits for a motor, in one line that says what to do; null where none is in its way. */
+export function motorInTheWay(board: Board, timeline: Timeline): string | null {
+  for (const motor of connectedMotors(board, timeline.now)) {
+    const check = motorCheck(board, timeline, motor);
+    if (isCleared(check)) continue;
+    const why = check.against ?? `${motor.ref} has not been read`;
+    return `${why}: pull its plug, and read its windings and its insulation before it is driven`;
+  }
+  return null;
+}
+
 /** Everything read and nothing against it, or overruled. */
 export function isCleared({ windings, insulationAsked, overruled, against }: MotorCheck): boolean {
   return overruled || (against === null && insulationAsked && windings.every((ohms) => ohms !== null));
