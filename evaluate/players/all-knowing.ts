@@ -1,10 +1,10 @@
 /** A player who knows the truth: fits what is dead, or gives the board up at once. What no bench can beat. */
 import { isObtainable, partPrice } from "../../src/money/prices.ts";
 import { minutesOf } from "../../src/planning/action-minutes.ts";
-import { powerAction } from "../../src/planning/power-step.ts";
 import { cureAction } from "../../src/planning/repair-model.ts";
 import type { Course } from "./course.ts";
 import { lastSeen } from "./hidden-bench.ts";
+import { lampThenMains } from "./lamp-then-mains.ts";
 
 const MOST_TRIES = 4;
 
@@ -30,7 +30,7 @@ export async function allKnowing(course: Course): Promise<void> {
       if (action !== null) await course.take(action);
     }
     for (let rung = 0; rung < 2; rung++) {
-      const action = powerAction({ ...course.job, bench: course.timeline.now, timeline: course.timeline });
+      const action = lampThenMains(course);
       if (action === null) break;
       await course.take(action);
       const over = course.bench.faulty(course.timeline).length === 0;

@@ -2,10 +2,10 @@
 import type { Reading } from "../../src/bench/event.ts";
 import type { Part } from "../../src/board/board.ts";
 import { isObtainable } from "../../src/money/prices.ts";
-import { powerAction } from "../../src/planning/power-step.ts";
 import type { Action } from "../../src/planning/proposal.ts";
 import type { Course } from "./course.ts";
 import { lastSeen } from "./hidden-bench.ts";
+import { lampThenMains } from "./lamp-then-mains.ts";
 import { acrossNets, isBad, WALK_RULES, type WalkCheck, walkChecks } from "./walk-rules.ts";
 
 /** What a player with more than the meter's word may add to the walk; the plain walk adds nothing. */
@@ -110,10 +110,10 @@ async function free(course: Course, part: Part, { red, black }: WalkCheck) {
 /** Power through the lamp where there is one, then on the mains; closes where it runs, or after too many tries. */
 async function powerUp(course: Course): Promise<void> {
   for (let rung = 0; rung < 2; rung++) {
-    const { job, timeline } = course;
+    const { timeline } = course;
     if (timeline.entries.filter(({ event }) => event.do === "power").length >= WALK_RULES.mostPowerUps)
       return course.close("not-economic");
-    const action = powerAction({ ...job, bench: timeline.now, timeline });
+    const action = lampThenMains(course);
     if (action === null) return;
     await course.take(action);
     if (lastSeen(course.timeline).includes("runs")) {

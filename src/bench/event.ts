@@ -25,8 +25,11 @@ export type Verdict = "repaired" | "not-economic" | "not-repairable" | "no-fault
 /** How a part of this very board stands to the board file: missing, another than drawn, not sure of it, or as drawn after all. */
 export type PartMark = "absent" | "different" | "unsure" | "as-drawn";
 
-/** The proof that every store of charge is empty, the resistor still clipped on before power, or nothing but the step proposed. */
-export type Overruled = "proof" | "resistor" | "proposal";
+/**
+ * The proof that every store of charge is empty, the resistor still clipped on before power, the readings of a motor before it is driven,
+ * or nothing but the step proposed.
+ */
+export type Overruled = "proof" | "resistor" | "motor" | "proposal";
 
 interface Stamp {
   readonly id?: string;

@@ -49,7 +49,7 @@ export const VERDICTS: readonly Verdict[] = [
 
 export const PART_MARKS: readonly PartMark[] = ["absent", "different", "unsure", "as-drawn"];
 
-export const OVERRULED: readonly Overruled[] = ["proof", "resistor", "proposal"];
+export const OVERRULED: readonly Overruled[] = ["proof", "resistor", "motor", "proposal"];
 
 /** Is this mode for a board without power? */
 export function isColdMode(mode: MeasureMode): mode is ColdMode {

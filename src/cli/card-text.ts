@@ -25,7 +25,8 @@ export function cardText(view: BenchView, color: boolean): string {
     expectText(card),
     rowText(card),
     stakeText(card, view.currency),
-    forecastText(card),
+    forecastText(card, view.currency),
+    gateText(card),
   ].join("");
 }
 
@@ -68,13 +69,48 @@ function stakeText(card: CardView, currency: string): string {
   return `  BEFORE SPENDING ${atStake.money} ${currency}${note}, what could still waste it:\n${table(risks)}`;
 }
 
-function forecastText(card: CardView): string {
+function gateText({ gate, answers }: CardView): string {
+  const keys = answers.length === 0 ? "" : `  Type ${answers.join(" | ")}, or the figure.\n`;
+  return gate === null ? keys : `${keys}  To drive it unread: overrule ${gate} WHY\n`;
+}
+
+function forecastText(card: CardView, currency: string): string {
   const { forecast } = card;
   if (forecast === null) return "";
-  const breaks = forecast.breaks.map((item) => [
-    `    ${percent(item.probability).padStart(6)}`,
-    item.part,
-    item.because,
+  const { breaks, feeds, lowers, ladder, spent, rung } = forecast;
+  const amount = (money: number) => `${money.toFixed(money < 10 ? 1 : 0)} ${currency}`;
+  const list = (head: string, rows: readonly (readonly string[])[]) =>
+    rows.length === 0
+      ? ""
+      : `  ${head}\n${table(rows.map(([first = "", ...rest]) => [`    ${first}`, ...rest]))}`;
+  const feedRows = feeds.map(({ what, anyBreaks, lossMoney, chosen }) => [
+    `${percent(anyBreaks).padStart(6)}`,
+    amount(lossMoney),
+    `${what}${chosen ? " (this step)" : ""}`,
   ]);
-  return `  If powered now, something breaks with ${percent(forecast.anyBreaks)}${breaks.length === 0 ? "." : ":"}\n${table(breaks)}  ${forecast.advice}\n`;
+  const rungRows = ladder.map(({ name, state, note }) => [RUNG_WORDS[state], name, note ?? ""]);
+  return [
+    list("If powered now, something breaks, and is lost on the average:", feedRows),
+    spent === null
+      ? ""
+      : `  ${amount(spent.money)} spent so far; this shows it lost with ${percent(spent.probability)}.\n`,
+    list(
+      "Most likely:",
+      breaks.map((item) => [percent(item.probability).padStart(6), item.part, item.because]),
+    ),
+    list(
+      "Of that loss these would see beforehand:",
+      lowers.map(({ what, minutes, share }) => [percent(share).padStart(6), `${minutes} min`, what]),
+    ),
+    `  ${forecast.advice}\n`,
+    `  Go on when ${rung.goOn}. Stop when ${rung.stop}.\n`,
+    list("The ladder:", rungRows),
+  ].join("");
 }
+
+const RUNG_WORDS: Readonly<Record<NonNullable<CardView["forecast"]>["ladder"][number]["state"], string>> = {
+  done: "done",
+  now: "NOW",
+  open: "left out",
+  shut: "not yet",
+};

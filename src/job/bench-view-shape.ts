@@ -11,6 +11,10 @@ export interface CardView
     "probesOn" | "minutes" | "money" | "why" | "expect" | "cautions" | "atStake" | "forecast" | "outlook"
   > {
   readonly action: ActionView;
+  /** the gate that the step serves, passed over by one tap and a reason; null: none of its own */
+  readonly gate: "motor" | null;
+  /** answers that are one tap; empty where there are keys of another kind */
+  readonly answers: readonly string[];
   /** e.g. "Red on PBUS (C1 plus pin), black on NBUS (C1 minus pin), diode mode" */
   readonly headline: string;
   readonly red: string | null;

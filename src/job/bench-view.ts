@@ -10,6 +10,7 @@ import { actionMinutes } from "../money/minutes.ts";
 import { partPrice } from "../money/prices.ts";
 import { andList } from "../planning/faults-in-words.ts";
 import type { Action } from "../planning/proposal.ts";
+import { MOTOR_INSULATION } from "../priors/told.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { explanationsNow } from "./answers.ts";
 import type { Assessment, Believed } from "./assess.ts";
@@ -67,6 +68,11 @@ function cardView(assessment: Assessment): CardView {
   const measure = action.do === "measure" ? action : null;
   return {
     action: { ...action },
+    gate: proposal.gate ?? null,
+    answers:
+      action.do === "answer" && action.question === MOTOR_INSULATION.question
+        ? [...MOTOR_INSULATION.answers, MOTOR_INSULATION.notRead]
+        : [],
     headline: actionWords(job.board, action),
     red: measure?.red === undefined ? null : placeWords(job.board, measure.red),
     black: measure?.black === undefined ? null : placeWords(job.board, measure.black),

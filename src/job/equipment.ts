@@ -12,6 +12,7 @@ export const EQUIPMENT: ReadonlyMap<string, string> = new Map([
   ["resistor-4700", "a 4.7 kohm resistor, 10 W, to discharge with"],
   ["resistor-10000", "a 10 kohm resistor, 10 W, to discharge with"],
   ["bench-supply", "a bench supply with a current limit"],
+  ["high-voltage-supply", "an isolated supply of 100 to 150 V DC with a current limit"],
   ["isolation-transformer", "an isolation transformer"],
   ["variac", "a variable transformer"],
   ["thermometer", "a contact or spot thermometer"],

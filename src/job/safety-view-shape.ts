@@ -26,6 +26,8 @@ export interface SafetyView {
   readonly overruled: string | null;
   /** why power has to wait: a resistor is clipped on; null where none is in its way */
   readonly powerWaits: string | null;
+  /** why the mains have to wait: a motor is plugged in that nobody has read, or that reads badly; null where none is */
+  readonly motorWaits: string | null;
   readonly resistors: readonly { readonly words: string; readonly off: ActionView }[];
   /** motors and fans on the board: what turns charges it */
   readonly turns: readonly { readonly part: string; readonly words: string }[];

@@ -4,6 +4,7 @@ import type { Part } from "../board/board.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import { voltsAt } from "../planning/discharge-step.ts";
 import { type DischargeState, dischargeState, type StoreState, type Unproven } from "../safety/discharge.ts";
+import { motorInTheWay } from "../safety/motor-check.ts";
 import { resistorInTheWay } from "../safety/resistor-on.ts";
 import type { Job } from "./job.ts";
 import type { SafetyView, StoreView } from "./safety-view-shape.ts";
@@ -21,13 +22,13 @@ const BECAUSE: Readonly<Record<Unproven, string>> = {
 export function safetyView({ board, log }: Job, timeline: Timeline): SafetyView {
   const { now } = timeline;
   const state = dischargeState(board, timeline, storesOfCharge(board));
-  const waits = resistorInTheWay(timeline);
   return {
     stores: state.stores.map((one) => storeView(one, log)),
     open: state.open,
     words: gateWords(state, now.powered),
     overruled: state.overruled?.why ?? null,
-    powerWaits: waits === null ? null : `${waits[0]?.toUpperCase() ?? ""}${waits.slice(1)}.`,
+    powerWaits: sentence(resistorInTheWay(timeline)),
+    motorWaits: sentence(motorInTheWay(board, timeline)),
     resistors: now.clips.map(({ at, ohms }) => {
       const off = { do: "unclip", at, ohms } as const;
       return { words: actionWords(board, off), off };
@@ -36,6 +37,10 @@ export function safetyView({ board, log }: Job, timeline: Timeline): SafetyView 
       .filter((part) => turns(part) && !now.off.has(part.ref))
       .map(({ ref }) => ({ part: ref, words: partWords(board, ref) })),
   };
+}
+
+function sentence(words: string | null): string | null {
+  return words === null ? null : `${words[0]?.toUpperCase() ?? ""}${words.slice(1)}.`;
 }
 
 function turns({ kind, role }: Part): boolean {

@@ -6,6 +6,7 @@ import { kindOf } from "../board/kinds.ts";
 import { netPlaceWords } from "../board/net-words.ts";
 import { amount } from "../planning/expectations.ts";
 import type { Action } from "../planning/proposal.ts";
+import { MOTOR_INSULATION } from "../priors/told.ts";
 
 /** `DC bus + (C1 plus pin)`: a net by its label and a place the eye finds; a single pin by part and pin. */
 export function placeWords(board: Board, place: Place): string {
@@ -99,7 +100,9 @@ function otherWords(action: Action | JobEvent): string {
     case "unpower":
       return "Switch off and unplug";
     case "answer":
-      return `Customer: ${action.question}: ${action.answer}`;
+      return action.question === MOTOR_INSULATION.question
+        ? insulationWords(action.answer)
+        : `Customer: ${action.question}: ${action.answer}`;
     case "mark":
       return `${action.part}: ${MARK_WORDS[action.as]}`;
     case "note":
@@ -117,9 +120,15 @@ function otherWords(action: Action | JobEvent): string {
   }
 }
 
+function insulationWords(answer: string): string {
+  if (answer === MOTOR_INSULATION.notRead) return "Motor insulation to earth, megohms";
+  return `Motor insulation to earth: ${answer}${/\d$/.test(answer) ? " Mohm" : ""}`;
+}
+
 const OVERRULED_WORDS: Readonly<Record<Overruled, string>> = {
   proof: "Went on without the proof",
   resistor: "Power with the resistor on",
+  motor: "Motor driven unread",
   proposal: "Overruled",
 };
 

@@ -84,6 +84,11 @@ export class LiveState {
     return fans(this.#found.board, this.rails);
   }
 
+  /** Watts that the small supplies draw together. */
+  get supplyWatts(): number {
+    return this.#found.supplies.reduce((sum, { watts }) => sum + watts, 0);
+  }
+
   /** Nothing stands in the way of any output stage. */
   get works(): boolean {
     return everythingWorks({ ...this.#found, supply: this.supply.mode });

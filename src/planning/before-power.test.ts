@@ -5,11 +5,12 @@ import { DEFAULT_TERMS } from "../money/terms.ts";
 import { beforePower } from "./before-power.ts";
 import { makeSafe } from "./make-safe.ts";
 import type { PlanningInput } from "./planning-input.ts";
-import { powerAction } from "./power-step.ts";
+import { nextOnMains } from "./power-ladder.ts";
 import { provenEmpty, smallDriveBoard } from "./scene.fixture.ts";
 
 const BOARD = smallDriveBoard();
 const SAFE = provenEmpty(BOARD);
+const nextPower = (given: PlanningInput) => nextOnMains(given)?.action ?? null;
 
 function input(
   log: readonly JobEvent[],
@@ -60,22 +61,23 @@ test("a discharge resistor is off before anything else, so before power", () => 
   expect(makeSafe(clipped)?.action).toEqual({ do: "unclip", at: ["C1.plus", "C1.minus"], ohms: 2200 });
 });
 
-test("power goes through the lamp first, then mains, and never twice the same way on an unchanged board", () => {
+test("power goes through the lamp first, then mains once the bus has been read, and never twice the same way on an unchanged board", () => {
   const lamp: JobEvent[] = [
     ...SAFE,
     { do: "power", feed: "lamp", watts: 100, observed: "lamp-dim" },
+    { do: "measure", mode: "dcv", red: "PBUS", black: "NBUS", reading: 290 },
     { do: "unpower" },
   ];
-  expect(powerAction(input(SAFE))).toEqual({ do: "power", feed: "lamp", watts: 100 });
-  expect(powerAction(input(lamp))).toEqual({ do: "power", feed: "mains" });
+  expect(nextPower(input(SAFE))).toEqual({ do: "power", feed: "lamp", watts: 100 });
+  expect(nextPower(input(lamp))).toEqual({ do: "power", feed: "mains" });
   const bright: JobEvent[] = [
     ...SAFE,
     { do: "power", feed: "lamp", watts: 100, observed: "lamp-bright" },
     { do: "unpower" },
   ];
-  expect(powerAction(input(bright))).toBeNull();
-  expect(powerAction(input([...bright, ...SAFE, { do: "replace", part: "BR1" }]))).toMatchObject({
+  expect(nextPower(input(bright))).toBeNull();
+  expect(nextPower(input([...bright, ...SAFE, { do: "replace", part: "BR1" }]))).toMatchObject({
     feed: "lamp",
   });
-  expect(powerAction(input(SAFE, [], []))).toEqual({ do: "power", feed: "mains" });
+  expect(nextPower(input(SAFE, [], []))).toEqual({ do: "power", feed: "mains" });
 });

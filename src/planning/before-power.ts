@@ -24,14 +24,14 @@ export function beforePower(input: PlanningInput, dead: ReadonlyMap<string, numb
   const { lifted, off } = timeline.now;
   for (const place of [...lifted].sort()) {
     const ref = place.slice(0, place.indexOf("."));
-    if (!off.has(ref))
+    if (!off.has(ref) && !isMotor(input, ref))
       return due(
         { do: "refit", place },
         `${isPlugged(board, place) ? "Contact" : "Pin"} ${place.slice(ref.length + 1)} of ${ref} goes back ${isPlugged(board, place) ? "on" : "on its pad"} before anything is powered.`,
       );
   }
   for (const ref of [...off].sort()) {
-    if (absent.has(ref) || !board.parts.has(ref)) continue;
+    if (absent.has(ref) || !board.parts.has(ref) || isMotor(input, ref)) continue;
     if ((dead.get(ref) ?? 0) < 0.5)
       return due({ do: "restore", part: ref }, `${ref} reads good and goes back before anything is powered.`);
     return due(
@@ -57,9 +57,16 @@ export function minutesBeforePower(input: PlanningInput): number {
   const absent = absentParts(input);
   const back = (action: Action) => minutesOf(board, timeline.now, action);
   let minutes = MINUTES.measure * recheckRow(input).length;
-  for (const place of lifted) minutes += back({ do: "refit", place });
-  for (const part of off) if (!absent.has(part)) minutes += back({ do: "restore", part });
+  for (const place of lifted)
+    if (!isMotor(input, place.slice(0, place.indexOf(".")))) minutes += back({ do: "refit", place });
+  for (const part of off)
+    if (!absent.has(part) && !isMotor(input, part)) minutes += back({ do: "restore", part });
   return minutes;
+}
+
+/** A motor has a gate of its own (`motor-first.ts`). */
+function isMotor({ board }: PlanningInput, ref: string): boolean {
+  return board.parts.get(ref)?.kind === "motor";
 }
 
 function due(action: Action, why: string): DueStep {
@@ -101,7 +108,7 @@ function recheckRow({ board, timeline }: PlanningInput, only: string | null = nu
   const row: Action[] = [];
   for (const [ref, at] of worked) {
     const part = board.parts.get(ref);
-    if (part === undefined || (only !== null && ref !== only)) continue;
+    if (part === undefined || part.kind === "motor" || (only !== null && ref !== only)) continue;
     const checks = faultSites(part).flatMap((site): ColdCheck[] => {
       const pins = junctionPins(part, site.junction);
       if (pins === null) return [];

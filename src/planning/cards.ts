@@ -29,6 +29,7 @@ export function dueProposal(
     forecast: null,
     probesOn: probesOn(due.action, due.inHand ?? null),
     outlook: outlook(model),
+    ...(due.gate === undefined ? {} : { gate: due.gate }),
   };
 }
 

@@ -184,6 +184,18 @@ export function voltsPartition(readings: readonly (LiveReading | null)[]): Parti
   return gather(shown, readings.length, VOLTS);
 }
 
+/** What a bench supply's display would show of its amps, hypothesis by hypothesis. */
+export function ampsPartition(
+  readings: readonly ({ readonly value: number; readonly spread: number } | null)[],
+): Partition {
+  const shown = readings.map((reading, hypothesis): Shown => {
+    if (reading === null) return { hypothesis, word: "anything", value: 0, spread: 0 };
+    const spread = Math.hypot(reading.spread, PLANNING_RATES.floorAmps);
+    return { hypothesis, word: null, value: reading.value, spread };
+  });
+  return gather(shown, readings.length, straightScale(PLANNING_RATES.floorAmps));
+}
+
 /** What the outcome tells, in bits times the weight of the hypotheses. */
 export function bitsOf(partition: Partition, { list }: Hypotheses): number {
   const weights = new Float64Array(partition.outcomes.length);

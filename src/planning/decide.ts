@@ -5,7 +5,7 @@ import type { Predictor } from "../meter/prediction.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { atStake, mustShowStakes } from "./at-stake.ts";
-import { beforePower, minutesBeforePower, resolderedUnread } from "./before-power.ts";
+import { beforePower, resolderedUnread } from "./before-power.ts";
 import { beforeWriteOff, type MissingProof } from "./before-write-off.ts";
 import { type Draft, dueProposal, outlook, probesOn } from "./cards.ts";
 import { expectations } from "./expectations.ts";
@@ -15,10 +15,13 @@ import { goodReading } from "./good-reading.ts";
 import { deadChance } from "./hands-on-steps.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import type { DueStep } from "./make-safe.ts";
+import { motorGate } from "./motor-first.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
+import { powerForecast, whyPower } from "./power-forecast.ts";
 import { PowerRisk } from "./power-risk.ts";
-import { goesStraightOn, powerFinding, whyPower } from "./power-step.ts";
+import { goesStraightOn } from "./power-step.ts";
+import { later, powerSteps } from "./power-steps.ts";
 import type { Action, Proposal } from "./proposal.ts";
 import { cureAction, type RepairModel } from "./repair-model.ts";
 import { repeatWords } from "./repeats.ts";
@@ -66,19 +69,11 @@ export function decide(
   const housekeeping = beforePower(input, dead);
   const found = findings(input, belief, hypotheses, predictor);
   const risk = new PowerRisk(input, belief, priors);
-  const under = (event: PowerEvent) => risk.under(event);
   // from a lamp that went dark to the cold checks every store is proven empty first; straight on to the mains nobody reaches inside
-  const straightOn = goesStraightOn(input.timeline);
+  const straightOn = goesStraightOn(input.board, input.timeline);
+  const power = powerSteps(input, hypotheses, model, risk, straightOn);
   const proof = straightOn ? model.proofMinutes : 0;
-  const power = powerFinding(input, hypotheses, model, under, straightOn);
-  const moved = straightOn ? powerFinding(input, hypotheses, model, under, false) : null;
-  const after = (step: FindingStep, minutes: number): FindingStep =>
-    minutes > 0 ? { ...step, allMinutes: step.allMinutes + minutes } : step;
-  const powerStep = power && after(power.step, minutesBeforePower(input));
-  const steps = [
-    ...[...found.steps, ...(moved === null ? [] : [moved.step])].map((step) => after(step, proof)),
-    ...(powerStep === null ? [] : [powerStep]),
-  ];
+  const steps = [...found.steps.map((step) => later(step, proof)), ...power.finding];
   const given: Case = {
     input,
     belief,
@@ -88,7 +83,7 @@ export function decide(
     model,
     found,
     steps,
-    powerStep: power?.again === true ? null : powerStep,
+    powerStep: power.due,
     housekeeping,
     dead,
     risk,
@@ -135,11 +130,8 @@ function findingProposal(
   minutesPerBit: number,
   plan: readonly PlanStep[],
 ): Draft {
-  const { input, hypotheses, model, found, housekeeping } = given;
-  if (step.action.do === "power")
-    return housekeeping === null
-      ? powerProposal(given, step, weighed)
-      : dueProposal(input, housekeeping, model);
+  const { hypotheses, model, found } = given;
+  if (step.action.do === "power") return powerProposal(given, step, step.action, weighed);
   const full = withRow(step, found, hypotheses, model, minutesPerBit);
   return {
     action: full.action,
@@ -176,26 +168,33 @@ function committed(given: Case, plan: readonly PlanStep[], weighed: readonly Wei
   const least = mayPower ? PLANNING_RATES.cureAt : PLANNING_RATES.guessAt;
   if (step.cures.length > 0 && surest >= least) return cureProposal(given, step, weighed);
   if (housekeeping !== null) return dueProposal(input, housekeeping, model);
-  if (powerStep !== null) return powerProposal(given, powerStep, weighed);
+  if (powerStep?.action.do === "power") return powerProposal(given, powerStep, powerStep.action, weighed);
   // more than a quarter of the belief says that something breaks, and nothing left tells what: not on this bench
   return stopProposal(given, weighed);
 }
 
-function powerProposal(given: Case, step: FindingStep, weighed: readonly WeighedStep[]): Draft {
-  const { input, hypotheses, risk } = given;
-  const { action } = step;
+/** Power, or what still stands before it: pins and parts to put back, the re-check, a motor that nobody has read. */
+function powerProposal(
+  given: Case,
+  step: FindingStep,
+  action: PowerEvent,
+  weighed: readonly WeighedStep[],
+): Draft {
+  const { input, hypotheses, model, housekeeping } = given;
+  const before = housekeeping ?? (action.feed === "bench" ? null : motorGate(input));
+  if (before !== null) return dueProposal(input, before, model);
   return {
     action,
     row: [],
     minutes: step.minutes,
     money: 0,
-    why: whyPower(input, step.lead),
+    why: whyPower(input, action, step.lead),
     expect: expectations(step, hypotheses, input.board, null),
     others: others(given, action, weighed, []),
     atStake: null,
-    forecast: action.do === "power" ? risk.forecast(action) : null,
+    forecast: powerForecast(input, action, given.risk, hypotheses, model, given.found.steps),
     probesOn: null,
-    outlook: outlook(given.model),
+    outlook: outlook(model),
   };
 }
 

@@ -8,6 +8,7 @@ import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { deriveRoles } from "../board/roles.ts";
 import { liveReading } from "../live/live-reading.ts";
+import { couldProveBus } from "./bus-proof.ts";
 import { bitsOf, type Partition, refine, voltsPartition } from "./check-outcomes.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
@@ -20,6 +21,9 @@ export interface Clips {
   readonly partition: Partition;
 }
 
+/** What stands between the two places of the bus. */
+const BUS_WORDS = "the bus";
+
 interface Pair {
   readonly places: readonly [Place, Place];
   readonly what: string;
@@ -28,7 +32,7 @@ interface Pair {
 /** Pairs that are worth a clip: the bus, every rail, the supply of each off-line switch and the coil of each relay. */
 function pairsOf(board: Board): readonly Pair[] {
   const { bus, rails, switchers } = deriveRoles(board);
-  const pairs: Pair[] = bus === null ? [] : [{ places: [bus.plus, bus.minus], what: "the bus" }];
+  const pairs: Pair[] = bus === null ? [] : [{ places: [bus.plus, bus.minus], what: BUS_WORDS }];
   for (const { name, net, back } of rails) pairs.push({ places: [net, back], what: `the ${name} rail` });
   const across = (ref: string, one: string, other: string, what: string): void => {
     const nets = [one, other].map((pin) => board.parts.get(ref)?.pins.get(pin));
@@ -45,7 +49,7 @@ export function samePlaces(one: readonly [Place, Place], other: readonly [Place,
   return (one[0] === other[0] && one[1] === other[1]) || (one[0] === other[1] && one[1] === other[0]);
 }
 
-/** The bench when power comes: what was lifted or taken off to be measured is back by then. */
+/** The bench when power comes: what was lifted or taken off to be measured is back by then. A motor at rest changes no volts. */
 function benchUnderPower(input: PlanningInput): BenchState {
   const { now } = input.timeline;
   return now.powered ? now : { lifted: new Set(), off: absentParts(input), clips: [], powered: true };
@@ -76,7 +80,8 @@ function metersOf({ equipment }: PlanningInput): number {
 }
 
 /**
- * The pairs to clip meters across before this power-up, the most telling first; none where no reading tells anything.
+ * The pairs to clip meters across before this power-up, the most telling first; none where no reading tells anything. Behind a lamp one
+ * of them has to show that the bus stands, whatever it tells beside that: a lamp gone dark proves nothing without it.
  * @param left - the pairs to choose from
  */
 export function bestClips(
@@ -88,18 +93,28 @@ export function bestClips(
   const open = pairsOf(input.board).flatMap((pair): Clips[] => {
     if (!left(pair.places)) return [];
     const partition = partitionOf(pair, input, hypotheses, power);
+    if (isBus(pair) && power.feed === "lamp")
+      return [{ ...pair, partition: partition ?? anything(hypotheses.list.length) }];
     return partition === null || partition.outcomes.length < 2 ? [] : [{ ...pair, partition }];
   });
+  const chosen = mostTelling(open, hypotheses, metersOf(input));
+  if (power.feed !== "lamp" || chosen.some(({ places }) => couldProveBus(input.board, places))) return chosen;
+  const bus = open.find(isBus);
+  return bus === undefined ? chosen : [...chosen.slice(0, metersOf(input) - 1), bus];
+}
+
+/** One after the other, each beside those before it. */
+function mostTelling(open: readonly Clips[], hypotheses: Hypotheses, most: number): readonly Clips[] {
   const chosen: Clips[] = [];
   let joint: Partition | null = null;
-  while (chosen.length < metersOf(input)) {
+  while (chosen.length < most) {
     let best: { readonly clips: Clips; readonly joint: Partition } | null = null;
-    let most = joint === null ? 0 : bitsOf(joint, hypotheses);
+    let bitsBest = joint === null ? 0 : bitsOf(joint, hypotheses);
     for (const clips of open) {
       const refined: Partition = joint === null ? clips.partition : refine(joint, clips.partition);
       const bits = bitsOf(refined, hypotheses);
-      if (bits <= most + LEAST_BITS) continue;
-      most = bits;
+      if (bits <= bitsBest + LEAST_BITS) continue;
+      bitsBest = bits;
       best = { clips, joint: refined };
     }
     if (best === null) break;
@@ -107,6 +122,15 @@ export function bestClips(
     joint = best.joint;
   }
   return chosen;
+}
+
+function isBus({ what }: Pair): boolean {
+  return what === BUS_WORDS;
+}
+
+/** Of a reading that no model foretells. */
+function anything(count: number): Partition {
+  return { classOf: new Int16Array(count), outcomes: [{ word: "anything", low: null, high: null }] };
 }
 
 /** A meter is not moved for less than this. From memory. */

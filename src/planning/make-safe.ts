@@ -14,6 +14,8 @@ export interface DueStep {
   readonly expect: readonly Expectation[];
   /** the part that is off the board and measured by itself; left out: on the board */
   readonly inHand?: string;
+  /** what one tap and a reason pass over to go on without it; left out: no gate of its own */
+  readonly gate?: "motor";
 }
 
 /**

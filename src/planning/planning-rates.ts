@@ -20,6 +20,8 @@ export const PLANNING_RATES = {
   tellApartSpreads: 2,
   /** What no calculation of spread covers: probe contact, the last digits. From memory. */
   floorVolts: 0.01,
+  /** last digit of a bench supply's display, amps */
+  floorAmps: 0.005,
   floorOhms: 0.15,
   floorFarads: 1e-10,
   floorShare: 0.03,

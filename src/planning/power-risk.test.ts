@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import type { JobEvent } from "../bench/event.ts";
+import { planningHypotheses } from "./hypotheses.ts";
 import { PowerRisk } from "./power-risk.ts";
 import { provenEmpty, scene, smallDriveBoard } from "./scene.fixture.ts";
 
@@ -19,18 +20,23 @@ function riskAfter(log: readonly JobEvent[], equipment: readonly string[]): Powe
   return new PowerRisk(input, belief, priors);
 }
 
-it("with a leg left shorted the mains would cost several times what the lamp does, and the card says both", () => {
+it("with a leg left shorted the mains would cost several times what the lamp does, part by part, each with its cause", () => {
   const risk = riskAfter(LEG, ["lamp-100"]);
   const [lamp, mains] = [risk.under(LAMP), risk.under(MAINS)];
   expect(mains.anyBreaks).toBeGreaterThan(0.5);
   expect(lamp.lossMoney).toBeLessThan(mains.lossMoney / 2);
-  const { advice, breaks } = risk.forecast(LAMP);
-  expect(advice).toMatch(/Through the lamp .* straight on the mains .*EUR on the average/);
-  expect(advice).toContain("Series lamp 100 W");
-  expect(breaks.length).toBeGreaterThan(0);
-  expect(risk.forecast(MAINS).advice).toContain("right fuse");
+  expect(risk.breaks(LAMP, lamp).length).toBeGreaterThan(0);
+  expect(risk.breaks(LAMP, lamp)[0].because).toMatch(/likeliest cause|nothing else wrong/);
 });
 
-it("without a lamp the card says what one would spare", () => {
-  expect(riskAfter(LEG, []).forecast(MAINS).advice).toContain("no series lamp");
+it("what the belief loses under a feed is what each set of faults loses, weighed", () => {
+  const { input, belief, priors } = scene(BOARD, LEG, { equipment: [] });
+  const risk = new PowerRisk(input, belief, priors);
+  const hypotheses = planningHypotheses(belief, new Set());
+  const mean = (power: typeof LAMP | typeof MAINS) => {
+    const losses = risk.losses(power, hypotheses);
+    const total = hypotheses.list.reduce((sum, { weight }) => sum + weight, 0);
+    return hypotheses.list.reduce((sum, { weight }, h) => sum + weight * losses[h], 0) / total;
+  };
+  expect(mean(LAMP)).toBeLessThan(mean(MAINS) / 2);
 });

@@ -1,24 +1,40 @@
+/** Power as a step to weigh: the next rung on the mains, with what may be seen and read, and what it risks. */
 import { isWork } from "../bench/dead-board.ts";
 import type { Observed, Place, PowerEvent } from "../bench/event.ts";
+import { pinOfPlace } from "../bench/place.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
+import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
 import { MINUTES } from "../money/minutes.ts";
-import { outcomeChances } from "../priors/power-outcomes.ts";
+import { viewOf } from "../priors/circuit-view.ts";
+import { type FeedSetup, feedSetup, outcomeChances } from "../priors/power-outcomes.ts";
+import type { StageGroup } from "../priors/stage-groups.ts";
 import { lastPowerIndex } from "../safety/discharge.ts";
 import type { PowerForecast } from "../safety/forecast.ts";
-import { IDLE_WATTS, lampFor } from "../safety/limiter.ts";
-import { type Outcome, refine, shownAs } from "./check-outcomes.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
-import { bestClips, type Clips, clippedOn, samePlaces, staysOn } from "./live-clips.ts";
+import { bestClips, clippedOn, samePlaces } from "./live-clips.ts";
 import type { PlanningInput } from "./planning-input.ts";
-import type { Action } from "./proposal.ts";
+import { FINE, mainsRung, nextOnMains, type Rung, rungOf, triedRungs } from "./power-ladder.ts";
+import { clipsAlone, clipWords, STRAIGHT_ON, withReadings } from "./power-meters.ts";
 import type { RepairModel } from "./repair-model.ts";
-import { type FindingStep, partitionShares } from "./steps.ts";
+import type { FindingStep } from "./steps.ts";
 
-/** What a lamp shows where nothing hard is wrong (common practice). */
-const LAMP_FINE: ReadonlySet<Observed> = new Set(["quiet", "lamp-dark", "lamp-dim", "runs"]);
 /** Power is never tried only to find out when something breaks more often than this. From memory. */
 const BREAKS_MOST = 0.25;
+/** The lamp is never left out where something breaks more often than this on the mains. From memory. */
+const STRAIGHT_MOST = 0.06;
+/** Nor after work on the path of the mains' power: solder bridges and parts put in wrong stand in no belief. Common practice. */
+const POWER_PATH: ReadonlySet<string> = new Set<StageGroup>([
+  "input",
+  "inrush",
+  "rectifier",
+  "pfc",
+  "bus",
+  "inverter",
+  "drive",
+  "chopper",
+  "supply",
+]);
 /** Power-ups of a board that is left as it is, for one more place each. From memory. */
 const MOST_AS_IT_IS = 5;
 
@@ -35,38 +51,36 @@ export function lastPower(
 }
 
 /**
- * The next power-up this bench can do: the lamp first where it has one, mains once the lamp showed nothing hard. Null where the
- * board as it is has been powered that way already: doing it again tells nothing.
+ * The next rung on the mains. The lamp is left out where hardly anything is believed left to break, what it could spare is worth less than
+ * its minutes, and nobody has worked on the path of the power. Null where the board as it is has been powered that way already: doing it again tells nothing.
  */
-export function powerAction({ timeline, equipment }: PlanningInput): Action | null {
-  const lamp = lampFor(equipment, IDLE_WATTS);
-  const last = lastPower(timeline);
-  const start: Action =
-    lamp === null ? { do: "power", feed: "mains" } : { do: "power", feed: "lamp", watts: lamp.watts };
-  if (last === null || last.changed || last.entry.event.do !== "power") return start;
-  const fine = last.seen.length > 0 && last.seen.every((seen) => LAMP_FINE.has(seen));
-  return last.entry.event.feed === "lamp" && fine ? { do: "power", feed: "mains" } : null;
+function nextRung(input: PlanningInput, { perMinute }: RepairModel, risk: RiskOf): Rung | null {
+  const next = nextOnMains(input);
+  if (next?.id !== "E" || triedRungs(input.board, input.timeline).some(({ id }) => id === "E")) return next;
+  const straight = mainsRung(input);
+  const [lamp, mains] = [next, straight].map(({ action }) => risk(action));
+  if (mains.anyBreaks > STRAIGHT_MOST || workedOnPowerPath(input)) return next;
+  const lampMoney = (MINUTES.power + MINUTES.unpower + MINUTES.measure) * perMinute;
+  const spares = mains.lossMoney - lamp.lossMoney;
+  return spares < lampMoney ? straight : next;
 }
 
-/**
- * Why power comes now: through the lamp first, on the mains when the lamp showed nothing hard.
- * @param lead - where the meters go first; null where no place is better than another
- */
-export function whyPower({ timeline }: PlanningInput, lead: string | null): string {
-  const last = lastPower(timeline);
-  const afterLamp =
-    last !== null && !last.changed && last.entry.event.do === "power" && last.entry.event.feed === "lamp";
-  const again = last !== null && !last.changed && !afterLamp;
-  const reason = afterLamp
-    ? "The lamp showed nothing hard, and it passes too little to prove the board."
-    : again
-      ? "The board bears power and shows no more by itself: once more, with the meter at another place."
-      : "No cold check left is worth its minutes; power says more.";
-  return `${reason} Motor unplugged where it can be. ${lead ?? "Clip the meters on first."} Then hands off.`;
+function workedOnPowerPath({ board, timeline }: PlanningInput): boolean {
+  const { groupOf } = viewOf(board);
+  return timeline.entries.some(({ event }) => {
+    if (!isWork(event.do)) return false;
+    const ref = "part" in event ? event.part : "place" in event ? pinOfPlace(event.place)?.ref : undefined;
+    // a stage cleaned as a whole may be any
+    return ref === undefined || POWER_PATH.has(groupOf.get(ref) ?? "other");
+  });
 }
+
+/** What a power-up would break. */
+type RiskOf = (power: PowerEvent) => Pick<PowerForecast, "anyBreaks" | "lossMoney">;
 
 /** Power-up as a step that finds something out. */
 export interface PowerFinding {
+  readonly rung: Rung;
   readonly step: FindingStep;
   /** the board is as it was at the last power-up: only the places of the meters are others, and it will not run this time either */
   readonly again: boolean;
@@ -83,41 +97,57 @@ export function powerFinding(
   input: PlanningInput,
   hypotheses: Hypotheses,
   model: RepairModel,
-  risk: (power: PowerEvent) => Pick<PowerForecast, "anyBreaks" | "lossMoney">,
+  risk: RiskOf,
   straightOn: boolean,
 ): PowerFinding | null {
-  const fresh = powerAction(input);
-  const action = fresh ?? powerAgain(input);
-  if (action === null || action.do !== "power") return null;
+  const fresh = nextRung(input, model, risk);
+  const rung = fresh ?? powerAgain(input);
+  if (rung === null) return null;
+  const { action } = rung;
   const { anyBreaks, lossMoney } = risk(action);
   if (anyBreaks > BREAKS_MOST) return null;
   const clips = bestClips(input, hypotheses, action, clipsLeft(input, straightOn, fresh === null));
   if (fresh === null && clips.length === 0) return null;
-  const chances = fresh === null ? null : seenChances(input, hypotheses, action);
-  const seen = [...outcomeChances(input.board, [], setUp(input, action)).keys()];
-  const told = chances === null ? clipsAlone(clips) : withReadings(seen, chances, clips);
+  const told = fresh === null ? clipsAlone(clips) : withReadings(...seenAt(input, hypotheses, action), clips);
   const step: FindingStep = {
     ...told,
+    ...powerMinutes(model),
     action: clips.length === 0 ? action : { ...action, meters: clips.map(({ places }) => places) },
-    row: [],
-    minutes: MINUTES.power,
-    allMinutes: MINUTES.power + MINUTES.unpower + model.proofMinutes + MINUTES.measure * clips.length,
-    inHand: null,
+    allMinutes: powerMinutes(model).allMinutes + MINUTES.measure * clips.length,
     lossMoney,
-    lead: straightOn ? STRAIGHT_ON : clips.length === 0 ? null : clipWords(clips),
+    lead: straightOn ? STRAIGHT_ON : clipWords(clips, rung.id === "E"),
   };
-  return { step, again: fresh === null };
+  return { rung, step, again: fresh === null };
+}
+
+/** What every power-up takes, its safe ending included. */
+export function powerMinutes({
+  proofMinutes,
+}: RepairModel): Pick<FindingStep, "row" | "minutes" | "allMinutes" | "inHand"> {
+  const allMinutes = MINUTES.power + MINUTES.unpower + proofMinutes;
+  return { row: [], minutes: MINUTES.power, allMinutes, inHand: null };
+}
+
+/** What may be seen at this power-up, and P(seen | hypothesis), one list a hypothesis. */
+export function seenAt(
+  input: PlanningInput,
+  hypotheses: Hypotheses,
+  power: PowerEvent,
+): [seen: readonly string[], chances: readonly (readonly number[])[]] {
+  const setup = feedSetup(power, input.timeline.now.off);
+  return [[...outcomeChances(input.board, [], setup).keys()], seenChances(input, hypotheses, setup)];
 }
 
 /** The last feed once more, where the board stood it and stays as it is: for a meter at another place. */
-function powerAgain({ timeline }: PlanningInput): Action | null {
+function powerAgain({ board, timeline }: PlanningInput): Rung | null {
   const last = lastPower(timeline);
   if (last === null || last.changed || last.entry.event.do !== "power") return null;
-  const stood = last.seen.length > 0 && last.seen.every((seen) => LAMP_FINE.has(seen));
+  const stood = last.seen.length > 0 && last.seen.every((seen) => FINE.has(seen));
   if (!stood || powersAsItIs(timeline).length >= MOST_AS_IT_IS) return null;
   const { feed, watts } = last.entry.event;
   if (feed === "bench") return null;
-  return watts === undefined ? { do: "power", feed } : { do: "power", feed, watts };
+  const action: PowerEvent = watts === undefined ? { do: "power", feed } : { do: "power", feed, watts };
+  return { id: rungOf(board, timeline.now, action), action };
 }
 
 /** The power-ups since the board was last worked on. */
@@ -128,13 +158,16 @@ function powersAsItIs({ entries }: Timeline): readonly PowerEvent[] {
 
 /**
  * Which pairs may be clipped: all of them; where the board goes straight on, those that are clipped already; at a second look, those that
- * have not been read yet.
+ * have not been read yet; where nothing showed behind the lamp that the bus stands, the bus.
  */
 function clipsLeft(
-  { timeline }: PlanningInput,
+  { board, timeline }: PlanningInput,
   straightOn: boolean,
   again: boolean,
 ): (places: readonly [Place, Place]) => boolean {
+  const { bus } = viewOf(board).roles;
+  if (triedRungs(board, timeline).at(-1)?.came === "unread")
+    return (places) => bus !== null && samePlaces(places, [bus.plus, bus.minus]);
   const powers = powersAsItIs(timeline);
   if (straightOn) {
     const stay = clippedOn(timeline);
@@ -145,35 +178,22 @@ function clipsLeft(
 }
 
 /**
- * From the lamp straight on to the mains: the lamp showed nothing hard, power is off, and nobody has reached inside since. Clips stay where
- * they are, and nothing has to be proven empty for it.
+ * From the lamp straight on to the mains: the lamp showed nothing hard and the bus stands at its volts, power is off, and nobody has reached
+ * inside since. Clips stay where they are, and nothing has to be proven empty for it.
  */
-export function goesStraightOn(timeline: Timeline): boolean {
-  const last = lastPower(timeline);
-  if (last === null || timeline.now.powered || last.entry.event.do !== "power") return false;
-  if (last.entry.event.feed !== "lamp" || last.seen.length === 0) return false;
-  if (!last.seen.every((seen) => LAMP_FINE.has(seen))) return false;
+export function goesStraightOn(board: Board, timeline: Timeline): boolean {
+  if (timeline.now.powered) return false;
+  const last = triedRungs(board, timeline).at(-1);
+  if (last?.id !== "E" || last.came !== "passed") return false;
   return timeline.entries
     .slice(lastPowerIndex(timeline) + 1)
     .every(({ event, before }) => event.do === "unpower" || (event.do === "measure" && before.powered));
 }
 
-function setUp({ timeline }: PlanningInput, { feed }: PowerEvent) {
-  return { feed, off: timeline.now.off };
-}
-
-function clipsAlone(clips: readonly Clips[]): Pick<FindingStep, "outcomes" | "shares"> {
-  const [first, ...rest] = clips.map(({ partition }) => partition);
-  if (first === undefined) return { outcomes: [], shares: [] };
-  const joint = rest.reduce(refine, first);
-  return { outcomes: joint.outcomes, shares: partitionShares(joint) };
-}
-
-/** P(seen | hypothesis), one list a hypothesis. */
 function seenChances(
-  input: PlanningInput,
+  { board }: PlanningInput,
   hypotheses: Hypotheses,
-  power: PowerEvent,
+  setup: FeedSetup,
 ): readonly (readonly number[])[] {
   const known = new Map<string, readonly number[]>();
   return hypotheses.list.map((hypothesis) => {
@@ -182,52 +202,15 @@ function seenChances(
     const found =
       known.get(key) ??
       chancesOf(
-        input.board,
+        board,
         faults.map((f) => hypotheses.priors[f].fault),
-        setUp(input, power),
+        setup,
       );
     known.set(key, found);
     return found;
   });
 }
 
-const STRAIGHT_ON = "Nobody reaches inside: the meter, if one is clipped on, stays where it is.";
-
-function clipWords(clips: readonly Clips[]): string {
-  const where = clips.map(({ places: [red, black], what }) => `red on ${red}, black on ${black} (${what})`);
-  return `Clip the meter on first, DC volts: ${where.join("; second meter ")}. What it shows tells most.`;
-}
-
-/** What is seen, and where the board stays on, what the meters then show: outcomes of both together. */
-function withReadings(
-  seen: readonly string[],
-  chances: readonly (readonly number[])[],
-  clips: readonly Clips[],
-): Pick<FindingStep, "outcomes" | "shares"> {
-  const [first, ...rest] = clips.map(({ partition }) => partition);
-  const joint = first === undefined ? null : rest.reduce(refine, first);
-  const outcomes: Outcome[] = [];
-  const shares: Float64Array[] = [];
-  const add = (word: string, share: (h: number) => number): void => {
-    const row = Float64Array.from(chances, (_, h) => share(h));
-    if (row.every((one) => one === 0)) return;
-    outcomes.push({ word, low: null, high: null });
-    shares.push(row);
-  };
-  seen.forEach((word, o) => {
-    if (joint === null || !staysOn(word)) add(word, (h) => chances[h][o]);
-    else
-      joint.outcomes.forEach((outcome, c) => {
-        add(`${word}, then ${shownAs(outcome)} V`, (h) => (joint.classOf[h] === c ? chances[h][o] : 0));
-      });
-  });
-  return { outcomes, shares };
-}
-
-function chancesOf(
-  board: PlanningInput["board"],
-  faults: readonly Fault[],
-  setup: Parameters<typeof outcomeChances>[2],
-): readonly number[] {
+function chancesOf(board: Board, faults: readonly Fault[], setup: FeedSetup): readonly number[] {
   return [...outcomeChances(board, faults, setup).values()];
 }

@@ -31,8 +31,42 @@ export interface AtStake {
   readonly priceNote: string | null;
 }
 
+/** One way to feed the board, and what it would break. */
+export interface FeedRisk {
+  /** e.g. "lamp, 100 W" */
+  readonly what: string;
+  readonly anyBreaks: number;
+  /** money expected to be lost by what breaks */
+  readonly lossMoney: number;
+  /** the feed of this step */
+  readonly chosen: boolean;
+}
+
+/** One rung of the ladder as it stands on this board and this bench. */
+export interface RungState {
+  readonly name: string;
+  /** `shut`: not before what `note` says */
+  readonly state: "done" | "now" | "open" | "shut";
+  /** why it is shut and what opens it, or why it is left out; null where nothing is to be said */
+  readonly note: string | null;
+}
+
 /** What would break at power-up, from what is still believed. */
 export interface Forecast {
+  /** what this rung proves, when to go on, when to stop */
+  readonly rung: { readonly proves: string; readonly goOn: string; readonly stop: string };
+  readonly ladder: readonly RungState[];
+  /** every feed this bench can do, gentlest first */
+  readonly feeds: readonly FeedRisk[];
+  /** cold checks that would see beforehand most of what this feed would lose, by what they save a minute */
+  readonly lowers: readonly {
+    readonly what: string;
+    readonly minutes: number;
+    /** share of the expected loss that is seen beforehand */
+    readonly share: number;
+  }[];
+  /** money already spent on parts for this job, and the chance that this power-up shows it lost; null: nothing spent */
+  readonly spent: { readonly money: number; readonly probability: number } | null;
   /** probability that anything breaks */
   readonly anyBreaks: number;
   readonly breaks: readonly {
@@ -61,6 +95,8 @@ export interface Proposal {
   readonly cautions: readonly string[];
   readonly atStake: AtStake | null;
   readonly forecast: Forecast | null;
+  /** the gate that this step serves, which one tap and a reason pass over; left out: none of its own */
+  readonly gate?: "motor";
   /** where the probes go, in the largest words */
   readonly probesOn: "ON THE BOARD" | "ON THE PART IN YOUR HAND" | null;
   /** expected result of the job from here, in the job's currency, and the chance it ends repaired */

@@ -1,5 +1,6 @@
 /** The next step of a job: made safe first, then whatever the sum of minutes, money and chances says. */
 import type { Timeline } from "../bench/timeline.ts";
+import type { Board } from "../board/board.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
@@ -19,6 +20,7 @@ import { absentParts, type PlanningInput } from "./planning-input.ts";
 import { goesStraightOn } from "./power-step.ts";
 import type { Proposal } from "./proposal.ts";
 import { repairModel } from "./repair-model.ts";
+import { supplyProposal } from "./supply-amps.ts";
 
 /**
  * Proposes the next action of a job. Order alone decides what safety demands (switch off, prove discharged, take the resistor
@@ -46,20 +48,22 @@ export function propose(
     const closed = staysClosed(timeline);
     if (closed !== null) return due(closed);
     if (clipped !== undefined) return liveProposal(input, clipped, hypotheses, model);
+    const supply = supplyProposal(input, hypotheses, model);
+    if (supply !== null) return supply;
     const after = hasRun(timeline)
       ? afterItRan(input, belief, hypotheses, model, predictor, safe === null)
       : "go on";
     if (typeof after !== "string") return after;
     if (after === "make safe" && safe !== null) return due(safe);
     if (safe === null) return decided();
-    return straightOn(timeline, decided) ?? due(safe);
+    return straightOn(board, timeline, decided) ?? due(safe);
   })();
   return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline, input.equipment) };
 }
 
 /** After a lamp that showed nothing hard the mains may follow with nobody reaching inside; null where a hand is wanted first, or not so. */
-function straightOn(timeline: Timeline, decided: () => Draft): Draft | null {
-  if (timeline.closed || !goesStraightOn(timeline)) return null;
+function straightOn(board: Board, timeline: Timeline, decided: () => Draft): Draft | null {
+  if (timeline.closed || !goesStraightOn(board, timeline)) return null;
   const draft = decided();
   if (draft.action.do !== "power") return null;
   const meters = draft.action.meters ?? [];

@@ -3,7 +3,7 @@ import type { Board, Part } from "../board/board.ts";
 import { MINUTES } from "../money/minutes.ts";
 import { isObtainable, partPrice } from "../money/prices.ts";
 import type { Terms } from "../money/terms.ts";
-import type { PriorTable } from "../priors/fault-prior.ts";
+import type { KnockOn, PriorTable } from "../priors/fault-prior.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { faultsOf, type Hypotheses, type Hypothesis } from "./hypotheses.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
@@ -198,17 +198,26 @@ export function lossMoney(board: Board, bench: BenchState, name: string, terms: 
   return possible ? money + (minutes * terms.ratePerHour) / 60 : terms.agreedPrice;
 }
 
-/** For each fault of the table, the money that one power-up with it still present destroys on the average. */
-function breakMoneyByFault(board: Board, bench: BenchState, terms: Terms, priors: PriorTable): Float64Array {
+/**
+ * For each fault of the table, the money that one power-up with it still present destroys on the average.
+ * @param harm - share of a knock-on's strength that the feed leaves; left out: full mains
+ */
+export function breakMoneyByFault(
+  board: Board,
+  bench: BenchState,
+  terms: Terms,
+  priors: PriorTable,
+  harm: (knock: KnockOn) => number = () => 1,
+): Float64Array {
   const money = new Float64Array(priors.faults.length);
   const childMoney = new Map<string, number>();
-  for (const { parent, child, rate } of priors.knockOns) {
-    const name = priors.faults[child].part;
+  for (const knock of priors.knockOns) {
+    const name = priors.faults[knock.child].part;
     const part = board.parts.get(name);
     if (part === undefined || bench.off.has(name)) continue;
     const loss = childMoney.get(name) ?? lossMoney(board, bench, name, terms);
     childMoney.set(name, loss);
-    money[parent] += -Math.expm1(-rate) * loss;
+    money[knock.parent] += -Math.expm1(-knock.rate * harm(knock)) * loss;
   }
   return money;
 }

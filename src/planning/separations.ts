@@ -10,7 +10,7 @@ import { checkPartition, type Partition, refine } from "./check-outcomes.ts";
 import { freedBefore } from "./hands-on-steps.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import type { PlanningInput } from "./planning-input.ts";
-import type { Action } from "./proposal.ts";
+import { type Pull, pullOf } from "./plug-pull.ts";
 import { type FindingStep, partitionShares } from "./steps.ts";
 
 /** Plugged parts of so few ohms that two stages read as one through them, the first pulled first; sensors and the like come after. */
@@ -57,38 +57,6 @@ function isWhole(bench: BenchState, part: Part): boolean {
 function turn({ kind }: Part): number {
   const at = JOINING.indexOf(kind);
   return at < 0 ? JOINING.length : at;
-}
-
-/** How a plug comes off: what is done first, the bench with all of it done, and the minutes there and back. */
-interface Pull {
-  readonly action: Action;
-  readonly bench: BenchState;
-  readonly minutes: number;
-  readonly backMinutes: number;
-}
-
-/** Off as a whole, or contact by contact where that is quicker; null where it is apart already. */
-function pullOf(board: Board, bench: BenchState, part: Part): Pull | null {
-  const places = [...part.pins.keys()].map((pin) => `${part.ref}.${pin}`);
-  const still = places.filter((place) => !bench.lifted.has(place)).slice(0, -1);
-  if (still.length === 0) return null;
-  const sum = (actions: readonly Action[]) =>
-    actions.reduce((minutes, action) => minutes + minutesOf(board, bench, action), 0);
-  const lifts = sum(still.map((place) => ({ do: "lift", place })));
-  const whole: Action = { do: "remove", part: part.ref };
-  if (sum([whole]) <= lifts)
-    return {
-      action: whole,
-      bench: { ...bench, off: new Set([...bench.off, part.ref]) },
-      minutes: sum([whole]),
-      backMinutes: sum([{ do: "restore", part: part.ref }]),
-    };
-  return {
-    action: { do: "lift", place: still[0] },
-    bench: { ...bench, lifted: new Set([...bench.lifted, ...still]) },
-    minutes: lifts,
-    backMinutes: sum(still.map((place) => ({ do: "refit", place }))),
-  };
 }
 
 function separation(

@@ -10,6 +10,7 @@ import type { Cause, Symptom } from "../priors/cause.ts";
 import { fixtureBoard } from "../priors/drives.fixture.ts";
 import { boardEffect } from "../priors/power-effects.ts";
 import { priorTable } from "../priors/prior-table.ts";
+import { MOTOR_INSULATION } from "../priors/told.ts";
 import { answer } from "./answer.ts";
 import { faultsAfter, faultsOnArrival, type PracticeJob } from "./hidden-course.ts";
 import { hideFaults } from "./hide-faults.ts";
@@ -157,6 +158,20 @@ describe("the practice bench answers", () => {
     const asked = { do: "measure", mode: "ohms", red: "PBUS", black: "NBUS", settling: "climbing" } as const;
     const count = names(practice).length;
     expect(answer(practice, fold([]), asked, counting)).toMatchObject({ event: { reading: 200 + count } });
+  });
+
+  it("the motor's readings: its windings as any other, its insulation as that of a sound one", () => {
+    const asked = {
+      do: "answer",
+      question: MOTOR_INSULATION.question,
+      answer: MOTOR_INSULATION.notRead,
+    } as const;
+    expect(answer(practiceJob(3), fold([]), asked, counting)).toEqual({
+      ok: true,
+      event: { ...asked, answer: MOTOR_INSULATION.good },
+    });
+    const other = { do: "answer", question: "turned on by itself", answer: "no" } as const;
+    expect(answer(practiceJob(3), fold([]), other, counting)).toEqual({ ok: true, event: other });
   });
 
   it("alike when asked again, whatever else was looked at in between", () => {

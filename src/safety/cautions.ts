@@ -1,6 +1,7 @@
 import type { Feed, JobEvent, MeasureMode, Place } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board, PartKind } from "../board/board.ts";
+import { MOTOR_INSULATION } from "../priors/told.ts";
 
 /** One caution: what a careful bench does without thinking, at the step it concerns. */
 interface Caution {
@@ -133,6 +134,8 @@ interface CautionedAction {
   /** the part handled, or the pin, where it is one */
   readonly part?: string;
   readonly place?: Place;
+  /** what is asked, of an answer */
+  readonly question?: string;
 }
 
 /** Where the action is taken. */
@@ -160,6 +163,8 @@ function cautionNames(action: CautionedAction, around: Around): readonly Caution
       if (around.live) return ["onlyRead"];
       if (takesVolts(action)) return ["unplugAndWait", "voltageProof", "meterCategory", "law"];
       return action.mode === "ohms" ? ["heldSafe", "noInsulationTester"] : ["heldSafe"];
+    case "answer":
+      return action.question === MOTOR_INSULATION.question ? ["testMotorAlone", "noInsulationTester"] : [];
     case "clip":
       return ["notAScrewdriver", "law"];
     case "unclip":

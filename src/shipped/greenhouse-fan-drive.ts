@@ -83,7 +83,13 @@ function speedInput(board: Composer): void {
 /** The motor on its plug. */
 function output(board: Composer): void {
   board.stage("output");
-  board.part("M", "motor", { u: "U", v: "V", w: "W" }, { ohms: 3.2 }, { plugged: true, price: 90 });
+  board.part(
+    "M",
+    "motor",
+    { u: "U", v: "V", w: "W" },
+    { ohms: 3.2 },
+    { plugged: true, minutes: { remove: 0.5, restore: 0.5 }, price: 90 },
+  );
 }
 
 function places(board: Composer): void {

@@ -45,7 +45,13 @@ export function outdoorUnitInverter(): Record<string, unknown> {
   for (const name of ["OUT", "COIL", "DIS"]) thermistor(board, "V33", `T_${name}`, name);
   statusLight(board, "LED_D");
   board.stage("output");
-  board.part("MOT", "motor", { u: "U", v: "V", w: "W" }, { ohms: 1.1 }, { plugged: true, price: 160 });
+  board.part(
+    "MOT",
+    "motor",
+    { u: "U", v: "V", w: "W" },
+    { ohms: 1.1 },
+    { plugged: true, minutes: { remove: 0.5, restore: 0.5 }, price: 160 },
+  );
   board.rail("V15", "V15", 15, 0.1, diodes.get("V15") ?? "");
   board.rail("V12", "V12", 12, 0.1, diodes.get("V12") ?? "");
   board.rail("V5", "V5", 5, 0.05, five);

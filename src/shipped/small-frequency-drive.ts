@@ -131,7 +131,7 @@ function behindTheBus(board: Composer, size: Size): void {
     "motor",
     { u: "U", v: "V", w: "W" },
     { ohms: size.motorOhms },
-    { plugged: true, price: 120 },
+    { plugged: true, minutes: { remove: 0.5, restore: 0.5 }, price: 120 },
   );
   board.rail("V15", "V15", 15, 0.1, diodes.get("V15") ?? "");
   board.rail("V5", "V5", 5, 0.05, five);

@@ -47,7 +47,13 @@ export function washingMachineDrive(): Record<string, unknown> {
   levelInput(board, "V5", "LEVEL");
   thermistor(board, "V5", "T_WATER", "WATER", WATER_SENSOR);
   board.stage("output");
-  board.part("MOT", "motor", { u: "U", v: "V", w: "W" }, { ohms: 5.6 }, { plugged: true, price: 110 });
+  board.part(
+    "MOT",
+    "motor",
+    { u: "U", v: "V", w: "W" },
+    { ohms: 5.6 },
+    { plugged: true, minutes: { remove: 0.5, restore: 0.5 }, price: 110 },
+  );
   board.rail("V15", "V15", 15, 0.1, diodes.get("V15") ?? "");
   board.rail("V12", "V12", 12, 0.1, diodes.get("V12") ?? "");
   board.rail("V5", "V5", 5, 0.05, five);

@@ -97,6 +97,8 @@ export function actionWords(action: ActionView): string {
 export function bareCard(action: ActionView): CardView {
   return {
     action,
+    gate: null,
+    answers: [],
     headline: actionWords(action),
     red: field(action, "red"),
     black: field(action, "black"),

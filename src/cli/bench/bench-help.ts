@@ -12,6 +12,7 @@ export const BENCH_HELP = `At the prompt:
   power lamp 100 lamp-dim    power mains runs    power bench 15 0.5 V15 NBUS limiting
   mark R12 absent|different|unsure|as-drawn    how the part stands to the board file
   overrule proof WHY    overrule resistor WHY    go on without the proof; power with the resistor on
+  overrule motor WHY               drive a motor whose windings and insulation have not been read
   turned M1    a motor or fan turned while plugged in, and charged the board
   note TEXT    overrule WHY    close repaired|not-economic|not-repairable|no-fault|declined
   { ... }                          any event as the job file spells it

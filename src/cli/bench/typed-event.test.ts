@@ -41,6 +41,17 @@ describe("a line at the prompt", () => {
     expect(typed("yes", { action: { do: "lift", place: "Q1.c" }, row: [] })).toMatch(/type done/);
   });
 
+  it("says what a motor reads to earth, in steps or as a figure, or that it cannot be read", () => {
+    const action = { do: "answer", question: "motor-insulation", answer: "not read" } as const;
+    const asked = { action, row: [] };
+    expect(typed("over 50", asked)).toEqual([{ ...action, answer: "over 50", ...TIMED }]);
+    expect(typed("12", asked)).toEqual([{ ...action, answer: "12", ...TIMED }]);
+    expect(typed("done", asked)).toEqual([{ ...action, ...TIMED }]);
+    expect(typed("overrule motor it runs on another board", asked)).toEqual([
+      { do: "overrule", of: "motor", why: "it runs on another board", ...TIMED },
+    ]);
+  });
+
   it("takes events of its own, with times only where `at` is no place", () => {
     expect(typed("measure ohms PBUS NBUS 10k")).toEqual([
       { do: "measure", mode: "ohms", red: "PBUS", black: "NBUS", reading: 10000, ...TIMED },

@@ -164,6 +164,7 @@ function answered(words: readonly string[], card: Proposed | null): Parsed<reado
     const observed = words.filter((seen) => seen !== "done");
     return one({ ...action, observed: observed.length === 0 ? ["quiet"] : observed });
   }
+  if (action.do === "answer" && word !== "done") return one({ ...action, answer: words.join(" ") });
   if (word === "done" && words.length === 1) return one({ ...action });
   return { ok: false, problem: `"${words.join(" ")}": type done once it is done, or help` };
 }

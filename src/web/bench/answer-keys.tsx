@@ -18,7 +18,11 @@ export function AnswerKeys(props: AnswerProps) {
     case "replace":
       return <ReplaceForm {...props} />;
     case "answer":
-      return <TextAnswer {...props} name="answer" label="What the customer says" />;
+      return props.card.answers.length > 0 ? (
+        <OneTapAnswers {...props} />
+      ) : (
+        <TextAnswer {...props} name="answer" label="What the customer says" />
+      );
     case "calibrate":
       return <TextAnswer {...props} name="reading" label="What the meter shows" />;
     case "close":
@@ -57,6 +61,29 @@ function FindingKeys({ card, hands, disabled }: AnswerProps) {
         </button>
       ))}
     </fieldset>
+  );
+}
+
+/** Answers in steps, or the figure itself. */
+function OneTapAnswers(props: AnswerProps) {
+  const { card, hands, disabled } = props;
+  return (
+    <>
+      <fieldset className="keys" aria-label="What it reads">
+        {card.answers.map((answer, index) => (
+          <button
+            type="button"
+            key={answer}
+            data-key={index + 1}
+            disabled={disabled}
+            onClick={() => hands.done(card.action, { answer })}
+          >
+            {/\d$/.test(answer) ? `${answer} Mohm` : answer}
+          </button>
+        ))}
+      </fieldset>
+      <TextAnswer {...props} name="answer" label="Or the figure, in Mohm" />
+    </>
   );
 }
 

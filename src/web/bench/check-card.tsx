@@ -8,8 +8,9 @@ import { minutes, money } from "../words.ts";
 import { AnswerKeys } from "./answer-keys.tsx";
 import type { CardProps } from "./bench-props.ts";
 import { Expectations } from "./expectations.tsx";
-import { AtStake, PowerForecast } from "./gates.tsx";
+import { AtStake } from "./gates.tsx";
 import { gateBefore, HeldBack } from "./held-back.tsx";
+import { PowerForecast } from "./power-forecast.tsx";
 import { Probes } from "./probes.tsx";
 import { SomethingElse } from "./something-else.tsx";
 
@@ -39,7 +40,7 @@ export function CheckCard(props: CardProps) {
         </p>
       )}
       {card.atStake !== null && <AtStake stake={card.atStake} currency={view.currency} />}
-      {card.forecast !== null && <PowerForecast forecast={card.forecast} />}
+      {card.forecast !== null && <PowerForecast forecast={card.forecast} currency={view.currency} />}
       {gate === null ? (
         <>
           <PracticeAnswer {...props} />

@@ -6,12 +6,15 @@ import type { Hands } from "./bench-props.ts";
 import { overrule } from "./overrule.ts";
 import { Reasons } from "./reasons.tsx";
 
-type Gate = "live" | "proof" | "resistor";
+type Gate = "live" | "proof" | "resistor" | "motor";
 
 /** The gate before what stands on the card; null where none is shut. The engine's own proposals keep to the gates. */
 export function gateBefore({ safety, powered }: BenchView, { card, chosen }: Agenda): Gate | null {
   if (card === null || chosen === null) return null;
-  if (card.action.do === "power") return safety.powerWaits === null ? null : "resistor";
+  if (card.action.do === "power") {
+    if (safety.powerWaits !== null) return "resistor";
+    return safety.motorWaits !== null && card.action.feed !== "bench" ? "motor" : null;
+  }
   if (!wantsDeadBoard(card.action)) return null;
   if (powered) return "live";
   return safety.open ? null : "proof";
@@ -49,6 +52,15 @@ export function HeldBack({ gate, view, hands }: Props) {
         </div>
         <h3>Power with it on, because</h3>
         <Reasons of="resistor" onReason={(why) => hands.add([overrule("resistor", why)])} />
+      </section>
+    );
+  if (gate === "motor")
+    return (
+      <section className="gate" aria-label="A motor is plugged in">
+        <h3>No power yet</h3>
+        <p>{safety.motorWaits}</p>
+        <h3>Drive it all the same, because</h3>
+        <Reasons of="motor" onReason={(why) => hands.add([overrule("motor", why)])} />
       </section>
     );
   return (

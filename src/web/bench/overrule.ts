@@ -10,6 +10,11 @@ export const REASONS: Readonly<Record<Overruled, readonly string[]>> = {
     "Its capacitors are off or shorted out",
     "I answer for it, for a reason of my own",
   ],
+  motor: [
+    "Read before this job, it is good",
+    "It runs on another board",
+    "I answer for it, for a reason of my own",
+  ],
   resistor: ["It is meant to stay on for this run", "I answer for it, for a reason of my own"],
   proposal: [
     "I cannot reach that place",
@@ -27,6 +32,7 @@ export function overrule(of: Overruled, why: string): KeptEvent {
 /** What refusing the engine's proposal overrules: the gate that it serves, else the proposal alone. */
 export function overruledBy({ safety, powered }: BenchView, card: CardView): Overruled {
   if (powered) return "proposal";
+  if (card.gate !== null) return card.gate;
   const serves = card.action.do === "measure" || card.action.do === "clip";
   if (!safety.open && serves) return "proof";
   return safety.open && card.action.do === "unclip" ? "resistor" : "proposal";

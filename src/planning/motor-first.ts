@@ -1,0 +1,128 @@
+/**
+ * No motor is driven before its three windings and its insulation to earth are in the log, or the technician has overruled: a bad one
+ * kills the repaired board again. Asked cold, once for each motor, before the first power-up from the mains with it.
+ */
+import type { BenchState } from "../bench/bench-state.ts";
+import type { Part } from "../board/board.ts";
+import { MINUTES } from "../money/minutes.ts";
+import { MOTOR_INSULATION } from "../priors/told.ts";
+import {
+  insulationWords,
+  isCleared,
+  isConnected,
+  type MotorCheck,
+  motorCheck,
+  motorsOf,
+  WINDINGS,
+} from "../safety/motor-check.ts";
+import { minutesOf } from "./action-minutes.ts";
+import type { DueStep } from "./make-safe.ts";
+import { absentParts, type PlanningInput } from "./planning-input.ts";
+import { backOf, pullOf } from "./plug-pull.ts";
+import type { Action } from "./proposal.ts";
+
+interface Motor {
+  readonly part: Part;
+  readonly check: MotorCheck;
+  readonly connected: boolean;
+}
+
+function motorsNow(input: PlanningInput): readonly Motor[] {
+  const { board, timeline } = input;
+  return motorsOf(board, absentParts(input)).map((part) => ({
+    part,
+    check: motorCheck(board, timeline, part),
+    connected: isConnected(timeline.now, part),
+  }));
+}
+
+/**
+ * What a motor wants before power from the mains: its plug pulled, its windings, its insulation, its plug back. One with something
+ * against it stays apart. Null: power may come.
+ */
+export function motorGate(input: PlanningInput): DueStep | null {
+  const { board, timeline } = input;
+  for (const { part, check, connected } of motorsNow(input)) {
+    const cleared = isCleared(check);
+    if (connected && !cleared) {
+      const pull = pullOf(board, timeline.now, part);
+      if (pull !== null)
+        return gate(
+          pull.action,
+          `Before ${part.ref} is driven: its plug off, its windings and its insulation to earth read by themselves. A bad one kills the board again.`,
+        );
+    }
+    if (cleared && !isWhole(timeline.now, part))
+      return gate(backOf(timeline.now, part), `${part.ref} goes back on its plug before power.`);
+    if (!connected && !cleared && check.against === null) return reading(part, check, input);
+  }
+  return null;
+}
+
+/** Minutes of all that the gate will still ask for, plugging back included. */
+export function minutesOfMotorGate(input: PlanningInput): number {
+  const { board, timeline } = input;
+  return motorsNow(input).reduce((minutes, { part, check, connected }) => {
+    if (isCleared(check)) return minutes + backMinutes(input, part);
+    if (check.against !== null && !connected) return minutes;
+    const pull = connected ? pullOf(board, timeline.now, part) : null;
+    const apart = pull === null ? backMinutes(input, part) : pull.minutes + pull.backMinutes;
+    return minutes + apart + MINUTES.measure * check.windings.filter((ohms) => ohms === null).length;
+  }, 0);
+}
+
+/** What the power card says of the motor; empty where none is there. */
+export function motorWords(input: PlanningInput): string {
+  return motorsNow(input)
+    .map(({ part: { ref }, check, connected }) => {
+      if (!connected) return ` ${ref} stays unplugged${check.against === null ? "" : `: ${check.against}`}.`;
+      return check.overruled
+        ? ` ${ref} is connected unread, as overruled.`
+        : ` ${ref} reads well and is plugged in.`;
+    })
+    .join("");
+}
+
+function isWhole({ off, lifted }: BenchState, { ref, pins }: Part): boolean {
+  return !off.has(ref) && [...pins.keys()].every((pin) => !lifted.has(`${ref}.${pin}`));
+}
+
+function backMinutes({ board, timeline: { now } }: PlanningInput, part: Part): number {
+  if (isWhole(now, part)) return 0;
+  if (now.off.has(part.ref)) return minutesOf(board, now, { do: "restore", part: part.ref });
+  const up = [...now.lifted].filter((place) => place.startsWith(`${part.ref}.`));
+  return up.reduce((minutes, place) => minutes + minutesOf(board, now, { do: "refit", place }), 0);
+}
+
+function reading(motor: Part, check: MotorCheck, { board }: PlanningInput): DueStep {
+  const { ref } = motor;
+  const [first, ...rest] = WINDINGS.filter((_, w) => check.windings[w] === null).map(
+    ([a, b]): Action => ({ do: "measure", mode: "ohms", red: `${ref}.${a}`, black: `${ref}.${b}` }),
+  );
+  if (first !== undefined)
+    return {
+      ...gate(
+        first,
+        `The windings of ${ref}, at its own plug, have to read alike; one that differs would take the new parts with it.`,
+        rest,
+      ),
+      inHand: ref,
+    };
+  const limit = `${insulationWords(board, motor)}; the maker's limit goes before it.`;
+  if (motor.pins.has("pe"))
+    return {
+      ...gate(
+        { do: "measure", mode: "ohms", red: `${ref}.u`, black: `${ref}.pe` },
+        `Insulation of ${ref} to its earth, its plug off. ${limit}`,
+      ),
+      inHand: ref,
+    };
+  return gate(
+    { do: "answer", question: MOTOR_INSULATION.question, answer: MOTOR_INSULATION.notRead },
+    `Insulation of ${ref} from a winding to its frame, its plug off, in megohms: an insulation tester on the motor alone, never on the board; else the highest ohms range. ${limit} Not read, it stays unplugged.`,
+  );
+}
+
+function gate(action: Action, why: string, row: readonly Action[] = []): DueStep {
+  return { action, row, why, expect: [], gate: "motor" };
+}

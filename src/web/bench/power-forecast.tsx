@@ -1,0 +1,129 @@
+/** The gate before power: what each feed would break and lose, which checks would see it beforehand, and where the ladder stands. */
+import type { CardView } from "../../wire/bench-view.ts";
+import { Likelihood } from "../shell/likelihood.tsx";
+import { minutes, money, percent } from "../words.ts";
+
+type Forecast = NonNullable<CardView["forecast"]>;
+
+interface Props {
+  readonly forecast: Forecast;
+  readonly currency: string;
+}
+
+const BREAKS_SHOWN = 4;
+
+export function PowerForecast({ forecast, currency }: Props) {
+  const { spent } = forecast;
+  return (
+    <section className="gate" aria-label="What power would break">
+      <h3>
+        Power would break something in <span className="figure">{percent(forecast.anyBreaks)}</span> of such
+        boards
+      </h3>
+      <Feeds forecast={forecast} currency={currency} />
+      {spent !== null && (
+        <p className="gate-note">
+          {money(spent.money, currency)} spent so far; this power-up shows it lost in{" "}
+          {percent(spent.probability)}.
+        </p>
+      )}
+      <Lowers forecast={forecast} />
+      <p>{forecast.advice}</p>
+      <p>
+        <b>Go on when</b> {forecast.rung.goOn}. <b>Stop when</b> {forecast.rung.stop}.
+      </p>
+      <details>
+        <summary>What would break, and the ladder</summary>
+        <Breaks forecast={forecast} />
+        <Ladder forecast={forecast} />
+      </details>
+    </section>
+  );
+}
+
+function Feeds({ forecast, currency }: Props) {
+  return (
+    <table className="feeds">
+      <thead>
+        <tr>
+          <th scope="col">Fed by</th>
+          <th scope="col">breaks</th>
+          <th scope="col">loses</th>
+        </tr>
+      </thead>
+      <tbody>
+        {forecast.feeds.map(({ what, anyBreaks, lossMoney, chosen }) => (
+          <tr key={what} data-chosen={chosen}>
+            <th scope="row">
+              {what}
+              {chosen && <span className="for-readers"> (this step)</span>}
+            </th>
+            <td className="figure">{percent(anyBreaks)}</td>
+            <td className="figure">{money(lossMoney, currency)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Lowers({ forecast: { lowers } }: { readonly forecast: Forecast }) {
+  if (lowers.length === 0) return null;
+  return (
+    <>
+      <h4>Seen beforehand by</h4>
+      <ul className="lowers">
+        {lowers.map(({ what, minutes: taken, share }) => (
+          <li key={what}>
+            <span>{what}</span>
+            <span className="figure">
+              {percent(share)} of it, {minutes(taken)}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function Breaks({ forecast: { breaks, rung } }: { readonly forecast: Forecast }) {
+  return (
+    <>
+      <p>This step proves {rung.proves}.</p>
+      <ul>
+        {breaks.slice(0, BREAKS_SHOWN).map((part) => (
+          <li key={part.part}>
+            <span>
+              <b>{part.part}</b>, because {part.because}
+            </span>
+            <Likelihood value={part.probability} tone="bad" />
+          </li>
+        ))}
+      </ul>
+      {breaks.length > BREAKS_SHOWN && (
+        <p className="gate-note">And {breaks.length - BREAKS_SHOWN} more, each less likely.</p>
+      )}
+    </>
+  );
+}
+
+const STATES: Readonly<Record<Forecast["ladder"][number]["state"], string>> = {
+  done: "done",
+  now: "this step",
+  open: "left out",
+  shut: "not yet",
+};
+
+function Ladder({ forecast: { ladder } }: { readonly forecast: Forecast }) {
+  return (
+    <ol className="ladder">
+      {ladder.map(({ name, state, note }) => (
+        <li key={name} data-state={state}>
+          <span>{name}</span>
+          <span className="figure">{STATES[state]}</span>
+          {note !== null && <span className="gate-note">{note}</span>}
+        </li>
+      ))}
+    </ol>
+  );
+}
