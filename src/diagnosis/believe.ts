@@ -18,6 +18,8 @@ import { lookEvidence, powerEvidence } from "./event-evidence.ts";
 import type { Piece } from "./evidence.ts";
 import { type LivePredictor, liveCheckOf, liveEvidence } from "./live-evidence.ts";
 import { type Core, pieceLogLikelihoods, posteriorCores } from "./posterior.ts";
+import { railPieces } from "./rail-evidence.ts";
+import { alongRails, injectedRails, saidAlong, saidInjected } from "./rail-readings.ts";
 import { limitsFor, type SearchLimits } from "./search-limits.ts";
 import { suspectsOf } from "./suspects.ts";
 import { presentAt, type Universe } from "./universe.ts";
@@ -73,7 +75,10 @@ export function believe(input: BelieveInput): Belief {
 
 function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
   const { board, timeline, priors, memory } = input;
-  const cold = coldGroups(timeline).map((group) => ({
+  const along = alongRails(board, timeline);
+  const injected = injectedRails(board, timeline);
+  const ofInjection = saidInjected(injected);
+  const cold = coldGroups(timeline, saidAlong(along)).map((group) => ({
     evidence: coldEvidence(group, input.predictorFor(group.entry.before), priors.faults, memory, notSolved),
     logIndexes: group.logIndexes,
   }));
@@ -85,6 +90,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
         evidence: lookEvidence(board, input.cause, entry.event, entry.logIndex, priors.faults),
         logIndexes: [entry.logIndex],
       });
+    if (ofInjection.has(entry.logIndex)) continue;
     if (entry.event.do === "power" && entry.event.observed !== undefined)
       powers.push({
         evidence: powerEvidence(
@@ -97,18 +103,22 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
         logIndexes: [entry.logIndex],
       });
   }
-  return [...cold, ...looks, ...powers, ...livePieces(input)];
+  const rails = railPieces(board, along, injected, priors.faults, memory);
+  return [...cold, ...looks, ...powers, ...livePieces(input, ofInjection), ...rails];
 }
 
 /** Readings under power, in an order that does not depend on when each was taken after its power-up. */
-function livePieces({ timeline, priors, memory, liveFor }: BelieveInput): readonly Piece[] {
+function livePieces(
+  { timeline, priors, memory, liveFor }: BelieveInput,
+  saidElsewhere: ReadonlySet<number>,
+): readonly Piece[] {
   if (liveFor === undefined) return [];
   const found: { readonly at: string; readonly piece: Piece }[] = [];
   let power: { readonly event: PowerEvent; readonly logIndex: number } | null = null;
   for (const { event, logIndex, before } of timeline.entries) {
     if (event.do === "power") power = { event, logIndex };
     const taken = event.do === "measure" && before.powered ? liveCheckOf(event) : null;
-    if (taken === null || power === null) continue;
+    if (taken === null || power === null || saidElsewhere.has(logIndex)) continue;
     const evidence = liveEvidence(taken, logIndex, liveFor(before, power.event), priors.faults, memory);
     const at = `${String(power.logIndex).padStart(6, "0")} ${JSON.stringify(taken)}`;
     found.push({ at, piece: { evidence, logIndexes: [logIndex] } });

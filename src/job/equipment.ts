@@ -7,6 +7,7 @@ export const EQUIPMENT: ReadonlyMap<string, string> = new Map([
   ["lamp-100", "a 100 W series lamp"],
   ["lamp-150", "a 150 W series lamp"],
   ["lamp-200", "a 200 W series lamp"],
+  ["rechargeable-cell", "a 1.2 V rechargeable cell and a 1 ohm, 2 W resistor"],
   ["bench-supply", "a bench supply with a current limit"],
   ["isolation-transformer", "an isolation transformer"],
   ["variac", "a variable transformer"],

@@ -1,6 +1,6 @@
+import { lastPowerUp } from "../bench/injection.ts";
 import { faultSites } from "../board/fault-sites.ts";
 import type { ColdCheck } from "../meter/prediction.ts";
-import { lastPowerIndex } from "../safety/discharge.ts";
 import { placeOf } from "./candidate-checks.ts";
 import { junctionPins } from "./junction-pins.ts";
 import type { DueStep } from "./make-safe.ts";
@@ -76,7 +76,7 @@ export function resolderedUnread(input: PlanningInput, ref: string): DueStep | n
  * @param only - this part alone
  */
 function recheckRow({ board, timeline }: PlanningInput, only: string | null = null): readonly Action[] {
-  const since = timeline.entries.slice(lastPowerIndex(timeline) + 1);
+  const since = timeline.entries.slice(lastPowerUp(timeline) + 1);
   const worked = new Map<string, number>();
   since.forEach(({ event }, at) => {
     if (event.do === "replace" || event.do === "restore") worked.set(event.part, at);

@@ -1,5 +1,6 @@
 import { type BenchState, benchKey } from "../bench/bench-state.ts";
 import type { ColdMode, Place } from "../bench/event.ts";
+import { isInjection } from "../bench/injection.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board, Part } from "../board/board.ts";
 import { faultSites } from "../board/fault-sites.ts";
@@ -95,7 +96,7 @@ function alreadyTaken(timeline: Timeline, bench: BenchState, unexplained: readon
   const now = benchKey(bench);
   const taken = new Set<string>();
   for (const { event, before, logIndex } of timeline.entries) {
-    if (["replace", "clean", "resolder", "power"].includes(event.do)) taken.clear();
+    if (["replace", "clean", "resolder", "power"].includes(event.do) && !isInjection(event)) taken.clear();
     if (event.do !== "measure" || event.red === undefined || event.black === undefined) continue;
     if (
       event.mode !== "diode" &&

@@ -1,3 +1,4 @@
+import { isInjection } from "../bench/injection.ts";
 import { curedWords } from "../board/fault-words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import { coldCheckOf } from "../diagnosis/cold-evidence.ts";
@@ -14,6 +15,7 @@ import { percent } from "./faults-in-words.ts";
 import { type Findings, findings, firstOf, type WeighedStep, weighSteps, withRow } from "./finding-steps.ts";
 import { deadChance } from "./hands-on-steps.ts";
 import type { Hypotheses } from "./hypotheses.ts";
+import { injectionForecast } from "./injection-step.ts";
 import type { DueStep } from "./make-safe.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
@@ -119,7 +121,7 @@ function findingProposal(
   plan: readonly PlanStep[],
 ): Draft {
   const { hypotheses, model, found } = given;
-  if (step.action.do === "power") return powerProposal(given, step, weighed);
+  if (step.action.do === "power" && !isInjection(step.action)) return powerProposal(given, step, weighed);
   const full = withRow(step, found, hypotheses, model, minutesPerBit);
   return {
     action: full.action,
@@ -135,7 +137,7 @@ function findingProposal(
     ),
     others: others(given, full.action, weighed, plan),
     atStake: null,
-    forecast: null,
+    forecast: injectionForecast(full.action),
     probesOn: probesOn(full.action, full.inHand),
     outlook: outlook(given.model),
   };

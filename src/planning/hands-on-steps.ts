@@ -1,4 +1,5 @@
 import type { BenchState } from "../bench/bench-state.ts";
+import { lastPowerUp } from "../bench/injection.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board, Part } from "../board/board.ts";
 import { supplyPin } from "../board/kinds.ts";
@@ -6,7 +7,6 @@ import type { Belief } from "../diagnosis/belief.ts";
 import { MINUTES } from "../money/minutes.ts";
 import type { Cause } from "../priors/cause.ts";
 import { findingChances } from "../priors/look-findings.ts";
-import { lastPowerIndex } from "../safety/discharge.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
 import { junctionPins } from "./junction-pins.ts";
@@ -47,7 +47,7 @@ export function handsOnSteps(
 /** Parts freed, measured and put back since power was last on, and not fitted anew: freeing them again would tell the same. */
 function freedSincePower(timeline: Timeline): ReadonlySet<string> {
   const freed = new Set<string>();
-  for (const { event } of timeline.entries.slice(lastPowerIndex(timeline) + 1)) {
+  for (const { event } of timeline.entries.slice(lastPowerUp(timeline) + 1)) {
     if (event.do === "lift") freed.add(event.place.slice(0, event.place.indexOf(".")));
     if (event.do === "remove") freed.add(event.part);
     if (event.do === "replace") freed.delete(event.part);

@@ -1,4 +1,5 @@
 import type { Observed, PowerEvent } from "../bench/event.ts";
+import { lastPowerUp } from "../bench/injection.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { Fault } from "../board/fault.ts";
 import { faultNameWords } from "../board/fault-words.ts";
@@ -6,7 +7,6 @@ import type { Belief } from "../diagnosis/belief.ts";
 import { MINUTES } from "../money/minutes.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import { outcomeChances } from "../priors/power-outcomes.ts";
-import { lastPowerIndex } from "../safety/discharge.ts";
 import { forecastPower } from "../safety/forecast.ts";
 import { firstFeed } from "../safety/limiter.ts";
 import { type Outcome, refine, shownAs } from "./check-outcomes.ts";
@@ -38,7 +38,8 @@ const MOST_BREAKS = 6;
 export function lastPower(
   timeline: Timeline,
 ): { readonly entry: TimelineEntry; readonly seen: readonly Observed[]; readonly changed: boolean } | null {
-  const at = lastPowerIndex(timeline);
+  // a low voltage fed into a dead rail is no power-up of the board
+  const at = lastPowerUp(timeline);
   const entry = timeline.entries[at];
   if (entry === undefined || entry.event.do !== "power") return null;
   const { observed } = entry.event;

@@ -17,6 +17,7 @@ import { makeSafe } from "./make-safe.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
 import type { Proposal } from "./proposal.ts";
 import { repairModel } from "./repair-model.ts";
+import { fedRailProposal } from "./shorted-rail.ts";
 
 /**
  * Proposes the next action of a job. Order alone decides what safety demands (switch off, prove discharged, take the resistor
@@ -43,6 +44,6 @@ export function propose(
       ? liveProposal(input, clipped, hypotheses, model)
       : due === null
         ? decide(input, belief, priors, predictor, hypotheses, model)
-        : dueProposal(input, due, model);
+        : (fedRailProposal(input, hypotheses, model) ?? dueProposal(input, due, model));
   return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline) };
 }

@@ -11,9 +11,15 @@ export interface Level {
 
 const EXACT: readonly Level[] = [{ value: null, share: 1, spreadLn: 0 }];
 const SHORT: readonly Level[] = [{ value: null, share: 1, spreadLn: 1.4 }];
-const RAIL_SHORT: readonly Level[] = [
-  { value: null, share: 0.55, spreadLn: 1.0 },
-  { value: 5, share: 0.45, spreadLn: 1.0 },
+/** A cracked or punched ceramic: 0.1 to 5 ohm, the same both ways (common practice). */
+const CERAMIC_SHORT: readonly Level[] = [
+  { value: null, share: 0.5, spreadLn: 0.8 },
+  { value: 1.5, share: 0.5, spreadLn: 0.8 },
+];
+/** A chip that loads its own supply: 2 to 50 ohm (common practice); now and then one burnt through to a wire (from memory). */
+const CHIP_SHORT: readonly Level[] = [
+  { value: null, share: 0.15, spreadLn: 1.0 },
+  { value: 10, share: 0.85, spreadLn: 1.0 },
 ];
 const WIDE_LEAK: readonly Level[] = [
   { value: 100, share: 0.2, spreadLn: 0.8 },
@@ -48,7 +54,10 @@ const NEAR: ReadonlySet<Shape> = new Set([
   "gate",
   "bootstrap",
 ]);
-const TWO_SHORTS: ReadonlySet<Shape> = new Set(["ceramic", "chip-supply"]);
+const SHORTS: Readonly<Partial<Record<Shape, readonly Level[]>>> = {
+  ceramic: CERAMIC_SHORT,
+  "chip-supply": CHIP_SHORT,
+};
 
 /** Resistances above this in a chain on high voltage creep upwards by more than double. `common practice`. */
 const HIGH_OHMS = 100_000;
@@ -73,7 +82,7 @@ export function levelsOf(shape: Shape, mode: FaultMode, part: Part): readonly Le
     case "drift":
       return driftLevels(shape, part);
     case "short":
-      return TWO_SHORTS.has(shape) ? RAIL_SHORT : SHORT;
+      return SHORTS[shape] ?? SHORT;
     case "leaky":
       if (WIDE.has(shape)) return WIDE_LEAK;
       if (shape === "chip-supply") return CHIP_LEAK;
