@@ -171,7 +171,7 @@ class Bench implements OracleBench {
         return this.#calibrate(event);
       case "power": {
         const off = outOfCircuit(timeline.now);
-        const seen = observed(this.oracle, hidden.faults, event, off, nextIndex(timeline));
+        const seen = observed(this.oracle, hidden.faults, event, off);
         return done({ ...event, observed: seen });
       }
       default:

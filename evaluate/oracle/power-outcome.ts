@@ -18,19 +18,18 @@ function chancesOf(
   return shorted ? BENCH_OUTCOMES.short : BENCH_OUTCOMES.clear;
 }
 
-/** What is seen when power comes on: one word, the same each time it is asked at this place of the log. */
+/** What is seen when power comes on: one word, the same each time that a board with these faults is powered so. */
 export function observed(
   oracle: OracleBoard,
   faults: readonly Fault[],
   event: Omit<PowerEvent, "observed">,
   off: ReadonlySet<string>,
-  logIndex: number,
 ): Observed {
   const chances = Object.entries(chancesOf(oracle, faults, event, off)) as [Observed, number][];
   const drawn = drawOne(
     chances.map(([word]) => word),
     chances.map(([, chance]) => chance),
-    seededRandom(oracle.seed, `power ${logIndex}`),
+    seededRandom(oracle.seed, `power ${event.feed} ${JSON.stringify(faults)} ${[...off].sort().join(",")}`),
   );
   return drawn ?? "quiet";
 }

@@ -3,6 +3,7 @@
  */
 
 import type { BenchState } from "../bench/bench-state.ts";
+import { isWork } from "../bench/dead-board.ts";
 import type { PowerEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
@@ -18,8 +19,7 @@ import { lookEvidence, powerEvidence } from "./event-evidence.ts";
 import type { Piece } from "./evidence.ts";
 import { type LivePredictor, liveCheckOf, liveEvidence } from "./live-evidence.ts";
 import { type Core, pieceLogLikelihoods, posteriorCores } from "./posterior.ts";
-import { railPieces } from "./rail-evidence.ts";
-import { alongRails, injectedRails, saidAlong, saidInjected } from "./rail-readings.ts";
+import { ofRails } from "./rail-evidence.ts";
 import { limitsFor, type SearchLimits } from "./search-limits.ts";
 import { suspectsOf } from "./suspects.ts";
 import { presentAt, type Universe } from "./universe.ts";
@@ -65,7 +65,10 @@ export function believe(input: BelieveInput): Belief {
   return {
     priors: priors.faults,
     suspects: suspectsOf({ board, priors, universe, cores, pieces, logWeights, now, absent }),
-    healthyProbability: cores.reduce((sum, core) => sum + core.probability * core.healthyNow, 0),
+    healthyProbability: cores.reduce(
+      (sum, core) => sum + (core.presentNow.length > 0 ? 0 : core.probability * core.nothingBeside),
+      0,
+    ),
     explanations,
     remainder: Math.max(0, 1 - explanations.reduce((sum, explanation) => sum + explanation.probability, 0)),
     unexplained: unexplainedReadings(cores, pieces, logWeights),
@@ -75,23 +78,33 @@ export function believe(input: BelieveInput): Belief {
 
 function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
   const { board, timeline, priors, memory } = input;
-  const along = alongRails(board, timeline);
-  const injected = injectedRails(board, timeline);
-  const ofInjection = saidInjected(injected);
-  const cold = coldGroups(timeline, saidAlong(along)).map((group) => ({
+  const rails = ofRails(board, timeline, priors.faults, memory);
+  const cold = coldGroups(timeline, rails.said).map((group) => ({
     evidence: coldEvidence(group, input.predictorFor(group.entry.before), priors.faults, memory, notSolved),
     logIndexes: group.logIndexes,
   }));
   const looks: Piece[] = [];
   const powers: Piece[] = [];
+  // the same sight at the same feed on a board left as it is tells nothing new, whatever made it: one piece for all of them
+  const seen = new Map<string, number>();
   for (const entry of timeline.entries) {
+    if (isWork(entry.event.do)) seen.clear();
     if (entry.event.do === "look")
       looks.push({
         evidence: lookEvidence(board, input.cause, entry.event, entry.logIndex, priors.faults),
         logIndexes: [entry.logIndex],
       });
-    if (ofInjection.has(entry.logIndex)) continue;
-    if (entry.event.do === "power" && entry.event.observed !== undefined)
+    if (rails.said.has(entry.logIndex)) continue;
+    if (entry.event.do === "power" && entry.event.observed !== undefined) {
+      const { feed, watts, at, observed } = entry.event;
+      const sight = JSON.stringify([feed, watts, at, observed]);
+      const before = seen.get(sight);
+      if (before !== undefined) {
+        const { evidence, logIndexes } = powers[before];
+        powers[before] = { evidence, logIndexes: [...logIndexes, entry.logIndex] };
+        continue;
+      }
+      seen.set(sight, powers.length);
       powers.push({
         evidence: powerEvidence(
           board,
@@ -102,9 +115,9 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
         ),
         logIndexes: [entry.logIndex],
       });
+    }
   }
-  const rails = railPieces(board, along, injected, priors.faults, memory);
-  return [...cold, ...looks, ...powers, ...livePieces(input, ofInjection), ...rails];
+  return [...cold, ...looks, ...powers, ...livePieces(input, rails.said), ...rails.pieces];
 }
 
 /** Readings under power, in an order that does not depend on when each was taken after its power-up. */
@@ -152,6 +165,7 @@ function explanationOf(
     presentNow: core.presentNow.map((element) => universe.fault[element]),
     probability: core.probability,
     silent,
+    nothingBeside: core.nothingBeside,
     readingLogLikelihood,
   };
 }

@@ -9,7 +9,7 @@ import type { Fault } from "../board/fault.ts";
 import type { Cause } from "../priors/cause.ts";
 import type { FaultPrior } from "../priors/fault-prior.ts";
 import { findingLikelihood } from "../priors/look-findings.ts";
-import { observedLikelihood } from "../priors/power-outcomes.ts";
+import { feedSetup, observedLikelihood } from "../priors/power-outcomes.ts";
 import { COMMON_POINTS, type Evidence } from "./evidence.ts";
 
 /** What the eye found on one part: only its own faults, and leaks between the nets at its pins, can change it. */
@@ -43,8 +43,7 @@ export function powerEvidence(
   off: ReadonlySet<string>,
   priors: readonly FaultPrior[],
 ): Evidence {
-  const setup =
-    typeof event.at === "object" ? { feed: event.feed, at: event.at, off } : { feed: event.feed, off };
+  const setup = feedSetup(event, off);
   const likelihood = (faults: readonly Fault[]): number =>
     observedLikelihood(board, faults, setup, event.observed ?? []);
   return discreteEvidence(

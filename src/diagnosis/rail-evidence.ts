@@ -1,4 +1,5 @@
 /** What was read of one rail as a whole, as the search sees it: which part across it explains the readings. */
+import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { type RailGroup, type RailShort, railShort } from "../board/rail-groups.ts";
 import type { FaultPrior } from "../priors/fault-prior.ts";
@@ -6,7 +7,14 @@ import { ALONG_RAIL, alongRailBest, alongRailLog } from "./along-rail.ts";
 import type { EvidenceMemory } from "./cold-evidence.ts";
 import { COMMON_POINTS, type Evidence, type Piece } from "./evidence.ts";
 import { INJECTED, injectedAmps, injectedBest, injectedLog, type ShortOfRail } from "./injected-heat.ts";
-import type { AlongRail, InjectedRail } from "./rail-readings.ts";
+import {
+  type AlongRail,
+  alongRails,
+  type InjectedRail,
+  injectedRails,
+  saidAlong,
+  saidInjected,
+} from "./rail-readings.ts";
 
 /** Shorts of the rail by index into the prior table; the same list for the same table. */
 const shortsOf = new WeakMap<RailGroup, WeakMap<readonly FaultPrior[], ReadonlyMap<number, RailShort>>>();
@@ -151,19 +159,30 @@ function injectedEvidence(
   };
 }
 
-/** Everything that the log says of rails as a whole. */
-export function railPieces(
+/** What the log says of rails as a whole. */
+interface OfRails {
+  readonly pieces: readonly Piece[];
+  /** log indexes of what these pieces speak for, so that no other evidence says it again */
+  readonly said: ReadonlySet<number>;
+}
+
+/** Milliohms along rails and low voltages fed into them; a log without either costs one walk through it. */
+export function ofRails(
   board: Board,
-  along: readonly AlongRail[],
-  injected: readonly InjectedRail[],
+  timeline: Timeline,
   priors: readonly FaultPrior[],
   memory: EvidenceMemory,
-): readonly Piece[] {
+): OfRails {
+  const along = alongRails(board, timeline);
+  const injected = injectedRails(board, timeline);
   const telling = injected.filter(
     ({ seen, amps, warmths }) => seen.length + amps.length + warmths.length > 0,
   );
-  return [
-    ...along.filter(({ readings }) => readings.length > 1).map((one) => alongEvidence(one, priors, memory)),
-    ...telling.map((one) => injectedEvidence(board, one, priors, memory)),
-  ];
+  return {
+    pieces: [
+      ...along.filter(({ readings }) => readings.length > 1).map((one) => alongEvidence(one, priors, memory)),
+      ...telling.map((one) => injectedEvidence(board, one, priors, memory)),
+    ],
+    said: new Set([...saidAlong(along), ...saidInjected(injected)]),
+  };
 }

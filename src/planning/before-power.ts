@@ -1,6 +1,9 @@
 import { lastPowerUp } from "../bench/injection.ts";
+import { isPlugged } from "../bench/place.ts";
 import { faultSites } from "../board/fault-sites.ts";
 import type { ColdCheck } from "../meter/prediction.ts";
+import { MINUTES } from "../money/minutes.ts";
+import { minutesOf } from "./action-minutes.ts";
 import { placeOf } from "./candidate-checks.ts";
 import { junctionPins } from "./junction-pins.ts";
 import type { DueStep } from "./make-safe.ts";
@@ -24,7 +27,7 @@ export function beforePower(input: PlanningInput, dead: ReadonlyMap<string, numb
     if (!off.has(ref))
       return due(
         { do: "refit", place },
-        `Pin ${place.slice(ref.length + 1)} of ${ref} goes back on its pad before anything is powered.`,
+        `${isPlugged(board, place) ? "Contact" : "Pin"} ${place.slice(ref.length + 1)} of ${ref} goes back ${isPlugged(board, place) ? "on" : "on its pad"} before anything is powered.`,
       );
   }
   for (const ref of [...off].sort()) {
@@ -45,6 +48,18 @@ export function beforePower(input: PlanningInput, dead: ReadonlyMap<string, numb
         why: "Cold re-check before power: what was fitted or soldered may be bad, in wrong, or bridged, and a second short behind the first is common.",
         expect: [],
       };
+}
+
+/** Minutes of all that `beforePower` will ask for: pins and parts back in their places, and the re-check. */
+export function minutesBeforePower(input: PlanningInput): number {
+  const { board, timeline } = input;
+  const { lifted, off } = timeline.now;
+  const absent = absentParts(input);
+  const back = (action: Action) => minutesOf(board, timeline.now, action);
+  let minutes = MINUTES.measure * recheckRow(input).length;
+  for (const place of lifted) minutes += back({ do: "refit", place });
+  for (const part of off) if (!absent.has(part)) minutes += back({ do: "restore", part });
+  return minutes;
 }
 
 function due(action: Action, why: string): DueStep {

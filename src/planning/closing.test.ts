@@ -1,32 +1,34 @@
 import { expect, it } from "vitest";
 import type { Feed, JobEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
-import { closingStep } from "./closing.ts";
+import { closingStep, hasRun, outvoted } from "./closing.ts";
 import { smallDriveBoard } from "./scene.fixture.ts";
 
-const closedAfter = (accused: number, ...log: readonly JobEvent[]): string | null => {
+function timelineOf(...log: readonly JobEvent[]) {
   const folded = foldLog(smallDriveBoard(), [], log);
   if (!folded.ok) throw new Error(folded.problem);
-  const action = closingStep(folded.value, accused)?.action;
-  return action?.do === "close" ? action.verdict : null;
-};
+  return folded.value;
+}
 const fit: JobEvent = { do: "replace", part: "F1" };
 const ran = (feed: Feed): readonly JobEvent[] => [
   { do: "power", feed, ...(feed === "lamp" ? { watts: 100 } : {}), observed: "runs" },
   { do: "unpower" },
 ];
 
-it("a board that runs on the mains is repaired, and one that ran as it came has no fault", () => {
-  expect(closedAfter(0.1, fit, ...ran("mains"))).toBe("repaired");
-  expect(closedAfter(0.1, ...ran("mains"))).toBe("no-fault");
+it("a board that runs on the mains is repaired, and one that ran as it came has no fault; what is left unproven is said", () => {
+  const repaired = closingStep(timelineOf(fit, ...ran("mains")), 0.04);
+  expect(repaired.action).toEqual({ do: "close", verdict: "repaired" });
+  expect(repaired.why).toContain("4 %");
+  expect(closingStep(timelineOf(...ran("mains")), 0).action).toEqual({ do: "close", verdict: "no-fault" });
 });
 
-it("a board that has run through a lamp alone proves nothing yet", () => {
-  expect(closedAfter(0.1, fit, ...ran("lamp"))).toBeNull();
-  expect(closedAfter(0.1, fit, ...ran("lamp"), ...ran("mains"))).toBe("repaired");
+it("a board that has run through a lamp alone proves nothing yet, and one worked on since it ran neither", () => {
+  expect(hasRun(timelineOf(fit, ...ran("lamp")))).toBe(false);
+  expect(hasRun(timelineOf(fit, ...ran("lamp"), ...ran("mains")))).toBe(true);
+  expect(hasRun(timelineOf(...ran("mains"), fit))).toBe(false);
 });
 
-it("a board that runs with a part still accused is not handed back, until it has run too often for that", () => {
-  expect(closedAfter(0.9, fit, ...ran("mains"))).toBeNull();
-  expect(closedAfter(0.9, fit, ...ran("mains"), ...ran("mains"), ...ran("mains"))).toBe("repaired");
+it("after three good runs the readings that still accuse a part are outvoted", () => {
+  expect(outvoted(timelineOf(...ran("mains"), ...ran("mains")))).toBe(false);
+  expect(outvoted(timelineOf(...ran("mains"), ...ran("mains"), ...ran("mains")))).toBe(true);
 });

@@ -1,37 +1,51 @@
 import type { Timeline } from "../bench/timeline.ts";
+import { percent } from "./faults-in-words.ts";
 import type { DueStep } from "./make-safe.ts";
 import { lastPower } from "./power-step.ts";
 
-/** A part this probably faulty is seen to before the board goes out; after so many good runs the readings are outvoted. From memory. */
-const ACCUSED = 0.6;
+/** After so many good runs the readings that still accuse a part are outvoted. From memory. */
 const MOST_RUNS = 3;
 
 const CURES: ReadonlySet<string> = new Set(["replace", "clean", "resolder"]);
 
-/**
- * Closing a job whose board has run: `repaired` where something was cured, `no-fault` where it ran as it came. A job
- * already closed stays so. A board may run with a part that the readings still accuse: it is not handed back like that.
- * Null: the job goes on.
- * @param accused - the highest chance that some part has still to be cured; what a board lives with does not count
- */
-export function closingStep(timeline: Timeline, accused: number): DueStep | null {
+/** A job that is closed stays so; null while it is open. */
+export function staysClosed(timeline: Timeline): DueStep | null {
   const closed = timeline.entries.findLast(({ event }) => event.do === "close");
-  if (timeline.closed && closed?.event.do === "close")
-    return close(closed.event.verdict, "This job is closed.");
-  if (accused >= ACCUSED && runs(timeline) < MOST_RUNS) return null;
+  return timeline.closed && closed?.event.do === "close"
+    ? close(closed.event.verdict, "This job is closed.")
+    : null;
+}
+
+/**
+ * Has the board run on its own feed since it was last worked on, and is it switched off? A lamp passes too little to prove a board: that is
+ * no such run.
+ */
+export function hasRun(timeline: Timeline): boolean {
   const last = lastPower(timeline);
-  if (last === null || timeline.now.powered || last.changed || !last.seen.includes("runs")) return null;
-  // a lamp passes too little to prove a board: it has to run on its own feed
-  if (last.entry.event.do === "power" && last.entry.event.feed === "lamp") return null;
+  if (last === null || timeline.now.powered || last.changed || !last.seen.includes("runs")) return false;
+  return !(last.entry.event.do === "power" && last.entry.event.feed === "lamp");
+}
+
+/** Has it run so often that what still accuses a part is not believed? */
+export function outvoted(timeline: Timeline): boolean {
+  return runs(timeline) >= MOST_RUNS;
+}
+
+/**
+ * Closing a job whose board has run: `repaired` where something was cured, `no-fault` where it ran as it came.
+ * @param doubt - chance that something weak is left in it
+ */
+export function closingStep(timeline: Timeline, doubt: number): DueStep {
+  const left = `What is left unproven: ${percent(doubt)} that something weak is still in it.`;
   const cured = timeline.entries.some(({ event }) => CURES.has(event.do));
   return cured
     ? close(
         "repaired",
-        "It ran after the repair and nothing has been changed since. Load it until it is warm through (20 to 30 minutes), then write it up and hand it back.",
+        `It ran after the repair and nothing has been changed since. Load it until it is warm through (20 to 30 minutes), then write it up and hand it back. ${left}`,
       )
     : close(
         "no-fault",
-        "It ran as it came, with nothing replaced: no fault found on this board; look at what it is connected to.",
+        `It ran as it came, with nothing replaced: no fault found on this board; look at what it is connected to. ${left}`,
       );
 }
 

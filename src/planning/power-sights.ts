@@ -23,11 +23,13 @@ const EITHER: Readonly<Record<string, string>> = {
 
 /**
  * The meaning of a sight at power-up, with the faults it speaks for.
+ * @param sight - as the log spells it; what a meter then shows may follow behind `, then`
  * @param means - of the faults, as for any other outcome
  */
 export function sightMeans(feed: Feed, sight: string | null, means: string): string {
   const rung = feed === "lamp" ? THROUGH_A_LAMP : feed === "mains" ? ON_THE_MAINS : {};
-  const trade = sight === null ? undefined : (rung[sight] ?? EITHER[sight]);
+  const [seen] = sight?.split(", then ") ?? [];
+  const trade = seen === undefined ? undefined : (rung[seen] ?? EITHER[seen]);
   if (trade === undefined) return means;
   return means === "tells little" ? trade : `${trade}; ${means}`;
 }

@@ -1,20 +1,22 @@
 /** The next step of a job: made safe first, then whatever the sum of minutes, money and chances says. */
+import type { Timeline } from "../bench/timeline.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
 import { isHarmless } from "../priors/harmless.ts";
 import { cautionsNow } from "../safety/cautions.ts";
-import { dueProposal } from "./cards.ts";
-import { closingStep } from "./closing.ts";
+import { afterItRan } from "./after-it-ran.ts";
+import { type Draft, dueProposal } from "./cards.ts";
+import { hasRun, staysClosed } from "./closing.ts";
 import { decide } from "./decide.ts";
 import { fittedEnough } from "./fitted-enough.ts";
-import { deadChance } from "./hands-on-steps.ts";
 import { planningHypotheses } from "./hypotheses.ts";
-import { unreadClips } from "./live-clips.ts";
+import { clippedOn, samePlaces, unreadClips } from "./live-clips.ts";
 import { liveProposal } from "./live-proposal.ts";
-import { makeSafe } from "./make-safe.ts";
+import { type DueStep, makeSafe } from "./make-safe.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
+import { goesStraightOn } from "./power-step.ts";
 import type { Proposal } from "./proposal.ts";
 import { repairModel } from "./repair-model.ts";
 import { fedRailProposal } from "./shorted-rail.ts";
@@ -38,12 +40,29 @@ export function propose(
   const hypotheses = planningHypotheses(belief, absentParts(input), livedWith);
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
   const [clipped] = unreadClips(timeline);
-  const due = closingStep(timeline, Math.max(0, ...deadChance(hypotheses).values())) ?? makeSafe(input);
-  const draft =
-    clipped !== undefined
-      ? liveProposal(input, clipped, hypotheses, model)
-      : due === null
-        ? decide(input, belief, priors, predictor, hypotheses, model)
-        : (fedRailProposal(input, hypotheses, model) ?? dueProposal(input, due, model));
-  return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline) };
+  const decided = () => decide(input, belief, priors, predictor, hypotheses, model);
+  const safe = makeSafe(input);
+  const due = (step: DueStep) => dueProposal(input, step, model);
+  const draft = ((): Draft => {
+    const closed = staysClosed(timeline);
+    if (closed !== null) return due(closed);
+    if (clipped !== undefined) return liveProposal(input, clipped, hypotheses, model);
+    const after = hasRun(timeline)
+      ? afterItRan(input, belief, hypotheses, model, predictor, safe === null)
+      : "go on";
+    if (typeof after !== "string") return after;
+    if (after === "make safe" && safe !== null) return due(safe);
+    if (safe === null) return decided();
+    return fedRailProposal(input, hypotheses, model) ?? straightOn(timeline, decided) ?? due(safe);
+  })();
+  return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline, input.equipment) };
+}
+
+/** After a lamp that showed nothing hard the mains may follow with nobody reaching inside; null where a hand is wanted first, or not so. */
+function straightOn(timeline: Timeline, decided: () => Draft): Draft | null {
+  if (timeline.closed || !goesStraightOn(timeline)) return null;
+  const draft = decided();
+  if (draft.action.do !== "power") return null;
+  const meters = draft.action.meters ?? [];
+  return meters.every((pair) => clippedOn(timeline).some((on) => samePlaces(on, pair))) ? draft : null;
 }

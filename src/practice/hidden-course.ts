@@ -4,10 +4,10 @@ import type { Board } from "../board/board.ts";
 import type { Job } from "../job/job.ts";
 import { viewOf } from "../priors/circuit-view.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
+import { type FeedHarm, feedHarm, ownHarm } from "../priors/feed-harm.ts";
 import { jointShare } from "../priors/joint-share.ts";
 import { boardEffect } from "../priors/power-effects.ts";
-import { POWER_HARM } from "../priors/power-harm.ts";
-import { outcomeChances } from "../priors/power-outcomes.ts";
+import { feedSetup, outcomeChances } from "../priors/power-outcomes.ts";
 import { priorTable } from "../priors/prior-table.ts";
 import { drawFaults, type HiddenFault, hideFaults, knockOnRates } from "./hide-faults.ts";
 import { drawOne, seededRandom } from "./seeded-random.ts";
@@ -93,8 +93,7 @@ export function observedAt(
   logIndex: number,
 ): readonly Observed[] {
   if (event.observed !== undefined) return [event.observed].flat();
-  const setup =
-    typeof event.at === "object" ? { feed: event.feed, at: event.at, off } : { feed: event.feed, off };
+  const setup = feedSetup(event, off);
   const faults = present.map(({ fault }) => fault);
   const chances = [...outcomeChances(job.board, faults, setup)].filter(([, chance]) => chance > LEAST_CHANCE);
   const words = chances.map(([word]) => word);
@@ -123,10 +122,9 @@ function afterPower(
     inCircuit.map(({ fault }) => fault),
     off,
   );
-  const harm = effect === "input-open" ? 0 : POWER_HARM[event.feed];
-  const rates = knockOnRates(table, inCircuit, harm);
-  for (const [row, rate] of table.breaksAtPower.entries())
-    rates.set(row, (rates.get(row) ?? 0) + rate * harm);
+  // nothing gets past an open line, but a bench supply comes in behind it
+  const harm = effect === "input-open" && event.feed !== "bench" ? null : feedHarm(job.board, event);
+  const rates = powerRates(table, inCircuit, harm);
   const fuses = new Set(viewOf(job.board).lineFuses.map((part) => part.ref));
   for (const row of rates.keys()) {
     const part = table.faults[row]?.part ?? "";
@@ -140,6 +138,19 @@ function afterPower(
     ...broken,
     ...(seen.includes("fuse-blew") ? blownFuses(table, present, fuses, off) : []),
   ];
+}
+
+/** Rates at which a power-up breaks something: knock-ons of what is present, and what breaks by itself. */
+function powerRates(
+  table: PriorTable,
+  inCircuit: readonly HiddenFault[],
+  harm: FeedHarm | null,
+): Map<number, number> {
+  if (harm === null) return new Map();
+  const rates = knockOnRates(table, inCircuit, harm);
+  for (const [row, rate] of table.breaksAtPower.entries())
+    rates.set(row, (rates.get(row) ?? 0) + rate * ownHarm(harm, table.faults[row]));
+  return rates;
 }
 
 /** A fuse seen to blow is open from then on. */

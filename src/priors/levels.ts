@@ -11,6 +11,11 @@ export interface Level {
 
 const EXACT: readonly Level[] = [{ value: null, share: 1, spreadLn: 0 }];
 const SHORT: readonly Level[] = [{ value: null, share: 1, spreadLn: 1.4 }];
+/** Silicon and electrolytics: melted through for the most part, some ohms now and then. In levels, so that the same reading taken thrice counts once. */
+const PART_SHORT: readonly Level[] = [
+  { value: null, share: 0.65, spreadLn: 1.0 },
+  { value: 3, share: 0.35, spreadLn: 0.9 },
+];
 /** A cracked or punched ceramic: 0.1 to 5 ohm, the same both ways (common practice). */
 const CERAMIC_SHORT: readonly Level[] = [
   { value: null, share: 0.5, spreadLn: 0.8 },
@@ -54,9 +59,13 @@ const NEAR: ReadonlySet<Shape> = new Set([
   "gate",
   "bootstrap",
 ]);
-const SHORTS: Readonly<Partial<Record<Shape, readonly Level[]>>> = {
+const SHORTS: Partial<Readonly<Record<Shape, readonly Level[]>>> = {
   ceramic: CERAMIC_SHORT,
   "chip-supply": CHIP_SHORT,
+  electrolytic: PART_SHORT,
+  diode: PART_SHORT,
+  "rectifier-diode": PART_SHORT,
+  zener: PART_SHORT,
 };
 
 /** Resistances above this in a chain on high voltage creep upwards by more than double. `common practice`. */

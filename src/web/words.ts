@@ -41,6 +41,13 @@ export const OBSERVED: readonly {
   { seen: "smoke", words: "Smoke", feeds: ["mains", "lamp", "bench"] },
 ];
 
+/** A sight at power-up as its key says it, with what follows it: `lamp-dark, then 15 V`. Anything else as it is. */
+export function sightWords(outcome: string): string {
+  const [sight = "", ...rest] = outcome.split(", then ");
+  const words = OBSERVED.find(({ seen }) => seen === sight)?.words;
+  return words === undefined ? outcome : [words, ...rest].join(", then ");
+}
+
 export const VERDICTS: readonly { readonly verdict: string; readonly words: string }[] = [
   { verdict: "repaired", words: "Repaired" },
   { verdict: "not-economic", words: "Not worth repairing" },
