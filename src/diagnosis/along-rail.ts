@@ -3,17 +3,12 @@
  * tracks, so the track from the rail to each part is an unknown of its own; only the differences between the readings speak here, how low
  * the lowest is speaks as any ohms reading does.
  */
+import { FOUR_WIRE, fourWireSpread } from "../meter/four-wire.ts";
 import { logAdd } from "../numeric/log-space.ts";
 import { logNormalDensity, normalTail } from "../numeric/normal.ts";
 
-/** Every threshold of the gradient. */
+/** Readings of the gradient that are none. */
 export const ALONG_RAIL = {
-  /** track from the rail to a part's pins and back: median ohms, deviation of its ln (5 to 40 milliohm a hop, from memory) */
-  trackOhms: 0.014,
-  trackSpreadLn: 0.6,
-  /** what two readings may differ by at the same pins: digits and how the tips sit, ohms, and a share (from memory) */
-  digitsOhms: 0.0007,
-  share: 0.003,
   /** a reading at the wrong pins, or not four-wire at all: how often, and how far off, ohms (from memory) */
   slipShare: 0.03,
   slipOhms: 0.3,
@@ -27,11 +22,11 @@ const TRACKS: readonly { readonly ohms: number; readonly weight: number; readonl
     const points = Array.from({ length: 13 }, (_, k) => (k - 6) * STEP);
     const total = points.reduce((sum, z) => sum + Math.exp(-0.5 * z * z), 0);
     return points.map((z) => {
-      const ohms = M.trackOhms * Math.exp(M.trackSpreadLn * z);
+      const ohms = FOUR_WIRE.trackOhms * Math.exp(FOUR_WIRE.trackSpreadLn * z);
       return {
         ohms,
         weight: Math.exp(-0.5 * z * z) / total,
-        cellOhms: (ohms * M.trackSpreadLn * STEP) / Math.sqrt(12),
+        cellOhms: (ohms * FOUR_WIRE.trackSpreadLn * STEP) / Math.sqrt(12),
       };
     });
   })();
@@ -40,11 +35,6 @@ const TRACKS: readonly { readonly ohms: number; readonly weight: number; readonl
 export interface AtPart {
   readonly part: string;
   readonly ohms: number;
-}
-
-/** Deviation of one reading, ohms. */
-export function readingOhms(ohms: number): number {
-  return Math.hypot(M.digitsOhms, M.share * ohms);
 }
 
 function slipDensity(lowest: number): number {
@@ -83,7 +73,7 @@ export function alongRailLog(readings: readonly AtPart[], place: string | null):
   for (const track of TRACKS) {
     let product = track.weight;
     for (const { part, ohms } of rest) {
-      const deviation = Math.hypot(readingOhms(ohms), readingOhms(lowest.ohms), track.cellOhms);
+      const deviation = Math.hypot(fourWireSpread(ohms), fourWireSpread(lowest.ohms), track.cellOhms);
       const difference = ohms - lowest.ohms;
       // from the lowest part's reading its own track comes off, unless the short is there: then the other's way runs over it
       if (part === place) product *= density(difference, -track.ohms, -1, deviation, slip);
@@ -102,14 +92,14 @@ export function alongRailBest(readings: readonly AtPart[]): number {
   if (lowest === undefined) return 0;
   return rest.reduce(
     (sum, { ohms }) =>
-      sum + logNormalDensity(0) - Math.log(Math.hypot(readingOhms(ohms), readingOhms(lowest.ohms))),
+      sum + logNormalDensity(0) - Math.log(Math.hypot(fourWireSpread(ohms), fourWireSpread(lowest.ohms))),
     Math.log(2),
   );
 }
 
 /** Chance that of `count` parts read the shorted one, of so many ohms, reads lowest. */
 export function lowestAtShort(shortOhms: number, count: number): number {
-  const deviation = Math.SQRT2 * readingOhms(shortOhms);
+  const deviation = Math.SQRT2 * fourWireSpread(shortOhms);
   let chance = 0;
   for (const own of TRACKS) {
     let below = 0;

@@ -3,6 +3,7 @@ import { type BenchState, benchKey } from "../bench/bench-state.ts";
 import type { MeasureEvent, Observed, PowerEvent } from "../bench/event.ts";
 import { isInjection } from "../bench/injection.ts";
 import { pinOfPlace } from "../bench/place.ts";
+import { railAtPins } from "../bench/rail-at-pins.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { type RailGroup, railGroups } from "../board/rail-groups.ts";
@@ -28,25 +29,6 @@ export interface InjectedRail {
 }
 
 const CURES: ReadonlySet<string> = new Set(["clean", "resolder"]);
-
-/** The part at whose own two pins, both soldered, a four-wire reading was taken, and the rail that it lies across; null elsewhere. */
-export function railAtPins(
-  board: Board,
-  bench: BenchState,
-  event: Pick<MeasureEvent, "mode" | "wires" | "red" | "black">,
-): { readonly group: RailGroup; readonly part: string } | null {
-  if (event.mode !== "ohms" || event.wires !== 4) return null;
-  const [red, black] = [pinOfPlace(event.red ?? ""), pinOfPlace(event.black ?? "")];
-  if (red === null || black === null || red.ref !== black.ref || bench.off.has(red.ref)) return null;
-  if ([event.red, event.black].some((place) => bench.lifted.has(place ?? ""))) return null;
-  for (const group of railGroups(board)) {
-    const member = group.members.find(({ part }) => part.ref === red.ref);
-    const pins = [red.pin, black.pin];
-    if (member !== undefined && pins.includes(member.plus) && pins.includes(member.minus))
-      return { group, part: red.ref };
-  }
-  return null;
-}
 
 /** Milliohm readings by rail, in an order that does not depend on when they were taken. */
 export function alongRails(board: Board, timeline: Timeline): readonly AlongRail[] {
