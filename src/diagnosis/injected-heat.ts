@@ -16,9 +16,13 @@ export const INJECTED = {
   /** of the short's rise what board and copper bring to the parts around it, and its deviation (from memory) */
   nearShare: 0.08,
   nearSpread: 0.08,
-  /** a reading astray (a shiny or wrong part): how often, and how wide, kelvin (from memory) */
+  /** a reading astray: how often, and how wide, kelvin; shiny parts and wrong ones read too cold, hardly any too hot (from memory) */
   slipShare: 0.015,
+  hotSlipShare: 0.002,
   slipKelvin: 60,
+  /** watts in the short of a rail that its own supply feeds, hiccuping or at its limit: median, deviation of the ln (from memory) */
+  someWatts: 0.3,
+  someWattsLn: 1.3,
   /** deviation of ln(ohms) of what was read across the rail, contact included, and the ohms of leads and contact */
   readLn: 0.12,
   contactOhms: 0.3,
@@ -102,7 +106,7 @@ function ampsLog({ amps }: InjectedRail, predicted: number): number {
 /** ln of the density of the warmths, the room summed over where no reading names it. */
 function warmthLog(board: Board, { warmths }: InjectedRail, part: string | null, watts: number): number {
   if (warmths.length === 0) return 0;
-  const astray = Math.log(M.slipShare / M.slipKelvin);
+  const astray = (apart: number) => Math.log((apart > 0 ? M.hotSlipShare : M.slipShare) / M.slipKelvin);
   const rises = warmths.map(({ event }) => {
     const taken = { by: event.by, afterPower: event.afterPower };
     const own = part === null ? 0 : injectedRise(board, part, watts, taken);
@@ -115,8 +119,9 @@ function warmthLog(board: Board, { warmths }: InjectedRail, part: string | null,
     warmths.forEach(({ event: { ambient, reading } }, i) => {
       const { shown, deviation } = rises[i];
       const room = ambient ?? ROOM.celsius + ROOM.spread * z;
-      const good = logNormalDensity(((reading as number) - room - shown) / deviation) - Math.log(deviation);
-      sum += logAdd(Math.log1p(-M.slipShare) + good, astray);
+      const apart = (reading as number) - room - shown;
+      const good = logNormalDensity(apart / deviation) - Math.log(deviation);
+      sum += logAdd(Math.log1p(-M.slipShare) + good, astray(apart));
     });
     return sum;
   });
@@ -126,6 +131,15 @@ function warmthLog(board: Board, { warmths }: InjectedRail, part: string | null,
 /** ln of the likelihood of everything that this injection showed, given where the short is. */
 export function injectedLog(board: Board, injected: InjectedRail, short: ShortOfRail): number {
   const { power, ohms: read } = injected;
+  if (injected.somehow) {
+    const some = Number.isFinite(short.ohms) ? M.someWatts : 0;
+    return logSumExp(
+      POINTS.map((z, k) => {
+        const watts = some * Math.exp(M.someWattsLn * z);
+        return LOG_WEIGHTS[k] + warmthLog(board, injected, short.part, watts);
+      }),
+    );
+  }
   const logs = ohmsGrid(short, read).map(({ ohms, log }) => {
     const whole = !Number.isFinite(ohms);
     const amps = whole ? 0 : injectedAmps(power, ohms);

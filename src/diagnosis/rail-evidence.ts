@@ -15,6 +15,7 @@ import {
   saidAlong,
   saidInjected,
 } from "./rail-readings.ts";
+import { warmedRails } from "./warmed-rails.ts";
 
 /** Shorts of the rail by index into the prior table; the same list for the same table. */
 const shortsOf = new WeakMap<RailGroup, WeakMap<readonly FaultPrior[], ReadonlyMap<number, RailShort>>>();
@@ -137,16 +138,17 @@ function injectedEvidence(
     {
       best: injectedBest(injected),
       slip:
-        Math.log(INJECTED.stray) +
+        (injected.somehow ? 0 : Math.log(INJECTED.stray)) +
         warmths.length * Math.log(INJECTED.slipShare / INJECTED.slipKelvin) +
         amps.length * Math.log(INJECTED.slipShare),
-      key: `injected|${JSON.stringify([group.name, power.volts, power.limitAmps, power.ohms, seen, read, amps, ohms])}`,
+      key: `injected|${JSON.stringify([group.name, injected.somehow, power.volts, power.limitAmps, power.ohms, seen, read, amps, ohms])}`,
     },
     memory,
     (leading) => injectedLog(board, injected, shortOf(leading)),
     (leading) => {
       const { part, ohms: through } = shortOf(leading);
       if (!Number.isFinite(through)) return "next to no amps, nothing warm";
+      if (injected.somehow) return part === null ? "none of the parts warm" : `${part} warmest`;
       const most = injectedAmps(power, through);
       return part === null
         ? `${most.toFixed(2)} A, none of the parts warm`
@@ -155,7 +157,7 @@ function injectedEvidence(
   );
   return {
     evidence,
-    logIndexes: [injected, ...amps, ...warmths].map(({ logIndex }) => logIndex),
+    logIndexes: [...saidInjected([injected])],
   };
 }
 
@@ -174,7 +176,7 @@ export function ofRails(
   memory: EvidenceMemory,
 ): OfRails {
   const along = alongRails(board, timeline);
-  const injected = injectedRails(board, timeline);
+  const injected = [...injectedRails(board, timeline), ...warmedRails(board, timeline)];
   const telling = injected.filter(
     ({ seen, amps, warmths }) => seen.length + amps.length + warmths.length > 0,
   );

@@ -15,8 +15,10 @@ export interface AlongRail {
   readonly readings: readonly (AtPart & { readonly logIndex: number })[];
 }
 
-/** A low voltage fed into a rail, and what was read of it. */
+/** A low voltage fed into a shorted rail, or its own supply on it, and what was read of it. */
 export interface InjectedRail {
+  /** the board's own supply feeds it, nobody knows with how many amps: only the warmths are compared */
+  readonly somehow: boolean;
   readonly group: RailGroup;
   readonly power: PowerEvent;
   readonly bench: BenchState;
@@ -103,6 +105,7 @@ export function injectedRails(board: Board, timeline: Timeline): readonly Inject
           ? null
           : {
               group,
+              somehow: false,
               power: event,
               bench: after,
               logIndex,
@@ -120,11 +123,11 @@ export function injectedRails(board: Board, timeline: Timeline): readonly Inject
   return found;
 }
 
-/** Log indexes of all that these injections account for. */
+/** Log indexes of all that these account for: where the board's own supply feeds the rail, not its power-up. */
 export function saidInjected(injected: readonly InjectedRail[]): ReadonlySet<number> {
   return new Set(
-    injected.flatMap(({ logIndex, amps, warmths }) => [
-      logIndex,
+    injected.flatMap(({ logIndex, somehow, amps, warmths }) => [
+      ...(somehow ? [] : [logIndex]),
       ...amps.map((one) => one.logIndex),
       ...warmths.map((one) => one.logIndex),
     ]),

@@ -8,7 +8,7 @@ import type {
   PowerEvent,
   Reading,
 } from "../bench/event.ts";
-import { isInjection } from "../bench/injection.ts";
+import { isInjection, lastPowerUp } from "../bench/injection.ts";
 import { railAtPins } from "../bench/rail-at-pins.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import { isColdMode } from "../bench/words.ts";
@@ -143,9 +143,10 @@ function filled(asked: Omit<MeasureEvent, "reading">, reading: Reading): Answer 
 /** From switching off to the first touch of a lead, seconds. `from memory`. */
 const TOUCH_SECONDS = 40;
 
-/** What the last power has left on the bus; null where there was none. */
+/** What the last power-up has left on the bus; null where there was none. A low voltage into a dead rail leaves nothing there. */
 function leftOnBus(board: Board, timeline: Timeline, faults: readonly Fault[]): number | null {
-  return liveWhenPowered(board, timeline, faults)?.busAfter(TOUCH_SECONDS) ?? null;
+  const until = { ...timeline, entries: timeline.entries.slice(0, lastPowerUp(timeline) + 1) };
+  return liveWhenPowered(board, until, faults)?.busAfter(TOUCH_SECONDS) ?? null;
 }
 
 /** DC volts at rest: what charge is left. */
