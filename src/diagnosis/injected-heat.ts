@@ -30,6 +30,9 @@ export const INJECTED = {
   limitLn: 0.1,
   ampsShare: 0.08,
   ampsLeast: 0.01,
+  /** a chip's amps above this many volts, as multiples of what its ohms would pass, each as likely (0.5 V common practice, rest from memory) */
+  bendsAboveVolts: 0.5,
+  bends: [1, 1.5, 2.2],
   /** sights that follow no rule (from memory) */
   stray: 0.03,
 } as const;
@@ -48,6 +51,8 @@ export interface ShortOfRail {
   readonly ohms: number;
   /** deviation of its ln */
   readonly spreadLn: number;
+  /** a chip, which conducts more than in proportion once its junctions do; a capacitor, dirt or solder does not */
+  readonly bends: boolean;
 }
 
 /** Amps that the feed drives through so many ohms. */
@@ -95,12 +100,21 @@ function seenLog({ power, seen }: InjectedRail, amps: number, free: number): num
   return Math.log(M.stray + (1 - 2 * M.stray) * chance);
 }
 
-function ampsLog({ amps }: InjectedRail, predicted: number): number {
-  return amps.reduce((sum, one) => {
-    const deviation = Math.hypot(M.ampsLeast, M.ampsShare * predicted);
-    const good = logNormalDensity((one.amps - predicted) / deviation) - Math.log(deviation);
-    return sum + logAdd(Math.log1p(-M.slipShare) + good, Math.log(M.slipShare));
-  }, 0);
+/** Ohmic: as many amps as its ohms pass. */
+const STRAIGHT: readonly number[] = [1];
+
+function ampsLog({ amps, power }: InjectedRail, predicted: number, bends: readonly number[]): number {
+  if (amps.length === 0) return 0;
+  const most = power.limitAmps ?? INJECTION.limitAmps;
+  const each = bends.map((times) => {
+    const passed = Math.min(most, times * predicted);
+    const deviation = Math.hypot(M.ampsLeast, M.ampsShare * passed);
+    return amps.reduce((sum, one) => {
+      const good = logNormalDensity((one.amps - passed) / deviation) - Math.log(deviation);
+      return sum + logAdd(Math.log1p(-M.slipShare) + good, Math.log(M.slipShare));
+    }, -Math.log(bends.length));
+  });
+  return logSumExp(each);
 }
 
 /** ln of the density of the warmths, the room summed over where no reading names it. */
@@ -145,10 +159,11 @@ export function injectedLog(board: Board, injected: InjectedRail, short: ShortOf
     const amps = whole ? 0 : injectedAmps(power, ohms);
     const free = whole ? 0 : injectedAmps({ ...power, limitAmps: Number.MAX_VALUE }, ohms);
     const watts = whole ? 0 : amps * amps * ohms;
+    const bends = short.bends && amps * ohms > M.bendsAboveVolts ? M.bends : STRAIGHT;
     return (
       log +
       seenLog(injected, amps, free) +
-      ampsLog(injected, amps) +
+      ampsLog(injected, amps, bends) +
       warmthLog(board, injected, short.part, watts)
     );
   });

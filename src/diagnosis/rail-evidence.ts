@@ -50,6 +50,18 @@ export function leadingShort(
   return found;
 }
 
+const NO_SHORT: ShortOfRail = { part: null, ohms: Number.POSITIVE_INFINITY, spreadLn: 0, bends: false };
+
+/** The short as it is fed: its part, its ohms and how far they are known. */
+export function shortOfRail({ member, ohms }: RailShort, spreadLn: number): ShortOfRail {
+  return {
+    part: member?.part.ref ?? null,
+    ohms,
+    spreadLn,
+    bends: member !== null && member.junction !== null,
+  };
+}
+
 /** What all evidence of one rail has in common: it asks only where the leading short is, and keeps the answers. */
 function byPlace(
   shorts: ReadonlyMap<number, RailShort>,
@@ -120,9 +132,7 @@ function injectedEvidence(
   const shorts = railShorts(group, priors);
   const shortOf = (leading: number | null): ShortOfRail => {
     const short = leading === null ? undefined : shorts.get(leading);
-    if (leading === null || short === undefined)
-      return { part: null, ohms: Number.POSITIVE_INFINITY, spreadLn: 0 };
-    return { part: short.member?.part.ref ?? null, ohms: short.ohms, spreadLn: priors[leading].spreadLn };
+    return leading === null || short === undefined ? NO_SHORT : shortOfRail(short, priors[leading].spreadLn);
   };
   const read = warmths.map(({ event }) => [
     event.part,

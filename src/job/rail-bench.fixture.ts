@@ -30,6 +30,9 @@ interface RailCase {
   readonly hidden: string;
   readonly rail: string;
   readonly equipment: readonly string[];
+  readonly cause?: string;
+  /** done before anything is proposed; absent: diode both ways and ohms across the rail */
+  readonly first?: readonly Action[];
 }
 
 export interface Played {
@@ -45,7 +48,10 @@ const trackOhms = (ref: string): number =>
   0.006 + (0.028 * ([...ref].reduce((sum, letter) => (sum * 31 + letter.charCodeAt(0)) % 97, 7) % 97)) / 97;
 
 /** Plays from the readings across the rail on, until a part is to be replaced or the job closed, at most `most` steps. */
-export function playRail({ board: id, spoil, hidden, rail, equipment }: RailCase, most: number): Played {
+export function playRail(
+  { board: id, spoil, hidden, rail, equipment, cause = "unknown", first }: RailCase,
+  most: number,
+): Played {
   const content = structuredClone(SHIPPED.find((one) => one.id === id)?.board) as Record<string, unknown>;
   spoil?.(content.parts as RawParts);
   const parsed = parseBoard(content);
@@ -53,16 +59,16 @@ export function playRail({ board: id, spoil, hidden, rail, equipment }: RailCase
   const board = parsed.value;
   const fault = parseFault(hidden, board);
   if (!fault.ok || fault.value.of !== "part") throw new Error(`no fault ${hidden}`);
-  const bench = new RailBench(board, fault.value, equipment, content);
+  const bench = new RailBench(board, fault.value, { equipment, cause, board: content });
   const { net, against } = board.rails.find((one) => one.name === rail) ?? { net: rail, against: null };
   const back = against ?? board.zero;
   for (const event of provenEmpty({ board, absent: [] })) bench.log.push(event);
-  for (const action of [
+  const bothWays: readonly Action[] = [
     { do: "measure", mode: "diode", red: net, black: back },
     { do: "measure", mode: "diode", red: back, black: net },
     { do: "measure", mode: "ohms", red: net, black: back },
-  ] as const)
-    bench.follow(action);
+  ];
+  for (const action of first ?? bothWays) bench.follow(action);
   return bench.play(most);
 }
 
@@ -70,16 +76,15 @@ class RailBench {
   readonly log: JobEvent[] = [];
   readonly #board: Board;
   readonly #fault: PartFault;
-  readonly #equipment: readonly string[];
-  readonly #content: unknown;
+  /** the job file without its log */
+  readonly #told: object;
   readonly #session = new AssessmentSession();
   readonly #make = predictorsAfter("unknown");
 
-  constructor(board: Board, fault: PartFault, equipment: readonly string[], content: unknown) {
+  constructor(board: Board, fault: PartFault, told: object) {
     this.#board = board;
     this.#fault = fault;
-    this.#equipment = equipment;
-    this.#content = content;
+    this.#told = told;
   }
 
   play(most: number): Played {
@@ -97,11 +102,9 @@ class RailBench {
   #job() {
     const file = {
       format: "faultwright-job/1",
-      board: this.#content,
-      cause: "unknown",
       symptom: "dead",
-      equipment: this.#equipment,
       log: this.log,
+      ...this.#told,
     };
     const job = parseJob(file, this.#board);
     if (!job.ok) throw new Error(job.problem);

@@ -2,6 +2,7 @@
 import { type BenchState, benchKey } from "../bench/bench-state.ts";
 import { type AtPart, lowestAtShort, lowestFirst } from "../diagnosis/along-rail.ts";
 import { alongRails } from "../diagnosis/rail-readings.ts";
+import { ceramicOrChip } from "./ceramic-or-chip.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Action } from "./proposal.ts";
 import { milliohmTool } from "./rail-tools.ts";
@@ -48,7 +49,7 @@ export function alongRailStep(input: PlanningInput, rail: SuspectedRail): Findin
     shares: sharesOf(places, rail),
     inHand: null,
     lossMoney: 0,
-    lead: `Milliohms along the ${rail.group.name} rail fall towards its short: take them at the pins of each part, the lowest is the short. ${tool.how}`,
+    lead: `Milliohms along the ${rail.group.name} rail fall towards its short: take them at the pins of each part, the lowest is the short. ${tool.how}${ceramicOrChip(rail, "place")}`,
   };
 }
 

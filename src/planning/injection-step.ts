@@ -9,6 +9,7 @@ import { type InjectedRail, injectedRails } from "../diagnosis/rail-readings.ts"
 import { MINUTES } from "../money/minutes.ts";
 import { normalTail } from "../numeric/normal.ts";
 import { standsWhole } from "./along-rail-step.ts";
+import { ceramicOrChip } from "./ceramic-or-chip.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Action, Forecast } from "./proposal.ts";
 import { injections, warmthTool } from "./rail-tools.ts";
@@ -103,7 +104,7 @@ function leadWords({ group }: SuspectedRail, feeds: readonly Extract<Action, { d
     first.ohms === undefined
       ? `${first.volts} V, limit ${first.limitAmps} A: healthy silicon stays off, all current flows in the short`
       : `a ${first.volts} V rechargeable cell through ${first.ohms} ohm`;
-  return `Feed the ${group.name} rail with ${what}. Clip it on with the output off, plus on ${group.volts < 0 ? group.back : group.net}, then hands off. Of the parts across the rail the warmest is the short; what feeds it in series runs hotter and does not count. Below 0.05 ohm it stays cold.`;
+  return `Feed the ${group.name} rail with ${what}. Clip it on with the output off, plus on ${group.net}, then hands off. Of the parts across the rail the warmest is the short; what feeds it in series runs hotter and does not count. Below 0.05 ohm it stays cold.`;
 }
 
 /** What is shown instead of a forecast of mains power. */
@@ -184,7 +185,7 @@ function looks(rail: SuspectedRail, { timeline }: PlanningInput, by: "camera" | 
   return {
     action: first,
     row: rest,
-    why: `The ${rail.group.name} rail is fed: after a minute ${by === "camera" ? "one picture from the camera" : "the spot thermometer from a hand's breadth away"} tells which part across it is warmest. Hands off the board.`,
+    why: `The ${rail.group.name} rail is fed: after a minute ${by === "camera" ? "one picture from the camera" : "the spot thermometer from a hand's breadth away"} tells which part across it is warmest.${ceramicOrChip(rail, "heat")} Hands off the board.`,
   };
 }
 

@@ -38,13 +38,13 @@ export function warmthTool(equipment: readonly string[]): "camera" | "spot" | nu
   return equipment.includes("thermometer") ? "spot" : null;
 }
 
-/** The low voltages that this bench can feed into the rail, the first one first; none above the rail's own volts. Polarity is the rail's. */
+/** The low voltages that this bench can feed into the rail, the first one first; none above the rail's own volts, none into a negative rail. */
 export function injections(
   equipment: readonly string[],
   group: RailGroup,
 ): readonly Extract<Action, { do: "power" }>[] {
-  const at = group.volts < 0 ? ([group.back, group.net] as const) : ([group.net, group.back] as const);
-  const most = Math.abs(group.volts);
+  const at = [group.net, group.back] as const;
+  const most = group.volts;
   const feed = { do: "power", feed: "bench", at } as const;
   if (equipment.includes("bench-supply")) {
     const next = Math.min(INJECTION.nextVolts, most);

@@ -1,8 +1,8 @@
 /** The rail (or the bus) that is probably shorted, and how the doubt lies over the parts across it. */
 import type { Board } from "../board/board.ts";
-import { type RailGroup, type RailMember, railGroups } from "../board/rail-groups.ts";
+import { type RailGroup, type RailMember, railGroups, railShort } from "../board/rail-groups.ts";
 import type { ShortOfRail } from "../diagnosis/injected-heat.ts";
-import { leadingShort, railShorts } from "../diagnosis/rail-evidence.ts";
+import { leadingShort, railShorts, shortOfRail } from "../diagnosis/rail-evidence.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
 
 export interface SuspectedRail {
@@ -21,6 +21,7 @@ const PART_SHARE = 0.02;
 
 /** The rail most probably shorted; null where none is more than doubted, or only one part could be it. */
 export function suspectedRail(board: Board, hypotheses: Hypotheses): SuspectedRail | null {
+  if (shortedChance(board, hypotheses) < RAIL_LEAST) return null;
   let best: SuspectedRail | null = null;
   for (const group of railGroups(board)) {
     if (group.members.length < 2) continue;
@@ -29,6 +30,33 @@ export function suspectedRail(board: Board, hypotheses: Hypotheses): SuspectedRa
       best = found;
   }
   return best;
+}
+
+/** Which faults of a table short any rail at all: one byte each. */
+const shorting = new WeakMap<Hypotheses["priors"], Uint8Array>();
+
+function shortsAny(board: Board, priors: Hypotheses["priors"]): Uint8Array {
+  const before = shorting.get(priors);
+  if (before !== undefined) return before;
+  const groups = railGroups(board);
+  const found = Uint8Array.from(priors, ({ fault }) =>
+    groups.some((group) => railShort(group, fault) !== null) ? 1 : 0,
+  );
+  shorting.set(priors, found);
+  return found;
+}
+
+/** Chance that any rail is shorted: one walk over the hypotheses, which most boards end with. */
+function shortedChance(board: Board, { priors, list, cores }: Hypotheses): number {
+  const shorts = shortsAny(board, priors);
+  const ofCore = cores.map(({ present }) => present.some((fault) => shorts[fault] === 1));
+  let chance = 0;
+  let total = 0;
+  for (const { core, beside, weight } of list) {
+    total += weight;
+    if (ofCore[core] || (beside >= 0 && shorts[beside] === 1)) chance += weight;
+  }
+  return total > 0 ? chance / total : 0;
 }
 
 function suspicionOf(group: RailGroup, hypotheses: Hypotheses): SuspectedRail {
@@ -45,7 +73,7 @@ function suspicionOf(group: RailGroup, hypotheses: Hypotheses): SuspectedRail {
     chance += hypothesis.weight;
     const part = short.member?.part.ref ?? null;
     if (part !== null) byPart.set(part, (byPart.get(part) ?? 0) + hypothesis.weight);
-    return { part, ohms: short.ohms, spreadLn: priors[leading].spreadLn };
+    return shortOfRail(short, priors[leading].spreadLn);
   });
   const suspects = group.members
     .map((member) => ({ member, chance: (byPart.get(member.part.ref) ?? 0) / Math.max(total, 1e-12) }))
