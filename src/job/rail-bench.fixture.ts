@@ -4,12 +4,14 @@
  */
 import type { JobEvent, MeasureEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
+import { isColdMode } from "../bench/words.ts";
 import type { Board } from "../board/board.ts";
 import type { PartFault } from "../board/fault.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { parseFault } from "../board/parse-fault.ts";
 import { LiveBoard } from "../live/live-board.ts";
 import { liveOfLog } from "../live/live-of-log.ts";
+import { liveReading } from "../live/live-reading.ts";
 import { feedOf } from "../live/power-feed.ts";
 import type { Action, Proposal } from "../planning/proposal.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
@@ -47,10 +49,14 @@ export interface Played {
 const trackOhms = (ref: string): number =>
   0.006 + (0.028 * ([...ref].reduce((sum, letter) => (sum * 31 + letter.charCodeAt(0)) % 97, 7) % 97)) / 97;
 
-/** Plays from the readings across the rail on, until a part is to be replaced or the job closed, at most `most` steps. */
+/**
+ * Plays from the readings across the rail on, at most `most` steps.
+ * @param until - the step that is not followed any more: the first replacement, or the closing of the job
+ */
 export function playRail(
   { board: id, spoil, hidden, rail, equipment, cause = "unknown", first }: RailCase,
   most: number,
+  until: "replace" | "close" = "replace",
 ): Played {
   const content = structuredClone(SHIPPED.find((one) => one.id === id)?.board) as Record<string, unknown>;
   spoil?.(content.parts as RawParts);
@@ -69,13 +75,15 @@ export function playRail(
     { do: "measure", mode: "ohms", red: net, black: back },
   ];
   for (const action of first ?? bothWays) bench.follow(action);
-  return bench.play(most);
+  return bench.play(most, until);
 }
 
 class RailBench {
   readonly log: JobEvent[] = [];
   readonly #board: Board;
-  readonly #fault: PartFault;
+  /** what is wrong with the board now */
+  #faults: readonly PartFault[];
+  readonly #hidden: PartFault;
   /** the job file without its log */
   readonly #told: object;
   readonly #session = new AssessmentSession();
@@ -83,17 +91,18 @@ class RailBench {
 
   constructor(board: Board, fault: PartFault, told: object) {
     this.#board = board;
-    this.#fault = fault;
+    this.#faults = [fault];
+    this.#hidden = fault;
     this.#told = told;
   }
 
-  play(most: number): Played {
+  play(most: number, until: "replace" | "close"): Played {
     const proposals: Proposal[] = [];
     for (;;) {
       const last = this.#assess();
       const { proposal } = last;
       proposals.push(proposal);
-      const ends = proposal.action.do === "replace" || proposal.action.do === "close";
+      const ends = proposal.action.do === until || proposal.action.do === "close";
       if (ends || proposals.length > most) return { board: this.#board, log: this.log, proposals, last };
       for (const action of [proposal.action, ...proposal.row]) this.follow(action);
     }
@@ -128,34 +137,32 @@ class RailBench {
     else if (action.do === "look") this.log.push({ ...action, finding: "clean" });
     else if (action.do === "power") {
       const fed = new LiveBoard(this.#board, this.#now().now, feedOf(action, this.#board));
-      this.log.push({ ...action, observed: fed.state([this.#fault]).observed });
-    } else this.log.push(action);
+      this.log.push({ ...action, observed: fed.state(this.#faults).observed });
+    } else {
+      if (action.do === "replace") this.#faults = this.#faults.filter(({ part }) => part !== action.part);
+      this.log.push(action);
+    }
   }
 
   #reading(asked: Omit<MeasureEvent, "reading">): MeasureEvent["reading"] {
-    if (asked.mode === "dcv") return 0.2;
-    if (asked.mode === "temperature") {
-      const warm = liveOfLog(this.#board, this.#now(), [this.#fault])?.temperature(asked.part ?? "", {
-        by: asked.by,
-        afterPower: asked.afterPower,
-        ambient: 21,
-      });
-      return Number((warm?.celsius ?? 21).toFixed(1));
-    }
     const { mode, red = "", black = "" } = asked;
-    if (mode !== "diode" && mode !== "ohms" && mode !== "continuity" && mode !== "farads")
-      throw new Error(`nobody asks for ${mode} here`);
+    if (!isColdMode(mode)) {
+      const live = liveOfLog(this.#board, this.#now(), this.#faults);
+      const shown = live === null ? null : liveReading(live, { ...asked, mode, ambient: 21 });
+      return Number((shown?.value ?? 0.2).toFixed(2));
+    }
     if (asked.wires === 4) return this.#milliohms(red.slice(0, red.indexOf(".")));
     const job = this.#job();
-    const shown = this.#make(this.#board, this.#now().now, job.meter).predict({ mode, red, black }, [
-      this.#fault,
-    ]);
+    const shown = this.#make(this.#board, this.#now().now, job.meter).predict(
+      { mode, red, black },
+      this.#faults,
+    );
     if (!shown.solved) throw new Error(shown.why);
     return typeof shown.shown === "number" ? Number(shown.shown.toPrecision(4)) : shown.shown;
   }
 
   #milliohms(ref: string): number {
-    const { part, value } = this.#fault;
+    const { part, value } = this.#hidden;
     const way = ref === part ? 0 : trackOhms(ref) + trackOhms(part);
     return Number(((value ?? 0.2) + way).toFixed(4));
   }

@@ -38,12 +38,13 @@ const injections = (played: Played) =>
   actions(played).flatMap((action) => (action.do === "power" && action.feed === "bench" ? [action] : []));
 
 describe("eight ceramics and a controller on 5 V, one of the ceramics shorted with 0.8 ohm", () => {
-  it("with a milliohm meter: the ceramic is found and the controller never lifted or taken off", () => {
-    const played = playRail({ ...EIGHT_CERAMICS, hidden: "C91:short@0.8", equipment: ["milliohm-meter"] }, 8);
+  it("with a milliohm meter: found, replaced, powered and closed, and the controller never lifted or taken off", () => {
+    const equipment = ["milliohm-meter", "lamp-100"];
+    const played = playRail({ ...EIGHT_CERAMICS, hidden: "C91:short@0.8", equipment }, 40, "close");
     expect(milliohms(played)).toHaveLength(1);
-    expect(chance(played, "C91")).toBeGreaterThan(0.9);
-    expect(chance(played, "U7")).toBeLessThan(0.05);
+    expect(played.log.flatMap((event) => (event.do === "replace" ? [event.part] : []))).toEqual(["C91"]);
     expect(handled(played)).not.toContain("U7");
+    expect(actions(played).at(-1)).toMatchObject({ do: "close", verdict: "repaired" });
   });
 
   it("with supply and camera: fed with 0.35 V below every junction, the warmest is the short", () => {
