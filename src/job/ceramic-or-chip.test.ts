@@ -70,3 +70,22 @@ describe("all ceramics of the rail beep and one of them is some 20 K hotter than
     },
   );
 });
+
+describe("what speaks for a ceramic or for the chip before anything is fed", () => {
+  const rail = (hidden: string, cause: string) => playRail({ ...DRIVE, hidden, cause, equipment: [] }, 0);
+  const odds = (played: Played) =>
+    CERAMICS.reduce((sum, ref) => sum + chance(played, ref), 0) / chance(played, CHIP);
+
+  it("the ohms: at one ohm the ceramics are ahead, at a dozen the chip by far", () => {
+    expect(odds(rail("C92:short@1", "unknown"))).toBeGreaterThan(2);
+    expect(odds(rail("U7.supply:short@12", "unknown"))).toBeLessThan(0.1);
+  });
+
+  it("the history: the same ohms speak more for a ceramic where the board was dropped, less after a surge", () => {
+    const [dropped, unknown, surge] = ["impact", "unknown", "surge"].map((cause) =>
+      odds(rail("C92:short@4", cause)),
+    );
+    expect(dropped).toBeGreaterThan(3 * unknown);
+    expect(surge).toBeLessThan(unknown);
+  });
+});

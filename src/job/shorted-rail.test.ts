@@ -116,6 +116,33 @@ describe("a short behind a link", () => {
   });
 });
 
+describe("milliohms and cuts are weighed by what they cost", () => {
+  const behindLink = (minutes: number, plugged: boolean) => (parts: RawParts) => {
+    const link = { kind: "link", pins: { "1": "V5", "2": "V5B" }, value: { ohms: 0.01 }, plugged };
+    parts.J9 = { ...link, minutes: { lift: minutes, refit: minutes } };
+    for (const ref of ["C24", "C25", "C26", "C27", "C28"]) parts[ref].pins.plus = "V5B";
+    parts.U7.pins.vdd = "V5B";
+  };
+  const drive = { board: "greenhouse-fan-drive", rail: "V5", equipment: ["milliohm-meter"] };
+  const firstOfTheRail = (played: Played): string | undefined =>
+    actions(played)
+      .map((action) => {
+        if (action.do === "measure" && action.wires === 4) return "milliohms";
+        return action.do === "lift" || action.do === "remove" ? "cut" : "other";
+      })
+      .find((what) => what !== "other");
+
+  it("a link that pulls off in seconds goes before a row of milliohms", () => {
+    const played = playRail({ ...drive, spoil: behindLink(0.1, true), hidden: "C26:short@0.8" }, 6);
+    expect(firstOfTheRail(played)).toBe("cut");
+  });
+
+  it("one that takes the iron five minutes does not", () => {
+    const played = playRail({ ...drive, spoil: behindLink(5, false), hidden: "C26:short@0.8" }, 6);
+    expect(firstOfTheRail(played)).toBe("milliohms");
+  });
+});
+
 describe("no low voltage fed into a rail", () => {
   it.each([
     ["outdoor-unit-inverter", "V33", "C44:short@3", 3.3],
