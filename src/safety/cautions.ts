@@ -115,7 +115,7 @@ const CAUTIONS = {
   },
   limitFirst: {
     words:
-      "Volts and current limit are set with the output off, then it is clipped on: 0.4 V at most to begin with, and never more than the rail's own.",
+      "Volts and current limit are set with the output off, then it is clipped on: 0.4 V at most to begin with.",
     source: "common practice",
   },
   ceramicsBurst: {
@@ -204,7 +204,7 @@ function cautionNames(action: CautionedAction, around: Around): readonly Caution
 function read({ mode, wires }: CautionedAction, { equipment }: Around): readonly CautionName[] {
   if (mode !== "ohms") return ["heldSafe"];
   return wires === 4 && !equipment.includes("milliohm-meter")
-    ? ["heldSafe", "limitFirst", "noInsulationTester"]
+    ? ["heldSafe", "limitFirst", "benchPolarity", "noInsulationTester"]
     : ["heldSafe", "noInsulationTester"];
 }
 
