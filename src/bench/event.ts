@@ -97,6 +97,8 @@ export interface PowerEvent extends Omit<Stamp, "at"> {
   readonly watts?: number;
   readonly volts?: number;
   readonly limitAmps?: number;
+  /** for `bench`: a resistor in series with the source, as for a cell */
+  readonly ohms?: number;
   readonly observed?: Observed | readonly Observed[];
   /** pairs of places that meters were clipped across before power: what can be read with the hands off */
   readonly meters?: readonly (readonly [Place, Place])[];

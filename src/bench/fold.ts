@@ -5,12 +5,16 @@ import { quoted } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { BenchState } from "./bench-state.ts";
 import type { JobEvent } from "./event.ts";
+import { isInjection } from "./injection.ts";
 import { partProblem } from "./place.ts";
 import { step } from "./step.ts";
 import type { Span, Timeline, TimelineEntry } from "./timeline.ts";
 import { Undoing } from "./undoing.ts";
 
-/** Events that open a span: power may break parts, and what is fitted may be bad or put in wrong. */
+/**
+ * Events that open a span: power may break parts, and what is fitted may be bad or put in wrong. A low voltage into a dead rail is no such
+ * power.
+ */
 const OPENS_SPAN: ReadonlySet<JobEvent["do"]> = new Set(["power", "replace", "refit", "restore"]);
 
 /** The events that count, in order, with the state after the last; grows by one event at a time. */
@@ -37,7 +41,8 @@ function advance(
   if (course.closed && event.do !== "note") return "do: the job is closed; undo the close first";
   const stepped = step(board, absent, course.now, event);
   if (!stepped.ok) return stepped.problem;
-  if (OPENS_SPAN.has(event.do)) course.spans.push({ index: course.spans.length, openedBy: logIndex, event });
+  if (OPENS_SPAN.has(event.do) && !isInjection(event))
+    course.spans.push({ index: course.spans.length, openedBy: logIndex, event });
   course.entries.push({
     logIndex,
     event,

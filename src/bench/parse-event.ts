@@ -206,7 +206,8 @@ function readPower(problems: Problems, event: Fields): PowerEvent {
   event.require("feed");
   const feed = event.word("feed", FEEDS) ?? "mains";
   if (problems.first !== null) return { do: "power", feed };
-  event.only([...STAMP, "feed", "observed", "meters", ...FEED_FIELDS[feed]], `power with feed ${feed}`);
+  const own = [...FEED_FIELDS[feed], ...(feed === "bench" ? ["ohms"] : [])];
+  event.only([...STAMP, "feed", "observed", "meters", ...own], `power with feed ${feed}`);
   event.require(...FEED_FIELDS[feed], ...(feed === "bench" ? ["at"] : []));
   return present<PowerEvent>({
     do: "power",
@@ -214,6 +215,7 @@ function readPower(problems: Problems, event: Fields): PowerEvent {
     watts: event.number("watts", { above: 0 }),
     volts: event.number("volts", { above: 0 }),
     limitAmps: event.number("limitAmps", { above: 0 }),
+    ohms: event.number("ohms", { above: 0 }),
     at: feed === "bench" ? readPlaces(problems, event, "two places, [plus, minus]") : readTime(event),
     observed: event.has("observed") ? readObserved(problems, event) : undefined,
     meters: event.has("meters") ? readMeters(problems, event) : undefined,

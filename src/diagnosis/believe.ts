@@ -19,6 +19,7 @@ import { lookEvidence, powerEvidence } from "./event-evidence.ts";
 import type { Piece } from "./evidence.ts";
 import { type LivePredictor, liveCheckOf, liveEvidence } from "./live-evidence.ts";
 import { type Core, pieceLogLikelihoods, posteriorCores } from "./posterior.ts";
+import { ofRails } from "./rail-evidence.ts";
 import { limitsFor, type SearchLimits } from "./search-limits.ts";
 import { suspectsOf } from "./suspects.ts";
 import { presentAt, type Universe } from "./universe.ts";
@@ -77,7 +78,8 @@ export function believe(input: BelieveInput): Belief {
 
 function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
   const { board, timeline, priors, memory } = input;
-  const cold = coldGroups(timeline).map((group) => ({
+  const rails = ofRails(board, timeline, priors.faults, memory);
+  const cold = coldGroups(timeline, rails.said).map((group) => ({
     evidence: coldEvidence(group, input.predictorFor(group.entry.before), priors.faults, memory, notSolved),
     logIndexes: group.logIndexes,
   }));
@@ -92,6 +94,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
         evidence: lookEvidence(board, input.cause, entry.event, entry.logIndex, priors.faults),
         logIndexes: [entry.logIndex],
       });
+    if (rails.said.has(entry.logIndex)) continue;
     if (entry.event.do === "power" && entry.event.observed !== undefined) {
       const { feed, watts, at, observed } = entry.event;
       const sight = JSON.stringify([feed, watts, at, observed]);
@@ -114,18 +117,21 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
       });
     }
   }
-  return [...cold, ...looks, ...powers, ...livePieces(input)];
+  return [...cold, ...looks, ...powers, ...livePieces(input, rails.said), ...rails.pieces];
 }
 
 /** Readings under power, in an order that does not depend on when each was taken after its power-up. */
-function livePieces({ timeline, priors, memory, liveFor }: BelieveInput): readonly Piece[] {
+function livePieces(
+  { timeline, priors, memory, liveFor }: BelieveInput,
+  saidElsewhere: ReadonlySet<number>,
+): readonly Piece[] {
   if (liveFor === undefined) return [];
   const found: { readonly at: string; readonly piece: Piece }[] = [];
   let power: { readonly event: PowerEvent; readonly logIndex: number } | null = null;
   for (const { event, logIndex, before } of timeline.entries) {
     if (event.do === "power") power = { event, logIndex };
     const taken = event.do === "measure" && before.powered ? liveCheckOf(event) : null;
-    if (taken === null || power === null) continue;
+    if (taken === null || power === null || saidElsewhere.has(logIndex)) continue;
     const evidence = liveEvidence(taken, logIndex, liveFor(before, power.event), priors.faults, memory);
     const at = `${String(power.logIndex).padStart(6, "0")} ${JSON.stringify(taken)}`;
     found.push({ at, piece: { evidence, logIndexes: [logIndex] } });

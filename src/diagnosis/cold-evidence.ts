@@ -33,8 +33,8 @@ export function coldCheckOf(
   return event.settling === "climbing" ? { ...check, seconds: CLIMBING_SECONDS } : check;
 }
 
-/** All cold readings that count, grouped, in an order that does not depend on when they were taken. */
-export function coldGroups(timeline: Timeline): ColdGroup[] {
+/** All cold readings that count, but for those that other evidence speaks for, grouped, in an order that does not depend on when they were taken. */
+export function coldGroups(timeline: Timeline, saidElsewhere: ReadonlySet<number> = new Set()): ColdGroup[] {
   const groups = new Map<
     string,
     { check: ColdCheck; readings: Reading[]; logIndexes: number[]; entry: TimelineEntry; key: string }
@@ -42,7 +42,7 @@ export function coldGroups(timeline: Timeline): ColdGroup[] {
   let cures = 0;
   for (const entry of timeline.entries) {
     if (entry.event.do === "clean" || entry.event.do === "resolder") cures++;
-    if (entry.event.do !== "measure") continue;
+    if (entry.event.do !== "measure" || saidElsewhere.has(entry.logIndex)) continue;
     const check = coldCheckOf(entry.event);
     if (check === null) continue;
     const key = `${check.mode}|${check.red}|${check.black}|${check.seconds ?? "settled"}|${benchKey(entry.before)}`;

@@ -8,6 +8,7 @@ export const EQUIPMENT: ReadonlyMap<string, string> = new Map([
   ["lamp-100", "a 100 W series lamp"],
   ["lamp-150", "a 150 W series lamp"],
   ["lamp-200", "a 200 W series lamp"],
+  ["rechargeable-cell", "a 1.2 V rechargeable cell and a 1 ohm, 2 W resistor"],
   ["resistor-2200", "a 2.2 kohm resistor, 10 W, to discharge with"],
   ["resistor-4700", "a 4.7 kohm resistor, 10 W, to discharge with"],
   ["resistor-10000", "a 10 kohm resistor, 10 W, to discharge with"],

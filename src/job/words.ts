@@ -1,5 +1,5 @@
 /** Actions, places and faults in the words a technician uses at the bench. */
-import type { JobEvent, Overruled, PartMark, Place } from "../bench/event.ts";
+import type { JobEvent, Overruled, PartMark, Place, PowerEvent } from "../bench/event.ts";
 import { isPlugged } from "../bench/place.ts";
 import type { Board, Part } from "../board/board.ts";
 import { kindOf } from "../board/kinds.ts";
@@ -59,7 +59,7 @@ export function actionWords(board: Board, action: Action | JobEvent): string {
   switch (action.do) {
     case "measure":
       if (action.part !== undefined) return `Temperature of ${partWords(board, action.part)}`;
-      return `${modeWords(action.mode)}: red on ${placeWords(board, action.red ?? "?")}, black on ${placeWords(board, action.black ?? "?")}`;
+      return `${action.wires === 4 ? "milliohms, four wires" : modeWords(action.mode)}: red on ${placeWords(board, action.red ?? "?")}, black on ${placeWords(board, action.black ?? "?")}`;
     case "calibrate":
       return `Meter tried on a known part: ${modeWords(action.mode)} ${action.known} showed ${action.reading}`;
     case "look":
@@ -86,16 +86,15 @@ export function actionWords(board: Board, action: Action | JobEvent): string {
     case "unclip":
       return `Take the ${amount(action.ohms, "ohm")} clip off ${placeWords(board, action.at[0])} and ${placeWords(board, action.at[1])}`;
     default:
-      return otherWords(action);
+      return otherWords(board, action);
   }
 }
 
-function otherWords(action: Action | JobEvent): string {
+function otherWords(board: Board, action: Action | JobEvent): string {
   switch (action.do) {
     case "power":
       if (action.feed === "lamp") return `Power up through a ${action.watts ?? "?"} W series lamp`;
-      if (action.feed === "bench")
-        return `Power from the bench supply, ${action.volts ?? "?"} V, limit ${action.limitAmps ?? "?"} A`;
+      if (action.feed === "bench") return fedWords(board, action);
       return "Power up on the mains";
     case "unpower":
       return "Switch off and unplug";
@@ -123,6 +122,17 @@ function otherWords(action: Action | JobEvent): string {
 function insulationWords(answer: string): string {
   if (answer === MOTOR_INSULATION.notRead) return "Motor insulation to earth, megohms";
   return `Motor insulation to earth: ${answer}${/\d$/.test(answer) ? " Mohm" : ""}`;
+}
+
+/** A bench supply, or a cell through its resistor, and where it is clipped on. */
+function fedWords(board: Board, { volts, limitAmps, ohms, at }: PowerEvent): string {
+  const source =
+    ohms === undefined
+      ? `the bench supply, ${volts ?? "?"} V, limit ${limitAmps ?? "?"} A`
+      : `a ${volts ?? "?"} V cell through ${ohms} ohm`;
+  if (typeof at !== "object") return `Power from ${source}`;
+  const [plus, minus] = at.map((place) => placeWords(board, place));
+  return `Power from ${source}: plus on ${plus}, minus on ${minus}`;
 }
 
 const OVERRULED_WORDS: Readonly<Record<Overruled, string>> = {

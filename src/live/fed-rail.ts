@@ -16,6 +16,8 @@ export interface FedRail {
 }
 
 const BISECTIONS = 40;
+/** A supply shows that it limits from this share of its limit; behind a resistor the volts fall before it gets there. */
+const AT_THE_LIMIT = 0.99;
 
 /** Null where the feed is no bench supply, or not clipped to a rail and its 0 V. */
 export function fedRail(view: LiveView, board: FaultedBoard, feed: PowerFeed): FedRail | null {
@@ -24,21 +26,23 @@ export function fedRail(view: LiveView, board: FaultedBoard, feed: PowerFeed): F
   const rail = view.roles.rails.find((one) => one.net === plus && one.back === minus);
   if (rail === undefined) return null;
   const tree = new RailTree(view, board, new Map());
-  const { volts: set, limitAmps } = feed;
-  const limited = tree.draw(rail, set) > limitAmps;
+  const { volts: set, limitAmps, ohms = 0 } = feed;
+  const beyond = (volts: number) =>
+    tree.draw(rail, volts) > limitAmps || volts + tree.draw(rail, volts) * ohms > set;
   let [low, high] = [0, set];
-  if (limited)
+  if (beyond(set))
     for (let i = 0; i < BISECTIONS; i++) {
       const middle = (low + high) / 2;
-      if (tree.draw(rail, middle) > limitAmps) high = middle;
+      if (beyond(middle)) high = middle;
       else low = middle;
     }
-  const volts = limited ? low : set;
+  const volts = beyond(set) ? low : set;
+  const limited = beyond(set) && tree.draw(rail, volts) > AT_THE_LIMIT * limitAmps;
   const fed = tree.settle(
     rail,
     volts,
     0,
-    limited ? FED_RAIL_SHARE.limited * Math.min(1, volts / rail.volts) : FED_RAIL_SHARE.free,
+    volts < set ? FED_RAIL_SHARE.limited * Math.min(1, volts / rail.volts) : FED_RAIL_SHARE.free,
   );
   const dead = tree.rails
     .filter((one) => !fed.some((state) => state.name === one.name))

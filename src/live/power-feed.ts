@@ -9,6 +9,8 @@ export type PowerFeed =
       readonly kind: "bench";
       readonly volts: number;
       readonly limitAmps: number;
+      /** a resistor in series with it; none where absent */
+      readonly ohms?: number;
       readonly at: readonly [Place, Place];
     };
 
@@ -36,6 +38,7 @@ export function feedOf(event: Omit<PowerEvent, "observed">, board: Board): Power
     kind: "bench",
     volts: event.volts ?? FEED_MODEL.benchVolts,
     limitAmps: event.limitAmps ?? FEED_MODEL.benchLimitAmps,
+    ...(event.ohms === undefined ? {} : { ohms: event.ohms }),
     at: typeof event.at === "object" ? event.at : [plus, minus],
   };
 }

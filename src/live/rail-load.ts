@@ -1,6 +1,7 @@
 /** What hangs on each rail: parts that draw from it, and whatever faults join it to its 0 V. */
 import type { Part } from "../board/board.ts";
 import { supplyPin } from "../board/kinds.ts";
+import { railGroups } from "../board/rail-groups.ts";
 import type { RailRole } from "../board/roles.ts";
 import { FAULT_OHMS } from "../cold/model-table.ts";
 import type { FaultedBoard } from "./faulted-board.ts";
@@ -54,13 +55,45 @@ function acrossDraw(board: FaultedBoard, part: Part, rail: RailRole): RailDraw |
   return Number.isFinite(ohms) ? { part: part.ref, siemens: 1 / ohms, wanted: false } : null;
 }
 
+/** Nets of the rail on the far side of its links and beads, with the ohms up to there; empty where a rail has none. */
+function netsBehind(board: FaultedBoard, rail: RailRole): ReadonlyMap<string, number> {
+  const cuts = railGroups(board.board).find(({ name }) => name === rail.name)?.cuts ?? [];
+  const found = new Map([[rail.net, 0]]);
+  for (let before = cuts.length === 0 ? found.size : -1; before < found.size; ) {
+    before = found.size;
+    for (const { part, nets, ohms } of cuts) {
+      const through = board.throughOhms(part.ref, null, ohms);
+      const whole = ["1", "2"].every((pin) => board.netOf(part.ref, pin) !== null);
+      const near = nets.find((net) => found.has(net));
+      const far = nets.find((net) => !found.has(net));
+      if (!whole || !Number.isFinite(through) || near === undefined || far === undefined) continue;
+      found.set(far, (found.get(near) ?? 0) + through);
+    }
+  }
+  found.delete(rail.net);
+  return found;
+}
+
+/** What draws from the rail's far halves: each through the ohms of what lies between. */
+function drawsBehind(board: FaultedBoard, rail: RailRole): readonly RailDraw[] {
+  return [...netsBehind(board, rail)].flatMap(([net, ohms]) => {
+    const half = { ...rail, net };
+    return board.parts().flatMap((part) =>
+      [...chipDraws(board, part, half), acrossDraw(board, part, half) ?? []].flat().map((draw) => ({
+        ...draw,
+        siemens: 1 / (1 / draw.siemens + ohms),
+      })),
+    );
+  });
+}
+
 function between(nets: readonly (string | null)[], rail: RailRole): boolean {
   return nets.includes(rail.net) && nets.includes(rail.back);
 }
 
 /** Everything that draws from the rail; coils that are pulled in are the caller's to add. */
 export function railDraws(board: FaultedBoard, rail: RailRole): readonly RailDraw[] {
-  const draws: RailDraw[] = [];
+  const draws: RailDraw[] = [...drawsBehind(board, rail)];
   for (const part of board.parts()) {
     draws.push(...chipDraws(board, part, rail));
     const across = acrossDraw(board, part, rail);

@@ -1,8 +1,8 @@
+import { lastPowerUp } from "../bench/injection.ts";
 import { isPlugged } from "../bench/place.ts";
 import { faultSites } from "../board/fault-sites.ts";
 import type { ColdCheck } from "../meter/prediction.ts";
 import { MINUTES } from "../money/minutes.ts";
-import { lastPowerIndex } from "../safety/discharge.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { placeOf } from "./candidate-checks.ts";
 import { junctionPins } from "./junction-pins.ts";
@@ -98,7 +98,7 @@ export function resolderedUnread(input: PlanningInput, ref: string): DueStep | n
  * @param only - this part alone
  */
 function recheckRow({ board, timeline }: PlanningInput, only: string | null = null): readonly Action[] {
-  const since = timeline.entries.slice(lastPowerIndex(timeline) + 1);
+  const since = timeline.entries.slice(lastPowerUp(timeline) + 1);
   const worked = new Map<string, number>();
   since.forEach(({ event }, at) => {
     if (event.do === "replace" || event.do === "restore") worked.set(event.part, at);

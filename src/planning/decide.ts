@@ -1,4 +1,5 @@
 import type { PowerEvent } from "../bench/event.ts";
+import { isInjection } from "../bench/injection.ts";
 import { curedWords } from "../board/fault-words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
@@ -14,6 +15,7 @@ import { type Findings, findings, firstOf, type WeighedStep, weighSteps, withRow
 import { goodReading } from "./good-reading.ts";
 import { deadChance } from "./hands-on-steps.ts";
 import type { Hypotheses } from "./hypotheses.ts";
+import { injectionForecast } from "./injection-step.ts";
 import type { DueStep } from "./make-safe.ts";
 import { motorGate } from "./motor-first.ts";
 import type { PlanningInput } from "./planning-input.ts";
@@ -131,7 +133,8 @@ function findingProposal(
   plan: readonly PlanStep[],
 ): Draft {
   const { hypotheses, model, found } = given;
-  if (step.action.do === "power") return powerProposal(given, step, step.action, weighed);
+  if (step.action.do === "power" && !isInjection(step.action))
+    return powerProposal(given, step, step.action, weighed);
   const full = withRow(step, found, hypotheses, model, minutesPerBit);
   return {
     action: full.action,
@@ -147,7 +150,7 @@ function findingProposal(
     ),
     others: others(given, full.action, weighed, plan),
     atStake: null,
-    forecast: null,
+    forecast: injectionForecast(full.action),
     probesOn: probesOn(full.action, full.inHand),
     outlook: outlook(given.model),
   };

@@ -10,6 +10,7 @@ import { PLANNING_RATES } from "./planning-rates.ts";
 import type { Action } from "./proposal.ts";
 import type { RepairModel } from "./repair-model.ts";
 import { separations } from "./separations.ts";
+import { shortedRailSteps } from "./shorted-rail.ts";
 import { type FindingStep, partitionShares, valueAfter } from "./steps.ts";
 import { jobValue } from "./value.ts";
 
@@ -56,7 +57,7 @@ export function findings(
     const joint = rest.reduce((partition, next) => refine(partition, next.partition), first.partition);
     steps.push(checkStep(first, rest, joint));
   }
-  steps.push(...handsOnSteps(input, belief, hypotheses));
+  steps.push(...handsOnSteps(input, belief, hypotheses), ...shortedRailSteps(input, hypotheses));
   if (input.predictorFor !== undefined)
     steps.push(...separations(input, belief, hypotheses, input.predictorFor));
   return { steps, bySetUp, checkOf };

@@ -1,6 +1,7 @@
 /** The ladder of a limited power-up: what has been tried on the board as it is now, and which rungs this bench can do next. */
 import { isWork } from "../bench/dead-board.ts";
 import type { Observed, Place, PowerEvent } from "../bench/event.ts";
+import { isInjection } from "../bench/injection.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { FEED_MODEL } from "../live/power-feed.ts";
@@ -34,7 +35,7 @@ export const FINE: ReadonlySet<Observed> = new Set(["quiet", "lamp-dark", "lamp-
 export function triedRungs(board: Board, timeline: Timeline): readonly Tried[] {
   const since = timeline.entries.slice(timeline.entries.findLastIndex((entry) => changes(board, entry)) + 1);
   return since.flatMap(({ event, before }, at): Tried[] => {
-    if (event.do !== "power") return [];
+    if (event.do !== "power" || isInjection(event)) return [];
     const off = since.findIndex((next, n) => n > at && ["power", "unpower"].includes(next.event.do));
     const under = since.slice(at + 1, off < 0 ? since.length : off);
     const seen = [event.observed ?? []].flat();

@@ -1,6 +1,7 @@
 /** Power as a step to weigh: the next rung on the mains, with what may be seen and read, and what it risks. */
 import { isWork } from "../bench/dead-board.ts";
 import type { Observed, Place, PowerEvent } from "../bench/event.ts";
+import { isInjection, lastPowerUp } from "../bench/injection.ts";
 import { pinOfPlace } from "../bench/place.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
@@ -9,7 +10,6 @@ import { MINUTES } from "../money/minutes.ts";
 import { viewOf } from "../priors/circuit-view.ts";
 import { type FeedSetup, feedSetup, outcomeChances } from "../priors/power-outcomes.ts";
 import type { StageGroup } from "../priors/stage-groups.ts";
-import { lastPowerIndex } from "../safety/discharge.ts";
 import type { PowerForecast } from "../safety/forecast.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
 import { bestClips, clippedOn, samePlaces } from "./live-clips.ts";
@@ -42,7 +42,8 @@ const MOST_AS_IT_IS = 5;
 export function lastPower(
   timeline: Timeline,
 ): { readonly entry: TimelineEntry; readonly seen: readonly Observed[]; readonly changed: boolean } | null {
-  const at = lastPowerIndex(timeline);
+  // a low voltage fed into a dead rail is no power-up of the board
+  const at = lastPowerUp(timeline);
   const entry = timeline.entries[at];
   if (entry === undefined || entry.event.do !== "power") return null;
   const { observed } = entry.event;
@@ -153,7 +154,7 @@ function powerAgain({ board, timeline }: PlanningInput): Rung | null {
 /** The power-ups since the board was last worked on. */
 function powersAsItIs({ entries }: Timeline): readonly PowerEvent[] {
   const since = entries.slice(entries.findLastIndex(({ event }) => isWork(event.do)) + 1);
-  return since.flatMap(({ event }) => (event.do === "power" ? [event] : []));
+  return since.flatMap(({ event }) => (event.do === "power" && !isInjection(event) ? [event] : []));
 }
 
 /**
@@ -186,7 +187,7 @@ export function goesStraightOn(board: Board, timeline: Timeline): boolean {
   const last = triedRungs(board, timeline).at(-1);
   if (last?.id !== "E" || last.came !== "passed") return false;
   return timeline.entries
-    .slice(lastPowerIndex(timeline) + 1)
+    .slice(lastPowerUp(timeline) + 1)
     .every(({ event, before }) => event.do === "unpower" || (event.do === "measure" && before.powered));
 }
 

@@ -20,6 +20,7 @@ import { absentParts, type PlanningInput } from "./planning-input.ts";
 import { goesStraightOn } from "./power-step.ts";
 import type { Proposal } from "./proposal.ts";
 import { repairModel } from "./repair-model.ts";
+import { fedRailProposal } from "./shorted-rail.ts";
 import { supplyProposal } from "./supply-amps.ts";
 
 /**
@@ -56,7 +57,7 @@ export function propose(
     if (typeof after !== "string") return after;
     if (after === "make safe" && safe !== null) return due(safe);
     if (safe === null) return decided();
-    return straightOn(board, timeline, decided) ?? due(safe);
+    return fedRailProposal(input, hypotheses, model) ?? straightOn(board, timeline, decided) ?? due(safe);
   })();
   return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline, input.equipment) };
 }

@@ -4,9 +4,12 @@ import type {
   JobEvent,
   LookEvent,
   MeasureEvent,
+  Observed,
   PowerEvent,
   Reading,
 } from "../bench/event.ts";
+import { isInjection, lastPowerUp } from "../bench/injection.ts";
+import { railAtPins } from "../bench/rail-at-pins.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import { isColdMode } from "../bench/words.ts";
 import type { Board } from "../board/board.ts";
@@ -21,6 +24,7 @@ import { faultsAfter, observedAt, outOfCircuit, type PracticeJob } from "./hidde
 import type { HiddenFault } from "./hide-faults.ts";
 import { liveAnswer } from "./live-answer.ts";
 import { noisyReading } from "./meter-noise.ts";
+import { alongRailOhms, injectionSights } from "./rail-answer.ts";
 import { drawOne, normalDeviate, seededRandom } from "./seeded-random.ts";
 
 /** An event whose outcome the practice bench is asked for. */
@@ -56,8 +60,7 @@ export function answer(
     case "look":
       return answerLook(practice, asked, present);
     case "power": {
-      const off = outOfCircuit({ before: timeline.now });
-      const seen = observedAt(practice, present, asked, off, nextIndex(timeline));
+      const seen = seenAtPower(practice, timeline, asked, present);
       const only = seen.length === 1 ? seen[0] : undefined;
       return { ok: true, event: { ...asked, observed: only ?? seen } };
     }
@@ -75,6 +78,20 @@ export function answer(
     default:
       return { ok: true, event: asked };
   }
+}
+
+function seenAtPower(
+  practice: PracticeJob,
+  timeline: Timeline,
+  asked: Omit<PowerEvent, "observed">,
+  present: readonly HiddenFault[],
+): readonly Observed[] {
+  if (isInjection(asked)) {
+    const faults = present.map(({ fault }) => fault);
+    return injectionSights(practice.job.board, timeline, asked, faults);
+  }
+  const off = outOfCircuit({ before: timeline.now });
+  return observedAt(practice, present, asked, off, nextIndex(timeline));
 }
 
 /** Gain error of the practice meter, one standard deviation. `from memory`. */
@@ -119,6 +136,11 @@ function answerMeasure(
   );
   if (!predicted.solved) return { ok: false, problem: `no reading: ${predicted.why}` };
   const random = seededRandom(seed, `read ${mode} ${red} ${black} ${nextIndex(timeline)}`);
+  const along = railAtPins(job.board, timeline.now, asked);
+  if (along !== null && Number.isFinite(predicted.raw)) {
+    const faults = present.map(({ fault }) => fault);
+    return filled(asked, alongRailOhms(along, predicted.raw, faults, seed, random));
+  }
   return filled(asked, noisyReading(mode, predicted, job.meter, meterError(seed), random));
 }
 
@@ -129,9 +151,10 @@ function filled(asked: Omit<MeasureEvent, "reading">, reading: Reading): Answer 
 /** From switching off to the first touch of a lead, seconds. `from memory`. */
 const TOUCH_SECONDS = 40;
 
-/** What the last power has left on the bus; null where there was none. */
+/** What the last power-up has left on the bus; null where there was none. A low voltage into a dead rail leaves nothing there. */
 function leftOnBus(board: Board, timeline: Timeline, faults: readonly Fault[]): number | null {
-  return liveWhenPowered(board, timeline, faults)?.busAfter(TOUCH_SECONDS) ?? null;
+  const until = { ...timeline, entries: timeline.entries.slice(0, lastPowerUp(timeline) + 1) };
+  return liveWhenPowered(board, until, faults)?.busAfter(TOUCH_SECONDS) ?? null;
 }
 
 /** DC volts at rest: what charge is left. */

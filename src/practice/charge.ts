@@ -1,4 +1,5 @@
 import type { Place } from "../bench/event.ts";
+import { lastPowerUp } from "../bench/injection.ts";
 import { netOfPlace } from "../bench/place.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
@@ -71,7 +72,7 @@ export function restVolts(
   const empty = seededRandom(seed, `empty ${timeline.entries.length} ${red} ${black}`)() * EMPTY_VOLTS;
   if (asked === null) return empty / 4;
   const share = asked.over - asked.under;
-  const power = timeline.entries.findLast((entry) => entry.event.do === "power");
+  const power = timeline.entries[lastPowerUp(timeline)];
   const since = power?.logIndex ?? -1;
   const discharged = timeline.entries.some(
     ({ event, logIndex }) =>

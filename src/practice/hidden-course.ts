@@ -1,4 +1,5 @@
 import type { CleanEvent, Observed, PowerEvent, ReplaceEvent } from "../bench/event.ts";
+import { isInjection } from "../bench/injection.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { Job } from "../job/job.ts";
@@ -67,6 +68,7 @@ function afterEntry(practice: PracticeJob, present: HiddenFault[], entry: Timeli
   const { event } = entry;
   switch (event.do) {
     case "power":
+      if (isInjection(event)) return present;
       return afterPower(practice, present, event, entry);
     case "replace":
       return afterReplace(practice, present, event, entry.logIndex);

@@ -16,9 +16,15 @@ const PART_SHORT: readonly Level[] = [
   { value: null, share: 0.65, spreadLn: 1.0 },
   { value: 3, share: 0.35, spreadLn: 0.9 },
 ];
-const RAIL_SHORT: readonly Level[] = [
-  { value: null, share: 0.55, spreadLn: 1.0 },
-  { value: 5, share: 0.45, spreadLn: 1.0 },
+/** A cracked or punched ceramic: 0.1 to 5 ohm, the same both ways (common practice). */
+const CERAMIC_SHORT: readonly Level[] = [
+  { value: null, share: 0.5, spreadLn: 0.8 },
+  { value: 1.5, share: 0.5, spreadLn: 0.8 },
+];
+/** A chip that loads its own supply: 2 to 50 ohm (common practice); now and then one burnt through to a wire (from memory). */
+const CHIP_SHORT: readonly Level[] = [
+  { value: null, share: 0.15, spreadLn: 1.0 },
+  { value: 10, share: 0.85, spreadLn: 1.0 },
 ];
 const WIDE_LEAK: readonly Level[] = [
   { value: 100, share: 0.2, spreadLn: 0.8 },
@@ -54,8 +60,8 @@ const NEAR: ReadonlySet<Shape> = new Set([
   "bootstrap",
 ]);
 const SHORTS: Partial<Readonly<Record<Shape, readonly Level[]>>> = {
-  ceramic: RAIL_SHORT,
-  "chip-supply": RAIL_SHORT,
+  ceramic: CERAMIC_SHORT,
+  "chip-supply": CHIP_SHORT,
   electrolytic: PART_SHORT,
   diode: PART_SHORT,
   "rectifier-diode": PART_SHORT,

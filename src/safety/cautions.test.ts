@@ -172,3 +172,22 @@ test("a resistor that comes off may be hot; nobody is told then how to discharge
   expect(said({ do: "unclip" })).toContain("still be hot");
   expect(said({ do: "unclip" })).not.toContain("screwdriver");
 });
+
+test("a low voltage into a shorted rail: limit and volts first, what may burst, never above the rail's own", () => {
+  const inject = said({ do: "power", feed: "bench", volts: 0.35, at: ["V5", "NBUS"] });
+  for (const words of [
+    "current limit",
+    "0.4 V",
+    "burst",
+    "never exceed the rail's own voltage",
+    "eye protection",
+  ])
+    expect(inject).toContain(words);
+  expect(inject).toContain("Local codes");
+  expect(said({ do: "power", feed: "bench", volts: 15, at: ["V15", "NBUS"] })).not.toContain("0.4 V");
+});
+
+test("milliohms without a meter made for them are a current fed in: its limit is said", () => {
+  expect(said({ do: "measure", mode: "ohms", wires: 4 })).toContain("current limit");
+  expect(said({ do: "measure", mode: "ohms" })).not.toContain("current limit");
+});

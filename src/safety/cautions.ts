@@ -1,4 +1,5 @@
 import type { Feed, JobEvent, MeasureMode, Place } from "../bench/event.ts";
+import { isInjection } from "../bench/injection.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board, PartKind } from "../board/board.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
@@ -113,6 +114,16 @@ const CAUTIONS = {
     words: "Check the polarity twice and never exceed the rail's own voltage.",
     source: "common practice",
   },
+  limitFirst: {
+    words:
+      "Volts and current limit are set with the output off, then it is clipped on: 0.4 V at most to begin with.",
+    source: "common practice",
+  },
+  ceramicsBurst: {
+    words:
+      "A shorted ceramic or tantalum that is fed can crack, burst or glow: low volts first, output off at the first smell or smoke.",
+    source: "common practice",
+  },
   onlyRead: {
     words: "Hands off while it is live: only read the meter that hangs on it.",
     source: "common practice",
@@ -131,6 +142,10 @@ interface CautionedAction {
   readonly do: JobEvent["do"];
   readonly mode?: MeasureMode;
   readonly feed?: Feed;
+  readonly volts?: number;
+  /** where a supply is clipped on, or the time */
+  readonly at?: unknown;
+  readonly wires?: 4;
   /** the part handled, or the pin, where it is one */
   readonly part?: string;
   readonly place?: Place;
@@ -162,7 +177,7 @@ function cautionNames(action: CautionedAction, around: Around): readonly Caution
     case "measure":
       if (around.live) return ["onlyRead"];
       if (takesVolts(action)) return ["unplugAndWait", "voltageProof", "meterCategory", "law"];
-      return action.mode === "ohms" ? ["heldSafe", "noInsulationTester"] : ["heldSafe"];
+      return read(action, around);
     case "answer":
       return action.question === MOTOR_INSULATION.question ? ["testMotorAlone", "noInsulationTester"] : [];
     case "clip":
@@ -190,6 +205,14 @@ function cautionNames(action: CautionedAction, around: Around): readonly Caution
   }
 }
 
+/** A reading of a dead board. Milliohms without a meter for them are a current fed in by hand. */
+function read({ mode, wires }: CautionedAction, { equipment }: Around): readonly CautionName[] {
+  if (mode !== "ohms") return ["heldSafe"];
+  return wires === 4 && !equipment.includes("milliohm-meter")
+    ? ["heldSafe", "limitFirst", "benchPolarity", "noInsulationTester"]
+    : ["heldSafe", "noInsulationTester"];
+}
+
 /** A part is taken off, put on, or one pin of it. What pulls off by its plug needs no iron. */
 function handled(action: CautionedAction, { parts }: Board): readonly CautionName[] {
   const ref = action.part ?? action.place?.slice(0, action.place.indexOf("."));
@@ -206,7 +229,9 @@ function handled(action: CautionedAction, { parts }: Board): readonly CautionNam
   return names;
 }
 
-function powered({ feed }: CautionedAction, { equipment }: Around): readonly CautionName[] {
+function powered(action: CautionedAction, { equipment }: Around): readonly CautionName[] {
+  const { feed } = action;
+  if (isInjection(action)) return ["limitFirst", "ceramicsBurst", "benchPolarity", "powerUp"];
   if (feed === "bench") return ["powerUp", "benchPolarity"];
   const names: CautionName[] = ["powerUp", "hotGround"];
   names.push(equipment.includes("isolation-transformer") ? "isolated" : "notIsolated");

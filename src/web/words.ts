@@ -79,10 +79,14 @@ const DO_WORDS: Readonly<Record<string, string>> = {
   note: "Note",
 };
 
+/** Ohms that leads and tips have no part in. */
+export const FOUR_WIRES = "Milliohms, four wires";
+
 /** Short words for an action that came without a headline of its own (a row's later checks, a free entry). */
 export function actionWords(action: ActionView): string {
   if (action.do === "measure") {
-    const mode = MODE_WORDS[field(action, "mode") ?? ""] ?? "Measure";
+    const mode =
+      field(action, "wires") === "4" ? FOUR_WIRES : (MODE_WORDS[field(action, "mode") ?? ""] ?? "Measure");
     const part = field(action, "part");
     if (part !== null) return `${mode} of ${part}`;
     return `${mode}, red on ${field(action, "red") ?? "?"}, black on ${field(action, "black") ?? "?"}`;

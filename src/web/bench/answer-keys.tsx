@@ -99,13 +99,15 @@ function ObservedKeys({ card, hands, disabled }: AnswerProps) {
   const watts = field(card.action, "watts");
   const volts = field(card.action, "volts");
   const limit = field(card.action, "limitAmps");
-  const figures = [watts && `${watts} W`, volts && `${volts} V`, limit && `limit ${limit} A`].filter(Boolean);
+  const ohms = field(card.action, "ohms");
+  const ends = ohms === null ? limit && `limit ${limit} A` : `through ${ohms} Ω`;
+  const figures = [watts && `${watts} W`, volts && `${volts} V`, ends].filter(Boolean);
   const toggle = (name: string) =>
     setSeen(seen.includes(name) ? seen.filter((other) => other !== name) : [...seen, name]);
   return (
     <div className="observed">
       <p className="feed">
-        Power {FEED_WORDS[feed] ?? feed}
+        Power {ohms === null ? (FEED_WORDS[feed] ?? feed) : "from a rechargeable cell"}
         {figures.length > 0 && <span className="figure">, {figures.join(", ")}</span>}. Mark all you see, then
         record.
       </p>

@@ -32,11 +32,13 @@ export function PowerForecast({ forecast, currency }: Props) {
       <p>
         <b>Go on when</b> {forecast.rung.goOn}. <b>Stop when</b> {forecast.rung.stop}.
       </p>
-      <details>
-        <summary>What would break, and the ladder</summary>
-        <Breaks forecast={forecast} />
-        <Ladder forecast={forecast} />
-      </details>
+      {forecast.ladder.length > 0 && (
+        <details>
+          <summary>What would break, and the ladder</summary>
+          <Breaks forecast={forecast} />
+          <Ladder forecast={forecast} />
+        </details>
+      )}
     </section>
   );
 }

@@ -2,7 +2,7 @@
 import type { BenchView, CardView } from "../../wire/bench-view.ts";
 import { field } from "../job-event.ts";
 import { ModeDrawing, ProbeDrawing } from "../shell/icons.tsx";
-import { MODE_WORDS } from "../words.ts";
+import { FOUR_WIRES, MODE_WORDS } from "../words.ts";
 
 interface Props {
   readonly card: CardView;
@@ -38,7 +38,7 @@ export function Probes({ card, places }: Props) {
       </div>
       <p className="mode">
         <ModeDrawing mode={mode} />
-        {MODE_WORDS[mode] ?? mode}
+        {field(card.action, "wires") === "4" ? FOUR_WIRES : (MODE_WORDS[mode] ?? mode)}
       </p>
     </>
   );

@@ -67,11 +67,13 @@ export function modeOf(action: ActionView): ReadingMode {
 
 export function ReadingKeys({ card, hands, disabled }: AnswerProps) {
   const mode = modeOf(card.action);
+  // of milliohms only the digits tell anything
+  const coarse = field(card.action, "wires") === "4" ? undefined : OF_MODE[mode];
   return (
     <div className="reading-dock">
-      {OF_MODE[mode] !== undefined && (
+      {coarse !== undefined && (
         <fieldset className="keys reading-keys" aria-label="What the meter shows">
-          {OF_MODE[mode].map(({ words, hint, outcome }, index) => (
+          {coarse.map(({ words, hint, outcome }, index) => (
             <button
               type="button"
               key={words}

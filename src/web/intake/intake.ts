@@ -30,6 +30,8 @@ export const EQUIPMENT: readonly { readonly name: string; readonly words: string
   { name: "resistor-10000", words: "Resistor, 10 kohm 10 W" },
   { name: "bench-supply", words: "Bench supply" },
   { name: "high-voltage-supply", words: "Isolated supply, 100 to 150 V" },
+  { name: "rechargeable-cell", words: "1.2 V cell with 1 ohm" },
+  { name: "milliohm-meter", words: "Milliohm meter" },
   { name: "isolation-transformer", words: "Isolation transformer" },
   { name: "thermometer", words: "Thermometer" },
   { name: "thermal-camera", words: "Thermal camera" },
