@@ -20,6 +20,8 @@ export type Observed =
   | "fuse-blew"
   | "trip"
   | "smoke";
+/** The board's own load, as against a dummy of known watts. */
+export type PowerLoadWord = "motor";
 export type Verdict = "repaired" | "not-economic" | "not-repairable" | "no-fault" | "declined";
 
 /** How a part of this very board stands to the board file: missing, another than drawn, not sure of it, or as drawn after all. */
@@ -92,11 +94,15 @@ export interface PowerEvent extends Omit<Stamp, "at"> {
   readonly volts?: number;
   readonly limitAmps?: number;
   readonly observed?: Observed | readonly Observed[];
+  /** what it was told to drive: its motor (or coil and pan), or a dummy load of so many watts; absent: it was told nothing */
+  readonly load?: PowerLoadWord | number;
   /** pairs of places that meters were clipped across before power: what can be read with the hands off */
   readonly meters?: readonly (readonly [Place, Place])[];
 }
 export interface UnpowerEvent extends Stamp {
   readonly do: "unpower";
+  /** what the board did up to then: `runs` where it ran until it was switched off */
+  readonly observed?: Observed | readonly Observed[];
 }
 export interface AnswerEvent extends Stamp {
   readonly do: "answer";

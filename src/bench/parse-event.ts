@@ -195,6 +195,12 @@ function readObserved(problems: Problems, event: Fields): Observed | readonly Ob
   });
 }
 
+/** The board's own motor, or the watts of a dummy load. */
+function readLoad(event: Fields): PowerEvent["load"] | undefined {
+  if (typeof event.raw("load") === "number") return event.number("load", { above: 0 });
+  return event.word("load", ["motor"] as const);
+}
+
 const FEED_FIELDS: Readonly<Record<Feed, readonly string[]>> = {
   mains: [],
   lamp: ["watts"],
@@ -206,7 +212,10 @@ function readPower(problems: Problems, event: Fields): PowerEvent {
   event.require("feed");
   const feed = event.word("feed", FEEDS) ?? "mains";
   if (problems.first !== null) return { do: "power", feed };
-  event.only([...STAMP, "feed", "observed", "meters", ...FEED_FIELDS[feed]], `power with feed ${feed}`);
+  event.only(
+    [...STAMP, "feed", "observed", "load", "meters", ...FEED_FIELDS[feed]],
+    `power with feed ${feed}`,
+  );
   event.require(...FEED_FIELDS[feed], ...(feed === "bench" ? ["at"] : []));
   return present<PowerEvent>({
     do: "power",
@@ -216,6 +225,7 @@ function readPower(problems: Problems, event: Fields): PowerEvent {
     limitAmps: event.number("limitAmps", { above: 0 }),
     at: feed === "bench" ? readPlaces(problems, event, "two places, [plus, minus]") : readTime(event),
     observed: event.has("observed") ? readObserved(problems, event) : undefined,
+    load: readLoad(event),
     meters: event.has("meters") ? readMeters(problems, event) : undefined,
     id: undefined,
     who: undefined,
@@ -248,9 +258,10 @@ function readMark(event: Fields): MarkEvent {
   };
 }
 
-function readUnpower(event: Fields): UnpowerEvent {
-  event.only(STAMP, "unpower");
-  return { do: "unpower", ...readStamp(event) };
+function readUnpower(problems: Problems, event: Fields): UnpowerEvent {
+  event.only([...STAMP, "observed"], "unpower");
+  const observed = event.has("observed") ? readObserved(problems, event) : undefined;
+  return { do: "unpower", ...present({ observed }), ...readStamp(event) };
 }
 
 function readUndo(event: Fields): UndoEvent {
@@ -289,7 +300,7 @@ function readEvent(problems: Problems, event: Fields, name: JobEvent["do"]): Job
     case "power":
       return readPower(problems, event);
     case "unpower":
-      return readUnpower(event);
+      return readUnpower(problems, event);
     case "mark":
       return readMark(event);
     case "answer":
