@@ -20,8 +20,8 @@ export type Observed =
   | "fuse-blew"
   | "trip"
   | "smoke";
-/** The board's own load, as against a dummy of known watts. */
-export type PowerLoadWord = "motor";
+/** The board's own load (its motor, its coil and pan), or the watts of a dummy in its place. */
+export type RunLoad = "own" | number;
 export type Verdict = "repaired" | "not-economic" | "not-repairable" | "no-fault" | "declined";
 
 /** How a part of this very board stands to the board file: missing, another than drawn, not sure of it, or as drawn after all. */
@@ -94,8 +94,8 @@ export interface PowerEvent extends Omit<Stamp, "at"> {
   readonly volts?: number;
   readonly limitAmps?: number;
   readonly observed?: Observed | readonly Observed[];
-  /** what it was told to drive: its motor (or coil and pan), or a dummy load of so many watts; absent: it was told nothing */
-  readonly load?: PowerLoadWord | number;
+  /** what it was told to drive; absent: it was told nothing */
+  readonly load?: RunLoad;
   /** pairs of places that meters were clipped across before power: what can be read with the hands off */
   readonly meters?: readonly (readonly [Place, Place])[];
 }

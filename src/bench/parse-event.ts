@@ -20,6 +20,7 @@ import type {
   PowerEvent,
   RemoveEvent,
   ReplaceEvent,
+  RunLoad,
   UndoEvent,
   UnpowerEvent,
 } from "./event.ts";
@@ -195,10 +196,9 @@ function readObserved(problems: Problems, event: Fields): Observed | readonly Ob
   });
 }
 
-/** The board's own motor, or the watts of a dummy load. */
-function readLoad(event: Fields): PowerEvent["load"] | undefined {
+function readLoad(event: Fields): RunLoad | undefined {
   if (typeof event.raw("load") === "number") return event.number("load", { above: 0 });
-  return event.word("load", ["motor"] as const);
+  return event.word("load", ["own"] as const);
 }
 
 const FEED_FIELDS: Readonly<Record<Feed, readonly string[]>> = {

@@ -14,7 +14,7 @@ import type { Belief, Explanation } from "./belief.ts";
 import { commonLogWeights } from "./calibration.ts";
 import { coldEvidence, coldGroups, type EvidenceMemory } from "./cold-evidence.ts";
 import { datedFaults } from "./dated-faults.ts";
-import { lookEvidence, powerEvidence } from "./event-evidence.ts";
+import { loadEndEvidence, lookEvidence, powerEvidence } from "./event-evidence.ts";
 import type { Piece } from "./evidence.ts";
 import { type LivePredictor, liveCheckOf, liveEvidence } from "./live-evidence.ts";
 import { type Core, pieceLogLikelihoods, posteriorCores } from "./posterior.ts";
@@ -97,7 +97,32 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
         logIndexes: [entry.logIndex],
       });
   }
-  return [...cold, ...looks, ...powers, ...livePieces(input)];
+  return [...cold, ...looks, ...powers, ...loadEndPieces(input), ...livePieces(input)];
+}
+
+/** A run under load whose end nobody timed is taken for this long, seconds: as good as none. From memory. */
+const UNTIMED_SECONDS = 60;
+
+/** How runs under load ended, each known by its latest reading to have lasted that long. */
+function loadEndPieces({ board, timeline, priors }: BelieveInput): readonly Piece[] {
+  const found: Piece[] = [];
+  let run: { readonly off: ReadonlySet<string>; seconds: number } | null = null;
+  for (const { event, logIndex, before } of timeline.entries) {
+    if (event.do === "power")
+      run = event.load === undefined ? null : { off: outOfCircuit(before), seconds: UNTIMED_SECONDS };
+    if (run !== null && event.do === "measure" && before.powered)
+      run.seconds = Math.max(run.seconds, event.afterPower ?? 0);
+    if (event.do !== "unpower") continue;
+    if (run !== null && event.observed !== undefined) {
+      const end = { ...run, observed: event.observed };
+      found.push({
+        evidence: loadEndEvidence(board, end, logIndex, priors.faults),
+        logIndexes: [logIndex],
+      });
+    }
+    run = null;
+  }
+  return found;
 }
 
 /** Readings under power, in an order that does not depend on when each was taken after its power-up. */

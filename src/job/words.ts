@@ -1,5 +1,5 @@
 /** Actions, places and faults in the words a technician uses at the bench. */
-import type { JobEvent, PartMark, Place } from "../bench/event.ts";
+import type { JobEvent, PartMark, Place, RunLoad } from "../bench/event.ts";
 import type { Board, Part } from "../board/board.ts";
 import { kindOf } from "../board/kinds.ts";
 import { netPlaceWords } from "../board/net-words.ts";
@@ -83,7 +83,9 @@ function otherWords(action: Action | JobEvent): string {
       if (action.feed === "lamp") return `Power up through a ${action.watts ?? "?"} W series lamp`;
       if (action.feed === "bench")
         return `Power from the bench supply, ${action.volts ?? "?"} V, limit ${action.limitAmps ?? "?"} A`;
-      return "Power up on the mains";
+      return action.load === undefined
+        ? "Power up on the mains"
+        : `Power up on the mains with ${loadWords(action.load)}, and run it`;
     case "unpower":
       return "Switch off and unplug";
     case "answer":
@@ -101,6 +103,11 @@ function otherWords(action: Action | JobEvent): string {
     default:
       return action.do;
   }
+}
+
+/** What the board is told to drive. */
+function loadWords(load: RunLoad): string {
+  return load === "own" ? "its own load" : `a dummy load of ${load} W`;
 }
 
 const MARK_WORDS: Readonly<Record<PartMark, string>> = {

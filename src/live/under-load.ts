@@ -19,7 +19,7 @@ export const LOAD_DOUBT = {
 /** The load of a log's `power`; null where it was told to drive nothing. */
 export function loadOf({ load }: Pick<PowerEvent, "load">): BoardLoad | null {
   if (load === undefined) return null;
-  return load === "motor" ? OWN_LOAD : { watts: load, dummy: true };
+  return load === "own" ? OWN_LOAD : { watts: load, dummy: true };
 }
 
 /** What a board under load does, and how far the doubt about its load goes. */

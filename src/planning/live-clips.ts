@@ -6,9 +6,9 @@ import type { Place, PowerEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { deriveRoles } from "../board/roles.ts";
-import { liveReading } from "../live/live-reading.ts";
-import { bitsOf, type Partition, refine, voltsPartition } from "./check-outcomes.ts";
-import { faultsOf, type Hypotheses } from "./hypotheses.ts";
+import { bitsOf, type Partition, refine } from "./check-outcomes.ts";
+import type { Hypotheses } from "./hypotheses.ts";
+import { livePartition } from "./live-partition.ts";
 import type { PlanningInput } from "./planning-input.ts";
 
 /** A pair of places with what a meter across it would show. */
@@ -39,16 +39,7 @@ function partitionOf(
   hypotheses: Hypotheses,
   power: PowerEvent,
 ): Partition | null {
-  const live = input.liveFor?.({ ...input.timeline.now, powered: true }, power);
-  if (live === undefined) return null;
-  const readings = hypotheses.list.map((hypothesis) =>
-    liveReading(live.state(faultsOf(hypothesis, hypotheses).map((f) => hypotheses.priors[f].fault)), {
-      mode: "dcv",
-      red,
-      black,
-    }),
-  );
-  return voltsPartition(readings);
+  return livePartition(input, hypotheses, power, { mode: "dcv", red, black });
 }
 
 /** Meters that this bench can leave clipped on. */
@@ -108,15 +99,4 @@ export function unreadClips({ entries, now }: Timeline): readonly (readonly [Pla
 export function whatBetween(board: Board, [red, black]: readonly [Place, Place]): string {
   const pair = pairsOf(board).find(({ places }) => places[0] === red && places[1] === black);
   return pair?.what ?? `${red} to ${black}`;
-}
-
-/** The partition of one pair as it is now, for the words on its card. */
-export function clippedPartition(
-  input: PlanningInput,
-  hypotheses: Hypotheses,
-  places: readonly [Place, Place],
-): Partition | null {
-  const power = input.timeline.entries.findLast(({ event }) => event.do === "power")?.event;
-  if (power?.do !== "power") return null;
-  return partitionOf({ places, what: "" }, input, hypotheses, power);
 }

@@ -5,14 +5,12 @@ import type { Predictor } from "../meter/prediction.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
 import { isHarmless } from "../priors/harmless.ts";
 import { cautionsNow } from "../safety/cautions.ts";
-import { dueProposal } from "./cards.ts";
-import { closingStep } from "./closing.ts";
+import { type AfterRun, afterRun, insteadOfGivingUp, whileOn } from "./after-run.ts";
+import { type Draft, dueProposal } from "./cards.ts";
+import { closedStep } from "./closing.ts";
 import { decide } from "./decide.ts";
 import { fittedEnough } from "./fitted-enough.ts";
-import { deadChance } from "./hands-on-steps.ts";
 import { planningHypotheses } from "./hypotheses.ts";
-import { unreadClips } from "./live-clips.ts";
-import { liveProposal } from "./live-proposal.ts";
 import { makeSafe } from "./make-safe.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
 import type { Proposal } from "./proposal.ts";
@@ -36,13 +34,18 @@ export function propose(
   const livedWith = (fault: FaultPrior) => enough.has(fault.part) || isHarmless(board, fault);
   const hypotheses = planningHypotheses(belief, absentParts(input), livedWith);
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
-  const [clipped] = unreadClips(timeline);
-  const due = closingStep(timeline, Math.max(0, ...deadChance(hypotheses).values())) ?? makeSafe(input);
-  const draft =
-    clipped !== undefined
-      ? liveProposal(input, clipped, hypotheses, model)
-      : due === null
-        ? decide(input, belief, priors, predictor, hypotheses, model)
-        : dueProposal(input, due, model);
+  const given = { input, belief, priors, predictor, hypotheses, model, livedWith };
+  const draft = nextDraft(given);
   return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline) };
+}
+
+function nextDraft(given: AfterRun): Draft {
+  const { input, belief, priors, predictor, hypotheses, model } = given;
+  const closed = closedStep(input.timeline);
+  if (closed !== null) return dueProposal(input, closed, model);
+  const next = whileOn(given) ?? afterRun(given);
+  if (next !== null) return next;
+  const safe = makeSafe(input);
+  if (safe !== null) return dueProposal(input, safe, model);
+  return insteadOfGivingUp(given, decide(input, belief, priors, predictor, hypotheses, model));
 }

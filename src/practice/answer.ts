@@ -16,7 +16,7 @@ import type { MakePredictor } from "../meter/prediction.ts";
 import { findingChances } from "../priors/look-findings.ts";
 import { boardEffect } from "../priors/power-effects.ts";
 import { restVolts } from "./charge.ts";
-import { faultsAfter, observedAt, outOfCircuit, type PracticeJob } from "./hidden-course.ts";
+import { endAt, faultsAfter, observedAt, outOfCircuit, type PracticeJob } from "./hidden-course.ts";
 import type { HiddenFault } from "./hide-faults.ts";
 import { liveAnswer } from "./live-answer.ts";
 import { noisyReading } from "./meter-noise.ts";
@@ -59,6 +59,10 @@ export function answer(
       const seen = observedAt(practice, present, asked, off, nextIndex(timeline));
       const only = seen.length === 1 ? seen[0] : undefined;
       return { ok: true, event: { ...asked, observed: only ?? seen } };
+    }
+    case "unpower": {
+      const seen = endAt(practice, present, timeline);
+      return { ok: true, event: seen === null ? asked : { ...asked, observed: seen } };
     }
     case "calibrate": {
       const reading = asked.known * (1 + METER_SHARE * meterError(practice.seed));

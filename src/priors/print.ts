@@ -3,9 +3,11 @@ import { CAUSE_FACTORS } from "./cause-factors.ts";
 import type { PriorTable } from "./fault-prior.ts";
 import { KIND_WEIGHTS, STAGE_SHARES } from "./kind-rates.ts";
 import { KNOCK_ON_RULES, ruleWords } from "./knock-on-rules.ts";
+import { LOAD_ENDS, LOAD_ENDS_MARK } from "./load-outcomes.ts";
 import { FINDING_ROWS } from "./look-findings.ts";
 import type { Sourced } from "./mark.ts";
 import { MODE_SHARES } from "./mode-shares.ts";
+import type { PowerEffect } from "./power-effects.ts";
 import { POWER_HARM, POWER_HARM_MARK } from "./power-harm.ts";
 import { OUTCOME_ROWS } from "./power-outcomes.ts";
 import { FITTED_BAD_MARK } from "./prior-table.ts";
@@ -65,6 +67,13 @@ export function printRules(): string {
     ["Knock-ons", KNOCK_ON_RULES.map((row) => line(row, String(row.strength)))],
     ["What a look finds", FINDING_ROWS.map((row) => line(row, shares(row.shares)))],
     ["What mains power shows", Object.values(OUTCOME_ROWS).map((row) => line(row, shares(row.mains)))],
+    [
+      "How a run under load ends",
+      Object.values(OUTCOME_ROWS).map(({ id, words }) => {
+        const effect = id.slice("O-".length) as PowerEffect;
+        return line({ id: `E-${effect}`, mark: LOAD_ENDS_MARK, words }, shares(LOAD_ENDS[effect]));
+      }),
+    ],
     ["What lamp power shows", Object.values(OUTCOME_ROWS).map((row) => line(row, shares(row.lamp)))],
   ];
   return tables.map(([title, rows]) => `${title}\n${rows.join("\n")}\n`).join("\n");

@@ -1,0 +1,71 @@
+/** What a board has done by the end of a run under load: a run that was long enough tells what a minute at idle cannot. */
+import type { Observed } from "../bench/event.ts";
+import { OBSERVED } from "../bench/words.ts";
+import type { Board } from "../board/board.ts";
+import type { Fault } from "../board/fault.ts";
+import type { Mark } from "./mark.ts";
+import { boardEffect, type PowerEffect } from "./power-effects.ts";
+
+type EndRow = Readonly<Partial<Record<Observed, number>>>;
+
+/**
+ * Shares of how a full run under load ends, by the worst of what is wrong: `runs` where it ran until it was switched off. That a weak
+ * board shows within one thermal cycle under load, and a leak across the bus smokes, is common practice; the shares are from memory.
+ */
+export const LOAD_ENDS: Readonly<Record<PowerEffect, EndRow>> = {
+  "input-open": { quiet: 1 },
+  "line-short": { "fuse-blew": 0.7, trip: 0.3 },
+  "feed-open": { quiet: 1 },
+  "bus-short": { "fuse-blew": 0.6, trip: 0.2, smoke: 0.2 },
+  "supply-short": { "fuse-blew": 0.5, smoke: 0.3, quiet: 0.2 },
+  "bus-leak": { smoke: 0.6, quiet: 0.22, trip: 0.1, runs: 0.08 },
+  "supply-dead": { quiet: 1 },
+  "rail-short": { quiet: 0.85, smoke: 0.15 },
+  "leg-half": { trip: 0.4, "fuse-blew": 0.3, smoke: 0.2, quiet: 0.1 },
+  "no-run": { quiet: 0.96, runs: 0.04 },
+  weak: { runs: 0.35, quiet: 0.45, trip: 0.1, smoke: 0.1 },
+  none: { runs: 0.985, quiet: 0.01, trip: 0.005 },
+};
+export const LOAD_ENDS_MARK: Mark = "from memory";
+
+/** A full run: one thermal cycle, seconds; and how fast what is weak shows on the way there (common practice: 20 to 30 minutes). */
+export const FULL_RUN_SECONDS = 1200;
+const SHOWS_SECONDS = 600;
+
+/** Share of sights that follow no rule, spread over all words. From memory. */
+const STRAY = 0.01;
+
+/** Of what a full run would have shown, the share that shows within so many seconds. */
+function shownBy(seconds: number): number {
+  return Math.min(1, Math.expm1(-seconds / SHOWS_SECONDS) / Math.expm1(-FULL_RUN_SECONDS / SHOWS_SECONDS));
+}
+
+/**
+ * Chance of each way in which a run of so many seconds under load ends, summing to one; `runs`: it ran until it was switched off.
+ * @param off - parts off the board or with a lifted pin
+ */
+export function loadEndChances(
+  board: Board,
+  faults: readonly Fault[],
+  off: ReadonlySet<string>,
+  seconds: number,
+): ReadonlyMap<Observed, number> {
+  const ends = LOAD_ENDS[boardEffect(board, faults, off)];
+  const shown = shownBy(seconds);
+  return new Map(
+    OBSERVED.map((word) => {
+      const rule = shown * (ends[word] ?? 0) + (word === "runs" ? 1 - shown : 0);
+      return [word, (1 - STRAY) * rule + STRAY / OBSERVED.length];
+    }),
+  );
+}
+
+/** P(what it had done when it was switched off | these faults). A list counts as the geometric mean of its words. */
+export function loadEndLikelihood(
+  observed: Observed | readonly Observed[],
+  chances: ReadonlyMap<Observed, number>,
+): number {
+  const words = [observed].flat();
+  const logs = words.reduce((sum, word) => sum + Math.log(chances.get(word) ?? 1), 0);
+  return words.length === 0 ? 1 : Math.exp(logs / words.length);
+}
