@@ -1,4 +1,5 @@
 import { createColors } from "picocolors";
+import { momentWords } from "../planning/live-proposal.ts";
 import type { BenchView, CardView } from "../wire/bench-view.ts";
 import { percent, table } from "./answer-text.ts";
 
@@ -25,6 +26,7 @@ export function cardText(view: BenchView, color: boolean): string {
     rowText(card),
     stakeText(card, view.currency),
     forecastText(card),
+    firstMinuteText(card),
   ].join("");
 }
 
@@ -76,4 +78,16 @@ function forecastText(card: CardView): string {
     item.because,
   ]);
   return `  If powered now, something breaks with ${percent(forecast.anyBreaks)}${breaks.length === 0 ? "." : ":"}\n${table(breaks)}  ${forecast.advice}\n`;
+}
+
+/** What to watch once the switch is on: the bands of a good board, what lies outside of them, when to switch off, when to feel for heat. */
+function firstMinuteText(card: CardView): string {
+  const { firstMinute } = card;
+  if (firstMinute === null) return "";
+  const rows = firstMinute.rows.flatMap(({ what, good, clipped, otherwise }) => [
+    [`    ${what}${clipped ? " (clipped)" : ""}`, good],
+    ...otherwise.map((one) => ["", `else ${one.if}: ${one.means}`]),
+  ]);
+  const marks = firstMinute.marks.map(({ seconds, what }) => `${momentWords(seconds)}: ${what}`);
+  return `  ${firstMinute.on ? "While it is on" : "The first minute"}, a good board shows:\n${table(rows)}  OFF AT ONCE: ${firstMinute.abort.join("; ")}.\n  By the clock: ${marks.join("; ")}.\n`;
 }

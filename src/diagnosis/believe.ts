@@ -4,6 +4,7 @@
 
 import type { BenchState } from "../bench/bench-state.ts";
 import type { PowerEvent } from "../bench/event.ts";
+import { neverFitted } from "../bench/never-fitted.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { Predictor } from "../meter/prediction.ts";
@@ -77,6 +78,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
     evidence: coldEvidence(group, input.predictorFor(group.entry.before), priors.faults, memory, notSolved),
     logIndexes: group.logIndexes,
   }));
+  const never = neverFitted(timeline);
   const looks: Piece[] = [];
   const powers: Piece[] = [];
   for (const entry of timeline.entries) {
@@ -91,7 +93,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
           board,
           entry.event,
           entry.logIndex,
-          outOfCircuit(entry.before),
+          outOfCircuit(entry.before, never),
           priors.faults,
         ),
         logIndexes: [entry.logIndex],
@@ -106,10 +108,11 @@ const UNTIMED_SECONDS = 60;
 /** How runs under load ended, each known by its latest reading to have lasted that long. */
 function loadEndPieces({ board, timeline, priors }: BelieveInput): readonly Piece[] {
   const found: Piece[] = [];
+  const never = neverFitted(timeline);
   let run: { readonly off: ReadonlySet<string>; seconds: number } | null = null;
   for (const { event, logIndex, before } of timeline.entries) {
     if (event.do === "power")
-      run = event.load === undefined ? null : { off: outOfCircuit(before), seconds: UNTIMED_SECONDS };
+      run = event.load === undefined ? null : { off: outOfCircuit(before, never), seconds: UNTIMED_SECONDS };
     if (run !== null && event.do === "measure" && before.powered)
       run.seconds = Math.max(run.seconds, event.afterPower ?? 0);
     if (event.do !== "unpower") continue;
@@ -141,9 +144,10 @@ function livePieces({ timeline, priors, memory, liveFor }: BelieveInput): readon
   return found.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0)).map(({ piece }) => piece);
 }
 
-/** Parts that power could not reach: off the board, or with a pin lifted. */
-function outOfCircuit(bench: BenchState): ReadonlySet<string> {
-  return new Set([...bench.off, ...[...bench.lifted].map((place) => place.split(".")[0])]);
+/** Parts that power could not reach and that the board misses: off it (unless it never had them), or with a pin lifted. */
+function outOfCircuit(bench: BenchState, never: ReadonlySet<string>): ReadonlySet<string> {
+  const off = [...bench.off].filter((part) => !never.has(part));
+  return new Set([...off, ...[...bench.lifted].map((place) => place.split(".")[0])]);
 }
 
 function explanationOf(

@@ -1,4 +1,5 @@
 /** The next step of a job: made safe first, then whatever the sum of minutes, money and chances says. */
+import type { PowerEvent } from "../bench/event.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
@@ -9,11 +10,12 @@ import { type AfterRun, afterRun, insteadOfGivingUp, whileOn } from "./after-run
 import { type Draft, dueProposal } from "./cards.ts";
 import { closedStep } from "./closing.ts";
 import { decide } from "./decide.ts";
+import { firstMinute } from "./first-minute.ts";
 import { fittedEnough } from "./fitted-enough.ts";
 import { planningHypotheses } from "./hypotheses.ts";
 import { makeSafe } from "./make-safe.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
-import type { Proposal } from "./proposal.ts";
+import type { Action, Proposal } from "./proposal.ts";
 import { repairModel } from "./repair-model.ts";
 
 /**
@@ -36,7 +38,21 @@ export function propose(
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
   const given = { input, belief, priors, predictor, hypotheses, model, livedWith };
   const draft = nextDraft(given);
-  return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline) };
+  return {
+    ...draft,
+    cautions: cautionsNow([draft.action, ...draft.row], board, timeline),
+    firstMinute: () => {
+      const power = watchedPower(input, draft.action);
+      return power === null ? null : firstMinute(input, hypotheses, power);
+    },
+  };
+}
+
+/** The power-up that this step is, or at which it is taken. */
+function watchedPower({ timeline }: PlanningInput, action: Action): PowerEvent | null {
+  if (action.do === "power") return action;
+  const last = timeline.entries.findLast(({ event }) => event.do === "power")?.event;
+  return timeline.now.powered && last?.do === "power" ? last : null;
 }
 
 function nextDraft(given: AfterRun): Draft {

@@ -8,6 +8,7 @@ import { minutes, money } from "../words.ts";
 import { AnswerKeys } from "./answer-keys.tsx";
 import type { CardProps } from "./bench-props.ts";
 import { Expectations } from "./expectations.tsx";
+import { FirstMinute } from "./first-minute.tsx";
 import { AtStake, PowerForecast } from "./gates.tsx";
 import { Probes } from "./probes.tsx";
 import { SomethingElse } from "./something-else.tsx";
@@ -38,6 +39,7 @@ export function CheckCard(props: CardProps) {
       )}
       {card.atStake !== null && <AtStake stake={card.atStake} currency={view.currency} />}
       {card.forecast !== null && <PowerForecast forecast={card.forecast} />}
+      {card.firstMinute !== null && <FirstMinute watch={card.firstMinute} />}
       <PracticeAnswer {...props} />
       <AnswerKeys card={card} view={view} hands={hands} disabled={props.waiting} />
       {card.why !== "" && <p className="why">{card.why}</p>}
