@@ -10,6 +10,7 @@ import type { Board } from "../board/board.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import type { Cause, Symptom } from "../priors/cause.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
+import { FULL_RUN_SECONDS } from "../priors/load-outcomes.ts";
 import { bringsIn } from "../priors/symptom-effects.ts";
 import type { Belief, Explanation } from "./belief.ts";
 import { commonLogWeights } from "./calibration.ts";
@@ -117,7 +118,10 @@ function loadEndPieces({ board, timeline, priors }: BelieveInput): readonly Piec
       run.seconds = Math.max(run.seconds, event.afterPower ?? 0);
     if (event.do !== "unpower") continue;
     if (run !== null && event.observed !== undefined) {
-      const end = { ...run, observed: event.observed };
+      // One that stopped by itself took all the time that it needed.
+      const ran = [event.observed].flat().includes("runs");
+      const seconds = ran ? run.seconds : FULL_RUN_SECONDS;
+      const end = { off: run.off, seconds, observed: event.observed };
       found.push({
         evidence: loadEndEvidence(board, end, logIndex, priors.faults),
         logIndexes: [logIndex],

@@ -4,7 +4,7 @@ import type { Predictor } from "../meter/prediction.ts";
 import { MINUTES } from "../money/minutes.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
 import { type Draft, dueProposal, outlook, probesOn } from "./cards.ts";
-import { hasRun, isLoadTested, verdictStep } from "./closing.ts";
+import { CLOSING, hasRun, isLoadTested, verdictStep } from "./closing.ts";
 import { closingCheck, goingOnPays } from "./closing-checks.ts";
 import { expectations } from "./expectations.ts";
 import { percent } from "./faults-in-words.ts";
@@ -64,9 +64,11 @@ export function afterRun(given: AfterRun): Draft | null {
   if (!hasRun(timeline, accused)) return null;
   if (!isLoadTested(timeline)) return loadTest(given);
   if (goingOnPays(input, hypotheses, model)) return null;
-  const check = closingCheck(input, belief, hypotheses, model, given.predictor);
   const doubt = doubtOf(belief, board, livedWith);
-  if (check === null) return dueProposal(input, verdictStep(timeline, doubt, belief, board), model);
+  const verdict = verdictStep(timeline, doubt, belief, board);
+  if (doubt.all < CLOSING.doubt) return dueProposal(input, verdict, model);
+  const check = closingCheck(input, belief, hypotheses, model, given.predictor);
+  if (check === null) return dueProposal(input, verdict, model);
   const safe = makeSafe(input);
   if (safe !== null) return dueProposal(input, safe, model);
   const { step, found } = check;
@@ -79,7 +81,7 @@ export function afterRun(given: AfterRun): Draft | null {
     expect: expectations(firstOf(step, found), hypotheses, board, null),
     others: [
       {
-        action: verdictStep(timeline, doubt, belief, board).action,
+        action: verdict.action,
         minutes: 0,
         money: 0,
         why: "Close it with that doubt.",
