@@ -4,7 +4,7 @@ import { parseBoard } from "../src/board/parse-board.ts";
 import { commonLogWeights } from "../src/diagnosis/calibration.ts";
 import { coldEvidence, coldGroups, EvidenceMemory } from "../src/diagnosis/cold-evidence.ts";
 import { datedFaults } from "../src/diagnosis/dated-faults.ts";
-import { scoreSet } from "../src/diagnosis/search.ts";
+import { scoreSet } from "../src/diagnosis/scored-set.ts";
 import { priorTable } from "../src/priors/prior-table.ts";
 import { SHIPPED } from "../src/shipped/shipped.ts";
 import { Enumeration } from "./enumeration.ts";

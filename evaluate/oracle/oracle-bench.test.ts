@@ -7,6 +7,7 @@ import { faultName } from "../../src/board/fault.ts";
 import { hasNgspice } from "../ngspice.ts";
 import { oracleBench } from "./oracle-bench.ts";
 import { oracleBoard } from "./oracle-board.ts";
+import { conditionOf } from "./power-truth.ts";
 import { shippedBoards } from "./shipped-boards.ts";
 
 const present = await hasNgspice();
@@ -53,6 +54,31 @@ describe("the oracle's bench", () => {
     ]);
     expect(pad?.ok === true && pad.event.do === "measure" && pad.event.reading).toBe("OL");
     expect(pin?.ok === true && pin.event.do === "measure" && Number(pin.event.reading)).toBeGreaterThan(0.3);
+  });
+
+  it("a board that is left as it is shows the same each time that it is powered so", async () => {
+    const power = { do: "power", feed: "mains" } as const;
+    for (let seed = 900; seed < 920; seed++) {
+      const bench = oracleBench(fan, "age", seed);
+      const first = await bench.answer(START, power);
+      const later = timelineOf(fan, [{ ...power, observed: "quiet" }, { do: "unpower" }]);
+      if (bench.hidden(later).faults.length !== bench.hidden(START).faults.length) continue; // power broke something
+      const second = await bench.answer(later, power);
+      expect(second).toEqual(first);
+    }
+  });
+
+  it("a capacitor with others beside it is missed only where too little is left of them together", () => {
+    const open = (part: string) => ({ of: "part", part, junction: null, mode: "open", value: null }) as const;
+    const bulk = [...fan.parts.values()].filter(
+      ({ kind, pins }) => kind === "capacitor" && pins.get("plus") === "PBUS" && pins.get("minus") === "NBUS",
+    );
+    const [small, ...rest] = [...bulk].sort((a, b) => (a.value.farads ?? 0) - (b.value.farads ?? 0));
+    expect(rest.length).toBeGreaterThan(0);
+    expect(conditionOf(fan, [open(small?.ref ?? "")])).toBe("works");
+    expect(conditionOf(fan, [open(rest.at(-1)?.ref ?? ""), open(rest.at(-2)?.ref ?? small?.ref ?? "")])).toBe(
+      "weak",
+    );
   });
 
   it("a replaced part is cured, of a new type; cleaning takes the dirt it reaches", () => {

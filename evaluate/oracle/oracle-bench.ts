@@ -175,7 +175,7 @@ class Bench implements OracleBench {
         return this.#calibrate(event);
       case "power": {
         const off = outOfCircuit(timeline.now);
-        const seen = observed(this.oracle, hidden.faults, event, off, nextIndex(timeline));
+        const seen = observed(this.oracle, hidden.faults, event, off);
         return done({ ...event, observed: seen });
       }
       case "unpower":
@@ -235,6 +235,6 @@ class Bench implements OracleBench {
     const power = timeline.entries.findLast((entry) => entry.event.do === "power");
     if (!timeline.now.powered || power?.event.do !== "power" || power.event.load === undefined) return event;
     const off = outOfCircuit(power.before);
-    return { ...event, observed: loadEnd(this.oracle, hidden.faults, off, power.logIndex) };
+    return { ...event, observed: loadEnd(this.oracle, hidden.faults, off, event.afterPower ?? 0) };
   }
 }

@@ -61,7 +61,7 @@ function afterPower(
   const { cascades, fresh } = POWER_BREAKS[event.feed];
   const brought = cascade(file, cause, there, random, 2, cascades);
   const root = drawRoots(file, bentRates(file, cause, seed), fresh, random);
-  const seen = [event.observed ?? observed(oracle, faults, event, off, entry.logIndex)].flat();
+  const seen = [event.observed ?? observed(oracle, faults, event, off)].flat();
   const blown: readonly Fault[] = seen.includes("fuse-blew")
     ? rolesOf(file).lineFuses.map((part) => ({ of: "part", part, junction: null, mode: "open", value: null }))
     : [];

@@ -68,6 +68,9 @@ export const LOAD_ENDS: Readonly<Record<Condition, Chances>> = {
   works: { runs: 0.99, quiet: 0.01 },
 };
 
+/** A full run, seconds; what a weak board does under load it does at any time of it. From memory. */
+export const FULL_RUN_SECONDS = 1200;
+
 /** With a bench supply across a short it stands at its limit; elsewhere nothing is seen. */
 export const BENCH_OUTCOMES = {
   short: { limiting: 0.97, quiet: 0.03 },

@@ -98,9 +98,25 @@ function railCondition(scene: Scene, fault: Fault): Condition | null {
 
 const SUPPLY_KINDS: ReadonlySet<Part["kind"]> = new Set(["transformer", "opto", "shuntref", "regulator"]);
 
-/** A capacitor that holds energy is missed when it is gone; one that only takes spikes off is not, for a while. */
-function capacitorCondition(fault: PartFault, part: Part): Condition {
+/** A rail or bus does with this share of its capacitance (from memory). */
+const ENOUGH_FARADS = 0.6;
+
+/** Share of the capacitance between a capacitor's two nets that is left with it open or drifted. */
+function faradsLeft({ board }: Scene, fault: PartFault, part: Part): number {
+  const nets = new Set(part.pins.values());
+  let all = 0;
+  for (const other of board.parts.values())
+    if (other.kind === "capacitor" && [...other.pins.values()].every((net) => nets.has(net)))
+      all += other.value.farads ?? 0;
+  const own = part.value.farads ?? 0;
+  const left = fault.mode === "drift" ? Math.min(own, fault.value ?? own / 2) : 0;
+  return all > 0 ? (all - own + left) / all : 1;
+}
+
+/** A capacitor that holds energy is missed when it is gone and no other stands beside it; one that only takes spikes off is not, for a while. */
+function capacitorCondition(scene: Scene, fault: PartFault, part: Part): Condition {
   if (fault.mode === "short") return "no-run";
+  if (fault.mode !== "leaky" && faradsLeft(scene, fault, part) >= ENOUGH_FARADS) return "works";
   const holdsEnergy = (part.value.farads ?? 0) >= BULK_FARADS;
   return holdsEnergy && pathOhms(fault) > WEAK_OHMS && fault.mode === "leaky"
     ? "works"
@@ -110,8 +126,8 @@ function capacitorCondition(fault: PartFault, part: Part): Condition {
 }
 
 /** Parts by their stage, once nothing else told. */
-function stageCondition(fault: PartFault, part: Part): Condition {
-  if (part.kind === "capacitor") return capacitorCondition(fault, part);
+function stageCondition(scene: Scene, fault: PartFault, part: Part): Condition {
+  if (part.kind === "capacitor") return capacitorCondition(scene, fault, part);
   if (part.kind === "varistor" || part.kind === "led") return "works";
   if (fault.mode === "leaky" && pathOhms(fault) > WEAK_OHMS) return "works";
   const hard = fault.mode === "open" || pathOhms(fault) < HOLDS_OHMS.rail;
@@ -133,7 +149,9 @@ function conditionOfOne(scene: Scene, fault: Fault): Condition {
   if (fault.of === "nets") return pathOhms(fault) < 20_000 ? "no-run" : "weak";
   const part = board.parts.get(fault.part);
   if (part === undefined) return "works";
-  return lineCondition(scene, fault, part) ?? switchCondition(scene, fault) ?? stageCondition(fault, part);
+  return (
+    lineCondition(scene, fault, part) ?? switchCondition(scene, fault) ?? stageCondition(scene, fault, part)
+  );
 }
 
 /** Upper and lower switch of one phase both shorted are a short of the bus. */

@@ -27,6 +27,9 @@ export type Verdict = "repaired" | "not-economic" | "not-repairable" | "no-fault
 /** How a part of this very board stands to the board file: missing, another than drawn, not sure of it, or as drawn after all. */
 export type PartMark = "absent" | "different" | "unsure" | "as-drawn";
 
+/** The proof that every store of charge is empty, the resistor still clipped on before power, or nothing but the step proposed. */
+export type Overruled = "proof" | "resistor" | "proposal";
+
 interface Stamp {
   readonly id?: string;
   /** RFC 3339 */
@@ -103,6 +106,8 @@ export interface UnpowerEvent extends Stamp {
   readonly do: "unpower";
   /** what the board did up to then: `runs` where it ran until it was switched off */
   readonly observed?: Observed | readonly Observed[];
+  /** seconds since power came on */
+  readonly afterPower?: number;
 }
 export interface AnswerEvent extends Stamp {
   readonly do: "answer";
@@ -117,10 +122,14 @@ export interface MarkEvent extends Stamp {
 export interface NoteEvent extends Stamp {
   readonly do: "note";
   readonly text: string;
+  /** a motor or fan that turned while it was plugged in: what turns charges the bus */
+  readonly turned?: string;
 }
 export interface OverruleEvent extends Stamp {
   readonly do: "overrule";
   readonly why: string;
+  /** what is overruled; left out: whatever stands in the way of the next event */
+  readonly of?: Overruled;
 }
 export interface UndoEvent extends Stamp {
   readonly do: "undo";

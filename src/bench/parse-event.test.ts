@@ -46,6 +46,8 @@ describe("an event of the log", () => {
     { do: "answer", question: "when", answer: "during the storm" },
     { do: "note", text: "" },
     { do: "overrule", why: "I have just measured it" },
+    { do: "overrule", why: "bled by hand", of: "proof" },
+    { do: "note", text: "the fan spun", turned: "M1" },
     { do: "undo", of: "e1", ...STAMP },
     { do: "close", verdict: "not-economic", ...STAMP },
   ])("is read and keeps every field: %j", (event) => {
@@ -58,6 +60,8 @@ describe("an event of the log", () => {
   });
 
   it.each<[unknown, string]>([
+    [{ do: "overrule", why: "", of: "everything" }, "log[3].of: "],
+    [{ do: "note", text: "", turned: "" }, "log[3].turned: "],
     [{ ...DIODE, reading: 0.47, probe: 1 }, "log[3].probe: unknown field of measure; known:"],
     [{ ...DIODE, redd: "X", reading: 0.47 }, 'log[3].redd: unknown field of measure; did you mean "red"?'],
     [{ do: "mesure" }, 'log[3].do: "mesure" is not known here; did you mean "measure"?'],

@@ -26,7 +26,7 @@ import type {
 } from "./event.ts";
 import { readMeasure } from "./parse-measure.ts";
 import { readPlace } from "./place.ts";
-import { FEEDS, FINDINGS, MEASURE_MODES, OBSERVED, PART_MARKS, VERDICTS } from "./words.ts";
+import { FEEDS, FINDINGS, MEASURE_MODES, OBSERVED, OVERRULED, PART_MARKS, VERDICTS } from "./words.ts";
 
 const EVENT_NAMES = [
   "measure",
@@ -238,13 +238,22 @@ function readWords(
   name: "answer" | "note" | "overrule",
 ): AnswerEvent | NoteEvent | OverruleEvent {
   const fields = { answer: ["question", "answer"], note: ["text"], overrule: ["why"] }[name];
-  event.only([...STAMP, ...fields], name);
+  const optional = { answer: [], note: ["turned"], overrule: ["of"] }[name];
+  event.only([...STAMP, ...fields, ...optional], name);
   event.require(...fields);
   const stamp = readStamp(event);
   if (name === "answer")
     return { do: name, question: needed(event, "question"), answer: event.text("answer") ?? "", ...stamp };
-  if (name === "note") return { do: name, text: event.text("text") ?? "", ...stamp };
-  return { do: name, why: event.text("why") ?? "", ...stamp };
+  if (name === "note") {
+    const turned = event.has("turned") ? needed(event, "turned") : undefined;
+    return present<NoteEvent>({ do: name, text: event.text("text") ?? "", turned, ...stamp });
+  }
+  return present<OverruleEvent>({
+    do: name,
+    why: event.text("why") ?? "",
+    of: event.word("of", OVERRULED),
+    ...stamp,
+  });
 }
 
 function readMark(event: Fields): MarkEvent {
@@ -259,9 +268,10 @@ function readMark(event: Fields): MarkEvent {
 }
 
 function readUnpower(problems: Problems, event: Fields): UnpowerEvent {
-  event.only([...STAMP, "observed"], "unpower");
+  event.only([...STAMP, "observed", "afterPower"], "unpower");
   const observed = event.has("observed") ? readObserved(problems, event) : undefined;
-  return { do: "unpower", ...present({ observed }), ...readStamp(event) };
+  const afterPower = event.number("afterPower", { least: 0 });
+  return { do: "unpower", ...present({ observed, afterPower }), ...readStamp(event) };
 }
 
 function readUndo(event: Fields): UndoEvent {

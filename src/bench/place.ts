@@ -9,6 +9,17 @@ export function pinOfPlace(place: Place): { readonly ref: string; readonly pin: 
   return dot < 0 ? null : { ref: place.slice(0, dot), pin: place.slice(dot + 1) };
 }
 
+/** The net of a place, as the board is drawn; a place that the board does not have is its own. */
+export function netOfPlace(board: Board, place: Place): string {
+  const pin = pinOfPlace(place);
+  return pin === null ? place : (board.parts.get(pin.ref)?.pins.get(pin.pin) ?? place);
+}
+
+/** Does this pin come off by pulling a plug or spade, without an iron? */
+export function isPlugged(board: Board, place: Place): boolean {
+  return board.parts.get(pinOfPlace(place)?.ref ?? "")?.plugged === true;
+}
+
 /** `NET` or `REF.pin` by its spelling; whether the board has it is for `placeProblem` to say. */
 export function readPlace(problems: Problems, path: string, input: unknown): Place {
   if (typeof input !== "string") {

@@ -160,9 +160,12 @@ export function step(board: Board, absent: ReadonlySet<string>, bench: BenchStat
     case "clean":
     case "resolder":
       return attend(board, bench, event);
+    case "note": {
+      const unknown = event.turned === undefined ? null : partProblem(board, event.turned);
+      return unknown === null ? yes(bench) : no("turned", unknown);
+    }
     case "calibrate":
     case "answer":
-    case "note":
     case "overrule":
     case "close":
     case "undo":

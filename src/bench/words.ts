@@ -7,6 +7,7 @@ import type {
   LiveMode,
   MeasureMode,
   Observed,
+  Overruled,
   PartMark,
   Verdict,
 } from "./event.ts";
@@ -47,6 +48,8 @@ export const VERDICTS: readonly Verdict[] = [
 ];
 
 export const PART_MARKS: readonly PartMark[] = ["absent", "different", "unsure", "as-drawn"];
+
+export const OVERRULED: readonly Overruled[] = ["proof", "resistor", "proposal"];
 
 /** Is this mode for a board without power? */
 export function isColdMode(mode: MeasureMode): mode is ColdMode {

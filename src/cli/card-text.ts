@@ -2,6 +2,7 @@ import { createColors } from "picocolors";
 import { momentWords } from "../planning/live-proposal.ts";
 import type { BenchView, CardView } from "../wire/bench-view.ts";
 import { percent, table } from "./answer-text.ts";
+import { chargeLine } from "./stores-text.ts";
 
 /** Outcomes rarer than this are counted, not told: ten lines are not read at the bench. */
 const RARE = 0.003;
@@ -14,7 +15,7 @@ export function cardText(view: BenchView, color: boolean): string {
     return view.verdict === null ? "There is nothing to propose.\n" : `The job is closed: ${view.verdict}.\n`;
   }
   return [
-    view.powered ? `${paint.red("THE BOARD IS LIVE.")}\n` : "",
+    view.powered ? `${paint.red("THE BOARD IS LIVE.")}\n` : paint.dim(chargeLine(view)),
     ...card.cautions.map((caution) => `${paint.yellow(`! ${caution}`)}\n`),
     `${paint.bold(card.headline)}\n`,
     card.probesOn === null ? "" : `  Probes ${card.probesOn}.\n`,

@@ -298,6 +298,39 @@ describe("the bench at the prompt", () => {
     expect(log[0].at).toBe("2026-03-01T09:30:00.000Z");
   });
 
+  it("shows each store of charge, refuses power with the resistor on, and takes one line to go on all the same", async () => {
+    const io = capturedIo([
+      "stores",
+      "measure dcv C1.plus C1.minus 160",
+      "clip C1.plus C1.minus 2200",
+      "power mains quiet",
+      "stores",
+      "overrule resistor it stays for this run",
+      "power mains quiet",
+      "unpower",
+      "overrule proof bled it by hand",
+      "stores",
+      "quit",
+    ]);
+    expect(await run(["bench", job], io)).toBe(2);
+    expect(io.said.err).toBe(
+      "log[2].do: 2200 ohm is still clipped on between C1.plus and C1.minus: take it off before power (unclip), or overrule with a reason; left on it burns, and is reached for live\n",
+    );
+    expect(io.said.out).toMatch(/Charge: 0 of 1 proven empty: no hand, no cold check\. \(C1 \?\)/);
+    expect(io.said.out).toMatch(/C1 +bus capacitor +charged, 160 V \(log line 0\)/);
+    expect(io.said.out).toMatch(/kept: Power with the resistor on: it stays for this run/);
+    expect(io.said.out).toMatch(/Charge: Proof overruled \(bled it by hand\); 0 of 1 proven empty/);
+    const { log } = JSON.parse(readFileSync(job, "utf8"));
+    expect(log.map((event: { do: string }) => event.do)).toEqual([
+      "measure",
+      "clip",
+      "overrule",
+      "power",
+      "unpower",
+      "overrule",
+    ]);
+  });
+
   it("answers the card itself with a bare reading", async () => {
     const io = capturedIo(["0.1", "quit"]);
     expect(await run(["bench", job], io)).toBe(0);

@@ -18,6 +18,8 @@ export interface Explanation {
    * shown it (0 for faults that a reading would have shown).
    */
   readonly silent: Float64Array;
+  /** probability that nothing stands beside it now: faults that explain the same thing are each other's alternatives, so no product of `silent` */
+  readonly nothingBeside: number;
   /** log likelihood of each reading (by log index) under this explanation */
   readonly readingLogLikelihood: ReadonlyMap<number, number>;
 }

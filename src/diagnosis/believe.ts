@@ -3,6 +3,7 @@
  */
 
 import type { BenchState } from "../bench/bench-state.ts";
+import { isWork } from "../bench/dead-board.ts";
 import type { PowerEvent } from "../bench/event.ts";
 import { neverFitted } from "../bench/never-fitted.ts";
 import type { Timeline } from "../bench/timeline.ts";
@@ -10,15 +11,15 @@ import type { Board } from "../board/board.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import type { Cause, Symptom } from "../priors/cause.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
-import { FULL_RUN_SECONDS } from "../priors/load-outcomes.ts";
 import { bringsIn } from "../priors/symptom-effects.ts";
 import type { Belief, Explanation } from "./belief.ts";
 import { commonLogWeights } from "./calibration.ts";
 import { coldEvidence, coldGroups, type EvidenceMemory } from "./cold-evidence.ts";
 import { datedFaults } from "./dated-faults.ts";
-import { loadEndEvidence, lookEvidence, powerEvidence } from "./event-evidence.ts";
+import { lookEvidence, powerEvidence } from "./event-evidence.ts";
 import type { Piece } from "./evidence.ts";
 import { type LivePredictor, liveCheckOf, liveEvidence } from "./live-evidence.ts";
+import { loadEndPieces } from "./load-end-evidence.ts";
 import { type Core, pieceLogLikelihoods, posteriorCores } from "./posterior.ts";
 import { limitsFor, type SearchLimits } from "./search-limits.ts";
 import { suspectsOf } from "./suspects.ts";
@@ -65,7 +66,10 @@ export function believe(input: BelieveInput): Belief {
   return {
     priors: priors.faults,
     suspects: suspectsOf({ board, priors, universe, cores, pieces, logWeights, now, absent }),
-    healthyProbability: cores.reduce((sum, core) => sum + core.probability * core.healthyNow, 0),
+    healthyProbability: cores.reduce(
+      (sum, core) => sum + (core.presentNow.length > 0 ? 0 : core.probability * core.nothingBeside),
+      0,
+    ),
     explanations,
     remainder: Math.max(0, 1 - explanations.reduce((sum, explanation) => sum + explanation.probability, 0)),
     unexplained: unexplainedReadings(cores, pieces, logWeights),
@@ -82,13 +86,25 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
   const never = neverFitted(timeline);
   const looks: Piece[] = [];
   const powers: Piece[] = [];
+  // the same sight at the same feed on a board left as it is tells nothing new, whatever made it: one piece for all of them
+  const seen = new Map<string, number>();
   for (const entry of timeline.entries) {
+    if (isWork(entry.event.do)) seen.clear();
     if (entry.event.do === "look")
       looks.push({
         evidence: lookEvidence(board, input.cause, entry.event, entry.logIndex, priors.faults),
         logIndexes: [entry.logIndex],
       });
-    if (entry.event.do === "power" && entry.event.observed !== undefined)
+    if (entry.event.do === "power" && entry.event.observed !== undefined) {
+      const { feed, watts, at, observed } = entry.event;
+      const sight = JSON.stringify([feed, watts, at, observed]);
+      const before = seen.get(sight);
+      if (before !== undefined) {
+        const { evidence, logIndexes } = powers[before];
+        powers[before] = { evidence, logIndexes: [...logIndexes, entry.logIndex] };
+        continue;
+      }
+      seen.set(sight, powers.length);
       powers.push({
         evidence: powerEvidence(
           board,
@@ -99,37 +115,15 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
         ),
         logIndexes: [entry.logIndex],
       });
-  }
-  return [...cold, ...looks, ...powers, ...loadEndPieces(input), ...livePieces(input)];
-}
-
-/** A run under load whose end nobody timed is taken for this long, seconds: as good as none. From memory. */
-const UNTIMED_SECONDS = 60;
-
-/** How runs under load ended, each known by its latest reading to have lasted that long. */
-function loadEndPieces({ board, timeline, priors }: BelieveInput): readonly Piece[] {
-  const found: Piece[] = [];
-  const never = neverFitted(timeline);
-  let run: { readonly off: ReadonlySet<string>; seconds: number } | null = null;
-  for (const { event, logIndex, before } of timeline.entries) {
-    if (event.do === "power")
-      run = event.load === undefined ? null : { off: outOfCircuit(before, never), seconds: UNTIMED_SECONDS };
-    if (run !== null && event.do === "measure" && before.powered)
-      run.seconds = Math.max(run.seconds, event.afterPower ?? 0);
-    if (event.do !== "unpower") continue;
-    if (run !== null && event.observed !== undefined) {
-      // One that stopped by itself took all the time that it needed.
-      const ran = [event.observed].flat().includes("runs");
-      const seconds = ran ? run.seconds : FULL_RUN_SECONDS;
-      const end = { off: run.off, seconds, observed: event.observed };
-      found.push({
-        evidence: loadEndEvidence(board, end, logIndex, priors.faults),
-        logIndexes: [logIndex],
-      });
     }
-    run = null;
   }
-  return found;
+  return [
+    ...cold,
+    ...looks,
+    ...powers,
+    ...loadEndPieces(board, timeline, priors.faults, (bench) => outOfCircuit(bench, never)),
+    ...livePieces(input),
+  ];
 }
 
 /** Readings under power, in an order that does not depend on when each was taken after its power-up. */
@@ -175,6 +169,7 @@ function explanationOf(
     presentNow: core.presentNow.map((element) => universe.fault[element]),
     probability: core.probability,
     silent,
+    nothingBeside: core.nothingBeside,
     readingLogLikelihood,
   };
 }

@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import { readingRatios } from "./beside-likelihood.ts";
 import { COMMON_POINTS, COMMON_WEIGHTS, type Evidence } from "./evidence.ts";
-import { scoreSet } from "./search.ts";
+import { scoreSet } from "./scored-set.ts";
 import { makeUniverse } from "./universe.ts";
 
 const FOREVER = 2 ** 31 - 1;

@@ -6,7 +6,7 @@
 
 import { oddsBeside } from "./beside-odds.ts";
 import { COMMON_POINTS, type Evidence, overCommon } from "./evidence.ts";
-import type { ScoredSet } from "./search.ts";
+import type { ScoredSet } from "./scored-set.ts";
 import { insertSorted } from "./set-order.ts";
 import { presentAt, type Universe } from "./universe.ts";
 

@@ -2,7 +2,10 @@
 import { SetPrior } from "./set-prior.ts";
 import type { Universe } from "./universe.ts";
 
-/** Odds of further faults beside a set: by themselves or as followers of a member, and as what knocked a member on. */
+/**
+ * Odds of further faults beside a set: by themselves or as followers of a member; and as what explains something of it: a member that it
+ * knocked on, or readings that are likelier with it.
+ */
 export interface SilentOdds {
   readonly alone: Float64Array; // (elements)
   readonly explaining: Float64Array; // (elements)
@@ -10,8 +13,9 @@ export interface SilentOdds {
 
 /**
  * For each element the odds of standing beside the set, summed over what it knocks on: what the readings would show of that is
- * not there, and that weighs against it; what they would not may or may not be. As causes of members such elements make each
- * other idle (one is enough), so those odds are given apart: they add up where independent ones multiply.
+ * not there, and that weighs against it; what they would not may or may not be. What explains something makes the rest idle that would
+ * explain it too (one cause of a member is enough, and one fault for a board that stays quiet), so those odds are given apart: they add
+ * up where independent ones multiply.
  * @param ratios - P(readings | set and element) / P(readings | set): 1 for what no reading can show
  */
 export function silentOdds(universe: Universe, set: readonly number[], ratios: Float64Array): SilentOdds {
@@ -28,8 +32,12 @@ export function silentOdds(universe: Universe, set: readonly number[], ratios: F
   const seen = (unseen: number) => 1 - unseen;
   const unseen = (share: number) => share;
   const free = (element: number) => ratios[element] > 0 && !taken.has(universe.site[element]);
-  for (let e = 0; e < count; e++)
-    if (free(e)) alone[e] = ratios[e] * rootOdds(universe, e) * Math.exp(-knocks(e, seen));
+  for (let e = 0; e < count; e++) {
+    if (!free(e)) continue;
+    const odds = rootOdds(universe, e) * Math.exp(-knocks(e, seen));
+    alone[e] = Math.min(1, ratios[e]) * odds;
+    explaining[e] = Math.max(0, ratios[e] - 1) * odds;
+  }
   const causes = new Set(set.flatMap((member) => universe.knockedOnBy[member].map(({ to }) => to)));
   const followers = set.flatMap((member) => universe.knocksOn[member].map(({ to }) => to));
   const prior = new SetPrior(universe, set);
@@ -37,9 +45,12 @@ export function silentOdds(universe: Universe, set: readonly number[], ratios: F
     if (!free(e)) continue;
     const unheard = knocks(e, unseen);
     const first = rootOdds(universe, e) * Math.exp(-unheard - knocks(e, seen));
-    const rest = ratios[e] * Math.max(0, Math.exp(prior.with(e) - prior.log) - first);
-    if (causes.has(e)) explaining[e] = rest * Math.exp(unheard);
-    else alone[e] += rest;
+    const rest = Math.max(0, Math.exp(prior.with(e) - prior.log) - first);
+    if (causes.has(e)) explaining[e] += ratios[e] * rest * Math.exp(unheard);
+    else {
+      alone[e] += Math.min(1, ratios[e]) * rest;
+      explaining[e] += Math.max(0, ratios[e] - 1) * rest;
+    }
   }
   return { alone, explaining };
 }

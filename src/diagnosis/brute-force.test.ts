@@ -19,7 +19,7 @@ import { coldEvidence, coldGroups, EvidenceMemory } from "./cold-evidence.ts";
 import { datedFaults } from "./dated-faults.ts";
 import { COMMON_POINTS, COMMON_WEIGHTS } from "./evidence.ts";
 import { READING_MODEL } from "./reading-model.ts";
-import { scoreSet } from "./search.ts";
+import { scoreSet } from "./scored-set.ts";
 import { TWENTY_FIVE_PARTS } from "./twenty-five-parts.fixture.ts";
 
 const parsed = parseBoard(TWENTY_FIVE_PARTS);

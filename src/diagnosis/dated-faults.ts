@@ -7,8 +7,8 @@ import type { JobEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
+import { type FeedHarm, feedHarm, knockOnHarm, ownHarm } from "../priors/feed-harm.ts";
 import { jointShare } from "../priors/joint-share.ts";
-import { POWER_HARM } from "../priors/power-harm.ts";
 import { makeUniverse, type Universe } from "./universe.ts";
 
 /** Rules of time (from memory: the shop's own outcomes will replace them). */
@@ -44,6 +44,7 @@ export function datedFaults(
   for (const prior of priors.faults) partRate.set(prior.part, (partRate.get(prior.part) ?? 0) + prior.rate);
 
   for (const span of timeline.spans) {
+    const harm = span.event?.do === "power" ? feedHarm(board, span.event) : null;
     const first = new Int32Array(priors.faults.length).fill(-1);
     bySpan.push(first);
     priors.faults.forEach((prior, index) => {
@@ -55,6 +56,7 @@ export function datedFaults(
         partRate.get(prior.part) ?? 1,
         priors,
         index,
+        harm,
       );
       const from = span.openedBy < 0 ? -1 : span.openedBy;
       if (rate <= 0 && span.event?.do !== "power") return;
@@ -67,7 +69,7 @@ export function datedFaults(
       if (share > 0) push(draft, index, site, rate * share, from, cured.resolder);
     });
   }
-  return makeUniverse({ ...draft, knockOns: datedKnockOns(timeline, priors, bySpan, draft) });
+  return makeUniverse({ ...draft, knockOns: datedKnockOns(board, timeline, priors, bySpan, draft) });
 }
 
 function push(draft: Draft, fault: number, site: number, rate: number, from: number, until: number): void {
@@ -106,11 +108,12 @@ function rateInSpan(
   partRate: number,
   priors: PriorTable,
   index: number,
+  harm: FeedHarm | null,
 ): number {
   if (event === null) return arrivalRate;
   switch (event.do) {
     case "power":
-      return (priors.breaksAtPower[index] ?? 0) * POWER_HARM[event.feed];
+      return (priors.breaksAtPower[index] ?? 0) * (harm === null ? 1 : ownHarm(harm, priors.faults[index]));
     case "replace": {
       if (event.part !== part) return 0;
       const bad =
@@ -162,18 +165,25 @@ function touches(board: Board, event: { part?: string; stage?: string }, nets: r
   return false;
 }
 
-function datedKnockOns(timeline: Timeline, priors: PriorTable, bySpan: readonly Int32Array[], draft: Draft) {
+function datedKnockOns(
+  board: Board,
+  timeline: Timeline,
+  priors: PriorTable,
+  bySpan: readonly Int32Array[],
+  draft: Draft,
+) {
   const edges: { from: number; to: number; rate: number }[] = [];
   for (const span of timeline.spans) {
     if (span.event !== null && span.event.do !== "power") continue;
     const children = bySpan[span.index];
+    const fed = span.event === null ? null : feedHarm(board, span.event);
     for (const knock of priors.knockOns) {
       const child = children[knock.child];
-      if (child < 0) continue;
+      const harm = fed === null ? 1 : knockOnHarm(fed, knock, priors.faults);
+      if (child < 0 || harm <= 0) continue;
       for (let earlier = 0; earlier <= span.index; earlier++) {
         const parent = bySpan[earlier][knock.parent];
         if (parent < 0 || draft.until[parent] <= span.openedBy) continue;
-        const harm = span.event === null ? 1 : POWER_HARM[span.event.feed];
         const seen = earlier < span.index && poweredBetween(timeline, earlier, span.index);
         const strength = harm * (seen ? SPAN_RULES.knockOnAtLaterPower : 1);
         edges.push({ from: parent, to: child, rate: knock.rate * strength });

@@ -8,9 +8,8 @@ import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
 import type { Cause } from "../priors/cause.ts";
 import type { FaultPrior } from "../priors/fault-prior.ts";
-import { loadEndChances, loadEndLikelihood } from "../priors/load-outcomes.ts";
 import { findingLikelihood } from "../priors/look-findings.ts";
-import { observedLikelihood } from "../priors/power-outcomes.ts";
+import { feedSetup, observedLikelihood } from "../priors/power-outcomes.ts";
 import { COMMON_POINTS, type Evidence } from "./evidence.ts";
 
 /** What the eye found on one part: only its own faults, and leaks between the nets at its pins, can change it. */
@@ -44,34 +43,14 @@ export function powerEvidence(
   off: ReadonlySet<string>,
   priors: readonly FaultPrior[],
 ): Evidence {
-  const setup =
-    typeof event.at === "object" ? { feed: event.feed, at: event.at, off } : { feed: event.feed, off };
+  const setup = feedSetup(event, off);
   const likelihood = (faults: readonly Fault[]): number =>
     observedLikelihood(board, faults, setup, event.observed ?? []);
   return boardEvidence(logIndex, likelihood, priors, event.observed ?? []);
 }
 
-/** A run under load that ended: after how many seconds, with what. */
-export interface LoadEnd {
-  readonly seconds: number;
-  readonly observed: Observed | readonly Observed[];
-  readonly off: ReadonlySet<string>;
-}
-
-/** How a run under load ended: what a minute at idle does not show. */
-export function loadEndEvidence(
-  board: Board,
-  { seconds, observed, off }: LoadEnd,
-  logIndex: number,
-  priors: readonly FaultPrior[],
-): Evidence {
-  const likelihood = (faults: readonly Fault[]): number =>
-    loadEndLikelihood(observed, loadEndChances(board, faults, off, seconds));
-  return boardEvidence(logIndex, likelihood, priors, observed);
-}
-
 /** What the whole board did, of which any fault may be the reason. */
-function boardEvidence(
+export function boardEvidence(
   logIndex: number,
   likelihood: (faults: readonly Fault[]) => number,
   priors: readonly FaultPrior[],

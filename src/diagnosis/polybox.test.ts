@@ -6,7 +6,7 @@
 import { expect, test } from "vitest";
 import { COMMON_POINTS, COMMON_WEIGHTS, type Evidence } from "./evidence.ts";
 import { posteriorCores } from "./posterior.ts";
-import { scoreSet } from "./search.ts";
+import { scoreSet } from "./scored-set.ts";
 import { makeUniverse, type Universe } from "./universe.ts";
 
 const PARTS = ["M1", "M2", "M3", "A1", "A2"] as const;

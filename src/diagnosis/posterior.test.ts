@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { logSumExp } from "../numeric/log-space.ts";
 import { COMMON_POINTS, type Evidence } from "./evidence.ts";
 import { posteriorCores } from "./posterior.ts";
+import type { SearchLimits } from "./search-limits.ts";
 import { logPrior } from "./set-prior.ts";
 import { makeUniverse, type Universe } from "./universe.ts";
 
@@ -67,8 +68,8 @@ function byCores(
   evidence: readonly Evidence[],
   accounts: ArrayLike<number>,
   wanted: readonly (readonly number[])[],
+  limits: SearchLimits,
 ): number[] {
-  const limits = { expansions: 60, width: 14, size: 6 };
   const cores = posteriorCores(universe, evidence, WEIGHTS, limits, 999, accounts);
   return wanted.map((some) =>
     cores.reduce((sum, core) => {
@@ -86,9 +87,10 @@ function worstDifference(
   evidence: readonly Evidence[],
   accounts = ACCOUNTS_FOR_ALL,
   wanted: readonly (readonly number[])[] = EACH,
+  limits: SearchLimits = { expansions: 60, width: 14, size: 6 },
 ): number {
   const exact = byEverySet(universe, evidence, accounts, wanted);
-  const found = byCores(universe, evidence, accounts, wanted);
+  const found = byCores(universe, evidence, accounts, wanted, limits);
   return Math.max(...found.map((chance, i) => Math.abs(chance - exact[i])));
 }
 
@@ -128,6 +130,22 @@ describe("the chance of each fault, silent ones included, against the sum over e
     // one that seldom does is seen: it leaves room for another beside it
     const seen = [reading(12, [2], 0.98, 0.001)];
     expect(worstDifference(twelve([]), seen, shares)).toBeLessThan(0.01);
+  });
+
+  it("where a board stays quiet three times over and a reading besides points at one of the causes: the others are its alternatives", () => {
+    const quiet = [0, 1, 2].map(() => reading(12, EACH.flat(), 0.9, 0.02));
+    const evidence = [...quiet, reading(12, [0], 0.5, 0.005)];
+    // the search follows what explains the odd reading and looks no further than that
+    const limits = { expansions: 1, width: 14, size: 6 };
+    expect(worstDifference(twelve([]), evidence, ACCOUNTS_FOR_ALL, EACH, limits)).toBeLessThan(0.02);
+  });
+
+  it("where three parts are dead for sure and one of four like ones besides: each of the four keeps its share", () => {
+    const sure = [0, 1, 2].map((fault) => reading(12, [fault], 0.98, 0.00001));
+    const legs = reading(12, [3, 4, 5, 6, 7], 0.98, 0.00001);
+    const evidence = [...sure, legs, reading(12, [8, 9, 10, 11], 0.98, 0.00001)];
+    const limits = { expansions: 8, width: 8, size: 6 };
+    expect(worstDifference(twelve([]), evidence, ACCOUNTS_FOR_ALL, EACH, limits)).toBeLessThan(0.02);
   });
 
   it("where one of several must have made the board dead: as a group they are alternatives, not independent", () => {

@@ -6,7 +6,8 @@
 import { logSumExp } from "../numeric/log-space.ts";
 import { readingRatios, silentElements } from "./beside-likelihood.ts";
 import { type Evidence, overCommon } from "./evidence.ts";
-import { ExplanationSearch, type ScoredSet } from "./search.ts";
+import type { ScoredSet } from "./scored-set.ts";
+import { ExplanationSearch } from "./search.ts";
 import type { SearchLimits } from "./search-limits.ts";
 import { byScore } from "./set-order.ts";
 import { type SilentBeside, silentBeside } from "./silent-beside.ts";
@@ -21,8 +22,8 @@ export interface Core {
   readonly beside: Float64Array; // (elements)
   /** probability that one at least of these elements is present beside this core, unseen */
   readonly anyBeside: SilentBeside["any"];
-  /** probability that nothing at all is faulty now, given this core */
-  readonly healthyNow: number;
+  /** probability that nothing stands beside it now, given this core */
+  readonly nothingBeside: number;
   readonly scored: ScoredSet;
 }
 
@@ -88,7 +89,7 @@ function weighCore(
     presentNow,
     beside: silent.each,
     anyBeside: silent.any,
-    healthyNow: presentNow.length > 0 ? 0 : silent.noneNow,
+    nothingBeside: silent.noneNow,
     scored,
     logWeight: scored.score + silent.logWeight + Math.log(silent.symptom),
   };

@@ -6,8 +6,10 @@
  */
 
 import { oddsBeside } from "./beside-odds.ts";
-import { COMMON_POINTS, type Evidence, overCommon } from "./evidence.ts";
+import { crossedSwaps } from "./crossed-swaps.ts";
+import { type Evidence, overCommon } from "./evidence.ts";
 import { pairsBeside } from "./pairs.ts";
+import { finish, type ScoredSet, scoreSet } from "./scored-set.ts";
 import type { SearchLimits } from "./search-limits.ts";
 import { byScore, insertSorted } from "./set-order.ts";
 import { logPrior } from "./set-prior.ts";
@@ -32,60 +34,13 @@ const HOPE = 0.5;
 /** A piece this much likelier than by a slip alone counts as explained (nats). */
 const EXPLAINED = 2;
 
+/** Of so many of the best sets found, every member is exchanged at the end. Bound on work. */
+const LAST_SWAPS = 2;
 /** What is left after a drop is expanded for its swaps only while so few sets have been. */
 const EARLY_SWAPS = 8;
 
 function differ(a: number, b: number): boolean {
   return a !== b && !(Math.abs(a - b) <= SAME_ANSWER);
-}
-
-/** How one piece of evidence sees a set: the faults present then, and its answer. */
-interface Hearing {
-  readonly faults: readonly number[];
-  readonly vector: Float64Array;
-}
-
-export interface ScoredSet {
-  /** elements, ascending */
-  readonly set: readonly number[];
-  readonly logPrior: number;
-  readonly logLikelihood: number;
-  readonly score: number;
-  readonly hearings: readonly Hearing[];
-}
-
-/** ln P(set, readings) from scratch, silent members included: the joint score that any set has. */
-export function scoreSet(
-  universe: Universe,
-  evidence: readonly Evidence[],
-  commonLogWeights: Float64Array,
-  set: readonly number[],
-): ScoredSet {
-  const sorted = [...set].sort((a, b) => a - b);
-  const hearings = evidence.map((piece) => {
-    const faults = faultsAt(universe, sorted, piece.logIndex);
-    return { faults, vector: piece.logLikelihood(faults) };
-  });
-  return finish(commonLogWeights, sorted, logPrior(universe, sorted), hearings);
-}
-
-function faultsAt(universe: Universe, set: readonly number[], logIndex: number): number[] {
-  return set
-    .filter((element) => presentAt(universe, element, logIndex))
-    .map((element) => universe.fault[element])
-    .sort((a, b) => a - b);
-}
-
-function finish(
-  commonLogWeights: Float64Array,
-  set: readonly number[],
-  prior: number,
-  hearings: readonly Hearing[],
-): ScoredSet {
-  const total = new Float64Array(COMMON_POINTS.length);
-  for (const hearing of hearings) for (let z = 0; z < total.length; z++) total[z] += hearing.vector[z];
-  const logLikelihood = overCommon(total, commonLogWeights);
-  return { set, logPrior: prior, logLikelihood, score: prior + logLikelihood, hearings };
 }
 
 /** Search state and its moves; one instance a search. */
@@ -124,7 +79,30 @@ export class ExplanationSearch {
       if (next === null) break;
       this.#expand(next);
     }
+    for (const scored of this.ranked().slice(0, LAST_SWAPS)) this.#swapEach(scored);
+    const [best] = this.ranked();
+    if (best !== undefined)
+      for (const set of crossedSwaps(
+        best,
+        this.#elementCount,
+        (one) => this.#found.get(one.join(",")) ?? null,
+      ))
+        if (!this.holds(set)) this.#keep(this.#score(set));
     return this.ranked();
+  }
+
+  /**
+   * Each member of a set exchanged for whatever else explains what it explains: where many faults are needed, the search ends in the ways
+   * to explain one of them and has not come to the like parts beside another.
+   */
+  #swapEach({ set }: ScoredSet): void {
+    for (const member of set) {
+      const left = set.filter((element) => element !== member);
+      const key = left.join(",");
+      if (this.#expanded.has(key)) continue;
+      this.#expanded.add(key);
+      this.#addOne(this.#found.get(key) ?? this.#score(left));
+    }
   }
 
   /**
@@ -250,7 +228,7 @@ export class ExplanationSearch {
         const grown = this.#tryAdd(scored, e, logOdds, masks, own, exact);
         if (grown !== null && grown.score > scored.score) better = true;
       }
-      if (better) break;
+      if (better && !exact) break;
     }
     const [worst] = misfits;
     if (exact && worst !== undefined && scored.set.length + 2 <= this.#limits.size)

@@ -175,7 +175,11 @@ export function assess(job: Job, session: AssessmentSession = new AssessmentSess
   if (!believed.ok) return believed;
   const { timeline, priors, belief, predictor } = believed.value;
   const proposal = propose(
-    { ...planningInput(job, timeline), liveFor: (bench, power) => session.live(job, bench, power) },
+    {
+      ...planningInput(job, timeline),
+      liveFor: (bench, power) => session.live(job, bench, power),
+      predictorFor: (bench) => session.predictor(job, bench),
+    },
     belief,
     priors,
     predictor,

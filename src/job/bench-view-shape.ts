@@ -1,10 +1,9 @@
 /** What the page shows, computed in `bench-view.ts` and sent as it is: plain data, structured-clone safe. */
 
-import type { JobEvent } from "../bench/event.ts";
 import type { FirstMinute } from "../planning/first-minute.ts";
 import type { Proposal } from "../planning/proposal.ts";
-
-export type ActionView = Record<string, unknown> & { readonly do: JobEvent["do"] };
+import type { ActionView } from "./action-view.ts";
+import type { SafetyView } from "./safety-view-shape.ts";
 
 /** The proposal in words: what it shares with the planner's own record is taken from there. */
 export interface CardView
@@ -80,8 +79,7 @@ export interface BenchView {
   readonly boardName: string;
   readonly currency: string;
   readonly powered: boolean;
-  /** the cold checks are open: every store of charge proven below 10 V since power was last on */
-  readonly discharged: boolean;
+  readonly safety: SafetyView;
   readonly card: CardView | null;
   readonly suspects: readonly SuspectView[];
   readonly explanations: readonly {

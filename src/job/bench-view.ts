@@ -4,14 +4,12 @@ import type { MeasureEvent } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
 import { curedWords, faultNameWords } from "../board/fault-words.ts";
 import { kindOf } from "../board/kinds.ts";
-import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Reason, Suspect } from "../diagnosis/belief.ts";
 import { coldCheckOf, shownWords } from "../diagnosis/cold-evidence.ts";
 import { actionMinutes } from "../money/minutes.ts";
 import { partPrice } from "../money/prices.ts";
 import { andList } from "../planning/faults-in-words.ts";
 import type { Action } from "../planning/proposal.ts";
-import { dischargeState } from "../safety/discharge.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { explanationsNow } from "./answers.ts";
 import type { Assessment, Believed } from "./assess.ts";
@@ -25,6 +23,7 @@ import type {
 } from "./bench-view-shape.ts";
 import { eventWords, readingWords } from "./event-words.ts";
 import { stageGrids } from "./grids.ts";
+import { safetyView } from "./safety-view.ts";
 import { actionWords, modeWords, placeWords } from "./words.ts";
 
 export function benchView(assessment: Assessment): BenchView {
@@ -35,7 +34,7 @@ export function benchView(assessment: Assessment): BenchView {
     boardName: board.name,
     currency: job.terms.currency,
     powered: timeline.now.powered,
-    discharged: dischargeState(board, timeline, storesOfCharge(board)).open,
+    safety: safetyView(job, timeline),
     card: timeline.closed ? null : cardView(assessment),
     suspects: belief.suspects.map((suspect) => suspectView(assessment, suspect)),
     explanations: explanationsNow(belief)

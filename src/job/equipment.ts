@@ -1,12 +1,16 @@
+import { keptResistor } from "../safety/discharge-resistor.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 
-/** What a bench may have beyond one meter, a soldering iron and a resistor to discharge with. */
+/** What a bench may have beyond one meter and a soldering iron. */
 export const EQUIPMENT: ReadonlyMap<string, string> = new Map([
   ["lamp-40", "a 40 W series lamp"],
   ["lamp-60", "a 60 W series lamp"],
   ["lamp-100", "a 100 W series lamp"],
   ["lamp-150", "a 150 W series lamp"],
   ["lamp-200", "a 200 W series lamp"],
+  ["resistor-2200", "a 2.2 kohm resistor, 10 W, to discharge with"],
+  ["resistor-4700", "a 4.7 kohm resistor, 10 W, to discharge with"],
+  ["resistor-10000", "a 10 kohm resistor, 10 W, to discharge with"],
   ["bench-supply", "a bench supply with a current limit"],
   ["isolation-transformer", "an isolation transformer"],
   ["variac", "a variable transformer"],
@@ -36,6 +40,6 @@ export function lampWatts(word: string): number | null {
 
 /** Why this word is no equipment that the program knows, or null where it is. */
 export function equipmentProblem(word: string): string | null {
-  if (EQUIPMENT.has(word) || lampWatts(word) !== null) return null;
+  if (EQUIPMENT.has(word) || lampWatts(word) !== null || keptResistor(word) !== null) return null;
   return `${quoted(word)} is no known equipment${suggestion(word, [...EQUIPMENT.keys()])}`;
 }

@@ -79,10 +79,11 @@ export interface Written {
 }
 
 /**
- * Judges the whole log as it would stand after an append: null to accept, else one line saying what is wrong.
+ * Judges the whole log as it would stand after an append: null to accept, else one line saying what is wrong. `kept` events stand in it
+ * already (left out: all do, as in a file that is brought).
  * Runs inside the write, so that two benches posting at once cannot together build a log neither would have.
  */
-export type AcceptLog = (header: JobHeader, log: readonly KeptEvent[]) => string | null;
+export type AcceptLog = (header: JobHeader, log: readonly KeptEvent[], kept?: number) => string | null;
 
 export interface JobStore {
   /** Keeps a new job. A different job under the same id is a conflict. Once this resolves the job survives a crash. */

@@ -1,9 +1,14 @@
 import { describe, expect, it, test } from "vitest";
-import type { JobEvent } from "../bench/event.ts";
+import type { BenchState } from "../bench/bench-state.ts";
+import type { JobEvent, PowerEvent } from "../bench/event.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { deriveRoles } from "../board/roles.ts";
+import { liveReading } from "../live/live-reading.ts";
+import { planningHypotheses } from "../planning/hypotheses.ts";
+import { powerFinding } from "../planning/power-step.ts";
+import { repairModel } from "../planning/repair-model.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
-import { AssessmentSession, assess } from "./assess.ts";
+import { AssessmentSession, assess, beliefOf, planningInput } from "./assess.ts";
 import { parseJob } from "./parse-job.ts";
 import { provenEmpty } from "./warm-up.ts";
 
@@ -11,14 +16,18 @@ const content = SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board;
 const parsed = parseBoard(content);
 if (!parsed.ok) throw new Error(parsed.problem);
 const board = parsed.value;
-const { bus, rails } = deriveRoles(board);
+const { bus, rails, switchers } = deriveRoles(board);
 const session = new AssessmentSession();
+const AS_BROUGHT = {
+  format: "faultwright-job/1",
+  board: content,
+  cause: "unknown",
+  symptom: "dead",
+  equipment: ["lamp-100"],
+};
 
 function proposalAfter(...log: readonly JobEvent[]) {
-  const job = parseJob(
-    { format: "faultwright-job/1", board: content, cause: "unknown", symptom: "dead", log },
-    board,
-  );
+  const job = parseJob({ ...AS_BROUGHT, log }, board);
   if (!job.ok) throw new Error(job.problem);
   const assessed = assess(job.value, session);
   if (!assessed.ok) throw new Error(assessed.problem);
@@ -58,37 +67,105 @@ describe("on a live board", () => {
   });
 });
 
-test("power is proposed with a meter on the bus or a rail, and the card says where", () => {
-  // Every store proven empty, every cold reading of the usual sweep that of a good board: nothing cold is left that tells much.
-  const log: JobEvent[] = [...provenEmpty({ board, absent: [] })];
+/** Every store proven empty and every cold reading that is asked for that of a good board, up to the next power-up. */
+function upToPower(before: readonly JobEvent[]) {
+  const log: JobEvent[] = [...before, ...provenEmpty({ board, absent: [] })];
   for (let step = 0; step < 60; step++) {
-    const { action, row, why } = proposalAfter(...log);
-    if (action.do === "power") {
-      const places = [...rails.map(({ net, back }) => [net, back]), [...clipped]];
-      expect(action.meters?.length).toBe(1);
-      expect(places).toContainEqual(action.meters?.[0]);
-      expect(why).toContain(`red on ${action.meters?.[0]?.[0]}`);
-      return;
-    }
-    for (const next of [action, ...row]) log.push(goodAnswer(next));
+    const proposal = proposalAfter(...log);
+    if (proposal.action.do === "power") return { log, proposal };
+    for (const next of [proposal.action, ...proposal.row]) log.push(goodAnswer(next));
   }
   throw new Error("sixty steps without power");
+}
+const UP_TO_POWER = upToPower([]);
+
+test("power is proposed with a meter on the bus, a rail, a coil or the small supply, and the card says where", () => {
+  const { action, why } = UP_TO_POWER.proposal;
+  if (action.do !== "power") throw new Error("no power");
+  expect(action.meters?.length).toBe(1);
+  const coils = [...board.parts.values()].flatMap(({ kind, pins }) =>
+    kind === "relay" ? [[pins.get("coil1"), pins.get("coil2")]] : [],
+  );
+  const supplies = switchers.map(({ part }) =>
+    ["vcc", "s"].map((pin) => board.parts.get(part)?.pins.get(pin)),
+  );
+  const places = [[...clipped], ...rails.map(({ net, back }) => [net, back]), ...coils, ...supplies];
+  expect(places).toContainEqual(action.meters?.[0]);
+  expect(why).toContain(`red on ${action.meters?.[0]?.[0]}`);
 });
+
+/** Powered as proposed, the board does what `observed` says and the meter shows what a good board's would. */
+function powered(
+  action: ReturnType<typeof proposalAfter>["action"],
+  observed: "lamp-dark" | "quiet",
+): JobEvent[] {
+  if (action.do !== "power") throw new Error(`${action.do} instead of power`);
+  const job = jobAsBrought();
+  const live = session.live(job, { lifted: new Set(), off: new Set(), clips: [], powered: true }, action);
+  const readings = (action.meters ?? []).map(([red, black]): JobEvent => {
+    const reading = liveReading(live.state([]), { mode: "dcv", red, black });
+    return { do: "measure", mode: "dcv", red, black, reading: reading?.value ?? 0 };
+  });
+  return [{ ...action, observed }, ...readings, { do: "unpower" }];
+}
+
+test("after a lamp gone dark the mains follows with the clips where they are, and no hand inside; then all is proven empty", () => {
+  const lamp = UP_TO_POWER.proposal.action;
+  const after = [...UP_TO_POWER.log, ...powered(lamp, "lamp-dark")];
+  const mains = proposalAfter(...after);
+  expect(mains.action).toMatchObject({ do: "power", feed: "mains" });
+  if (lamp.do !== "power" || mains.action.do !== "power") return;
+  expect(mains.action.meters ?? lamp.meters).toEqual(lamp.meters);
+  expect(mains.why).toContain("Nobody reaches inside");
+  const quiet = [...after, ...powered(mains.action, "quiet")];
+  // whatever comes next wants a hand: the proof comes first
+  expect(proposalAfter(...quiet).action).toMatchObject({ do: "measure", mode: "dcv" });
+});
+
+test("a board that bears power and stays quiet is powered once more for another place than the one that was read", () => {
+  const bus: JobEvent = { do: "measure", mode: "dcv", red: clipped[0], black: clipped[1], reading: 322 };
+  const proven = provenEmpty({ board, absent: [] });
+  const again = powerWeighed([...proven, power("quiet", [clipped]), bus, { do: "unpower" }, ...proven]);
+  expect(again?.again).toBe(true);
+  const action = again?.step.action;
+  if (action?.do !== "power") throw new Error("no second look");
+  expect(action.feed).toBe("mains");
+  expect(action.meters).toHaveLength(1);
+  expect(action.meters).not.toEqual([clipped]);
+  // after smoke there is no second look
+  expect(powerWeighed([...proven, power("smoke", [clipped]), { do: "unpower" }, ...proven])).toBeNull();
+});
+
+/** Power-up as it is weighed after this log, proposed or not. */
+function powerWeighed(log: readonly JobEvent[]) {
+  const job = { ...jobAsBrought(), log };
+  const believed = beliefOf(job, session);
+  if (!believed.ok) throw new Error(believed.problem);
+  const { timeline, belief, priors } = believed.value;
+  const hypotheses = planningHypotheses(belief, new Set());
+  const model = repairModel(hypotheses, board, timeline.now, job.terms, priors, 8);
+  const input = {
+    ...planningInput(job, timeline),
+    liveFor: (bench: BenchState, power: PowerEvent) => session.live(job, bench, power),
+  };
+  return powerFinding(input, hypotheses, model, () => ({ anyBreaks: 0, lossMoney: 0 }), false);
+}
 
 /** What a good board shows. */
 function goodAnswer(action: ReturnType<typeof proposalAfter>["action"]): JobEvent {
   if (action.do === "look") return { ...action, finding: "clean" };
   if (action.do !== "measure") return action;
   if (action.mode === "dcv" || action.mode === "acv") return { ...action, reading: 0 };
-  const job = parseJob(
-    { format: "faultwright-job/1", board: content, cause: "unknown", symptom: "dead", log: [] },
-    board,
-  );
-  if (!job.ok) throw new Error(job.problem);
   const bench = { lifted: new Set<string>(), off: new Set<string>(), clips: [], powered: false };
   const { mode, red = "", black = "" } = action;
   if (mode !== "diode" && mode !== "ohms" && mode !== "farads") throw new Error(`a ${mode} check`);
-  const shown = session.predictor(job.value, bench).predict({ mode, red, black }, []);
+  const shown = session.predictor(jobAsBrought(), bench).predict({ mode, red, black }, []);
   if (!shown.solved) throw new Error(shown.why);
   return { ...action, reading: shown.shown };
+}
+
+function jobAsBrought() {
+  const job = parseJob({ ...AS_BROUGHT, log: [] }, board);
+  if (!job.ok) throw new Error(job.problem);
+  return job.value;
 }

@@ -13,7 +13,7 @@ function bench(id: string, equipment: readonly string[] = []) {
   if (!parsed.ok) throw new Error(parsed.problem);
   const board = parsed.value;
   const session = new AssessmentSession();
-  const after = (...log: readonly JobEvent[]): Assessment => {
+  const jobAfter = (...log: readonly JobEvent[]): Assessment => {
     const job = parseJob(
       { format: "faultwright-job/1", board: content, cause: "surge", symptom: "dead", equipment, log },
       board,
@@ -23,7 +23,7 @@ function bench(id: string, equipment: readonly string[] = []) {
     if (!assessed.ok) throw new Error(assessed.problem);
     return assessed.value;
   };
-  return { board, after, safe: provenEmpty({ board, absent: [] }) };
+  return { board, jobAfter, safe: provenEmpty({ board, absent: [] }) };
 }
 
 const fuse: readonly JobEvent[] = [
@@ -50,12 +50,12 @@ const bus = (reading: number, afterPower: number): JobEvent => ({
 const end = (observed: Observed): JobEvent => ({ do: "unpower", observed });
 
 describe("after a board has run at idle", () => {
-  const { after, safe } = bench("greenhouse-fan-drive");
+  const { jobAfter, safe } = bench("greenhouse-fan-drive");
   const ran = [...safe, ...fuse, ...idle];
 
   it("it is not closed: emptied once more, and told to run with a meter on it", () => {
-    expect(after(...ran).proposal.action).toMatchObject({ do: "measure", mode: "dcv" });
-    const { action, forecast, why } = after(...ran, ...safe).proposal;
+    expect(jobAfter(...ran).proposal.action).toMatchObject({ do: "measure", mode: "dcv" });
+    const { action, forecast, why } = jobAfter(...ran, ...safe).proposal;
     expect(action).toMatchObject({ do: "power", feed: "mains", load: "own" });
     expect(action).toHaveProperty("meters.length", 1);
     expect(forecast).not.toBeNull();
@@ -64,31 +64,31 @@ describe("after a board has run at idle", () => {
 
   it("the meter is read after 20 s and after 20 min, then the end of the run is asked for", () => {
     const on = [...ran, ...safe, load];
-    expect(after(...on).proposal.action).toMatchObject({ mode: "dcv", red: "PBUS", afterPower: 20 });
-    expect(after(...on, bus(318, 20)).proposal.action).toMatchObject({ mode: "dcv", afterPower: 1200 });
-    const last = after(...on, bus(318, 20), bus(318, 1200)).proposal;
+    expect(jobAfter(...on).proposal.action).toMatchObject({ mode: "dcv", red: "PBUS", afterPower: 20 });
+    expect(jobAfter(...on, bus(318, 20)).proposal.action).toMatchObject({ mode: "dcv", afterPower: 1200 });
+    const last = jobAfter(...on, bus(318, 20), bus(318, 1200)).proposal;
     expect(last.action).toEqual({ do: "unpower" });
     expect(last.why).toMatch(/20 min/);
   });
 
   it("one that held is closed as repaired, with what is left in doubt", () => {
-    const held = after(...ran, ...safe, load, bus(318, 20), bus(318, 1200), end("runs")).proposal;
+    const held = jobAfter(...ran, ...safe, load, bus(318, 20), bus(318, 1200), end("runs")).proposal;
     expect(held.action).toEqual({ do: "close", verdict: "repaired" });
     expect(held.why).toMatch(/Left in doubt|comes back/);
   });
 
   it("one that stopped by itself, or smoked, goes on", () => {
     for (const how of ["quiet", "smoke"] as const) {
-      const stopped = after(...ran, ...safe, load, bus(318, 20), end(how));
+      const stopped = jobAfter(...ran, ...safe, load, bus(318, 20), end(how));
       expect(stopped.proposal.action).not.toMatchObject({ do: "close", verdict: "repaired" });
-      const held = after(...ran, ...safe, load, bus(318, 20), end("runs"));
+      const held = jobAfter(...ran, ...safe, load, bus(318, 20), end("runs"));
       expect(stopped.belief.healthyProbability).toBeLessThan(0.5 * held.belief.healthyProbability);
     }
   });
 
   it("one whose bus sags a quarter under load has its inrush part still in the way: relay or what drives it", () => {
-    const before = after(...ran, ...safe, load);
-    const sagged = after(...ran, ...safe, load, bus(236, 20), end("runs"));
+    const before = jobAfter(...ran, ...safe, load);
+    const sagged = jobAfter(...ran, ...safe, load, bus(236, 20), end("runs"));
     const chance = ({ belief }: Assessment, refs: readonly string[]) =>
       belief.suspects
         .filter(({ part }) => refs.includes(part))
@@ -100,14 +100,14 @@ describe("after a board has run at idle", () => {
 });
 
 describe("a board with a boost", () => {
-  const { after, safe } = bench("outdoor-unit-inverter");
+  const { jobAfter, safe } = bench("outdoor-unit-inverter");
   const on = [...safe, ...fuse, ...idle, ...safe, load];
 
   it("that stays at the mains' peak under load never started its boost, and is not handed back", () => {
-    const flat = after(...on, bus(316, 20), bus(316, 1200), end("runs"));
+    const flat = jobAfter(...on, bus(316, 20), bus(316, 1200), end("runs"));
     expect(flat.proposal.action).not.toMatchObject({ do: "close", verdict: "repaired" });
     const pfc = flat.belief.suspects.filter(({ part }) => flat.job.board.parts.get(part)?.stage === "pfc");
-    const held = after(...on, bus(384, 20), bus(384, 1200), end("runs"));
+    const held = jobAfter(...on, bus(384, 20), bus(384, 1200), end("runs"));
     const before = held.belief.suspects.filter(({ part }) => pfc.some((one) => one.part === part));
     const sum = (list: typeof pfc) => list.reduce((all, { probability }) => all + probability, 0);
     expect(sum(pfc)).toBeGreaterThan(10 * sum(before));
@@ -115,7 +115,7 @@ describe("a board with a boost", () => {
 });
 
 describe("a bench with a thermometer", () => {
-  const { after, safe } = bench("greenhouse-fan-drive", ["thermal-camera"]);
+  const { jobAfter, safe } = bench("greenhouse-fan-drive", ["thermal-camera"]);
 
   it("takes the warmth of what was fitted after two minutes, from outside", () => {
     const log: readonly JobEvent[] = [
@@ -126,7 +126,7 @@ describe("a bench with a thermometer", () => {
       ...safe,
       load,
     ];
-    const { action, row } = after(...log, bus(318, 20)).proposal;
+    const { action, row } = jobAfter(...log, bus(318, 20)).proposal;
     const asked = [action, ...row].map((one) =>
       one.do === "measure" ? [one.part, one.by, one.afterPower] : [],
     );

@@ -1,5 +1,6 @@
 /** Actions, places and faults in the words a technician uses at the bench. */
-import type { JobEvent, PartMark, Place, RunLoad } from "../bench/event.ts";
+import type { JobEvent, Overruled, PartMark, Place, RunLoad } from "../bench/event.ts";
+import { isPlugged } from "../bench/place.ts";
 import type { Board, Part } from "../board/board.ts";
 import { kindOf } from "../board/kinds.ts";
 import { netPlaceWords } from "../board/net-words.ts";
@@ -45,6 +46,13 @@ export function modeWords(mode: string): string {
   return MODE_WORDS[mode] ?? mode;
 }
 
+/** A contact of a plug, or a spade: `contact u of MOT1 (motor)`. */
+function contactWords(board: Board, place: Place): string {
+  const [ref = "", pin = ""] = place.split(".");
+  const part = board.parts.get(ref);
+  return `contact ${pin} of ${ref}${part === undefined ? "" : ` (${part.role ?? kindOf(part.kind).words})`}`;
+}
+
 /** One line that says what to do (or was done). */
 export function actionWords(board: Board, action: Action | JobEvent): string {
   switch (action.do) {
@@ -59,9 +67,13 @@ export function actionWords(board: Board, action: Action | JobEvent): string {
     case "resolder":
       return `${action.do === "clean" ? "Clean" : "Resolder"} ${action.part === undefined ? `the ${action.stage ?? "board"} area` : partWords(board, action.part)}`;
     case "lift":
-      return `Lift ${placeWords(board, action.place)} off its pad`;
+      return isPlugged(board, action.place)
+        ? `Pull ${contactWords(board, action.place)}`
+        : `Lift ${placeWords(board, action.place)} off its pad`;
     case "refit":
-      return `Solder ${placeWords(board, action.place)} back`;
+      return isPlugged(board, action.place)
+        ? `Push ${contactWords(board, action.place)} back on`
+        : `Solder ${placeWords(board, action.place)} back`;
     case "remove":
       return `Take ${partWords(board, action.part)} off the board`;
     case "restore":
@@ -93,9 +105,11 @@ function otherWords(action: Action | JobEvent): string {
     case "mark":
       return `${action.part}: ${MARK_WORDS[action.as]}`;
     case "note":
-      return `Note: ${action.text}`;
+      return action.turned === undefined
+        ? `Note: ${action.text}`
+        : `${action.turned} turned and charged the board${action.text === "" ? "" : `: ${action.text}`}`;
     case "overrule":
-      return `Overruled: ${action.why}`;
+      return `${action.of === undefined ? "Overruled" : OVERRULED_WORDS[action.of]}: ${action.why}`;
     case "undo":
       return `Undo ${action.of}`;
     case "close":
@@ -109,6 +123,11 @@ function otherWords(action: Action | JobEvent): string {
 function loadWords(load: RunLoad): string {
   return load === "own" ? "its own load" : `a dummy load of ${load} W`;
 }
+const OVERRULED_WORDS: Readonly<Record<Overruled, string>> = {
+  proof: "Went on without the proof",
+  resistor: "Power with the resistor on",
+  proposal: "Overruled",
+};
 
 const MARK_WORDS: Readonly<Record<PartMark, string>> = {
   absent: "not on this board",

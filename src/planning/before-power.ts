@@ -1,4 +1,7 @@
-import { coldRecheck } from "./cold-recheck.ts";
+import { isPlugged } from "../bench/place.ts";
+import { MINUTES } from "../money/minutes.ts";
+import { minutesOf } from "./action-minutes.ts";
+import { coldRecheck, recheckOf } from "./cold-recheck.ts";
 import type { DueStep } from "./make-safe.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
 import type { Action } from "./proposal.ts";
@@ -17,7 +20,7 @@ export function beforePower(input: PlanningInput, dead: ReadonlyMap<string, numb
     if (!off.has(ref))
       return due(
         { do: "refit", place },
-        `Pin ${place.slice(ref.length + 1)} of ${ref} goes back on its pad before anything is powered.`,
+        `${isPlugged(board, place) ? "Contact" : "Pin"} ${place.slice(ref.length + 1)} of ${ref} goes back ${isPlugged(board, place) ? "on" : "on its pad"} before anything is powered.`,
       );
   }
   for (const ref of [...off].sort()) {
@@ -29,16 +32,21 @@ export function beforePower(input: PlanningInput, dead: ReadonlyMap<string, numb
       `${ref} is off the board and not to be trusted: a new one goes in.`,
     );
   }
-  const { row, beside } = coldRecheck(input);
+  const { row, why } = coldRecheck(input);
   const [first, ...rest] = row;
-  return first === undefined
-    ? null
-    : {
-        action: first,
-        row: rest,
-        why: `Cold re-check before power: what was fitted or soldered may be bad, in wrong, or bridged, and a second short behind the first is common. Every rail to its ground both ways, and what was read before where the work may have changed it.${beside}`,
-        expect: [],
-      };
+  return first === undefined ? null : { action: first, row: rest, why, expect: [] };
+}
+
+/** Minutes of all that `beforePower` will ask for: pins and parts back in their places, and the re-check. */
+export function minutesBeforePower(input: PlanningInput): number {
+  const { board, timeline } = input;
+  const { lifted, off } = timeline.now;
+  const absent = absentParts(input);
+  const back = (action: Action) => minutesOf(board, timeline.now, action);
+  let minutes = MINUTES.measure * coldRecheck(input).row.length;
+  for (const place of lifted) minutes += back({ do: "refit", place });
+  for (const part of off) if (!absent.has(part)) minutes += back({ do: "restore", part });
+  return minutes;
 }
 
 function due(action: Action, why: string): DueStep {
@@ -54,7 +62,7 @@ export function resolderedUnread(input: PlanningInput, ref: string): DueStep | n
     ({ event }) => (event.do === "resolder" || event.do === "replace") && event.part === ref,
   );
   if (work?.event.do !== "resolder") return null;
-  const [first, ...rest] = coldRecheck(input, ref).row;
+  const [first, ...rest] = recheckOf(input, ref);
   return first === undefined
     ? null
     : {

@@ -4,15 +4,22 @@
  * practice: lift it before condemning the controller.
  */
 
+import type { BenchState } from "../bench/bench-state.ts";
+import type { Board, Part } from "../board/board.ts";
+import { faultSites } from "../board/fault-sites.ts";
+import { MINUTES } from "../money/minutes.ts";
+import { minutesOf } from "./action-minutes.ts";
+import { placeOf } from "./candidate-checks.ts";
 import { freeStep } from "./hands-on-steps.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { measuredInHandSince } from "./in-hand.ts";
+import { junctionPins } from "./junction-pins.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Action } from "./proposal.ts";
 import type { RepairModel } from "./repair-model.ts";
 import type { FindingStep } from "./steps.ts";
 
-/** Readings on the part in hand that settle whether it is the one. From memory: both ways of one junction. */
+/** Readings on the part in hand that settle whether it is the one. From memory: both ways of one junction, where the second still tells anything. */
 const READINGS_IN_HAND = 2;
 
 /** The proof that is still missing, and the part that it is about. */
@@ -42,10 +49,24 @@ export function beforeWriteOff(
   if (part === undefined || bench.off.has(part.ref)) return null;
   const inHand = measuredInHandSince(timeline, part.ref);
   if (inHand !== null && inHand >= READINGS_IN_HAND) return null;
-  const step =
-    inHand === null
-      ? freeStep(board, bench, part, hypotheses)
-      : steps.find((one) => one.inHand === part.ref && one.action.do === "measure");
-  if (step === null || step === undefined || step.action.do === "remove") return null;
-  return { action: step.action, part: part.ref, step };
+  const free = freeStep(board, bench, part, hypotheses);
+  if (free === null || free.action.do !== "lift") return null;
+  if (inHand === null) return { action: free.action, part: part.ref, step: free };
+  const telling = steps.find((one) => one.inHand === part.ref && one.action.do === "measure");
+  const step = telling ?? (inHand === 0 ? inHandStep(board, bench, part, free) : null);
+  return step === null ? null : { action: step.action, part: part.ref, step };
+}
+
+/** However sure the readings in circuit are, the part in hand is asked once: across the lifted pin. */
+function inHandStep(board: Board, bench: BenchState, part: Part, free: FindingStep): FindingStep | null {
+  if (free.action.do !== "lift") return null;
+  const { place } = free.action;
+  for (const site of faultSites(part)) {
+    const pins = junctionPins(part, site.junction)?.map((pin) => placeOf(bench, part, pin));
+    if (pins === undefined || !pins.includes(place)) continue;
+    const [red, black] = pins;
+    const action: Action = { do: "measure", mode: "diode", red, black };
+    return { ...free, action, minutes: minutesOf(board, bench, action), allMinutes: MINUTES.measure };
+  }
+  return null;
 }

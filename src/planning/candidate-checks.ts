@@ -1,4 +1,4 @@
-import { type BenchState, benchKey } from "../bench/bench-state.ts";
+import type { BenchState } from "../bench/bench-state.ts";
 import type { ColdMode, Place } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board, Part } from "../board/board.ts";
@@ -8,6 +8,7 @@ import type { Belief } from "../diagnosis/belief.ts";
 import type { ColdCheck } from "../meter/prediction.ts";
 import { viewOf } from "../priors/circuit-view.ts";
 import { junctionPins } from "./junction-pins.ts";
+import { checkKey, stillKnown } from "./still-known.ts";
 
 /** A cold check worth weighing, and the set-up it belongs to: checks of one set-up are taken in a row. */
 export interface CandidateCheck {
@@ -29,8 +30,8 @@ const PART_LEAST = 0.002;
 
 /**
  * Cold checks worth considering with the bench as it is: bus, phases, bridges, rails, high-voltage chains, supply pins and gates
- * found from what the parts do; then the junctions of the most suspected parts, both ways. No check twice, none already taken in this
- * state of the bench unless no explanation accounts for its reading. In a fixed order.
+ * found from what the parts do; then the junctions of the most suspected parts, both ways. No check twice, none whose reading still
+ * stands. In a fixed order.
  *
  * Bounded whatever the size of the board, never by pairs of nets: five checks at supply and bus, three a switch for the twelve
  * most suspected switches, two a bridge diode, three a rail for the ten most suspected rails, then the own junctions of up to
@@ -45,10 +46,9 @@ export function candidateChecks(
   belief: Belief,
 ): readonly CandidateCheck[] {
   const found = new Map<string, CandidateCheck>();
-  const taken = alreadyTaken(timeline, bench, belief.unexplained);
+  const taken = stillKnown(board, timeline, bench, belief);
   const add = (setUp: string, mode: ColdMode, red: Place, black: Place, inHand: string | null): void => {
     if (red === black) return;
-    // ohms and beeps are the same both ways to within the meter; diode readings are not
     const key = checkKey({ mode, red, black });
     if (found.has(key) || taken.has(key)) return;
     found.set(key, { check: { mode, red, black }, setUp, inHand });
@@ -84,32 +84,6 @@ function mostDoubted<T>(all: readonly T[], count: number, doubt: (one: T) => num
 }
 
 type Add = (setUp: string, mode: ColdMode, red: Place, black: Place, inHand: string | null) => void;
-
-function checkKey({ mode, red, black }: Pick<ColdCheck, "mode" | "red" | "black">): string {
-  const ordered = mode === "diode" || red < black ? [red, black] : [black, red];
-  return [mode, ...ordered].join(" ");
-}
-
-/** Checks taken since the bench was last in this state and nothing was fitted, cleaned or powered in between. */
-function alreadyTaken(timeline: Timeline, bench: BenchState, unexplained: readonly number[]): Set<string> {
-  const now = benchKey(bench);
-  const taken = new Set<string>();
-  for (const { event, before, logIndex } of timeline.entries) {
-    if (["replace", "clean", "resolder", "power"].includes(event.do)) taken.clear();
-    if (event.do !== "measure" || event.red === undefined || event.black === undefined) continue;
-    if (
-      event.mode !== "diode" &&
-      event.mode !== "ohms" &&
-      event.mode !== "continuity" &&
-      event.mode !== "farads"
-    )
-      continue;
-    const key = checkKey({ mode: event.mode, red: event.red, black: event.black });
-    if (unexplained.includes(logIndex) && !taken.has(`${key} twice`)) taken.add(`${key} twice`);
-    else if (benchKey(before) === now) taken.add(key);
-  }
-  return taken;
-}
 
 /** The place at which a pin is touched: its net while it is soldered there, the pin itself once it is not. */
 export function placeOf(bench: BenchState, part: Part, pin: string): Place {

@@ -27,7 +27,7 @@ export function dueProposal(
     others: [],
     atStake: null,
     forecast: null,
-    probesOn: probesOn(due.action, null),
+    probesOn: probesOn(due.action, due.inHand ?? null),
     outlook: outlook(model),
   };
 }

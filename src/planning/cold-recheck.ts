@@ -1,8 +1,8 @@
 /**
- * The cold re-check after rework: what was fitted or soldered, every rail to its ground both ways, and the earlier readings that the work
- * could have changed. One row with one set-up. Skipping it because everything is new is the costly mistake (common practice).
+ * The cold re-check after rework: across what was fitted or soldered, and both ways from its ground each rail that the work was at. One row
+ * with one set-up. Readings elsewhere still stand and are not taken again.
  */
-import type { JobEvent, MeasureEvent } from "../bench/event.ts";
+import type { JobEvent } from "../bench/event.ts";
 import { pinOfPlace } from "../bench/place.ts";
 import type { TimelineEntry } from "../bench/timeline.ts";
 import { isColdMode } from "../bench/words.ts";
@@ -16,23 +16,54 @@ import { andList } from "./faults-in-words.ts";
 import { junctionPins } from "./junction-pins.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Action } from "./proposal.ts";
+import { checkKey } from "./still-known.ts";
 
 const RECHECK = {
-  /** readings across the parts worked on, and earlier readings repeated, at most: 0.4 minutes each. From memory. */
+  /** readings across the parts worked on, and rails read, at most: a bound on minutes. From memory. */
   mostAcross: 6,
-  mostRepeats: 5,
+  mostRails: 2,
 } as const;
-
-type ColdMeasure = Omit<MeasureEvent, "reading">;
 
 export interface Recheck {
   readonly row: readonly Action[];
-  /** what is left out, and what no meter event can say; empty where there is nothing */
-  readonly beside: string;
+  /** why each reading is taken, and what no meter event can say; empty where the row is */
+  readonly why: string;
 }
 
-/** Work on the board since power was last on: part -> where in the log it was last worked on. */
+/** Where in the log each part was last worked on since power was on. */
 type Work = ReadonlyMap<string, number>;
+
+/** The row still open; empty where nothing was worked on since power was last on, or all is read again. */
+export function coldRecheck(input: PlanningInput): Recheck {
+  const { board, timeline } = input;
+  const work = workSince(timeline.entries, lastPowerIndex(timeline) + 1);
+  const { row: across, parts } = acrossWork(input, work);
+  const taken = new Set(across.flatMap(keysOf));
+  const rails = railsAtWork(input, work)
+    .map(({ name, at, checks }) => ({ name, at, row: checks.filter((one) => !taken.has(checkKey(one))) }))
+    .filter(({ row }) => row.length > 0)
+    .slice(0, RECHECK.mostRails);
+  const row = [
+    ...across,
+    ...rails.flatMap(({ row: open }) => open.map((check): Action => ({ do: "measure", ...check }))),
+  ];
+  if (row.length === 0) return { row, why: "" };
+  const acrossWords =
+    parts.length === 0
+      ? []
+      : [`across ${andList(parts)}, because what was fitted or soldered may be bad, in wrong, or bridged`];
+  const railWords = rails.map(({ name, at }) => `${name} both ways, because ${andList(at)} hangs on it`);
+  return {
+    row,
+    why: `Cold re-check before power: ${[...acrossWords, ...railWords].join("; ")}. A second short behind the first is common.${insulationWords(board, timeline.entries, work)}`,
+  };
+}
+
+/** The readings across one part that were not taken since it was last worked on. */
+export function recheckOf(input: PlanningInput, ref: string): readonly Action[] {
+  const at = workSince(input.timeline.entries, lastPowerIndex(input.timeline) + 1).get(ref);
+  return at === undefined ? [] : acrossWork(input, new Map([[ref, at]])).row;
+}
 
 function workSince(entries: readonly TimelineEntry[], from: number): Work {
   const worked = new Map<string, number>();
@@ -49,7 +80,6 @@ function workedPart(event: JobEvent): string | null {
     case "restore":
       return event.part;
     case "resolder":
-    case "clean":
       return event.part ?? null;
     case "refit":
       return pinOfPlace(event.place)?.ref ?? null;
@@ -58,126 +88,78 @@ function workedPart(event: JobEvent): string | null {
   }
 }
 
-/**
- * The row still open, empty where nothing was worked on since power or all is read again.
- * @param only - the readings across this part alone
- */
-export function coldRecheck(input: PlanningInput, only: string | null = null): Recheck {
-  const { board, timeline } = input;
-  const { entries } = timeline;
-  const work = workSince(entries, lastPowerIndex(timeline) + 1);
-  const across = acrossParts(input, work, only);
-  if (only !== null || work.size === 0) return { row: across, beside: "" };
-  const last = Math.max(...work.values());
-  const rails = openRails(input, work);
-  const { repeats, left } = repeatable(input, work, last, [...across, ...rails]);
-  const row = [...across, ...rails, ...repeats];
-  return {
-    row,
-    beside: row.length === 0 ? "" : [leftWords(left), insulationWords(board, entries, work)].join(""),
-  };
-}
-
-/** Readings across each part worked on, where none was taken after the work. */
-function acrossParts({ board, timeline }: PlanningInput, work: Work, only: string | null): readonly Action[] {
+function acrossWork(
+  { board, timeline }: PlanningInput,
+  work: Work,
+): { readonly row: readonly Action[]; readonly parts: readonly string[] } {
   const row: Action[] = [];
+  const parts: string[] = [];
   for (const [ref, at] of work) {
     const part = board.parts.get(ref);
-    if (part === undefined || (only !== null && ref !== only) || timeline.entries[at]?.event.do === "clean")
-      continue;
+    if (part === undefined) continue;
     const checks = faultSites(part).flatMap((site): ColdCheck[] => {
       const pins = junctionPins(part, site.junction);
       if (pins === null) return [];
       const [red, black] = pins.map((pin) => placeOf(timeline.now, part, pin));
       return red === black ? [] : [{ mode: "diode", red, black }];
     });
-    const wanted = new Set(checks.map(({ red, black }) => pairKey(red, black)));
-    const done = readAfter(timeline.entries, at).some(({ red, black }) =>
-      wanted.has(pairKey(red ?? "", black ?? "")),
-    );
-    if (done) continue;
+    const pair = (a: string, b: string) => [a, b].sort().join(" ");
+    const wanted = new Set(checks.map(({ red, black }) => pair(red, black)));
+    const read = coldAfter(timeline.entries, at).some(({ red, black }) => wanted.has(pair(red, black)));
+    if (read || checks.length === 0) continue;
+    parts.push(ref);
     for (const { mode, red, black } of checks.slice(0, 2)) {
       row.push({ do: "measure", mode, red, black });
       if (part.kind !== "fuse" && part.kind !== "link")
         row.push({ do: "measure", mode, red: black, black: red });
     }
   }
-  return row.slice(0, RECHECK.mostAcross);
+  return { row: row.slice(0, RECHECK.mostAcross), parts };
 }
 
-const pairKey = (a: string, b: string): string => [a, b].sort().join(" ");
+/** Cold readings taken after this place in the log. */
+function coldAfter(entries: readonly TimelineEntry[], at: number): readonly ColdCheck[] {
+  return entries.slice(at + 1).flatMap(({ event }): ColdCheck[] => {
+    if (event.do !== "measure" || !isColdMode(event.mode)) return [];
+    const { mode, red = "", black = "" } = event;
+    return [{ mode, red, black }];
+  });
+}
 
-function readAfter(entries: readonly TimelineEntry[], at: number): readonly MeasureEvent[] {
-  return entries
-    .slice(at + 1)
-    .flatMap(({ event }) => (event.do === "measure" && isColdMode(event.mode) ? [event] : []));
+function keysOf(action: Action): readonly string[] {
+  if (action.do !== "measure" || !isColdMode(action.mode)) return [];
+  const { mode, red = "", black = "" } = action;
+  return [checkKey({ mode, red, black })];
+}
+
+/** Work by which a joint on a rail is made anew, or another part comes to it; a pin put back is read across its part alone. */
+const AT_RAIL: ReadonlySet<JobEvent["do"]> = new Set(["replace", "restore", "resolder"]);
+
+/** Bus and rails that a part worked on hangs on, with the directions not read since, and those parts. */
+function railsAtWork({ board, timeline }: PlanningInput, work: Work) {
+  const { bus, rails } = deriveRoles(board);
+  const all = [
+    ...(bus === null ? [] : [{ name: "the bus", net: bus.plus, back: bus.minus }]),
+    ...rails.map(({ name, net, back }) => ({ name: `the ${name} rail`, net, back })),
+  ];
+  return all.flatMap(({ name, net, back }) => {
+    const at = [...work].filter(
+      ([ref, index]) =>
+        AT_RAIL.has(timeline.entries[index].event.do) && netsOf(board.parts.get(ref)).includes(net),
+    );
+    if (at.length === 0) return [];
+    const since = Math.max(...at.map(([, index]) => index));
+    const read = new Set(coldAfter(timeline.entries, since).map(checkKey));
+    const both: readonly ColdCheck[] = [
+      { mode: "diode", red: net, black: back },
+      { mode: "diode", red: back, black: net },
+    ];
+    return [{ name, at: at.map(([ref]) => ref), checks: both.filter((check) => !read.has(checkKey(check))) }];
+  });
 }
 
 function netsOf(part: Part | undefined): readonly string[] {
   return part === undefined ? [] : [...part.pins.values()];
-}
-
-/** Each rail to its ground both ways, unless that was read since the last work on one of its nets (or, with none, ever). */
-function openRails({ board, timeline }: PlanningInput, work: Work): readonly Action[] {
-  return deriveRoles(board).rails.flatMap(({ net, back }) => {
-    const touched = [...work].filter(([ref]) => netsOf(board.parts.get(ref)).includes(net));
-    const since = touched.reduce((last, [, at]) => Math.max(last, at), -1);
-    const read = readAfter(timeline.entries, since);
-    return [
-      [net, back],
-      [back, net],
-    ].flatMap(([red = "", black = ""]): Action[] =>
-      read.some((event) => event.red === red && event.black === black)
-        ? []
-        : [{ do: "measure", mode: "diode", red, black }],
-    );
-  });
-}
-
-function netAt(board: Board, place: string | undefined): string {
-  const pin = pinOfPlace(place ?? "");
-  return pin === null ? (place ?? "") : (board.parts.get(pin.ref)?.pins.get(pin.pin) ?? "");
-}
-
-/** Earlier readings with a probe on a net of the work (its ground apart), not taken again since; those on two such nets first. */
-function repeatable(
-  { board, timeline }: PlanningInput,
-  work: Work,
-  last: number,
-  planned: readonly Action[],
-): { readonly repeats: readonly Action[]; readonly left: number } {
-  const touched = new Set([...work.keys()].flatMap((ref) => netsOf(board.parts.get(ref))));
-  const again = new Set(
-    [...planned, ...readAfter(timeline.entries, Math.min(...work.values()))].map(readingKey),
-  );
-  const before = new Map<string, ColdMeasure>();
-  for (const { event, before: bench } of timeline.entries.slice(0, last)) {
-    if (event.do !== "measure" || !isColdMode(event.mode) || again.has(readingKey(event))) continue;
-    if (bench.lifted.size > 0 || bench.off.size > timeline.now.off.size) continue;
-    const { mode, red, black } = event;
-    if (red === undefined || black === undefined) continue;
-    before.set(readingKey(event), { do: "measure", mode, red, black });
-  }
-  const shared = (event: ColdMeasure): number =>
-    [event.red, event.black].filter((place) => {
-      const net = netAt(board, place);
-      return net !== board.zero && touched.has(net);
-    }).length;
-  const both = (event: ColdMeasure): boolean =>
-    [event.red, event.black].every((place) => touched.has(netAt(board, place)));
-  const changed = [...before.values()].filter((event) => shared(event) > 0);
-  const ordered = [...changed.filter(both), ...changed.filter((event) => !both(event))];
-  const repeats = ordered.slice(0, RECHECK.mostRepeats);
-  return { repeats, left: before.size - repeats.length };
-}
-
-function readingKey(event: Action | MeasureEvent): string {
-  return event.do === "measure" ? `${event.mode} ${event.red} ${event.black}` : "";
-}
-
-function leftWords(left: number): string {
-  if (left === 0) return "";
-  return ` ${left === 1 ? "One earlier reading is" : `${left} earlier readings are`} left out: no probe of theirs stood where the work was, or another of this row says the same.`;
 }
 
 /** Kinds that stand on a heatsink. Common practice. */
@@ -192,15 +174,12 @@ const ON_HEATSINK: ReadonlySet<string> = new Set([
 
 /** A board file knows no heatsink: that its parts are insulated from it is for the hand to check, and said here. */
 function insulationWords(board: Board, entries: readonly TimelineEntry[], work: Work): string {
-  const fitted = [...work]
-    .filter(([ref, at]) => {
-      const event = entries[at]?.event.do;
-      return (
-        (event === "replace" || event === "restore") && ON_HEATSINK.has(board.parts.get(ref)?.kind ?? "")
-      );
-    })
-    .map(([ref]) => ref);
+  const fitted = [...work].flatMap(([ref, at]) => {
+    const { do: what } = entries[at].event;
+    const onSink = ON_HEATSINK.has(board.parts.get(ref)?.kind ?? "");
+    return (what === "replace" || what === "restore") && onSink ? [ref] : [];
+  });
   return fitted.length === 0
     ? ""
-    : ` Screwed down, before power: every lead of ${andList(fitted)} to the heatsink in the highest ohms range, OL each; less is a missing pad, a burr or a bridge of paste.`;
+    : ` Screwed down: each lead of ${andList(fitted)} to the heatsink in the highest ohms range, OL; less is a missing pad, a burr or a bridge of paste.`;
 }

@@ -1,30 +1,31 @@
+import type { PowerEvent } from "../bench/event.ts";
 import { curedWords } from "../board/fault-words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
-import { coldCheckOf } from "../diagnosis/cold-evidence.ts";
-import type { MeterReading, Predictor } from "../meter/prediction.ts";
+import type { Predictor } from "../meter/prediction.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
-import { forecastPower } from "../safety/forecast.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { atStake, mustShowStakes } from "./at-stake.ts";
-import { beforePower, resolderedUnread } from "./before-power.ts";
+import { beforePower, minutesBeforePower, resolderedUnread } from "./before-power.ts";
 import { beforeWriteOff, type MissingProof } from "./before-write-off.ts";
 import { type Draft, dueProposal, outlook, probesOn } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import { percent } from "./faults-in-words.ts";
 import { type Findings, findings, firstOf, type WeighedStep, weighSteps, withRow } from "./finding-steps.ts";
+import { goodReading } from "./good-reading.ts";
 import { deadChance } from "./hands-on-steps.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import type { DueStep } from "./make-safe.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
-import { powerFinding, powerForecast, whyPower, withClips } from "./power-step.ts";
+import { PowerRisk } from "./power-risk.ts";
+import { goesStraightOn, powerFinding, whyPower } from "./power-step.ts";
 import type { Action, Proposal } from "./proposal.ts";
 import { cureAction, type RepairModel } from "./repair-model.ts";
 import { repeatWords } from "./repeats.ts";
 import { resolderFirst } from "./resolder.ts";
 import type { FindingStep } from "./steps.ts";
 import { MOSTLY_UNEXPLAINED, readingToRepeat } from "./unexplained.ts";
-import { FINDING_OUT_RATES, type PlanStep, repairPlan } from "./value.ts";
+import { bestCourse, FINDING_OUT_RATES, type PlanStep, repairPlan } from "./value.ts";
 import { type WhyInput, whyFinding, whyReplace, whyStop } from "./why.ts";
 
 /** Most alternatives named beside the proposal. */
@@ -41,9 +42,11 @@ interface Case {
   readonly model: RepairModel;
   readonly found: Findings;
   readonly steps: readonly FindingStep[];
+  /** power-up of the board as it is, unless it has been powered so already */
   readonly powerStep: FindingStep | null;
   readonly housekeeping: DueStep | null;
   readonly dead: ReadonlyMap<string, number>;
+  readonly risk: PowerRisk;
 }
 
 /**
@@ -62,9 +65,20 @@ export function decide(
   const dead = deadChance(hypotheses);
   const housekeeping = beforePower(input, dead);
   const found = findings(input, belief, hypotheses, predictor);
-  const { anyBreaks } = forecastPower(belief, priors, input.timeline.now.off);
-  const powerStep = housekeeping === null ? powerFinding(input, hypotheses, model, anyBreaks) : null;
-  const steps = powerStep === null ? found.steps : [...found.steps, powerStep];
+  const risk = new PowerRisk(input, belief, priors);
+  const under = (event: PowerEvent) => risk.under(event);
+  // from a lamp that went dark to the cold checks every store is proven empty first; straight on to the mains nobody reaches inside
+  const straightOn = goesStraightOn(input.timeline);
+  const proof = straightOn ? model.proofMinutes : 0;
+  const power = powerFinding(input, hypotheses, model, under, straightOn);
+  const moved = straightOn ? powerFinding(input, hypotheses, model, under, false) : null;
+  const after = (step: FindingStep, minutes: number): FindingStep =>
+    minutes > 0 ? { ...step, allMinutes: step.allMinutes + minutes } : step;
+  const powerStep = power && after(power.step, minutesBeforePower(input));
+  const steps = [
+    ...[...found.steps, ...(moved === null ? [] : [moved.step])].map((step) => after(step, proof)),
+    ...(powerStep === null ? [] : [powerStep]),
+  ];
   const given: Case = {
     input,
     belief,
@@ -74,18 +88,21 @@ export function decide(
     model,
     found,
     steps,
-    powerStep,
+    powerStep: power?.again === true ? null : powerStep,
     housekeeping,
     dead,
+    risk,
   };
-  const plan = planSteps(given);
-  const sure = plan.length > 0 && plan[0].success >= PLANNING_RATES.replaceAt;
+  let plan: readonly PlanStep[] = [];
   let weighed: readonly WeighedStep[] = [];
-  for (const minutesPerBit of sure ? FINDING_OUT_RATES.slice(0, 1) : FINDING_OUT_RATES) {
+  for (const minutesPerBit of FINDING_OUT_RATES) {
+    plan = planSteps(given, minutesPerBit);
     weighed = weighSteps(steps, hypotheses, model, minutesPerBit);
     const paying = weighed.filter(({ net }) => net > PLANNING_RATES.leastGainMinutes * model.perMinute);
     const best = inHandFirst(paying);
     if (best !== undefined) return findingProposal(given, best.step, weighed, minutesPerBit, plan);
+    // a repair (or stopping) that is worth more than finding out at this price is not put off by a higher one
+    if (bestCourse(model.weights, model, minutesPerBit).course !== "find out") break;
   }
   return committed(given, plan, weighed);
 }
@@ -104,11 +121,11 @@ function inHandFirst(paying: readonly WeighedStep[]): WeighedStep | undefined {
 }
 
 /** The plan's steps; powering up as it stands is left out where that has been done and told nothing. */
-function planSteps({ model, powerStep, housekeeping }: Case): readonly PlanStep[] {
-  const plan = repairPlan(model.weights, model);
+function planSteps({ model, powerStep, housekeeping }: Case, minutesPerBit: number): readonly PlanStep[] {
+  const plan = repairPlan(model.weights, model, minutesPerBit);
   if (plan.steps[0]?.cures.length !== 0 || housekeeping !== null || powerStep !== null) return plan.steps;
   const rest = model.weights.map((weight, g) => (model.groups[g].cures.length === 0 ? 0 : weight));
-  return repairPlan(rest, model).steps;
+  return repairPlan(rest, model, minutesPerBit).steps;
 }
 
 function findingProposal(
@@ -118,8 +135,11 @@ function findingProposal(
   minutesPerBit: number,
   plan: readonly PlanStep[],
 ): Draft {
-  const { hypotheses, model, found } = given;
-  if (step.action.do === "power") return powerProposal(given, step, weighed);
+  const { input, hypotheses, model, found, housekeeping } = given;
+  if (step.action.do === "power")
+    return housekeeping === null
+      ? powerProposal(given, step, weighed)
+      : dueProposal(input, housekeeping, model);
   const full = withRow(step, found, hypotheses, model, minutesPerBit);
   return {
     action: full.action,
@@ -131,7 +151,7 @@ function findingProposal(
       firstOf(full, found),
       hypotheses,
       given.input.board,
-      goodReading(given, full.action),
+      goodReading(given.predictor, full.action),
     ),
     others: others(given, full.action, weighed, plan),
     atStake: null,
@@ -143,14 +163,6 @@ function findingProposal(
 
 function whyInput({ input: { board, timeline }, hypotheses, model }: Case): WhyInput {
   return { board, timeline, hypotheses, model };
-}
-
-/** What a good board would show at a cold check. */
-function goodReading({ predictor }: Case, action: Action): MeterReading | null {
-  const check = action.do === "measure" ? coldCheckOf(action) : null;
-  if (check === null) return null;
-  const good = predictor.predict(check, []);
-  return good.solved ? good : null;
 }
 
 function committed(given: Case, plan: readonly PlanStep[], weighed: readonly WeighedStep[]): Draft {
@@ -169,9 +181,8 @@ function committed(given: Case, plan: readonly PlanStep[], weighed: readonly Wei
   return stopProposal(given, weighed);
 }
 
-function powerProposal(given: Case, chosen: FindingStep, weighed: readonly WeighedStep[]): Draft {
-  const { input, belief, priors, hypotheses } = given;
-  const step = withClips(chosen, input, hypotheses);
+function powerProposal(given: Case, step: FindingStep, weighed: readonly WeighedStep[]): Draft {
+  const { input, hypotheses, risk } = given;
   const { action } = step;
   return {
     action,
@@ -180,9 +191,9 @@ function powerProposal(given: Case, chosen: FindingStep, weighed: readonly Weigh
     money: 0,
     why: whyPower(input, step.lead),
     expect: expectations(step, hypotheses, input.board, null),
-    others: others(given, chosen.action, weighed, []),
+    others: others(given, action, weighed, []),
     atStake: null,
-    forecast: powerForecast(input, belief, priors, action),
+    forecast: action.do === "power" ? risk.forecast(action) : null,
     probesOn: null,
     outlook: outlook(given.model),
   };
@@ -314,7 +325,7 @@ function proofProposal(
     minutes: minutesOf(input.board, input.timeline.now, action),
     money: 0,
     why: `${part} (${percent(dead.get(part) ?? 0)}) would condemn the board, since it cannot be bought: it is measured by itself before the board is written off.`,
-    expect: expectations(step, hypotheses, input.board, goodReading(given, action)),
+    expect: expectations(step, hypotheses, input.board, goodReading(given.predictor, action)),
     others: others(given, action, weighed, []),
     atStake: null,
     forecast: null,

@@ -8,11 +8,11 @@ import { deriveRoles } from "../board/roles.ts";
 import type { LiveCheck, LiveReading } from "../live/live-reading.ts";
 import { expectations } from "./expectations.ts";
 import type { Hypotheses } from "./hypotheses.ts";
-import { goodLiveReading, livePartition } from "./live-partition.ts";
+import { boardUnder, goodLiveReading, livePartition } from "./live-partition.ts";
 import { LOAD_TEST } from "./load-test.ts";
 import type { PlanningInput } from "./planning-input.ts";
-import type { Expectation } from "./proposal.ts";
-import { partitionShares } from "./steps.ts";
+import type { Action, Expectation } from "./proposal.ts";
+import { plainStep, toldBy } from "./steps.ts";
 
 /** One thing to watch, with the band of a good board. */
 export interface WatchRow {
@@ -63,14 +63,18 @@ const WARMEST = 2;
 const LEAST_RISE = 6;
 const ROOM_CELSIUS = 23;
 
-/** What to watch at this power-up; null without a live model. */
+/** What to watch at the power-up that this step is, or at which it is taken; null at any other, and without a live model. */
 export function firstMinute(
   input: PlanningInput,
   hypotheses: Hypotheses,
-  power: PowerEvent,
+  action: Action,
 ): FirstMinute | null {
-  if (input.liveFor === undefined) return null;
-  const { board } = input;
+  const { board, timeline } = input;
+  const last = timeline.now.powered
+    ? timeline.entries.findLast(({ event }) => event.do === "power")?.event
+    : undefined;
+  const power = action.do === "power" ? action : last;
+  if (input.liveFor === undefined || power?.do !== "power") return null;
   const { bus, rails } = deriveRoles(board);
   const fedRail = power.feed === "bench" && typeof power.at === "object" ? power.at[0] : null;
   const places: readonly { readonly what: string; readonly at: readonly [Place, Place] }[] = [
@@ -98,18 +102,7 @@ function voltsRow(
   const good = goodLiveReading(input, power, check);
   const partition = livePartition(input, hypotheses, power, check);
   if (good === null || partition === null) return [];
-  const shares = partitionShares(partition);
-  const step = {
-    action: { do: "measure", mode: "dcv", red, black } as const,
-    row: [],
-    minutes: 0,
-    allMinutes: 0,
-    outcomes: partition.outcomes,
-    shares,
-    inHand: null,
-    lossMoney: 0,
-    lead: null,
-  };
+  const step = plainStep({ do: "measure", mode: "dcv", red, black }, toldBy(partition), 0);
   const otherwise = expectations(step, hypotheses, input.board, null)
     .filter(({ probability, low, high }) => probability >= RARE && !holds(low, high, good))
     .slice(0, MOST_OTHERWISE)
@@ -138,7 +131,7 @@ const LAMP_WORDS: Readonly<Partial<Record<Observed, string>>> = {
 
 function lampRow(input: PlanningInput, power: PowerEvent): readonly WatchRow[] {
   if (power.feed !== "lamp") return [];
-  const state = input.liveFor?.({ ...input.timeline.now, powered: true }, power).state([]);
+  const state = boardUnder(input, power)?.state([]);
   const [seen] = state?.observed.slice(-1) ?? [];
   const good = LAMP_WORDS[seen ?? "lamp-dark"] ?? "a flash, then dark";
   const otherwise = [
@@ -150,7 +143,7 @@ function lampRow(input: PlanningInput, power: PowerEvent): readonly WatchRow[] {
 
 /** What gets warm on a good board by the second moment. */
 function heatRow(input: PlanningInput, power: PowerEvent): readonly WatchRow[] {
-  const state = input.liveFor?.({ ...input.timeline.now, powered: true }, power).state([]);
+  const state = boardUnder(input, power)?.state([]);
   if (state === undefined) return [];
   const warm = [...input.board.parts.keys()]
     .flatMap((part) => {
@@ -202,5 +195,5 @@ function marksOf(power: PowerEvent): FirstMinute["marks"] {
   ];
   return power.load === undefined
     ? marks
-    : [...marks, { seconds: endSeconds, what: "one thermal cycle: read all once more, then off" }];
+    : [...marks, { seconds: endSeconds, what: "one thermal cycle, where it was worth the wait" }];
 }

@@ -18,6 +18,7 @@ export function handModel(rows: readonly Row[], agreedPrice: number, testMoney =
       possible,
       unlisted: false,
       breakMoney: breaks,
+      breakMoneyOf: [breaks],
       knownValue: possible ? agreedPrice - cost - testMoney : 0,
     }),
   );

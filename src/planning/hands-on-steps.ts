@@ -6,7 +6,6 @@ import type { Belief } from "../diagnosis/belief.ts";
 import { MINUTES } from "../money/minutes.ts";
 import type { Cause } from "../priors/cause.ts";
 import { findingChances } from "../priors/look-findings.ts";
-import { lastPowerIndex } from "../safety/discharge.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
 import { junctionPins } from "./junction-pins.ts";
@@ -28,7 +27,7 @@ export function handsOnSteps(
   const bench = timeline.now;
   const steps: FindingStep[] = [];
   const looked = new Set(timeline.entries.flatMap(({ event }) => (event.do === "look" ? [event.part] : [])));
-  const freed = freedSincePower(timeline);
+  const freed = freedBefore(timeline);
   const dead = deadChance(hypotheses);
   const parts = belief.suspects.flatMap(({ part }) => {
     const found = board.parts.get(part);
@@ -44,10 +43,15 @@ export function handsOnSteps(
   return steps;
 }
 
-/** Parts freed, measured and put back since power was last on, and not fitted anew: freeing them again would tell the same. */
-function freedSincePower(timeline: Timeline): ReadonlySet<string> {
+/** Sights at power-up after which a part measured before may be another. */
+const BREAKING: ReadonlySet<string> = new Set(["smoke", "trip", "fuse-blew", "lamp-bright", "limiting"]);
+
+/** Parts freed, measured and put back, and neither fitted anew nor likely broken by power since: freeing them again would tell the same. */
+export function freedBefore(timeline: Timeline): ReadonlySet<string> {
   const freed = new Set<string>();
-  for (const { event } of timeline.entries.slice(lastPowerIndex(timeline) + 1)) {
+  for (const { event } of timeline.entries) {
+    if (event.do === "power" && [event.observed ?? []].flat().some((seen) => BREAKING.has(seen)))
+      freed.clear();
     if (event.do === "lift") freed.add(event.place.slice(0, event.place.indexOf(".")));
     if (event.do === "remove") freed.add(event.part);
     if (event.do === "replace") freed.delete(event.part);

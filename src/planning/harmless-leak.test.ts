@@ -21,6 +21,7 @@ function proposed(leak: string) {
         presentNow: [fault],
         probability: 1,
         silent: new Float64Array(priors.faults.length),
+        nothingBeside: 1,
         readingLogLikelihood: new Map(),
       },
     ],

@@ -29,6 +29,7 @@ function beliefOf(
         presentNow: present,
         probability,
         silent: Float64Array.from(silent),
+        nothingBeside: silent.reduce((none, q) => none * (1 - q), 1),
         readingLogLikelihood: new Map(),
       }),
     ),

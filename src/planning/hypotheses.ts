@@ -171,12 +171,15 @@ function splitSilent(
 ): number {
   const dead = new Set(explanation.presentNow.map((f) => priors[f].part));
   const byKey = new Map<string, { fault: number; best: number; odds: number }>();
-  let logAlone = 0;
+  let logSkipped = 0;
   explanation.silent.forEach((q, f) => {
     const prior = priors[f];
-    if (q <= 0 || absent.has(prior.part) || dead.has(prior.part)) return;
+    if (q <= 0) return;
     const bounded = Math.min(q, 0.999);
-    logAlone += Math.log1p(-bounded);
+    if (absent.has(prior.part) || dead.has(prior.part)) {
+      logSkipped += Math.log1p(-bounded);
+      return;
+    }
     const key = wayOf(prior);
     const odds = bounded / (1 - bounded);
     const seen = byKey.get(key);
@@ -187,7 +190,7 @@ function splitSilent(
     }
   });
   const found = [...byKey.values()];
-  const aloneShare = Math.exp(logAlone);
+  const aloneShare = Math.min(1, explanation.nothingBeside / Math.exp(logSkipped));
   const oddsSum = found.reduce((sum, group) => sum + group.odds, 0);
   // what is not "alone" has one silent fault or more: more than one is spread over the single ones
   const perOdds = oddsSum > 0 ? (1 - aloneShare) / oddsSum : 0;

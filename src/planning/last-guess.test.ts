@@ -42,6 +42,7 @@ function proposed(each: number) {
         presentNow: [fault],
         probability: each,
         silent: new Float64Array(priors.faults.length),
+        nothingBeside: 1,
         readingLogLikelihood: new Map(),
       };
     }),
@@ -50,7 +51,7 @@ function proposed(each: number) {
   return propose(withoutPlugs, flat, priors, mute).action;
 }
 
-test("a part that is one in twenty is a last try; one in forty is not changed for the sake of trying", () => {
-  expect(proposed(0.05)).toMatchObject({ do: "replace" });
+test("a part that is one in twenty is still tried, freed or changed; one in forty is left for the sake of the hour", () => {
+  expect(["lift", "replace"]).toContain(proposed(0.05).do);
   expect(proposed(0.025)).toMatchObject({ do: "close" });
 });

@@ -24,12 +24,24 @@ interface Pair {
   readonly what: string;
 }
 
-/** Pairs that are worth a clip: the bus and every rail. */
+/** Pairs that are worth a clip: the bus, every rail, the supply of each off-line switch and the coil of each relay. */
 function pairsOf(board: Board): readonly Pair[] {
-  const { bus, rails } = deriveRoles(board);
+  const { bus, rails, switchers } = deriveRoles(board);
   const pairs: Pair[] = bus === null ? [] : [{ places: [bus.plus, bus.minus], what: "the bus" }];
   for (const { name, net, back } of rails) pairs.push({ places: [net, back], what: `the ${name} rail` });
+  const across = (ref: string, one: string, other: string, what: string): void => {
+    const nets = [one, other].map((pin) => board.parts.get(ref)?.pins.get(pin));
+    if (nets[0] !== undefined && nets[1] !== undefined) pairs.push({ places: [nets[0], nets[1]], what });
+  };
+  for (const { part } of switchers) across(part, "vcc", "s", `the supply of ${part}`);
+  for (const { ref, kind } of board.parts.values())
+    if (kind === "relay") across(ref, "coil1", "coil2", `the coil of ${ref}`);
   return pairs;
+}
+
+/** The same places, whichever way round the leads are. */
+export function samePlaces(one: readonly [Place, Place], other: readonly [Place, Place]): boolean {
+  return (one[0] === other[0] && one[1] === other[1]) || (one[0] === other[1] && one[1] === other[0]);
 }
 
 /** What a meter across the pair would show under each hypothesis; null without a live model. */
@@ -47,9 +59,18 @@ function metersOf({ equipment }: PlanningInput): number {
   return equipment.includes("second-meter") ? 2 : 1;
 }
 
-/** The pairs to clip meters across before this power-up, the most telling first; none where no reading tells anything. */
-export function bestClips(input: PlanningInput, hypotheses: Hypotheses, power: PowerEvent): readonly Clips[] {
+/**
+ * The pairs to clip meters across before this power-up, the most telling first; none where no reading tells anything.
+ * @param left - the pairs to choose from
+ */
+export function bestClips(
+  input: PlanningInput,
+  hypotheses: Hypotheses,
+  power: PowerEvent,
+  left: (places: readonly [Place, Place]) => boolean = () => true,
+): readonly Clips[] {
   const open = pairsOf(input.board).flatMap((pair): Clips[] => {
+    if (!left(pair.places)) return [];
     const partition = partitionOf(pair, input, hypotheses, power);
     return partition === null || partition.outcomes.length < 2 ? [] : [{ ...pair, partition }];
   });
@@ -95,8 +116,14 @@ export function unreadClips({ entries, now }: Timeline): readonly (readonly [Pla
   );
 }
 
+/** The pairs that meters were clipped across at the last power-up. */
+export function clippedOn({ entries }: Timeline): readonly (readonly [Place, Place])[] {
+  const power = entries.findLast(({ event }) => event.do === "power")?.event;
+  return power?.do === "power" ? (power.meters ?? []) : [];
+}
+
 /** What stands between these places, for the card that asks to read it. */
 export function whatBetween(board: Board, [red, black]: readonly [Place, Place]): string {
-  const pair = pairsOf(board).find(({ places }) => places[0] === red && places[1] === black);
+  const pair = pairsOf(board).find(({ places }) => samePlaces(places, [red, black]));
   return pair?.what ?? `${red} to ${black}`;
 }

@@ -8,12 +8,12 @@ import { whatBetween } from "./live-clips.ts";
 import { livePartition } from "./live-partition.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { RepairModel } from "./repair-model.ts";
-import { partitionShares } from "./steps.ts";
+import { plainStep, toldBy } from "./steps.ts";
 
-/** The board is on: what is read of it now, hands off, before anything else. A row is read at the same moment. */
+/** The board is on: what is read of it now, hands off, before anything else. */
 export function liveProposal(
   input: PlanningInput,
-  [action, ...row]: readonly [Omit<MeasureEvent, "reading">, ...Omit<MeasureEvent, "reading">[]],
+  action: Omit<MeasureEvent, "reading">,
   hypotheses: Hypotheses,
   model: RepairModel,
 ): Draft {
@@ -23,20 +23,10 @@ export function liveProposal(
     power?.do !== "power" || isColdMode(mode)
       ? null
       : livePartition(input, hypotheses, power, { ...action, mode });
-  const step = partition && {
-    action,
-    row: [],
-    minutes: MINUTES.measure,
-    allMinutes: MINUTES.measure,
-    outcomes: partition.outcomes,
-    shares: partitionShares(partition),
-    inHand: null,
-    lossMoney: 0,
-    lead: null,
-  };
+  const step = partition && plainStep(action, toldBy(partition), MINUTES.measure);
   return {
     action,
-    row,
+    row: [],
     minutes: MINUTES.measure,
     money: 0,
     why: whyLive(input, action),

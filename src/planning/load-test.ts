@@ -1,50 +1,30 @@
 /**
- * The load test after a board has run: told to drive its load for one thermal cycle, with readings that tell a board that works from
- * one that only runs. What a minute at idle cannot show (a boost that never starts, an inrush part left in the way, a leak that
- * cooks) shows in the bus under load, in warmth, or in that it does not last (common practice).
+ * The run under load before a board is handed back: what it drives, and what the log tells of it. A boost that never starts, an inrush
+ * part left in the way, a leak that cooks: they show in the bus under load, or in that it does not last (common practice).
  */
-import type { LiveMode, MeasureEvent, Observed, Place, PowerEvent, RunLoad } from "../bench/event.ts";
+import { isWork } from "../bench/dead-board.ts";
+import type { MeasureEvent, Observed, PowerEvent, RunLoad } from "../bench/event.ts";
+import { pinOfPlace } from "../bench/place.ts";
 import type { Timeline } from "../bench/timeline.ts";
-import type { Board } from "../board/board.ts";
 import { deriveRoles } from "../board/roles.ts";
 import { RUN_MODEL } from "../live/running.ts";
 import { FULL_RUN_SECONDS } from "../priors/load-outcomes.ts";
-import { bitsOf } from "./check-outcomes.ts";
-import type { Hypotheses } from "./hypotheses.ts";
-import { bestClips, staysOn } from "./live-clips.ts";
-import { livePartition } from "./live-partition.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
-import type { Action } from "./proposal.ts";
 
 export const LOAD_TEST = {
-  /** seconds after switch-on at which readings are taken: small parts have their heat by then, large ones, the whole board (common practice) */
+  /** seconds after switch-on at which readings are taken: small parts have their heat by then, and large ones (common practice) */
   soonSeconds: 20,
   warmSeconds: 120,
+  /** one thermal cycle, for a board that is worth the wait */
   endSeconds: FULL_RUN_SECONDS,
-  /** watts of a dummy load where the board came without its own (three lamps in a star; common practice) */
+  /** watts of a dummy load where the board came without its own (three lamps in a star; common practice), and minutes of wiring it up (from memory) */
   dummyWatts: RUN_MODEL.watts,
-  /** parts whose warmth is taken: suspected ones that it would tell of, and those fitted. From memory. */
-  suspectsWarm: 2,
-  fittedWarm: 2,
-  /** bits below which a reading is not worth its turn. From memory. */
-  leastBits: 0.005,
+  dummyMinutes: 5,
+  /** minutes of looking for what is weak in a board that did not hold. From memory. */
+  onwardMinutes: 25,
+  /** runs of a board that is left as it is, where the first did not hold. From memory. */
+  mostRuns: 2,
 } as const;
-
-/** Parts that give off heat enough to be worth a thermometer after they were fitted. */
-const WARM_KINDS: ReadonlySet<string> = new Set([
-  "bridge",
-  "mosfet",
-  "igbt",
-  "module",
-  "diode",
-  "regulator",
-  "switcher",
-  "transformer",
-  "relay",
-  "ntc",
-  "ptc",
-  "controller",
-]);
 
 /** A run under load that the log tells of. */
 export interface LoadRun {
@@ -61,119 +41,57 @@ export interface LoadRun {
 /** The last power-up, where the board was told to drive a load on the mains; null where it was not. */
 export function lastLoadRun({ entries, now }: Timeline): LoadRun | null {
   const at = entries.findLastIndex(({ event }) => event.do === "power");
+  const run = loadRunAt(entries, at);
+  return run === null ? null : { ...run, on: now.powered };
+}
+
+function loadRunAt(entries: Timeline["entries"], at: number): Omit<LoadRun, "on"> | null {
   const power = entries[at]?.event;
   if (power?.do !== "power" || power.load === undefined || power.feed !== "mains") return null;
   const since = entries.slice(at + 1);
-  const off = since.find(({ event }) => event.do === "unpower")?.event;
+  const ends = since.findIndex(({ event }) => event.do === "unpower" || event.do === "power");
+  const during = ends < 0 ? since : since.slice(0, ends);
+  const off = since[ends]?.event;
   return {
     power,
     seen: [power.observed ?? []].flat(),
-    readings: since.flatMap(({ event, before }) => (event.do === "measure" && before.powered ? [event] : [])),
+    readings: during.flatMap(({ event, before }) =>
+      event.do === "measure" && before.powered ? [event] : [],
+    ),
     end: off?.do === "unpower" && off.observed !== undefined ? [off.observed].flat() : null,
-    on: now.powered,
   };
 }
 
-/** What the board drives in its test: its own load where that is there, else a dummy. */
-export function testLoad(input: PlanningInput): RunLoad {
+/** The runs under load of the board as it is now, in their order. */
+function loadRunsAsItIs({ entries }: Timeline): readonly Omit<LoadRun, "on">[] {
+  const since = entries.slice(entries.findLastIndex(({ event }) => isWork(event.do)) + 1);
+  return since.flatMap((_, at) => loadRunAt(since, at) ?? []);
+}
+
+/** Did the board, as it is now, run under load until it was switched off? */
+export function heldUnderLoad(timeline: Timeline): boolean {
+  return loadRunsAsItIs(timeline).at(-1)?.end?.includes("runs") ?? false;
+}
+
+/** Is nothing more to be asked of the board under load: did it hold, or was it tried often enough, or did nobody say how it ended? */
+export function isLoadTested(timeline: Timeline): boolean {
+  const runs = loadRunsAsItIs(timeline);
+  const last = runs.at(-1);
+  if (last === undefined) return false;
+  return last.end === null || last.end.includes("runs") || runs.length >= LOAD_TEST.mostRuns;
+}
+
+/**
+ * What the board drives before it is handed back: its own load where that is plugged in, a dummy in place of a motor that did not come
+ * with it; null where its own load hangs loose.
+ */
+export function testLoad(input: PlanningInput): RunLoad | null {
+  const { board, timeline } = input;
+  const { lifted, off } = timeline.now;
   const absent = absentParts(input);
-  const { parts } = input.board;
-  const hasMotor = [...parts.values()].some(({ kind, ref }) => kind === "motor" && !absent.has(ref));
-  const drivesMotor = deriveRoles(input.board).motorSwitches.length > 0;
-  return hasMotor || !drivesMotor ? "own" : LOAD_TEST.dummyWatts;
-}
-
-/** The power-up of the test, its meters where they tell most of what is still believed; across the bus where nothing does. */
-export function loadTestPower(input: PlanningInput, hypotheses: Hypotheses): Action {
-  const power: PowerEvent = { do: "power", feed: "mains", load: testLoad(input) };
-  const clips = bestClips(input, hypotheses, power).map(({ places }) => places);
-  const { bus } = deriveRoles(input.board);
-  const meters = clips.length > 0 ? clips : bus === null ? [] : [[bus.plus, bus.minus] as const];
-  return meters.length === 0 ? power : { ...power, meters };
-}
-
-type LiveMeasure = Omit<MeasureEvent, "reading"> & { readonly mode: LiveMode };
-
-/** The readings to take now, at one moment after switch-on; none once the run has lasted and all are taken. */
-export function loadReadings(
-  input: PlanningInput,
-  hypotheses: Hypotheses,
-  run: LoadRun,
-): readonly LiveMeasure[] {
-  if (!run.on || run.seen.some((word) => !staysOn(word))) return [];
-  const { soonSeconds, warmSeconds, endSeconds } = LOAD_TEST;
-  const meters = run.power.meters ?? [];
-  const warmth = warmParts(input, hypotheses, run.power);
-  const volts = (mode: "dcv" | "acv", [red, black]: readonly [Place, Place], afterPower: number) =>
-    ({ do: "measure", mode, red, black, afterPower }) as const;
-  const plan: readonly (readonly LiveMeasure[])[] = [
-    meters.flatMap((places) => [
-      volts("dcv", places, soonSeconds),
-      ...(tells(input, hypotheses, run.power, volts("acv", places, soonSeconds))
-        ? [volts("acv", places, soonSeconds)]
-        : []),
-    ]),
-    warmth.map((one) => ({ ...one, afterPower: warmSeconds })),
-    [
-      ...meters.map((places) => volts("dcv", places, endSeconds)),
-      ...warmth.map((one) => ({ ...one, afterPower: endSeconds })),
-    ],
-  ];
-  for (const moment of plan) {
-    const open = moment.filter((wanted) => !run.readings.some((taken) => sameReading(taken, wanted)));
-    if (open.length > 0) return open;
-  }
-  return [];
-}
-
-/** A first reading that names no seconds counts for the first moment. */
-function sameReading(taken: MeasureEvent, wanted: LiveMeasure): boolean {
-  return (
-    taken.mode === wanted.mode &&
-    taken.red === wanted.red &&
-    taken.black === wanted.black &&
-    taken.part === wanted.part &&
-    (taken.afterPower ?? LOAD_TEST.soonSeconds) >= (wanted.afterPower ?? 0)
-  );
-}
-
-function tells(input: PlanningInput, hypotheses: Hypotheses, power: PowerEvent, check: LiveMeasure): boolean {
-  const partition = livePartition(input, hypotheses, power, check);
-  return partition !== null && bitsOf(partition, hypotheses) > LOAD_TEST.leastBits;
-}
-
-/** Whose warmth is taken, from outside, with what this bench has for it: the suspected that it would tell of, then the fitted. */
-function warmParts(input: PlanningInput, hypotheses: Hypotheses, power: PowerEvent): readonly LiveMeasure[] {
-  const by = input.equipment.includes("thermal-camera")
-    ? "camera"
-    : input.equipment.includes("thermometer")
-      ? "spot"
-      : null;
-  if (by === null) return [];
-  const { board } = input;
-  const of = (part: string) => ({ do: "measure", mode: "temperature", part, by }) as const;
-  const suspected = suspectedParts(hypotheses, board)
-    .filter((part) => tells(input, hypotheses, power, { ...of(part), afterPower: LOAD_TEST.warmSeconds }))
-    .slice(0, LOAD_TEST.suspectsWarm);
-  const fitted = fittedParts(input)
-    .filter((part) => WARM_KINDS.has(board.parts.get(part)?.kind ?? "") && !suspected.includes(part))
-    .slice(-LOAD_TEST.fittedWarm);
-  return [...suspected, ...fitted].map(of);
-}
-
-/** Parts looked at, the likeliest first. A bound on work. */
-const MOST_SUSPECTED = 8;
-
-function suspectedParts({ list }: Hypotheses, board: Board): readonly string[] {
-  const weights = new Map<string, number>();
-  for (const { dead, weight } of list)
-    for (const name of dead) if (board.parts.has(name)) weights.set(name, (weights.get(name) ?? 0) + weight);
-  return [...weights]
-    .sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1))
-    .slice(0, MOST_SUSPECTED)
-    .map(([name]) => name);
-}
-
-function fittedParts({ timeline }: PlanningInput): readonly string[] {
-  return [...new Set(timeline.entries.flatMap(({ event }) => (event.do === "replace" ? [event.part] : [])))];
+  const motors = [...board.parts.values()].filter(({ kind, ref }) => kind === "motor" && !absent.has(ref));
+  const loose = new Set([...off, ...[...lifted].map((place) => pinOfPlace(place)?.ref ?? "")]);
+  if (motors.some(({ ref }) => loose.has(ref))) return null;
+  const drivesMotor = deriveRoles(board).motorSwitches.length > 0;
+  return motors.length > 0 || !drivesMotor ? "own" : LOAD_TEST.dummyWatts;
 }

@@ -1,21 +1,25 @@
 /** The next step of a job: made safe first, then whatever the sum of minutes, money and chances says. */
-import type { PowerEvent } from "../bench/event.ts";
+import type { Timeline } from "../bench/timeline.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
 import { isHarmless } from "../priors/harmless.ts";
 import { cautionsNow } from "../safety/cautions.ts";
-import { type AfterRun, afterRun, insteadOfGivingUp, whileOn } from "./after-run.ts";
+import { afterItRan } from "./after-it-ran.ts";
 import { type Draft, dueProposal } from "./cards.ts";
-import { closedStep } from "./closing.ts";
+import { hasRun, staysClosed } from "./closing.ts";
 import { decide } from "./decide.ts";
 import { firstMinute } from "./first-minute.ts";
 import { fittedEnough } from "./fitted-enough.ts";
 import { planningHypotheses } from "./hypotheses.ts";
-import { makeSafe } from "./make-safe.ts";
+import { clippedOn, samePlaces, unreadClips } from "./live-clips.ts";
+import { liveProposal } from "./live-proposal.ts";
+import { whileUnderLoad } from "./load-run.ts";
+import { type DueStep, makeSafe } from "./make-safe.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
-import type { Action, Proposal } from "./proposal.ts";
+import { goesStraightOn } from "./power-step.ts";
+import type { Proposal } from "./proposal.ts";
 import { repairModel } from "./repair-model.ts";
 
 /**
@@ -36,32 +40,38 @@ export function propose(
   const livedWith = (fault: FaultPrior) => enough.has(fault.part) || isHarmless(board, fault);
   const hypotheses = planningHypotheses(belief, absentParts(input), livedWith);
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
-  const given = { input, belief, priors, predictor, hypotheses, model, livedWith };
-  const draft = nextDraft(given);
+  const [clipped] = unreadClips(timeline);
+  const decided = () => decide(input, belief, priors, predictor, hypotheses, model);
+  const readClips = ([red, black]: NonNullable<typeof clipped>) =>
+    liveProposal(input, { do: "measure", mode: "dcv", red, black }, hypotheses, model);
+  const safe = makeSafe(input);
+  const due = (step: DueStep) => dueProposal(input, step, model);
+  const draft = ((): Draft => {
+    const closed = staysClosed(timeline);
+    if (closed !== null) return due(closed);
+    const loaded = whileUnderLoad(input, hypotheses, model);
+    if (loaded !== null) return loaded;
+    if (clipped !== undefined) return readClips(clipped);
+    const after = hasRun(timeline)
+      ? afterItRan(input, belief, hypotheses, model, predictor, safe === null)
+      : "go on";
+    if (typeof after !== "string") return after;
+    if (after === "make safe" && safe !== null) return due(safe);
+    if (safe === null) return decided();
+    return straightOn(timeline, decided) ?? due(safe);
+  })();
   return {
     ...draft,
-    cautions: cautionsNow([draft.action, ...draft.row], board, timeline),
-    firstMinute: () => {
-      const power = watchedPower(input, draft.action);
-      return power === null ? null : firstMinute(input, hypotheses, power);
-    },
+    cautions: cautionsNow([draft.action, ...draft.row], board, timeline, input.equipment),
+    firstMinute: () => firstMinute(input, hypotheses, draft.action),
   };
 }
 
-/** The power-up that this step is, or at which it is taken. */
-function watchedPower({ timeline }: PlanningInput, action: Action): PowerEvent | null {
-  if (action.do === "power") return action;
-  const last = timeline.entries.findLast(({ event }) => event.do === "power")?.event;
-  return timeline.now.powered && last?.do === "power" ? last : null;
-}
-
-function nextDraft(given: AfterRun): Draft {
-  const { input, belief, priors, predictor, hypotheses, model } = given;
-  const closed = closedStep(input.timeline);
-  if (closed !== null) return dueProposal(input, closed, model);
-  const next = whileOn(given) ?? afterRun(given);
-  if (next !== null) return next;
-  const safe = makeSafe(input);
-  if (safe !== null) return dueProposal(input, safe, model);
-  return insteadOfGivingUp(given, decide(input, belief, priors, predictor, hypotheses, model));
+/** After a lamp that showed nothing hard the mains may follow with nobody reaching inside; null where a hand is wanted first, or not so. */
+function straightOn(timeline: Timeline, decided: () => Draft): Draft | null {
+  if (timeline.closed || !goesStraightOn(timeline)) return null;
+  const draft = decided();
+  if (draft.action.do !== "power") return null;
+  const meters = draft.action.meters ?? [];
+  return meters.every((pair) => clippedOn(timeline).some((on) => samePlaces(on, pair))) ? draft : null;
 }

@@ -28,6 +28,8 @@ export interface RepairGroup {
   readonly unlisted: boolean;
   /** money that a power-up with this left uncured destroys, on the average */
   readonly breakMoney: number;
+  /** how much of that each of `cures` takes away */
+  readonly breakMoneyOf: readonly number[];
   /** margin of a job known from the start to be this */
   readonly knownValue: number;
 }
@@ -103,19 +105,26 @@ export function repairModel(
   const breakMoney = breakMoneyByFault(board, bench, terms, priors);
   const curesOf = ({ dead }: Hypothesis): readonly number[] =>
     [...new Set(dead.map(cureAt))].sort((a, b) => a - b);
-  const built = new Map<string, { members: number[]; weight: number; lost: number }>();
+  const built = new Map<
+    string,
+    { members: number[]; weight: number; lost: number; lostBy: Map<number, number> }
+  >();
   hypotheses.list.forEach((hypothesis, h) => {
     const curing = curesOf(hypothesis);
     const key = `${curing.join(",")}${hypothesis.unlisted ? "*" : ""}`;
-    const group = built.get(key) ?? { members: [], weight: 0, lost: 0 };
+    const group = built.get(key) ?? { members: [], weight: 0, lost: 0, lostBy: new Map<number, number>() };
     const faults = faultsOf(hypothesis, hypotheses);
-    const lost = Math.min(
-      terms.agreedPrice,
-      faults.reduce((sum, f) => sum + breakMoney[f], 0),
-    );
+    const all = faults.reduce((sum, f) => sum + breakMoney[f], 0);
+    const bounded = all > 0 ? hypothesis.weight * Math.min(1, terms.agreedPrice / all) : 0;
     group.members.push(h);
     group.weight += hypothesis.weight;
-    group.lost += hypothesis.weight * lost;
+    group.lost += bounded * all;
+    for (const f of faults) {
+      const { part } = priors.faults[f];
+      if (!hypothesis.dead.includes(part)) continue;
+      const c = cureAt(part);
+      group.lostBy.set(c, (group.lostBy.get(c) ?? 0) + bounded * breakMoney[f]);
+    }
     built.set(key, group);
   });
   const groupOf = new Int16Array(hypotheses.list.length);
@@ -125,8 +134,12 @@ export function repairModel(
     for (const h of group.members) groupOf[h] = g;
     weights[g] = group.weight;
     const cureList = curesOf(first);
-    const lost = group.weight > 0 ? group.lost / group.weight : 0;
-    return priceGroup(cureList, first, lost, cures, base);
+    const perWeight = (money: number) => (group.weight > 0 ? money / group.weight : 0);
+    return {
+      ...priceGroup(cureList, first, cures, base),
+      breakMoney: perWeight(group.lost),
+      breakMoneyOf: cureList.map((c) => perWeight(group.lostBy.get(c) ?? 0)),
+    };
   });
   return { cures, groups, groupOf, weights, ...base };
 }
@@ -156,10 +169,9 @@ type Base = Pick<RepairModel, "terms" | "perMinute" | "testMoney" | "fittedBad">
 function priceGroup(
   cureList: readonly number[],
   first: Hypothesis,
-  breakMoney: number,
   cures: readonly Cure[],
   { terms, perMinute, testMoney, fittedBad }: Base,
-): RepairGroup {
+): Omit<RepairGroup, "breakMoney" | "breakMoneyOf"> {
   const possible = cureList.every((c) => cures[c].possible);
   const unlistedMoney = first.unlisted
     ? PLANNING_RATES.unlistedMoney + PLANNING_RATES.unlistedMinutes * perMinute
@@ -175,9 +187,15 @@ function priceGroup(
     key: groupKey(first),
     possible,
     unlisted: first.unlisted,
-    breakMoney,
     knownValue: possible ? Math.max(known, terms.feeIfNotRepaired) : terms.feeIfNotRepaired,
   };
+}
+
+/** What it costs that this part breaks: buying and fitting it again; one that nobody sells costs the job. Dirt breaks nothing. */
+export function lossMoney(board: Board, bench: BenchState, name: string, terms: Terms): number {
+  if (!board.parts.has(name)) return 0;
+  const { money, minutes, possible } = priceCure(board, bench, name, terms);
+  return possible ? money + (minutes * terms.ratePerHour) / 60 : terms.agreedPrice;
 }
 
 /** For each fault of the table, the money that one power-up with it still present destroys on the average. */
@@ -188,12 +206,8 @@ function breakMoneyByFault(board: Board, bench: BenchState, terms: Terms, priors
     const name = priors.faults[child].part;
     const part = board.parts.get(name);
     if (part === undefined || bench.off.has(name)) continue;
-    let loss = childMoney.get(name);
-    if (loss === undefined) {
-      const { money: price, minutes } = priceCure(board, bench, name, terms);
-      loss = isObtainable(part) ? price + (minutes * terms.ratePerHour) / 60 : terms.agreedPrice;
-      childMoney.set(name, loss);
-    }
+    const loss = childMoney.get(name) ?? lossMoney(board, bench, name, terms);
+    childMoney.set(name, loss);
     money[parent] += -Math.expm1(-rate) * loss;
   }
   return money;

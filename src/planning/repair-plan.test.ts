@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { handModel, type Row } from "./hand-model.fixture.ts";
-import { jobValue, repairPlan } from "./value.ts";
+import { bestCourse, jobValue, repairPlan } from "./value.ts";
 
 test("independent repairs go by chance over cost: d, b, then a and c tied, at an expected cost of 11.6 (constructed, not published)", () => {
   const four = handModel(
@@ -49,6 +49,47 @@ test("what a failed try breaks is charged to the explanations under which it fai
   // the likelier first would fail in 40 % of the jobs and break 50 each time: 140 - 10 - 0.4 * (10 + 50) = 106
   expect(plan.steps.map(({ cures }) => cures[0])).toEqual([1, 0]);
   expect(plan.value).toBeCloseTo(140 - 10 - 0.6 * 10, 9);
+});
+
+test("what power would break is charged only while its cause is not cured", () => {
+  const rows: readonly Row[] = [
+    { p: 0.6, cost: 10, breaks: 80 },
+    { p: 0.4, cost: 60 },
+  ];
+  const plain = handModel(rows, 140);
+  // both explanations hold the first fault; the second holds the other as well: curing the first takes its harm out of both
+  const [first, second] = plain.groups;
+  if (first === undefined || second === undefined) throw new Error("two rows");
+  const both = { ...second, cures: [0, 1], breakMoney: 80, breakMoneyOf: [80, 0], knownValue: 70 };
+  const plan = repairPlan(plain.weights, { ...plain, groups: [first, both] });
+  expect(plan.steps.map(({ cures }) => cures)).toEqual([[0], [1]]);
+  expect(plan.value).toBeCloseTo(140 - 10 - 0.4 * 60, 9);
+});
+
+test("a try that may fail is worth more where the job can go on finding out, by what that earns less its bits", () => {
+  const rows: readonly Row[] = [
+    { p: 0.5, cost: 10 },
+    ...Array.from({ length: 4 }, (): Row => ({ p: 0.125, cost: 100 })),
+  ];
+  const model = handModel(rows, 140);
+  const ends = repairPlan(model.weights, model);
+  const goesOn = repairPlan(model.weights, model, 3);
+  // four ways are left, each 40 when known: half of 40, less two bits at 3 minutes of 0.5 on that half
+  expect(ends.value).toBeCloseTo(0.5 * 140 - 10, 9);
+  expect(goesOn.value).toBeCloseTo(0.5 * 140 - 10 + 0.5 * (40 - 2 * 3 * 0.5), 9);
+  expect(repairPlan(model.weights, model, 1000).value).toBeCloseTo(ends.value, 9);
+});
+
+test("finding out is the best course while its bits are cheap, the repair once they are dear", () => {
+  const two = handModel(
+    [
+      { p: 0.6, cost: 10 },
+      { p: 0.4, cost: 60 },
+    ],
+    140,
+  );
+  expect(bestCourse(two.weights, two, 3).course).toBe("find out");
+  expect(bestCourse(two.weights, two, 100).course).toBe("repair");
 });
 
 test("the value of a belief grows in proportion to its weight", () => {

@@ -7,20 +7,14 @@ import { MINUTES } from "../money/minutes.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { type CandidateCheck, candidateChecks } from "./candidate-checks.ts";
 import { checkPartition, type Partition, refine } from "./check-outcomes.ts";
+import { freedBefore } from "./hands-on-steps.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Action } from "./proposal.ts";
 import { type FindingStep, partitionShares } from "./steps.ts";
 
-/** Plugged parts of so few ohms that two stages read as one through them; sensors and the like come after. */
-const JOINING: ReadonlySet<Part["kind"]> = new Set([
-  "motor",
-  "inductor",
-  "choke",
-  "link",
-  "fuse",
-  "transformer",
-]);
+/** Plugged parts of so few ohms that two stages read as one through them, the first pulled first; sensors and the like come after. */
+const JOINING: readonly Part["kind"][] = ["motor", "inductor", "choke", "transformer", "link", "fuse"];
 /** Plugs weighed at once, and checks repeated with one pulled: bounds on work. */
 const MOST_PLUGS = 3;
 const MOST_REPEATS = 6;
@@ -36,9 +30,12 @@ export function separations(
   predictorFor: (bench: BenchState) => Predictor,
 ): readonly FindingStep[] {
   const bench = timeline.now;
+  const pulled = freedBefore(timeline);
   const plugs = [...board.parts.values()]
-    .filter((part) => part.plugged && !bench.off.has(part.ref))
-    .sort((a, b) => Number(JOINING.has(b.kind)) - Number(JOINING.has(a.kind)));
+    .filter(
+      (part) => part.plugged && !bench.off.has(part.ref) && !(pulled.has(part.ref) && isWhole(bench, part)),
+    )
+    .sort((a, b) => turn(a) - turn(b));
   return plugs.slice(0, MOST_PLUGS).flatMap((part) => {
     const pull = pullOf(board, bench, part);
     if (pull === null) return [];
@@ -46,6 +43,20 @@ export function separations(
     const step = separation(board, part, pull, candidates, hypotheses, predictorFor);
     return step === null ? [] : [step];
   });
+}
+
+function wayWords(at: number): string {
+  return `the repeats read ${["one way", "another way", "a third way"][at] ?? `way ${at + 1}`}`;
+}
+
+/** In its place, every contact. */
+function isWhole(bench: BenchState, part: Part): boolean {
+  return [...part.pins.keys()].every((pin) => !bench.lifted.has(`${part.ref}.${pin}`));
+}
+
+function turn({ kind }: Part): number {
+  const at = JOINING.indexOf(kind);
+  return at < 0 ? JOINING.length : at;
 }
 
 /** How a plug comes off: what is done first, the bench with all of it done, and the minutes there and back. */
@@ -109,7 +120,8 @@ function separation(
     row: [],
     minutes: minutesOf(board, apart.bench, pull.action),
     allMinutes: pull.minutes + MINUTES.measure * repeated.length + pull.backMinutes,
-    outcomes: joint.outcomes,
+    // six readings side by side tell nobody anything: what they mean together stands beside each
+    outcomes: joint.outcomes.map((_, at) => ({ word: wayWords(at), low: null, high: null })),
     shares: partitionShares(joint),
     inHand: null,
     lossMoney: 0,

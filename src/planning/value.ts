@@ -23,44 +23,93 @@ const MOST_GROUPS = 16;
 /**
  * The best repair sequence for a (not normalised) weighting of the groups: each step cures the group with most success per cost
  * (descending P over C: Kadane & Simon 1977, "seen, rule only"), with the costs of what is already cured taken off, and
- * the sequence ends where going on no longer pays. A failed try is charged per group: what power breaks there, and nothing is
- * ever earned where the dead part cannot be had.
+ * the sequence ends where going on no longer pays. A failed try is charged per group: what power breaks of it that is not cured yet, and
+ * nothing is ever earned where the dead part cannot be had.
+ * @param minutesPerBit - what finding out costs after a try that failed, where the job may go on so; null: a failed plan ends the job
  */
-export function repairPlan(weights: Float64Array, model: RepairModel): RepairPlan {
+export function repairPlan(
+  weights: Float64Array,
+  model: RepairModel,
+  minutesPerBit: number | null = null,
+): RepairPlan {
   const { groups, cures, terms, testMoney, fittedBad } = model;
-  const fee = terms.feeIfNotRepaired;
-  const total = sum(weights);
   const open = leading(weights, model);
   const cured = new Uint8Array(cures.length);
+  const rest = weights.slice();
+  const breaks = new Breaks(weights, model);
   const steps: PlanStep[] = [];
-  let alive = total;
+  let alive = sum(weights);
   let value = 0;
   let repaired = 0;
-  let breakable = 0;
-  for (let g = 0; g < groups.length; g++) breakable += weights[g] * groups[g].breakMoney;
-  let best: RepairPlan = { value: total * fee, steps: [], repaired: 0 };
+  let best: RepairPlan = { value: alive * terms.feeIfNotRepaired, steps: [], repaired: 0 };
   while (steps.length < MOST_STEPS && open.length > 0) {
-    const choice = bestStep(open, weights, cured, alive, breakable, model);
+    const choice = bestStep(open, weights, cured, alive, breaks, model);
     const stepCost = choice.cost - testMoney;
     const bad = 1 - (1 - fittedBad) ** choice.added.length;
     value -= alive * choice.cost;
-    for (const c of choice.added) cured[c] = 1;
+    for (const c of choice.added) {
+      cured[c] = 1;
+      breaks.cure(c);
+    }
     let covered = 0;
     for (let i = open.length - 1; i >= 0; i--) {
       const g = open[i];
       if (!groups[g].cures.every((c) => cured[c] === 1)) continue;
       covered += weights[g];
-      breakable -= weights[g] * groups[g].breakMoney;
+      rest[g] = 0;
+      breaks.cover(g);
       open.splice(i, 1);
     }
     steps.push({ cures: choice.added, success: alive > 0 ? covered / alive : 0 });
-    value += covered * (terms.agreedPrice - bad * (testMoney + stepCost)) - Math.max(0, breakable);
+    value += covered * (terms.agreedPrice - bad * (testMoney + stepCost)) - breaks.total;
     alive -= covered;
     repaired += covered;
-    const stopped = value + alive * fee;
-    if (stopped > best.value) best = { value: stopped, steps: [...steps], repaired };
+    const stop = alive * terms.feeIfNotRepaired;
+    const after =
+      minutesPerBit === null ? stop : Math.max(stop, findingOut(rest, model, minutesPerBit, cured));
+    if (value + after > best.value) best = { value: value + after, steps: [...steps], repaired };
   }
   return best;
+}
+
+/** Money times weight that the next power-up destroys, in what is neither cured nor repaired yet. */
+class Breaks {
+  total = 0;
+  readonly #weights: Float64Array;
+  readonly #groups: RepairModel["groups"];
+  readonly #ofCure: Float64Array;
+
+  constructor(weights: Float64Array, { groups, cures }: RepairModel) {
+    this.#weights = weights;
+    this.#groups = groups;
+    this.#ofCure = new Float64Array(cures.length);
+    groups.forEach(({ breakMoney, cures: own, breakMoneyOf }, g) => {
+      this.total += weights[g] * breakMoney;
+      own.forEach((c, at) => {
+        this.#ofCure[c] += weights[g] * breakMoneyOf[at];
+      });
+    });
+  }
+
+  /** What curing this takes away. */
+  ofCure(cure: number): number {
+    return this.#ofCure[cure];
+  }
+
+  /** What of a repaired group no cure answers for. */
+  uncharged(group: number): number {
+    const { breakMoney, breakMoneyOf } = this.#groups[group];
+    return this.#weights[group] * (breakMoney - breakMoneyOf.reduce((all, money) => all + money, 0));
+  }
+
+  cure(cure: number): void {
+    this.total = Math.max(0, this.total - this.#ofCure[cure]);
+    this.#ofCure[cure] = 0;
+  }
+
+  cover(group: number): void {
+    this.total = Math.max(0, this.total - this.uncharged(group));
+  }
 }
 
 /** What to cure next: the most success per money (what a failed try breaks included), counting every group the same cures finish. */
@@ -69,7 +118,7 @@ function bestStep(
   weights: Float64Array,
   cured: Uint8Array,
   alive: number,
-  breakable: number,
+  breaks: Breaks,
   { groups, cures, testMoney, perMinute }: RepairModel,
 ): { readonly added: readonly number[]; readonly cost: number } {
   let best: { added: readonly number[]; cost: number } = { added: [], cost: testMoney };
@@ -78,11 +127,11 @@ function bestStep(
     const added = groups[g].cures.filter((c) => cured[c] === 0);
     const cost = added.reduce((money, c) => money + cures[c].money + cures[c].minutes * perMinute, testMoney);
     let gained = 0;
-    let lost = breakable;
+    let lost = added.reduce((money, c) => money - breaks.ofCure(c), breaks.total);
     for (const other of open) {
       if (!groups[other].cures.every((c) => cured[c] === 1 || added.includes(c))) continue;
       gained += weights[other];
-      lost -= weights[other] * groups[other].breakMoney;
+      lost -= breaks.uncharged(other);
     }
     const perMoney = gained / Math.max(alive * cost + Math.max(0, lost), 1e-9);
     if (perMoney <= ratio) continue;
@@ -106,9 +155,15 @@ function leading(weights: Float64Array, model: RepairModel): number[] {
  * Cost-to-go of going on finding out: each group's margin as if it were known, less what finding out costs per bit still
  * unknown about which repair (or stop) is right. An estimate of the kind Heckerman, Breese & Rommelse 1995 use; it lets rows
  * and later checks count that no single check pays for.
+ * @param cured - what has been paid for already; absent: nothing
  */
-function findingOut(weights: Float64Array, model: RepairModel, minutesPerBit: number): number {
-  const fee = model.terms.feeIfNotRepaired;
+function findingOut(
+  weights: Float64Array,
+  { groups, cures, terms, perMinute }: RepairModel,
+  minutesPerBit: number,
+  cured: Uint8Array | null = null,
+): number {
+  const fee = terms.feeIfNotRepaired;
   let known = 0;
   let total = 0;
   let stop = 0;
@@ -116,22 +171,41 @@ function findingOut(weights: Float64Array, model: RepairModel, minutesPerBit: nu
   for (let g = 0; g < weights.length; g++) {
     const weight = weights[g];
     if (weight <= 0) continue;
-    const { knownValue } = model.groups[g];
-    known += weight * knownValue;
+    const group = groups[g];
+    let margin = group.knownValue;
+    if (cured !== null && group.possible)
+      for (const c of group.cures)
+        if (cured[c] === 1) margin += cures[c].money + cures[c].minutes * perMinute;
+    known += weight * margin;
     total += weight;
     // every group whose answer is "stop" is one answer
-    if (knownValue <= fee) stop += weight;
+    if (margin <= fee) stop += weight;
     else logs += weight * Math.log2(weight);
   }
   if (stop > 0) logs += stop * Math.log2(stop);
   const bits = total > 0 ? total * Math.log2(total) - logs : 0;
-  return known - bits * minutesPerBit * model.perMinute;
+  return known - bits * minutesPerBit * perMinute;
+}
+
+/** What to do from here: end the job, follow the repair plan, or find out more first. */
+type Course = "stop" | "repair" | "find out";
+
+/** The best course and what the job is worth by it, in money times the weight given. */
+export function bestCourse(
+  weights: Float64Array,
+  model: RepairModel,
+  minutesPerBit: number,
+): { readonly course: Course; readonly value: number } {
+  const stop = sum(weights) * model.terms.feeIfNotRepaired;
+  const repair = repairPlan(weights, model, minutesPerBit).value;
+  const find = findingOut(weights, model, minutesPerBit);
+  if (find > repair && find > stop) return { course: "find out", value: find };
+  return repair > stop ? { course: "repair", value: repair } : { course: "stop", value: stop };
 }
 
 /** What the job is worth from here: the best of stopping, repairing at once and finding out. Times the weight given. */
 export function jobValue(weights: Float64Array, model: RepairModel, minutesPerBit: number): number {
-  const stop = sum(weights) * model.terms.feeIfNotRepaired;
-  return Math.max(stop, repairPlan(weights, model).value, findingOut(weights, model, minutesPerBit));
+  return bestCourse(weights, model, minutesPerBit).value;
 }
 
 /** Minutes-per-bit assumed when cheap ways are exhausted, tried one after another before giving up or guessing. From memory. */

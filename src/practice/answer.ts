@@ -61,7 +61,7 @@ export function answer(
       return { ok: true, event: { ...asked, observed: only ?? seen } };
     }
     case "unpower": {
-      const seen = endAt(practice, present, timeline);
+      const seen = endAt(practice, present, timeline, asked.afterPower);
       return { ok: true, event: seen === null ? asked : { ...asked, observed: seen } };
     }
     case "calibrate": {

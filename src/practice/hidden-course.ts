@@ -4,11 +4,11 @@ import type { Board } from "../board/board.ts";
 import type { Job } from "../job/job.ts";
 import { viewOf } from "../priors/circuit-view.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
+import { type FeedHarm, feedHarm, ownHarm } from "../priors/feed-harm.ts";
 import { jointShare } from "../priors/joint-share.ts";
 import { loadEndChances } from "../priors/load-outcomes.ts";
 import { boardEffect } from "../priors/power-effects.ts";
-import { POWER_HARM } from "../priors/power-harm.ts";
-import { outcomeChances } from "../priors/power-outcomes.ts";
+import { feedSetup, outcomeChances } from "../priors/power-outcomes.ts";
 import { priorTable } from "../priors/prior-table.ts";
 import { drawFaults, type HiddenFault, hideFaults, knockOnRates } from "./hide-faults.ts";
 import { drawOne, seededRandom } from "./seeded-random.ts";
@@ -94,8 +94,7 @@ export function observedAt(
   logIndex: number,
 ): readonly Observed[] {
   if (event.observed !== undefined) return [event.observed].flat();
-  const setup =
-    typeof event.at === "object" ? { feed: event.feed, at: event.at, off } : { feed: event.feed, off };
+  const setup = feedSetup(event, off);
   const faults = present.map(({ fault }) => fault);
   const chances = [...outcomeChances(job.board, faults, setup)].filter(([, chance]) => chance > LEAST_CHANCE);
   const words = chances.map(([word]) => word);
@@ -112,13 +111,17 @@ export function endAt(
   { job, seed }: PracticeJob,
   present: readonly HiddenFault[],
   { entries, now }: Timeline,
+  afterPower: number | undefined,
 ): Observed | null {
   const at = entries.findLastIndex(({ event }) => event.do === "power");
   const power = entries[at];
   if (!now.powered || power?.event.do !== "power" || power.event.load === undefined) return null;
   const seconds = entries
     .slice(at)
-    .reduce((most, { event }) => (event.do === "measure" ? Math.max(most, event.afterPower ?? 0) : most), 0);
+    .reduce(
+      (most, { event }) => (event.do === "measure" ? Math.max(most, event.afterPower ?? 0) : most),
+      afterPower ?? 0,
+    );
   const faults = present.map(({ fault }) => fault);
   const chances = [...loadEndChances(job.board, faults, outOfCircuit(power), seconds)].filter(
     ([, chance]) => chance > LEAST_CHANCE,
@@ -147,10 +150,9 @@ function afterPower(
     inCircuit.map(({ fault }) => fault),
     off,
   );
-  const harm = effect === "input-open" ? 0 : POWER_HARM[event.feed];
-  const rates = knockOnRates(table, inCircuit, harm);
-  for (const [row, rate] of table.breaksAtPower.entries())
-    rates.set(row, (rates.get(row) ?? 0) + rate * harm);
+  // nothing gets past an open line, but a bench supply comes in behind it
+  const harm = effect === "input-open" && event.feed !== "bench" ? null : feedHarm(job.board, event);
+  const rates = powerRates(table, inCircuit, harm);
   const fuses = new Set(viewOf(job.board).lineFuses.map((part) => part.ref));
   for (const row of rates.keys()) {
     const part = table.faults[row]?.part ?? "";
@@ -164,6 +166,19 @@ function afterPower(
     ...broken,
     ...(seen.includes("fuse-blew") ? blownFuses(table, present, fuses, off) : []),
   ];
+}
+
+/** Rates at which a power-up breaks something: knock-ons of what is present, and what breaks by itself. */
+function powerRates(
+  table: PriorTable,
+  inCircuit: readonly HiddenFault[],
+  harm: FeedHarm | null,
+): Map<number, number> {
+  if (harm === null) return new Map();
+  const rates = knockOnRates(table, inCircuit, harm);
+  for (const [row, rate] of table.breaksAtPower.entries())
+    rates.set(row, (rates.get(row) ?? 0) + rate * ownHarm(harm, table.faults[row]));
+  return rates;
 }
 
 /** A fuse seen to blow is open from then on. */

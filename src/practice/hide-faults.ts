@@ -2,6 +2,7 @@ import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
 import type { Symptom } from "../priors/cause.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
+import { type FeedHarm, knockOnHarm } from "../priors/feed-harm.ts";
 import { boardEffect } from "../priors/power-effects.ts";
 import { SYMPTOM_SHARES } from "../priors/symptom-effects.ts";
 import { drawOne, normalDeviate, type Random } from "./seeded-random.ts";
@@ -57,24 +58,28 @@ export function drawFaults(
   return drawn;
 }
 
-/** Rates of the faults that these ones bring with them, scaled. */
+/** Rates of the faults that these ones bring with them, as far as the feed does harm; null: as on arrival. */
 export function knockOnRates(
   table: PriorTable,
   parents: readonly HiddenFault[],
-  scale: number,
+  harm: FeedHarm | null,
 ): Map<number, number> {
   const rows = new Set(parents.map(({ row }) => row));
   const rates = new Map<number, number>();
-  for (const { parent, child, rate } of table.knockOns)
-    if (rows.has(parent)) rates.set(child, (rates.get(child) ?? 0) + rate * scale);
+  for (const knock of table.knockOns) {
+    const { parent, child, rate } = knock;
+    if (!rows.has(parent)) continue;
+    const scale = harm === null ? 1 : knockOnHarm(harm, knock, table.faults);
+    rates.set(child, (rates.get(child) ?? 0) + rate * scale);
+  }
   return rates;
 }
 
 function drawBoard(board: Board, table: PriorTable, random: Random): HiddenFault[] {
   const rates = new Map(table.faults.map((row, index) => [index, row.rate]));
   const roots = drawFaults(board, table, rates, [], random);
-  const first = drawFaults(board, table, knockOnRates(table, roots, 1), roots, random);
-  const second = drawFaults(board, table, knockOnRates(table, first, 1), [...roots, ...first], random);
+  const first = drawFaults(board, table, knockOnRates(table, roots, null), roots, random);
+  const second = drawFaults(board, table, knockOnRates(table, first, null), [...roots, ...first], random);
   return [...roots, ...first, ...second];
 }
 

@@ -11,6 +11,11 @@ export interface Level {
 
 const EXACT: readonly Level[] = [{ value: null, share: 1, spreadLn: 0 }];
 const SHORT: readonly Level[] = [{ value: null, share: 1, spreadLn: 1.4 }];
+/** Silicon and electrolytics: melted through for the most part, some ohms now and then. In levels, so that the same reading taken thrice counts once. */
+const PART_SHORT: readonly Level[] = [
+  { value: null, share: 0.65, spreadLn: 1.0 },
+  { value: 3, share: 0.35, spreadLn: 0.9 },
+];
 const RAIL_SHORT: readonly Level[] = [
   { value: null, share: 0.55, spreadLn: 1.0 },
   { value: 5, share: 0.45, spreadLn: 1.0 },
@@ -48,7 +53,14 @@ const NEAR: ReadonlySet<Shape> = new Set([
   "gate",
   "bootstrap",
 ]);
-const TWO_SHORTS: ReadonlySet<Shape> = new Set(["ceramic", "chip-supply"]);
+const SHORTS: Partial<Readonly<Record<Shape, readonly Level[]>>> = {
+  ceramic: RAIL_SHORT,
+  "chip-supply": RAIL_SHORT,
+  electrolytic: PART_SHORT,
+  diode: PART_SHORT,
+  "rectifier-diode": PART_SHORT,
+  zener: PART_SHORT,
+};
 
 /** Resistances above this in a chain on high voltage creep upwards by more than double. `common practice`. */
 const HIGH_OHMS = 100_000;
@@ -73,7 +85,7 @@ export function levelsOf(shape: Shape, mode: FaultMode, part: Part): readonly Le
     case "drift":
       return driftLevels(shape, part);
     case "short":
-      return TWO_SHORTS.has(shape) ? RAIL_SHORT : SHORT;
+      return SHORTS[shape] ?? SHORT;
     case "leaky":
       if (WIDE.has(shape)) return WIDE_LEAK;
       if (shape === "chip-supply") return CHIP_LEAK;

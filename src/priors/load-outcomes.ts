@@ -35,8 +35,12 @@ const SHOWS_SECONDS = 600;
 /** Share of sights that follow no rule, spread over all words. From memory. */
 const STRAY = 0.01;
 
+/** What has to warm up before it shows; all else shows as soon as the load is on. Common practice. */
+const BUILDS_UP: ReadonlySet<PowerEffect> = new Set(["weak", "bus-leak", "none"]);
+
 /** Of what a full run would have shown, the share that shows within so many seconds. */
-function shownBy(seconds: number): number {
+function shownBy(effect: PowerEffect, seconds: number): number {
+  if (!BUILDS_UP.has(effect)) return 1;
   return Math.min(1, Math.expm1(-seconds / SHOWS_SECONDS) / Math.expm1(-FULL_RUN_SECONDS / SHOWS_SECONDS));
 }
 
@@ -50,8 +54,9 @@ export function loadEndChances(
   off: ReadonlySet<string>,
   seconds: number,
 ): ReadonlyMap<Observed, number> {
-  const ends = LOAD_ENDS[boardEffect(board, faults, off)];
-  const shown = shownBy(seconds);
+  const effect = boardEffect(board, faults, off);
+  const ends = LOAD_ENDS[effect];
+  const shown = shownBy(effect, seconds);
   return new Map(
     OBSERVED.map((word) => {
       const rule = shown * (ends[word] ?? 0) + (word === "runs" ? 1 - shown : 0);

@@ -1,14 +1,6 @@
 import type { Board, Part } from "../board/board.ts";
 import type { Fault, PartFault } from "../board/fault.ts";
-import {
-  acrossMains,
-  type CircuitView,
-  joins,
-  limitsBridge,
-  limitsShorts,
-  netsOf,
-  viewOf,
-} from "./circuit-view.ts";
+import { acrossMains, type CircuitView, limitsBridge, limitsShorts, netsOf, viewOf } from "./circuit-view.ts";
 
 /** What a fault does to a board under power, worst first as far as each hides the next. */
 export const POWER_EFFECTS = [
@@ -40,7 +32,8 @@ function lineEffect(ohms: number): PowerEffect {
   return ohms < BUS_LEAK_OHMS ? "weak" : "none";
 }
 
-function ohmsOf(fault: Fault): number {
+/** Ohms of a short or leak; infinite for what is neither. */
+export function ohmsOf(fault: Fault): number {
   if (fault.mode === "short") return fault.value ?? 0.2;
   return fault.mode === "leaky" ? (fault.value ?? 1000) : Number.POSITIVE_INFINITY;
 }
@@ -293,7 +286,8 @@ function shortedWires(view: CircuitView, fault: Fault, rank: number): Share["lin
   return nets.length === 2 && acrossMains(view, nets) ? nets.map((net) => view.poleOf.get(net)) : null;
 }
 
-function shortedSite(view: CircuitView, fault: Fault): string | null {
+/** The motor switch or bus capacitor of a pair that a short takes; null where the fault is no such short. */
+export function shortedSite(view: CircuitView, fault: Fault): string | null {
   if (fault.of !== "part" || fault.mode !== "short") return null;
   const site = fault.junction === null ? fault.part : `${fault.part}.${fault.junction}`;
   const counts =
@@ -303,7 +297,7 @@ function shortedSite(view: CircuitView, fault: Fault): string | null {
 }
 
 /** Are two shorted that lie one above the other across the bus: a leg, or a pair of capacitors? */
-function shortThrough(view: CircuitView, shorted: readonly string[]): boolean {
+export function shortThrough(view: CircuitView, shorted: readonly string[]): boolean {
   const both = (upper: string, lower: string) => shorted.includes(upper) && shorted.includes(lower);
   return (
     view.legs.some(([upper, lower]) => both(upper.fault, lower.fault)) ||
@@ -364,21 +358,4 @@ export function boardEffect(
   if (bridgeOpens.length > 1 && bridgeDead(board, bridgeOpens)) rank = Math.min(rank, FEED_OPEN);
   if (shorted.length > 1 && shortThrough(view, shorted)) rank = Math.min(rank, BUS_SHORT);
   return POWER_EFFECTS[rank] ?? "none";
-}
-
-/** Whether a short of this board lies between the two nets a bench supply is clipped to. */
-export function shortBetween(board: Board, faults: readonly Fault[], at: readonly [string, string]): boolean {
-  const view = viewOf(board);
-  const rail = board.rails.find((one) => at.includes(one.net));
-  return faults.some((fault) => {
-    if (ohmsOf(fault) >= 100) return false;
-    if (fault.of === "nets") return at.includes(fault.nets[0]) && at.includes(fault.nets[1]);
-    const part = board.parts.get(fault.part);
-    if (part === undefined) return false;
-    if (fault.junction === "supply" || fault.junction === "drive")
-      return (
-        [...part.pins.values()].includes(rail?.net ?? at[0]) && powerEffect(view, fault) === "rail-short"
-      );
-    return joins(part, at[0], at[1]) && netsOf(part).length === 2;
-  });
 }

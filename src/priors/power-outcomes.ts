@@ -1,10 +1,11 @@
-import type { Feed, Observed, Place } from "../bench/event.ts";
+import type { Feed, Observed, Place, PowerEvent } from "../bench/event.ts";
 import { OBSERVED } from "../bench/words.ts";
 import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
+import { limitsSupply } from "./bench-load.ts";
 import { limitsShorts, viewOf } from "./circuit-view.ts";
 import type { Sourced } from "./mark.ts";
-import { boardEffect, type PowerEffect, shortBetween } from "./power-effects.ts";
+import { boardEffect, type PowerEffect } from "./power-effects.ts";
 
 /** What the technician sees at power-up, as shares, by what feeds the board. */
 interface OutcomeRow extends Sourced {
@@ -104,13 +105,11 @@ export interface FeedSetup {
   readonly feed: Feed;
   /** for `bench`: the places it is clipped to */
   readonly at?: readonly [Place, Place];
+  /** for `bench`: its volts and the amps it stops at */
+  readonly volts?: number;
+  readonly limitAmps?: number;
   /** parts off the board or with a lifted pin */
   readonly off?: ReadonlySet<string>;
-}
-
-function netOf(board: Board, place: Place): string {
-  const [ref = "", pin = ""] = place.split(".");
-  return board.parts.get(ref)?.pins.get(pin) ?? place;
 }
 
 function shares(
@@ -124,11 +123,24 @@ function shares(
     if (limited && setup.feed === "mains") return { quiet: 0.35, "fuse-blew": 0.4, trip: 0.1, smoke: 0.15 };
     return OUTCOME_ROWS[effect][setup.feed];
   }
-  const at: [string, string] = [netOf(board, setup.at?.[0] ?? ""), netOf(board, setup.at?.[1] ?? "")];
   const there = faults.filter((fault) => fault.of === "nets" || setup.off?.has(fault.part) !== true);
-  return shortBetween(board, there, at)
+  return limitsSupply(board, there, setup)
     ? { limiting: 0.97, quiet: 0.03 }
     : { quiet: 0.9, runs: 0.05, limiting: 0.05 };
+}
+
+/** The setup of a power-up as the log has it. */
+export function feedSetup(
+  { feed, at, volts, limitAmps }: Omit<PowerEvent, "observed">,
+  off: ReadonlySet<string>,
+): FeedSetup {
+  return {
+    feed,
+    off,
+    ...(typeof at === "object" ? { at } : {}),
+    ...(volts === undefined ? {} : { volts }),
+    ...(limitAmps === undefined ? {} : { limitAmps }),
+  };
 }
 
 function smoothed(share: number | undefined): number {

@@ -1,6 +1,7 @@
 import { faultName } from "../board/fault.ts";
 import { CAUSE_FACTORS } from "./cause-factors.ts";
 import type { PriorTable } from "./fault-prior.ts";
+import { FEED_HARM_ROWS } from "./feed-harm.ts";
 import { KIND_WEIGHTS, STAGE_SHARES } from "./kind-rates.ts";
 import { KNOCK_ON_RULES, ruleWords } from "./knock-on-rules.ts";
 import { LOAD_ENDS, LOAD_ENDS_MARK } from "./load-outcomes.ts";
@@ -8,7 +9,6 @@ import { FINDING_ROWS } from "./look-findings.ts";
 import type { Sourced } from "./mark.ts";
 import { MODE_SHARES } from "./mode-shares.ts";
 import type { PowerEffect } from "./power-effects.ts";
-import { POWER_HARM, POWER_HARM_MARK } from "./power-harm.ts";
 import { OUTCOME_ROWS } from "./power-outcomes.ts";
 import { FITTED_BAD_MARK } from "./prior-table.ts";
 import { SYMPTOM_FACTORS } from "./symptom-factors.ts";
@@ -45,7 +45,6 @@ export function printPriors(table: PriorTable): string {
     "",
     `faults added by one mains power-up of a board with nothing else wrong: ${atPower.toFixed(3)}`,
     `fitted part bad: new ${fresh}, used ${used}, put in wrong ${fittedWrong} (${FITTED_BAD_MARK})`,
-    `harm of a power-up beside full mains: lamp ${POWER_HARM.lamp}, bench supply ${POWER_HARM.bench} (${POWER_HARM_MARK})`,
   );
   return `${lines.join("\n")}\n`;
 }
@@ -66,6 +65,7 @@ export function printRules(): string {
     ["Factors by symptom", SYMPTOM_FACTORS.map((row) => line(row, `x ${row.factor}`))],
     ["Knock-ons", KNOCK_ON_RULES.map((row) => line(row, String(row.strength)))],
     ["What a look finds", FINDING_ROWS.map((row) => line(row, shares(row.shares)))],
+    ["What a feed still breaks", Object.values(FEED_HARM_ROWS).map((row) => line(row, String(row.figure)))],
     ["What mains power shows", Object.values(OUTCOME_ROWS).map((row) => line(row, shares(row.mains)))],
     [
       "How a run under load ends",

@@ -1,4 +1,4 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { JobEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
 import { parseBoard } from "../board/parse-board.ts";
@@ -17,6 +17,12 @@ function saidAfter(log: readonly JobEvent[], ...actions: readonly Cautioned[]): 
   const folded = foldLog(board, [], log);
   if (!folded.ok) throw new Error(folded.problem);
   return cautionsNow(actions, board, folded.value).join(" ");
+}
+
+function cautionsCount(action: Cautioned): number {
+  const folded = foldLog(board, [], []);
+  if (!folded.ok) throw new Error(folded.problem);
+  return cautionsNow([action], board, folded.value).length;
 }
 
 const said = (action: Cautioned): string => saidAfter([], action);
@@ -72,12 +78,94 @@ test("an iron in a board that was left a while hears of the bus each time", () =
   expect(saidAfter([PROOF, COLD, COLD], { do: "lift" })).toContain("creep back up");
 });
 
-test("who reads again across the resistor is not told to unplug what is unplugged", () => {
+test("how volts are measured is said once, and again after the next power-up", () => {
   const again = { do: "measure", mode: "dcv" } as const;
-  expect(saidAfter([], again)).toContain("Unplug it");
-  expect(saidAfter([{ ...PROOF, reading: 90 }], again)).not.toContain("Unplug it");
-  expect(saidAfter([{ ...PROOF, reading: 90 }], again)).toContain("Highest DC range");
-  expect(saidAfter([PROOF, ...POWERED], again)).toContain("Unplug it");
+  for (const words of ["Unplug it", "Highest DC range, one hand", "CAT III", "Local codes"]) {
+    expect(saidAfter([], again)).toContain(words);
+    expect(saidAfter([{ ...PROOF, reading: 90 }], again)).not.toContain(words);
+    expect(saidAfter([PROOF, ...POWERED], again)).toContain(words);
+  }
+});
+
+test("what the technician chose himself was no step at which anything was said", () => {
+  const own: JobEvent[] = [{ do: "overrule", why: "I know this board" }, PROOF];
+  expect(saidAfter(own, { do: "measure", mode: "dcv" })).toContain("Highest DC range");
+});
+
+describe("power", () => {
+  const MAINS = { do: "power", feed: "mains" } as const;
+  const withTools = (equipment: readonly string[], action: Cautioned = MAINS) => {
+    const folded = foldLog(board, [], []);
+    if (!folded.ok) throw new Error(folded.problem);
+    return cautionsNow([action], board, folded.value, equipment);
+  };
+
+  test("hot ground, bursting parts and the residual-current breaker's limits are said at power and nowhere else", () => {
+    const mains = withTools([]).join(" ");
+    for (const words of ["mains potential", "parts can burst", "does not see a touch"]) {
+      expect(mains).toContain(words);
+      for (const action of [
+        { do: "measure", mode: "dcv" },
+        { do: "measure", mode: "ohms" },
+        { do: "lift", place: "Q1.c" },
+        { do: "clip" },
+        { do: "unpower" },
+      ] as const)
+        expect(said(action)).not.toContain(words);
+    }
+  });
+
+  test("who has an isolation transformer hears how it is used, who has an oscilloscope where its earth clip goes", () => {
+    expect(withTools(["isolation-transformer"]).join(" ")).toContain("feeds this board alone");
+    expect(withTools(["isolation-transformer"]).join(" ")).not.toContain("Best is an isolation");
+    expect(withTools([]).join(" ")).not.toContain("oscilloscope");
+    expect(withTools(["oscilloscope"]).join(" ")).toContain("No earth clip");
+  });
+
+  test("is cautioned each time, in few lines", () => {
+    expect(saidAfter([...POWERED], MAINS)).toContain("Hands off");
+    expect(withTools(["oscilloscope", "isolation-transformer"], { do: "power", feed: "lamp" }).length).toBe(
+      6,
+    );
+    expect(withTools([]).length).toBe(4);
+  });
+
+  test("once it is on, only what a hand would do is warned of", () => {
+    const live = [POWERED[0]];
+    expect(saidAfter(live, { do: "measure", mode: "dcv" })).toBe(
+      "Hands off while it is live: only read the meter that hangs on it.",
+    );
+  });
+});
+
+test("no step on a board that is off carries more than four lines", () => {
+  for (const action of [
+    { do: "measure", mode: "dcv" },
+    { do: "replace", part: "Q1" },
+    { do: "replace", part: "C1" },
+    { do: "remove", part: "M1" },
+    { do: "clip" },
+    { do: "clean" },
+  ] as const)
+    expect(cautionsCount(action)).toBeLessThanOrEqual(4);
+});
+
+describe("a motor", () => {
+  test("is tested for insulation by itself, with its leads joined; the words stand at the step that unplugs it", () => {
+    expect(said({ do: "remove", part: "M1" })).toContain("its leads joined");
+    expect(said({ do: "lift", place: "M1.u" })).toContain("Never on the board");
+    expect(said({ do: "remove", part: "Q1" })).not.toContain("insulation tester");
+  });
+
+  test("that is plugged in is not turned: it charges the bus", () => {
+    expect(said({ do: "restore", part: "M1" })).toContain("charges the bus");
+    expect(said({ do: "restore", part: "M1" })).not.toContain("Hot iron");
+  });
+});
+
+test("a capacitor may bring charge with it, a resistor does not", () => {
+  expect(said({ do: "replace", part: "C1" })).toContain("in the hand too");
+  expect(said({ do: "replace", part: "RS1" })).not.toContain("in the hand too");
 });
 
 test("a resistor that comes off may be hot; nobody is told then how to discharge", () => {

@@ -1,102 +1,124 @@
-import type { Feed, JobEvent, MeasureMode } from "../bench/event.ts";
+import type { Feed, JobEvent, MeasureMode, Place } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board, PartKind } from "../board/board.ts";
 
 /** One caution: what a careful bench does without thinking, at the step it concerns. */
 interface Caution {
-  readonly id: string;
   readonly words: string;
   /** where the fact comes from */
   readonly source: string;
 }
 
-const LAW =
-  "Local codes and the rules for licensed electrical work come first; where they say otherwise, follow them.";
-
 const CAUTIONS = {
   unplugAndWait: {
-    id: "unplug-and-wait",
-    words: "Unplug it and wait.",
-    source: "common practice",
+    words: "Unplug it and wait 5 to 15 minutes: what is stored does not need the mains.",
+    source: "makers ask for 5 to 15 minutes, second-hand",
+  },
+  meterCategory: {
+    words: "Meter and leads marked CAT III, or CAT II at least, for these volts.",
+    source:
+      "IEC 61010-1 measurement categories: CAT II from the plug to the unit's power circuits, second-hand",
   },
   voltageProof: {
-    id: "voltage-proof",
     words:
       "Highest DC range, one hand, probes on the capacitor's own pins: bleeders and dark LEDs prove nothing.",
     source: "common practice",
   },
   notAScrewdriver: {
-    id: "resistor-not-screwdriver",
     words:
       "Discharge through the resistor with insulated clips, never with a screwdriver; the resistor gets hot.",
     source: "common practice",
   },
   resistorHot: {
-    id: "resistor-hot",
     words: "The resistor may still be hot: hold it by its insulated clips.",
     source: "common practice",
   },
   unplugFirst: {
-    id: "unplug-first",
     words: "Switch off, pull the plug, and count the bus as charged until it has been measured again.",
     source: "common practice",
   },
   heldSafe: {
-    id: "still-empty",
     words:
-      "The bus can creep back up: if anything was left a while, measure its volts again before touching.",
+      "The bus can creep back up, a large capacitor to 10 to 50 V: if anything was left a while, measure its volts again before touching.",
     source: "dielectric absorption, from memory",
   },
+  ownCharge: {
+    words: "A capacitor may hold charge in the hand too: empty it through the resistor before it goes in.",
+    source: "common practice",
+  },
+  turnsCharge: {
+    words: "Do not turn the motor or a fan while it is plugged in: it charges the bus. If it turned, say so.",
+    source: "common practice: it generates through the diodes of the power switches",
+  },
+  testMotorAlone: {
+    words:
+      "An insulation tester goes on the motor alone: plug out, its leads joined, against its frame. Never on the board.",
+    source: "common practice",
+  },
+  noInsulationTester: {
+    words: "No insulation tester on a populated board: it kills chips and over-volts capacitors.",
+    source: "common practice",
+  },
   stillCharged: {
-    id: "still-charged",
     words:
       "What has been powered counts as charged: prove every capacitor empty once more before it is packed or handed over.",
     source: "common practice",
   },
   hotIron: {
-    id: "hot-iron",
     words: "Hot iron and fumes: eye protection and extraction; gloves for burnt resin.",
     source: "common practice",
   },
   dryBeforePower: {
-    id: "dry-before-power",
     words: "Take a picture first. No power until it is fully dry: hours of warm air, not minutes.",
     source: "common practice",
   },
   padsLift: {
-    id: "pads-lift",
     words: "Pads lift, most of all on single-sided boards: add fresh solder, preheat, do not pull.",
     source: "from memory",
   },
   insulationBack: {
-    id: "insulation-back",
     words: "Fit the same insulation pad and fresh paste as before; then check the tab against the heatsink.",
     source: "common practice",
   },
   powerUp: {
-    id: "power-up",
     words:
-      "Hands off while it is live: clip meters on before power, cover the board, wear eye protection, parts can burst. Bus minus is at mains potential.",
+      "Hands off while it is live: clip meters on before power, cover the board, wear eye protection, parts can burst.",
     source: "common practice",
   },
-  isolation: {
-    id: "isolate-the-unit",
-    words: "Isolate the board under test, not the instrument; an RCD helps but is no licence to touch.",
+  hotGround: {
+    words: "Bus minus is at mains potential, and a heatsink may be.",
+    source: "common practice",
+  },
+  isolated: {
+    words:
+      "The isolation transformer feeds this board alone and passes no earth on; a residual-current breaker (RCD) behind it does nothing.",
     source: "common practice among repairers",
   },
+  notIsolated: {
+    words:
+      "Best is an isolation transformer for the board alone. A residual-current breaker (RCD) helps, but it does not see a touch across the bus or from line to neutral.",
+    source: "common practice among repairers",
+  },
+  scopeEarth: {
+    words:
+      "No earth clip of the oscilloscope on bus minus, which is a short: isolate the board, never the instrument, or use a differential probe.",
+    source: "common practice",
+  },
   lampLimit: {
-    id: "lamp-limits-mains-only",
     words: "The lamp limits what the mains gives, not the energy stored in the bus capacitors.",
     source: "computed: the stored energy does not pass through the lamp",
   },
   benchPolarity: {
-    id: "bench-polarity",
     words: "Check the polarity twice and never exceed the rail's own voltage.",
     source: "common practice",
   },
-  noInsulationTester: {
-    id: "no-insulation-tester",
-    words: "No insulation tester on a populated board: it kills chips and over-volts capacitors.",
+  onlyRead: {
+    words: "Hands off while it is live: only read the meter that hangs on it.",
+    source: "common practice",
+  },
+  law: {
+    words:
+      "Local codes and the rules for licensed electrical work come first; where they say otherwise, follow them.",
     source: "common practice",
   },
 } as const satisfies Record<string, Caution>;
@@ -108,10 +130,16 @@ interface CautionedAction {
   readonly do: JobEvent["do"];
   readonly mode?: MeasureMode;
   readonly feed?: Feed;
-  /** a reading on a powered board */
-  readonly live?: boolean;
-  /** the part handled, where it is one */
+  /** the part handled, or the pin, where it is one */
   readonly part?: string;
+  readonly place?: Place;
+}
+
+/** Where the action is taken. */
+interface Around {
+  readonly board: Board;
+  readonly live: boolean;
+  readonly equipment: readonly string[];
 }
 
 /** Kinds that sit on a heatsink or come off as many pins (common practice). */
@@ -125,87 +153,111 @@ const ON_A_HEATSINK: ReadonlySet<PartKind> = new Set([
   "regulator",
 ]);
 
-/** Actions of the same kind carry the same cautions, but for what only a part on a heatsink needs; a hand inside a mains board always carries the local-codes line. */
-function cautionNames(action: CautionedAction, kind: PartKind | undefined): readonly CautionName[] {
+/** The cautions of one action, the weightiest first. */
+function cautionNames(action: CautionedAction, around: Around): readonly CautionName[] {
   switch (action.do) {
     case "measure":
-      if (action.live === true) return ["powerUp"];
-      if (action.mode === "dcv" || action.mode === "acv") return ["unplugAndWait", "voltageProof"];
+      if (around.live) return ["onlyRead"];
+      if (takesVolts(action)) return ["unplugAndWait", "voltageProof", "meterCategory", "law"];
       return action.mode === "ohms" ? ["heldSafe", "noInsulationTester"] : ["heldSafe"];
     case "clip":
-      return ["notAScrewdriver"];
+      return ["notAScrewdriver", "law"];
     case "unclip":
       return ["resistorHot"];
     case "unpower":
-      return ["unplugFirst"];
+      return ["unplugFirst", "law"];
     case "clean":
-      return ["dryBeforePower"];
-    case "lift":
-    case "refit":
+      return ["heldSafe", "dryBeforePower"];
     case "resolder":
       return ["heldSafe", "hotIron"];
+    case "lift":
+    case "refit":
     case "remove":
     case "restore":
-      return ["heldSafe", "hotIron", "padsLift"];
     case "replace":
-      return kind !== undefined && ON_A_HEATSINK.has(kind)
-        ? ["heldSafe", "hotIron", "padsLift", "insulationBack"]
-        : ["heldSafe", "hotIron", "padsLift"];
+      return handled(action, around.board);
     case "close":
       return ["stillCharged"];
     case "power":
-      if (action.feed === "lamp") return ["powerUp", "isolation", "lampLimit"];
-      return action.feed === "bench" ? ["powerUp", "benchPolarity"] : ["powerUp", "isolation"];
+      return [...powered(action, around), "law"];
     default:
       return [];
   }
 }
 
-/** Dangers that also call on local codes and licensed practice. */
-const UNDER_LAW: ReadonlySet<JobEvent["do"]> = new Set(["power", "unpower", "clip"]);
+/** A part is taken off, put on, or one pin of it. What pulls off by its plug needs no iron. */
+function handled(action: CautionedAction, { parts }: Board): readonly CautionName[] {
+  const ref = action.part ?? action.place?.slice(0, action.place.indexOf("."));
+  const part = ref === undefined ? undefined : parts.get(ref);
+  const off = action.do === "lift" || action.do === "remove";
+  const names: CautionName[] = ["heldSafe"];
+  if (part?.kind === "motor") names.push(off ? "testMotorAlone" : "turnsCharge");
+  if (part?.kind === "capacitor" && !off) names.push("ownCharge");
+  if (part?.plugged === true) return names;
+  names.push("hotIron");
+  if (action.do !== "lift" && action.do !== "refit") names.push("padsLift");
+  if (action.do === "replace" && part !== undefined && ON_A_HEATSINK.has(part.kind))
+    names.push("insulationBack");
+  return names;
+}
+
+function powered({ feed }: CautionedAction, { equipment }: Around): readonly CautionName[] {
+  if (feed === "bench") return ["powerUp", "benchPolarity"];
+  const names: CautionName[] = ["powerUp", "hotGround"];
+  names.push(equipment.includes("isolation-transformer") ? "isolated" : "notIsolated");
+  if (equipment.includes("oscilloscope")) names.push("scopeEarth");
+  if (feed === "lamp") names.push("lampLimit");
+  return names;
+}
 
 function takesVolts(action: CautionedAction): boolean {
   return action.do === "measure" && (action.mode === "dcv" || action.mode === "acv");
 }
 
-/**
- * Cautions about the state of the board that need no second saying while it has not changed: who has measured cold since the stores were
- * last proven empty has read them. A hand inside with an iron takes minutes, so it hears of the bus each time.
- */
-const SAID_ONCE: ReadonlySet<CautionName> = new Set(["unplugAndWait", "heldSafe", "noInsulationTester"]);
-
-function kindOfPart({ part }: CautionedAction, board: Board): PartKind | undefined {
-  return part === undefined ? undefined : board.parts.get(part)?.kind;
+/** An iron takes minutes, in which a capacitor recovers: of that it is told each time. */
+function saidAgain(name: CautionName, action: CautionedAction): boolean {
+  return name === "heldSafe" && action.do !== "measure";
 }
 
-/** Cautions that a measurement carried since power was last on; a voltage reading after it begins anew what is said of the bus. */
-function alreadySaid(board: Board, { entries }: Timeline): ReadonlySet<CautionName> {
+/**
+ * What was said at steps that were done since power last changed, and so holds still. A step that followed an overrule was the
+ * technician's own, at which nothing was said; a voltage reading begins anew what is said of the bus.
+ */
+function alreadySaid(around: Around, { entries }: Timeline): ReadonlySet<CautionName> {
   const said = new Set<CautionName>();
-  for (const { event } of entries) {
-    if (event.do === "power") said.clear();
-    if (event.do !== "measure") continue;
+  for (const [at, { event, before }] of entries.entries()) {
+    if (event.do === "power" || event.do === "unpower") said.clear();
+    if (entries[at - 1]?.event.do === "overrule") continue;
     if (takesVolts(event)) said.delete("heldSafe");
-    for (const name of cautionNames(event, kindOfPart(event, board))) if (SAID_ONCE.has(name)) said.add(name);
+    if (event.do === "unpower") continue;
+    for (const name of cautionNames(event, { ...around, live: before.powered })) said.add(name);
   }
   return said;
 }
 
 /**
- * The cautions of a step at this point of the job, in plain words: those of all its actions together, less what was said at a measurement
- * before and still holds. Empty where the step hurts nobody.
+ * The cautions of a step at this point of the job, in plain words: those of all its actions together, less what was said since power
+ * last changed and still holds. Empty where the step hurts nobody.
  * @param actions - the action and the row that goes with it
+ * @param equipment - of this bench: what it does not have needs no caution
  */
 export function cautionsNow(
   actions: readonly CautionedAction[],
   board: Board,
   timeline: Timeline,
+  equipment: readonly string[] = [],
 ): readonly string[] {
-  const said = alreadySaid(board, timeline);
+  const around: Around = { board, live: timeline.now.powered, equipment };
+  const said = alreadySaid(around, timeline);
   const names = actions.flatMap((action) =>
-    cautionNames({ ...action, live: timeline.now.powered }, kindOfPart(action, board)).filter(
-      (name) => action.do !== "measure" || !said.has(name),
+    cautionNames(action, around).filter(
+      (name) => changesPower(action) || saidAgain(name, action) || !said.has(name),
     ),
   );
-  const words: string[] = [...new Set(names)].map((name) => CAUTIONS[name].words);
-  return actions.some((action) => UNDER_LAW.has(action.do) || takesVolts(action)) ? [...words, LAW] : words;
+  return [...new Set(names)].map((name) => CAUTIONS[name].words);
+}
+
+/** Power on or off is a step that nobody takes half warned. */
+function changesPower(action: CautionedAction): boolean {
+  return action.do === "power" || action.do === "unpower";
 }

@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import type { Belief, Explanation } from "../diagnosis/belief.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
-import { forecastPower } from "./forecast.ts";
+import type { FeedHarm } from "../priors/feed-harm.ts";
+import { PowerRisks } from "./forecast.ts";
 
 const fault = (part: string): FaultPrior => ({
   fault: { of: "part", part, junction: null, mode: "short", value: null },
@@ -29,6 +30,7 @@ const explanation = (
   presentNow: present,
   probability,
   silent: Float64Array.from(silent),
+  nothingBeside: silent.reduce((none, q) => none * (1 - q), 1),
   readingLogLikelihood: new Map(),
 });
 const belief = (...explanations: Explanation[]): Belief => ({
@@ -41,31 +43,55 @@ const belief = (...explanations: Explanation[]): Belief => ({
   notSolved: [],
 });
 
+const MAINS: FeedHarm = {
+  own: 1,
+  by: { "line current": 1, "bus energy": 1, "bus volts": 1, "rail volts": 1 },
+  reaches: null,
+};
+const FREE = { of: () => 0, most: 100 };
+
 test("a fuse breaks by the knock-ons of what is still believed shorted: 0.3 (1 - e^-2) + 0.7 (1 - e^-0.05)", () => {
-  const forecast = forecastPower(
-    belief(explanation([0], 0.3, [0, 0, 0]), explanation([], 0.7, [0, 0, 0.1])),
+  const risks = new PowerRisks(
+    belief(explanation([], 0.7, [0, 0, 0.1]), explanation([0], 0.3, [0, 0, 0])),
     PRIORS,
     new Set(),
   );
-  const fuse = forecast.breaks.find(({ part }) => part === "F1");
+  const fuse = risks.under(MAINS, FREE).breaks.find(({ part }) => part === "F1");
   expect(fuse?.probability).toBeCloseTo(0.3 * (1 - Math.exp(-2)) + 0.7 * (1 - Math.exp(-0.05)), 12);
-  expect(fuse?.because).toEqual({ fault: "D1:short", probability: expect.closeTo(0.3, 12) });
+  expect(risks.because("F1", MAINS)).toEqual({ fault: "D1:short", probability: expect.closeTo(0.3, 12) });
 });
 
 test("a board with nothing wrong breaks only by its own rates, and says no fault is behind it", () => {
-  const forecast = forecastPower(belief(explanation([], 1, [0, 0, 0])), PRIORS, new Set());
+  const risks = new PowerRisks(belief(explanation([], 1, [0, 0, 0])), PRIORS, new Set());
+  const forecast = risks.under(MAINS, FREE);
   expect(forecast.anyBreaks).toBeCloseTo(1 - Math.exp(-0.03), 12);
-  expect(forecast.breaks[0]).toEqual({
-    part: "U1",
-    probability: expect.closeTo(1 - Math.exp(-0.02), 12),
-    because: null,
-  });
+  expect(forecast.breaks[0]).toEqual({ part: "U1", probability: expect.closeTo(1 - Math.exp(-0.02), 12) });
+  expect(risks.because("U1", MAINS)).toBeNull();
 });
 
 test("a dead part does not die again, and a part off the board neither dies nor kills", () => {
-  const dead = forecastPower(belief(explanation([0], 1, [0, 0, 0])), PRIORS, new Set());
+  const dead = new PowerRisks(belief(explanation([0], 1, [0, 0, 0])), PRIORS, new Set()).under(MAINS, FREE);
   expect(dead.breaks.find(({ part }) => part === "D1")?.probability).toBe(0);
-  const off = forecastPower(belief(explanation([0], 1, [0, 0, 0])), PRIORS, new Set(["D1"]));
+  const off = new PowerRisks(belief(explanation([0], 1, [0, 0, 0])), PRIORS, new Set(["D1"])).under(
+    MAINS,
+    FREE,
+  );
   expect(off.breaks.map(({ part }) => part)).not.toContain("D1");
   expect(off.breaks.find(({ part }) => part === "F1")?.probability).toBe(0);
+});
+
+test("a feed that holds the line's current to a twentieth takes the fuse twenty times more rarely, and costs so much less", () => {
+  const risks = new PowerRisks(belief(explanation([0], 1, [0, 0, 0])), PRIORS, new Set());
+  const money = { of: (part: string) => (part === "F1" ? 3 : 0), most: 100 };
+  const lamp: FeedHarm = { ...MAINS, own: 0, by: { ...MAINS.by, "line current": 0.05 } };
+  expect(risks.under(lamp, money).lossMoney).toBeCloseTo(3 * (1 - Math.exp(-0.1)), 12);
+  expect(risks.under(MAINS, money).lossMoney).toBeGreaterThan(8 * risks.under(lamp, money).lossMoney);
+});
+
+test("what a feed does not reach does not break, and a job is lost once", () => {
+  const risks = new PowerRisks(belief(explanation([0], 1, [0, 0, 0])), PRIORS, new Set());
+  const rail: FeedHarm = { ...MAINS, reaches: new Set(["U1"]) };
+  expect(risks.under(rail, FREE).breaks.find(({ part }) => part === "F1")?.probability).toBe(0);
+  const dear = { of: () => 1000, most: 140 };
+  expect(risks.under(MAINS, dear).lossMoney).toBe(140);
 });

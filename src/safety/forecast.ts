@@ -1,112 +1,154 @@
 import { faultName } from "../board/fault.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
+import { type FeedHarm, HARM_OF_RULE, type HarmBy, knockOnHarm } from "../priors/feed-harm.ts";
 
-/** One part that may break when power is applied, and the fault that would most likely take it. */
-interface PowerBreak {
+/** One part that may break when power is applied. */
+export interface PowerBreak {
   readonly part: string;
   readonly probability: number;
-  /** the fault still believed that contributes most, with its probability; null: it would break by itself */
-  readonly because: { readonly fault: string; readonly probability: number } | null;
 }
 
-/** What would break at power-up, from what is still believed. Most probable first. */
+/** What one feed would break, from what is still believed. */
 export interface PowerForecast {
   readonly anyBreaks: number;
+  /** most probable first */
   readonly breaks: readonly PowerBreak[];
+  /** money expected to be lost by what breaks */
+  readonly lossMoney: number;
+}
+
+/** The fault still believed that contributes most to a part's breaking, with its probability. */
+export interface Because {
+  readonly fault: string;
+  readonly probability: number;
+}
+
+/** What a broken part costs: its money, and what all of them together can cost at most. */
+export interface BreakMoney {
+  of(part: string): number;
+  readonly most: number;
+}
+
+const KINDS: readonly HarmBy[] = ["line current", "bus energy", "bus volts", "rail volts"];
+/** Explanations after this share of the belief change no figure that is shown. */
+const WEIGHED_SHARE = 0.995;
+/** Rates below this break nothing that would be counted. */
+const LEAST_RATE = 1e-9;
+
+/** Rates at which each part breaks under one explanation at full mains, by what does the harm. */
+interface Case {
+  readonly weight: number;
+  readonly present: Float64Array;
+  readonly alive: Float64Array;
+  /** one array over the parts for each kind of harm, the part's own rate last */
+  readonly rates: readonly Float64Array[];
 }
 
 /**
- * Forecasts a power-up. Under each explanation a part breaks with 1 - exp(-sum of its rates): its own rate at power-up plus the
- * knock-ons of every fault present, a silent fault counting by its probability. Averaged over the explanations; the weight of
- * what no explanation lists (`remainder`) is spread over them. Parts already dead under an explanation cannot break again there.
- * @param off - parts that are off the board
+ * What a power-up would break, asked feed by feed. Under each explanation a part breaks with 1 - exp(-sum of its rates): its own rate
+ * at power-up plus the knock-ons of every fault present, a silent fault counting by its probability, each as far as the feed
+ * does harm. Averaged over the explanations; the weight of what none lists is spread over them. A dead part does not die again.
  */
-export function forecastPower(belief: Belief, priors: PriorTable, off: ReadonlySet<string>): PowerForecast {
-  const parts = [...new Set(priors.faults.map((prior) => prior.part))].filter((part) => !off.has(part));
-  const slot = new Map(parts.map((part, index) => [part, index]));
-  const sum = new Float64Array(parts.length);
-  const cause = new Map<number, Map<number, number>>();
-  let any = 0;
-  let weight = 0;
-  for (const explanation of belief.explanations) {
-    const present = presence(explanation.presentNow, explanation.silent, priors, off);
-    const rates = breakRates(present, priors, slot, explanation.probability, cause);
-    weight += explanation.probability;
-    let total = 0;
-    for (let p = 0; p < rates.length; p++) {
-      sum[p] += explanation.probability * -Math.expm1(-rates[p]);
-      total += rates[p];
+export class PowerRisks {
+  readonly #parts: readonly string[];
+  readonly #slot: ReadonlyMap<string, number>;
+  readonly #priors: PriorTable;
+  readonly #off: ReadonlySet<string>;
+  readonly #cases: readonly Case[];
+
+  /** @param off - parts that are off the board: they neither break nor break others */
+  constructor(belief: Belief, priors: PriorTable, off: ReadonlySet<string>) {
+    this.#priors = priors;
+    this.#off = off;
+    this.#parts = [...new Set(priors.faults.map(({ part }) => part))].filter((part) => !off.has(part));
+    this.#slot = new Map(this.#parts.map((part, index) => [part, index]));
+    const cases: Case[] = [];
+    let covered = 0;
+    const total = belief.explanations.reduce((sum, { probability }) => sum + probability, 0);
+    for (const { presentNow, silent, probability } of belief.explanations) {
+      if (covered >= WEIGHED_SHARE * total) break;
+      covered += probability;
+      cases.push(this.#case(presentNow, silent, probability));
     }
-    any += explanation.probability * -Math.expm1(-total);
+    this.#cases = cases.map((one) => ({ ...one, weight: one.weight / (covered > 0 ? covered : 1) }));
   }
-  const norm = weight > 0 ? weight : 1;
-  const breaks = parts.map((part, index) => ({
-    part,
-    probability: sum[index] / norm,
-    because: leading(cause.get(index), belief, priors, norm),
-  }));
-  return {
-    anyBreaks: any / norm,
-    breaks: breaks.sort((a, b) => b.probability - a.probability || (a.part < b.part ? -1 : 1)),
-  };
-}
 
-/** Probability that each fault of the table is present under one explanation. */
-function presence(
-  presentNow: readonly number[],
-  silent: Float64Array,
-  priors: PriorTable,
-  off: ReadonlySet<string>,
-): Float64Array {
-  const present = Float64Array.from(priors.faults, (prior, f) =>
-    off.has(prior.part) ? 0 : (silent[f] ?? 0),
-  );
-  for (const f of presentNow) if (!off.has(priors.faults[f].part)) present[f] = 1;
-  return present;
-}
-
-function breakRates(
-  present: Float64Array,
-  priors: PriorTable,
-  slot: ReadonlyMap<string, number>,
-  weight: number,
-  cause: Map<number, Map<number, number>>,
-): Float64Array {
-  const rates = new Float64Array(slot.size);
-  const dead = new Float64Array(slot.size);
-  priors.faults.forEach((prior, f) => {
-    const at = slot.get(prior.part);
-    if (at === undefined) return;
-    rates[at] += priors.breaksAtPower[f] ?? 0;
-    dead[at] = Math.min(1, dead[at] + present[f]);
-  });
-  for (const knock of priors.knockOns) {
-    if (present[knock.parent] === 0) continue;
-    const at = slot.get(priors.faults[knock.child].part);
-    if (at === undefined || priors.faults[knock.child].part === priors.faults[knock.parent].part) continue;
-    const rate = knock.rate * present[knock.parent];
-    rates[at] += rate;
-    const byFault = cause.get(at) ?? new Map<number, number>();
-    cause.set(at, byFault.set(knock.parent, (byFault.get(knock.parent) ?? 0) + weight * rate));
+  #case(presentNow: readonly number[], silent: Float64Array, weight: number): Case {
+    const { faults, knockOns, breaksAtPower } = this.#priors;
+    const present = Float64Array.from(faults, ({ part }, f) => (this.#off.has(part) ? 0 : (silent[f] ?? 0)));
+    for (const f of presentNow) if (!this.#off.has(faults[f].part)) present[f] = 1;
+    const alive = new Float64Array(this.#parts.length).fill(1);
+    const rates = [...KINDS, null].map(() => new Float64Array(this.#parts.length));
+    const own = rates[KINDS.length];
+    faults.forEach(({ part }, f) => {
+      const at = this.#slot.get(part);
+      if (at === undefined) return;
+      own[at] += breaksAtPower[f] ?? 0;
+      alive[at] = Math.max(0, alive[at] - present[f]);
+    });
+    for (const { parent, child, rate, rule } of knockOns) {
+      if (present[parent] === 0 || faults[child].part === faults[parent].part) continue;
+      const at = this.#slot.get(faults[child].part);
+      if (at !== undefined)
+        rates[KINDS.indexOf(HARM_OF_RULE[rule] ?? KINDS[0])][at] += rate * present[parent];
+    }
+    return { weight, present, alive, rates };
   }
-  for (let p = 0; p < rates.length; p++) rates[p] *= 1 - dead[p];
-  return rates;
-}
 
-function leading(
-  byFault: ReadonlyMap<number, number> | undefined,
-  belief: Belief,
-  priors: PriorTable,
-  norm: number,
-): PowerBreak["because"] {
-  if (byFault === undefined) return null;
-  const [fault] = [...byFault].reduce((best, entry) => (entry[1] > best[1] ? entry : best));
-  let probability = 0;
-  for (const explanation of belief.explanations) {
-    const share = explanation.presentNow.includes(fault) ? 1 : (explanation.silent[fault] ?? 0);
-    probability += (explanation.probability * share) / norm;
+  /** What this feed would break, and what that costs. */
+  under(harm: FeedHarm, money: BreakMoney): PowerForecast {
+    const { reaches } = harm;
+    const costs = this.#parts.map((part) => money.of(part));
+    const shares = [...KINDS.map((kind) => harm.by[kind]), harm.own];
+    const reached = this.#parts.map((part) => reaches === null || part.includes("~") || reaches.has(part));
+    const sum = new Float64Array(this.#parts.length);
+    let anyBreaks = 0;
+    let lossMoney = 0;
+    for (const { weight, alive, rates } of this.#cases) {
+      let total = 0;
+      let lost = 0;
+      for (let p = 0; p < sum.length; p++) {
+        if (!reached[p]) continue;
+        let rate = 0;
+        for (let k = 0; k < shares.length; k++) rate += shares[k] * rates[k][p];
+        rate *= alive[p];
+        if (rate < LEAST_RATE) continue;
+        const breaks = -Math.expm1(-rate);
+        sum[p] += weight * breaks;
+        total += rate;
+        lost += breaks * costs[p];
+      }
+      anyBreaks += weight * -Math.expm1(-total);
+      lossMoney += weight * Math.min(money.most, lost);
+    }
+    const breaks = this.#parts
+      .map((part, index) => ({ part, probability: sum[index] }))
+      .sort((a, b) => b.probability - a.probability || (a.part < b.part ? -1 : 1));
+    return { anyBreaks, breaks, lossMoney };
   }
-  const prior = priors.faults[fault];
-  return { fault: prior.reportAs === "" ? faultName(prior.fault) : prior.reportAs, probability };
+
+  /** The fault that contributes most to this part's breaking under the feed; null: it would break by itself. */
+  because(part: string, harm: FeedHarm): Because | null {
+    const { faults, knockOns } = this.#priors;
+    const given = new Map<number, number>();
+    for (const knock of knockOns) {
+      const { parent, child, rate } = knock;
+      if (faults[child].part !== part || faults[parent].part === part) continue;
+      const strength = rate * knockOnHarm(harm, knock, faults);
+      const believed = strength * this.#chanceOf(parent);
+      if (believed > 0) given.set(parent, (given.get(parent) ?? 0) + believed);
+    }
+    if (given.size === 0) return null;
+    const [fault] = [...given].reduce((best, entry) => (entry[1] > best[1] ? entry : best));
+    const prior = faults[fault];
+    return {
+      fault: prior.reportAs === "" ? faultName(prior.fault) : prior.reportAs,
+      probability: this.#chanceOf(fault),
+    };
+  }
+
+  #chanceOf(fault: number): number {
+    return this.#cases.reduce((sum, { weight, present }) => sum + weight * present[fault], 0);
+  }
 }

@@ -1,15 +1,18 @@
-/** What to feed the board through at first, limited to what this bench has. */
-interface FirstFeed {
-  readonly feed: "lamp" | "mains";
-  /** lamp only */
-  readonly watts: number | null;
-  readonly advice: string;
-}
+/** Which lamp, and how many amps: what limits the feed at a power-up, from what the board draws and what the bench has. */
 
-/** Share of its watts that a series lamp passes to a constant-power load at most, computed. */
-const LAMP_SHARE = 0.36;
-/** What the board itself draws at idle, small supply running: 10-20 W for such boards, common practice. */
-const IDLE_WATTS = 20;
+/** Share of its watts that a series lamp passes at most to a board behind a rectifier; 0.36 to a load that takes a sine. Computed. */
+export const LAMP_SHARE = 0.32;
+/** What the board draws is guessed within half as much again: the lamp has to carry that too. From memory. */
+const IDLE_MARGIN = 1.5;
+/** Idle watts where no model tells: 10 to 20 W for such boards, common practice. */
+export const IDLE_WATTS = 20;
+
+/** A series lamp for this board. */
+export interface LampChoice {
+  readonly watts: number;
+  /** does it carry the board's idle load with its margin */
+  readonly carries: boolean;
+}
 
 /** Lamp watts named by the bench's equipment (`lamp-100`), smallest first. */
 export function lampsOf(equipment: readonly string[]): readonly number[] {
@@ -21,27 +24,33 @@ export function lampsOf(equipment: readonly string[]): readonly number[] {
 }
 
 /**
- * The smallest lamp that still carries the board's idle load, else the largest there is; mains directly where the bench has none.
- * @param equipment - the job's list; nothing outside it is proposed
+ * The smallest lamp at hand that carries the board's idle load with margin, else the largest there is; null where there is none.
+ * @param above - only lamps of more watts than this: after one that pulsed
  */
-export function firstFeed(equipment: readonly string[]): FirstFeed {
-  const lamps = lampsOf(equipment);
-  const enough = lamps.find((watts) => watts * LAMP_SHARE >= IDLE_WATTS);
-  const watts = enough ?? lamps[lamps.length - 1];
-  if (watts === undefined) {
-    return {
-      feed: "mains",
-      watts: null,
-      advice:
-        "This bench lists no series lamp: a 100 W filament lamp in series would save parts if a short is left. Without one, power up only through the right fuse and a breaker you can reach.",
-    };
-  }
-  const carries = Math.round(watts * LAMP_SHARE);
-  const small =
-    enough === undefined ? " That is little: slow pulsing may only mean that the lamp is too small." : "";
-  return {
-    feed: "lamp",
-    watts,
-    advice: `Series lamp ${watts} W (filament or halogen, never LED): it passes at most about ${carries} W to the board. Bright and staying so: a short. A flash, then dark: normal.${small}`,
-  };
+export function lampFor(equipment: readonly string[], idleWatts: number, above = 0): LampChoice | null {
+  const lamps = lampsOf(equipment).filter((watts) => watts > above);
+  const enough = lamps.find((watts) => LAMP_SHARE * watts >= IDLE_MARGIN * idleWatts);
+  if (enough !== undefined) return { watts: enough, carries: true };
+  const largest = lamps.at(-1);
+  return largest === undefined ? null : { watts: largest, carries: false };
+}
+
+/** What to know of the lamp before it is used. */
+export function lampAdvice({ watts, carries }: LampChoice, idleWatts: number): string {
+  const passes = Math.round(watts * LAMP_SHARE);
+  const draws = idleWatts < 1 ? "under 1" : idleWatts.toFixed(0);
+  const small = carries ? "" : " That is little: slow pulsing may only mean that the lamp is too small.";
+  return `Series lamp ${watts} W (filament or halogen, never LED): it passes at most about ${passes} W, and the board draws about ${draws} W at idle.${small}`;
+}
+
+/** What to say where the bench has no lamp. */
+export const NO_LAMP =
+  "This bench lists no series lamp: a 100 W filament lamp in series would save parts if a short is left. Without one, power up only through the right fuse and a breaker you can reach.";
+
+/** Limits that a bench supply is set to, amps (common practice: 0.1, then 0.3). */
+const LIMITS = [0.1, 0.2, 0.3, 0.5, 1] as const;
+
+/** The smallest of the usual limits that a good board stays under, with the same margin. */
+export function limitFor(goodAmps: number): number {
+  return LIMITS.find((amps) => amps >= IDLE_MARGIN * goodAmps) ?? LIMITS[LIMITS.length - 1];
 }

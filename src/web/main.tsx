@@ -7,6 +7,7 @@ import "./style/controls.css";
 import "./style/screens.css";
 import "./style/card.css";
 import "./style/panels.css";
+import "./style/charge.css";
 
 const page = document.getElementById("page");
 if (page === null) throw new Error("index.html has no #page");

@@ -49,6 +49,12 @@ export const LOAD_ENDS: readonly { readonly seen: string; readonly words: string
   { seen: "fuse-blew", words: "Fuse blew" },
   { seen: "smoke", words: "Smoke" },
 ];
+/** A sight at power-up as its key says it, with what follows it: `lamp-dark, then 15 V`. Anything else as it is. */
+export function sightWords(outcome: string): string {
+  const [sight = "", ...rest] = outcome.split(", then ");
+  const words = OBSERVED.find(({ seen }) => seen === sight)?.words;
+  return words === undefined ? outcome : [words, ...rest].join(", then ");
+}
 
 export const VERDICTS: readonly { readonly verdict: string; readonly words: string }[] = [
   { verdict: "repaired", words: "Repaired" },

@@ -1,6 +1,7 @@
 /** What the page reads of a job: the shapes alone, so that `web/` knows the engine by its answers. */
+export type { Overruled } from "../bench/event.ts";
+export type { ActionView } from "../job/action-view.ts";
 export type {
-  ActionView,
   BecauseView,
   BenchView,
   CardView,
@@ -8,3 +9,4 @@ export type {
   GridView,
   SuspectView,
 } from "../job/bench-view-shape.ts";
+export type { StoreView } from "../job/safety-view-shape.ts";

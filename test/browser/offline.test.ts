@@ -1,35 +1,21 @@
 /** The bench computer goes away in the middle of a job: nothing entered on the phone is lost. By keyboard alone. */
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type ListeningServer, startServer } from "../../src/server/start-server.ts";
-import { SHIPPED } from "../../src/shipped/shipped.ts";
-import { MemoryJobStore } from "../../src/store/memory/memory-job-store.ts";
 import { cardReady, takeIn } from "./bench-page.ts";
-import { launchChromium } from "./chromium.ts";
+import { servePage } from "./served-page.ts";
 
-const folder = mkdtempSync(join(tmpdir(), "faultwright-offline-"));
-const store = new MemoryJobStore(() => new Date().toISOString());
-let server: ListeningServer;
-let browser: Browser;
+let served: Awaited<ReturnType<typeof servePage>>;
 
 beforeAll(async () => {
-  const vite = await import("vite");
-  await vite.build({ configFile: "vite.config.ts", logLevel: "error", build: { outDir: folder } });
-  server = await startServer({ store, boards: SHIPPED, port: 0, webRoot: folder });
-  browser = await launchChromium();
+  served = await servePage();
 });
 
 afterAll(async () => {
-  await browser?.close();
-  await server?.stop();
-  rmSync(folder, { recursive: true, force: true });
+  await served?.close();
 });
 
 async function keptReadings(id: string): Promise<unknown[]> {
-  const job = await store.readJob(id);
+  const job = await served.store.readJob(id);
   return (job?.events ?? []).map((event) => (event.do === "measure" ? event.reading : event.do));
 }
 
@@ -42,8 +28,8 @@ async function typeReading(page: Page, digits: string): Promise<void> {
 
 describe("when the bench computer does not answer", () => {
   it("a reading typed by keyboard is shown, kept over a reload, sent later and once, and undone by U", async () => {
-    const page = await (await browser.newContext({ viewport: { width: 390, height: 844 } })).newPage();
-    await page.goto(`${server.url}#/new`);
+    const page = await served.phone();
+    await page.goto(`${served.url}#/new`);
     const id = await takeIn(page, { board: /Greenhouse/, cause: "Surge", practiceNumber: 3 });
     const first = await cardReady(page);
 

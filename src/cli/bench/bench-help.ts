@@ -13,8 +13,10 @@ export const BENCH_HELP = `At the prompt:
   power mains load own runs        told to drive its own load (or load 250: a dummy of so many watts)
   unpower runs                     what it did under load until it was switched off
   mark R12 absent|different|unsure|as-drawn    how the part stands to the board file
+  overrule proof WHY    overrule resistor WHY    go on without the proof; power with the resistor on
+  turned M1    a motor or fan turned while plugged in, and charged the board
   note TEXT    overrule WHY    close repaired|not-economic|not-repairable|no-fault|declined
   { ... }                          any event as the job file spells it
   undo  undo 12                    the last event, or the one of that log line, counts as never done
   ask  reveal                      with --practice: let the hidden board answer; show its faults
-  next  others  suspects  why PART  log  help  quit`;
+  next  others  stores  suspects  why PART  log  help  quit`;

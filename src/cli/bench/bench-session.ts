@@ -8,6 +8,7 @@ import type { BenchView } from "../../wire/bench-view.ts";
 import { table } from "../answer-text.ts";
 import { cardText } from "../card-text.ts";
 import { DONE, type Io, oneLine, refuse, whileTold } from "../io.ts";
+import { storesText } from "../stores-text.ts";
 import { suspectsText } from "../suspects-text.ts";
 import { whyText } from "../why-text.ts";
 import { BENCH_HELP } from "./bench-help.ts";
@@ -53,6 +54,7 @@ export class BenchSession {
       case "next":
         return this.show();
       case "others":
+      case "stores":
       case "suspects":
       case "why":
       case "log":
@@ -120,11 +122,12 @@ export class BenchSession {
     return this.show();
   }
 
-  #tell(what: "others" | "suspects" | "why" | "log", part: string): number {
+  #tell(what: "others" | "stores" | "suspects" | "why" | "log", part: string): number {
     const now = this.#now();
     if (!now.ok) return refuse(this.#io, now.problem);
     const { assessment, view } = now.value;
     if (what === "others") this.#io.out(othersText(view));
+    else if (what === "stores") this.#io.out(storesText(view));
     else if (what === "suspects") this.#io.out(suspectsText(assessment));
     else if (what === "log") this.#io.out(logText(view));
     else {

@@ -13,6 +13,7 @@ import { basename, dirname, join } from "node:path";
 import type { JobEvent } from "../../bench/event.ts";
 import type { Job } from "../../job/job.ts";
 import { parseJob } from "../../job/parse-job.ts";
+import { refusedPower } from "../../safety/resistor-on.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import { loadJob } from "../load-job.ts";
 import { readText } from "../read-file.ts";
@@ -54,6 +55,8 @@ export class JobFile {
     const log = [...this.#log, ...events];
     const job = parseJob({ ...this.#content, log }, this.#job.asBrought.board);
     if (!job.ok) return job;
+    const refused = refusedPower(job.value, this.#log.length);
+    if (refused !== null) return { ok: false, problem: refused };
     const now = readText(this.#path);
     if (!now.ok) return now;
     if (now.value !== this.#textOnDisk) {

@@ -2,7 +2,7 @@
 
 import type { JobEvent, MeasureMode } from "../../bench/event.ts";
 import { parseEvent } from "../../bench/parse-event.ts";
-import { FINDINGS, isColdMode, MEASURE_MODES, OBSERVED } from "../../bench/words.ts";
+import { FINDINGS, isColdMode, MEASURE_MODES, OBSERVED, OVERRULED } from "../../bench/words.ts";
 import type { Action } from "../../planning/proposal.ts";
 import { parseJsonText } from "../../units/json-text.ts";
 import type { Parsed } from "../../units/outcome.ts";
@@ -93,8 +93,16 @@ function fromWords(line: string, { card, isPart }: Prompt): Parsed<readonly Fiel
       return one({ do: verb, part: first, as: second });
     case "note":
       return one({ do: verb, text: after });
-    case "overrule":
-      return one({ do: verb, why: after });
+    case "turned":
+      return one({ do: "note", text: `${first} turned while plugged in`, turned: first });
+    case "overrule": {
+      const of = OVERRULED.find((known) => known === first);
+      return one({
+        do: verb,
+        why: of === undefined ? after : after.slice(of.length).trim(),
+        ...(of && { of }),
+      });
+    }
     case "close":
       return one({ do: verb, verdict: first });
     default:

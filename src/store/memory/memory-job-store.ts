@@ -102,7 +102,7 @@ export class MemoryJobStore implements JobStore {
     if (!sorted.ok) return sorted;
     if (sorted.added.length === 0) return { ok: true, added: 0, length: entry.events.length };
     const whole = [...entry.events, ...structuredClone([...sorted.added])];
-    const problem = accept(entry.born.header, whole);
+    const problem = accept(entry.born.header, whole, entry.events.length);
     if (problem !== null) return { ok: false, kind: "not-accepted", problem };
     entry.events = whole;
     this.#touch(entry);

@@ -143,7 +143,7 @@ export class SqliteJobStore implements JobStore {
       const sorted = sortNewEvents(log, events);
       if (!sorted.ok) return sorted;
       if (sorted.added.length > 0) {
-        const problem = accept(headOf(row).header, [...log, ...sorted.added]);
+        const problem = accept(headOf(row).header, [...log, ...sorted.added], log.length);
         if (problem !== null) return { ok: false, kind: "not-accepted", problem };
         this.#insertEvents(job, sorted.added, this.#clock());
       }

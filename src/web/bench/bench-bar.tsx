@@ -42,7 +42,8 @@ export function BenchBar({ open, view, onHelp }: Props) {
 
 function boardState(view: BenchView): string {
   if (view.powered) return "POWERED";
-  return view.discharged ? "Off, proven dead" : "Off, may be charged";
+  if (!view.safety.open) return "Off, may be charged";
+  return view.safety.overruled === null ? "Off, proven dead" : "Off, proof overruled";
 }
 
 function SyncLine({ open }: { readonly open: OpenJob }) {

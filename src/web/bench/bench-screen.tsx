@@ -13,6 +13,7 @@ import { BenchBar } from "./bench-bar.tsx";
 import type { Hands } from "./bench-props.ts";
 import { CardPlace } from "./card-place.tsx";
 import { KeyHelp } from "./key-help.tsx";
+import { overrule } from "./overrule.ts";
 import { Panels } from "./panels.tsx";
 import { useBenchKeys } from "./use-bench-keys.ts";
 
@@ -90,5 +91,5 @@ function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchVie
 function overruled(agenda: Agenda, view: BenchView): KeptEvent {
   const proposed = view.card === null ? "" : ` Proposed was: ${view.card.headline}`;
   const chosen = agenda.chosen === null ? "another check" : actionWords(agenda.chosen);
-  return happened({ do: "overrule", why: `Chose ${chosen} instead.${proposed}` });
+  return overrule("proposal", `Chose ${chosen} instead.${proposed}`);
 }

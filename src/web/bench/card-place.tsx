@@ -6,6 +6,7 @@ import type { Agenda } from "./agenda.ts";
 import type { Hands } from "./bench-props.ts";
 import { CheckCard } from "./check-card.tsx";
 import { ClosedCard } from "./closed-card.tsx";
+import { StoresStrip } from "./stores-strip.tsx";
 
 interface Props {
   readonly open: OpenJob;
@@ -27,6 +28,7 @@ export function CardPlace({ open, view, agenda, hands }: Props) {
           {open.problem}
         </p>
       )}
+      <StoresStrip view={view} hands={hands} />
       {view.verdict !== null ? (
         <ClosedCard open={open} view={view} hands={hands} />
       ) : card === null ? (

@@ -10,11 +10,13 @@ import type { CardProps } from "./bench-props.ts";
 import { Expectations } from "./expectations.tsx";
 import { FirstMinute } from "./first-minute.tsx";
 import { AtStake, PowerForecast } from "./gates.tsx";
+import { gateBefore, HeldBack } from "./held-back.tsx";
 import { Probes } from "./probes.tsx";
 import { SomethingElse } from "./something-else.tsx";
 
 export function CheckCard(props: CardProps) {
   const { card, view, agenda, hands } = props;
+  const gate = gateBefore(view, agenda);
   return (
     <article
       className="card"
@@ -40,8 +42,14 @@ export function CheckCard(props: CardProps) {
       {card.atStake !== null && <AtStake stake={card.atStake} currency={view.currency} />}
       {card.forecast !== null && <PowerForecast forecast={card.forecast} />}
       {card.firstMinute !== null && <FirstMinute watch={card.firstMinute} />}
-      <PracticeAnswer {...props} />
-      <AnswerKeys card={card} view={view} hands={hands} disabled={props.waiting} />
+      {gate === null ? (
+        <>
+          <PracticeAnswer {...props} />
+          <AnswerKeys card={card} view={view} hands={hands} disabled={props.waiting} />
+        </>
+      ) : (
+        <HeldBack gate={gate} view={view} hands={hands} />
+      )}
       {card.why !== "" && <p className="why">{card.why}</p>}
       {card.good !== null && (
         <p className="why">

@@ -1,30 +1,49 @@
 /** What may come out of the check, how likely each is, and what it would mean. */
 import type { CardView } from "../../wire/bench-view.ts";
 import { Likelihood } from "../shell/likelihood.tsx";
-import { range } from "../words.ts";
+import { range, sightWords } from "../words.ts";
+
+/** Outcomes rarer than this are folded away: a list of a dozen is not read at the bench. */
+const RARE = 0.01;
 
 export function Expectations({ card }: { readonly card: CardView }) {
   if (card.expect.length === 0) return null;
+  const rare = card.expect.filter(({ probability }) => probability < RARE);
+  const folded = rare.length > 1 ? rare : [];
   return (
     <section className="expectations" aria-label="What it would mean">
       <h3>What it would mean</h3>
       <ul>
-        {card.expect.map((outcome) => {
-          const span = range(outcome.low, outcome.high, outcome.unit);
-          return (
-            <li key={`${outcome.if} ${outcome.means}`}>
-              <span className="outcome-if">{outcome.if}</span>
-              <Likelihood value={outcome.probability} />
-              <span className="outcome-means">
-                {outcome.means}
-                {span !== null && span !== outcome.if && (
-                  <span className="figure outcome-span"> ({span})</span>
-                )}
-              </span>
-            </li>
-          );
-        })}
+        {card.expect
+          .filter((outcome) => !folded.includes(outcome))
+          .map((outcome) => (
+            <OutcomeLine key={`${outcome.if} ${outcome.means}`} outcome={outcome} />
+          ))}
       </ul>
+      {folded.length > 0 && (
+        <details>
+          <summary>{folded.length} rarer outcomes</summary>
+          <ul>
+            {folded.map((outcome) => (
+              <OutcomeLine key={`${outcome.if} ${outcome.means}`} outcome={outcome} />
+            ))}
+          </ul>
+        </details>
+      )}
     </section>
+  );
+}
+
+function OutcomeLine({ outcome }: { readonly outcome: CardView["expect"][number] }) {
+  const span = range(outcome.low, outcome.high, outcome.unit);
+  return (
+    <li>
+      <span className="outcome-if">{sightWords(outcome.if)}</span>
+      <Likelihood value={outcome.probability} />
+      <span className="outcome-means">
+        {outcome.means}
+        {span !== null && span !== outcome.if && <span className="figure outcome-span"> ({span})</span>}
+      </span>
+    </li>
   );
 }

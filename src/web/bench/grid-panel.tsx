@@ -14,7 +14,7 @@ export function GridPanel({ view, hands, open }: PanelProps) {
     <>
       <p className="aside">
         For readings already taken, in any order. Under each cell: what a healthy board reads.
-        {!view.discharged && " Prove every capacitor dead first."}
+        {!view.safety.open && " Prove every capacitor dead first."}
       </p>
       {view.grids.map((grid) => (
         <Grid

@@ -1,23 +1,16 @@
 /** Doing something else than proposed: another check in one tap, or a reason in one tap. */
 import { useState } from "react";
-import { happened } from "../job-event.ts";
 import { minutes, money } from "../words.ts";
 import type { CardProps } from "./bench-props.ts";
-
-/** The reasons heard most often at a bench (from memory). */
-const REASONS = [
-  "I cannot reach that place",
-  "I do not have the part or tool",
-  "Already done before this job",
-  "It does not look safe to me",
-  "I know this board",
-];
+import { overrule, overruledBy } from "./overrule.ts";
+import { Reasons } from "./reasons.tsx";
 
 type Props = Omit<CardProps, "open" | "waiting">;
 
 export function SomethingElse({ card, view, agenda, hands }: Props) {
   const [open, setOpen] = useState(false);
   if (agenda.inRow !== null || agenda.chosen !== null) return null;
+  const of = overruledBy(view, card);
   return (
     <section className="something-else">
       <button type="button" data-key="s" aria-expanded={open} onClick={() => setOpen(!open)}>
@@ -41,13 +34,7 @@ export function SomethingElse({ card, view, agenda, hands }: Props) {
             ))}
           </ul>
           <h3>Not this one, because</h3>
-          <div className="keys reasons">
-            {REASONS.map((why) => (
-              <button type="button" key={why} onClick={() => hands.add([happened({ do: "overrule", why })])}>
-                {why}
-              </button>
-            ))}
-          </div>
+          <Reasons of={of} onReason={(why) => hands.add([overrule(of, why)])} />
         </div>
       )}
     </section>

@@ -1,0 +1,151 @@
+/**
+ * The board has run. Handed back with something weak left in it, it comes back: that costs the price and the comeback. So what is still
+ * doubted is weighed against the minutes that a last look takes, and only then is the job closed.
+ */
+import type { Hypotheses } from "./hypotheses.ts";
+import { PLANNING_RATES } from "./planning-rates.ts";
+import type { RepairModel } from "./repair-model.ts";
+import type { FindingStep } from "./steps.ts";
+
+/** Repairs weighed against handing back, the heaviest first: a bound on work. */
+const MOST_CURES = 5;
+/** A step sees a fault where its outcome on a good board keeps less than this share of it. */
+const SEEN_BELOW = 0.1;
+
+/** What is best for a board that has run: hand it back, cure what is still accused, or look once more. */
+export type AfterRun =
+  | { readonly do: "hand back" | "cure"; readonly doubt: number }
+  | { readonly do: "look"; readonly doubt: number; readonly step: FindingStep };
+
+/**
+ * @param steps - all that could be found out from here
+ * @param proofMinutes - minutes until a hand may go inside again, once for all looks together; 0: it may already
+ * @param least - money that a look has to gain at least
+ */
+export function afterRun(
+  model: RepairModel,
+  { list }: Pick<Hypotheses, "list">,
+  steps: readonly FindingStep[],
+  proofMinutes: number,
+  least: number,
+): AfterRun {
+  const { weights } = model;
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  const doubt = total > 0 ? 1 - healthy(weights, model) / total : 0;
+  const now = worth(weights, model);
+  const paying = steps
+    .map((step) => ({ step, cost: costOf(step, model), net: netGain(step, model, { list }) }))
+    .filter(({ net }) => net > least)
+    .sort((a, b) => b.net / b.cost - a.net / a.cost);
+  const [best] = paying;
+  const without: AfterRun = { do: now.cured ? "cure" : "hand back", doubt };
+  if (best === undefined) return without;
+  const seen = new Set(paying.flatMap(({ step }) => seenBy(step, model, list)));
+  const saved = [...seen].reduce((sum, g) => sum + weights[g] * savedBy(model, g), 0);
+  const spent = paying.reduce((sum, { cost }) => sum + cost, 0);
+  const worthTheProof = saved - spent > proofMinutes * model.perMinute;
+  return worthTheProof ? { do: "look", doubt, step: best.step } : without;
+}
+
+function costOf({ allMinutes, lossMoney }: FindingStep, model: RepairModel): number {
+  return allMinutes * model.perMinute + lossMoney;
+}
+
+/**
+ * Money that a last look is worth, its own cost taken off.
+ * @param onward - minutes that it takes to find what is wrong where the look shows that something is; null: nothing more is looked for
+ */
+export function netGain(
+  step: FindingStep,
+  model: RepairModel,
+  { list }: Pick<Hypotheses, "list">,
+  onward: number | null = null,
+): number {
+  const weights = new Float64Array(model.groups.length);
+  const after = step.shares.reduce((sum, share) => {
+    weights.fill(0);
+    for (let h = 0; h < share.length; h++) weights[model.groupOf[h]] += share[h] * list[h].weight;
+    return sum + Math.max(worth(weights, model).money, goneOn(weights, model, onward));
+  }, 0);
+  const before = Math.max(worth(model.weights, model).money, goneOn(model.weights, model, onward));
+  return after - before - costOf(step, model);
+}
+
+/** Money times weight of going on with the repair before anything is handed back. */
+function goneOn(weights: Float64Array, model: RepairModel, onward: number | null): number {
+  if (onward === null) return Number.NEGATIVE_INFINITY;
+  const { agreedPrice, feeIfNotRepaired } = model.terms;
+  return weights.reduce((sum, weight, g) => {
+    const { knownValue, unlisted } = model.groups[g];
+    const ends = isWhole(model, g)
+      ? agreedPrice
+      : unlisted
+        ? feeIfNotRepaired
+        : Math.max(knownValue, feeIfNotRepaired);
+    return sum + weight * (ends - onward * model.perMinute);
+  }, 0);
+}
+
+function isWhole({ groups }: RepairModel, g: number): boolean {
+  return groups[g].cures.length === 0 && !groups[g].unlisted;
+}
+
+function healthy(weights: Float64Array, model: RepairModel): number {
+  return weights.reduce((sum, weight, g) => (isWhole(model, g) ? sum + weight : sum), 0);
+}
+
+/** Money times weight of handing back now, or of the best repair first. */
+function worth(
+  weights: Float64Array,
+  model: RepairModel,
+): { readonly money: number; readonly cured: boolean } {
+  const { terms, groups, cures, perMinute, testMoney } = model;
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  const handedBack = (whole: number) => whole * terms.agreedPrice - (total - whole) * terms.comebackCost;
+  let money = handedBack(healthy(weights, model));
+  let cured = false;
+  const doubted = [...groups.keys()]
+    .filter(
+      (g) =>
+        weights[g] > PLANNING_RATES.cureAt * total &&
+        groups[g].possible &&
+        !groups[g].unlisted &&
+        !isWhole(model, g),
+    )
+    .sort((a, b) => weights[b] - weights[a] || a - b);
+  for (const g of doubted.slice(0, MOST_CURES)) {
+    const own = new Set(groups[g].cures);
+    const whole = weights.reduce(
+      (sum, weight, other) =>
+        !groups[other].unlisted && groups[other].cures.every((c) => own.has(c)) ? sum + weight : sum,
+      0,
+    );
+    const cost = groups[g].cures.reduce(
+      (sum, c) => sum + cures[c].money + cures[c].minutes * perMinute,
+      testMoney,
+    );
+    const after = handedBack(whole) - total * cost;
+    if (after > money) [money, cured] = [after, true];
+  }
+  return { money, cured };
+}
+
+/** What is saved where a fault is found and cured before the board goes back. */
+function savedBy({ terms, groups }: RepairModel, g: number): number {
+  return Math.max(0, groups[g].knownValue + terms.comebackCost);
+}
+
+/** The doubted groups that this step would show: its outcome on a good board keeps hardly any of them. */
+function seenBy({ shares }: FindingStep, model: RepairModel, list: Hypotheses["list"]): readonly number[] {
+  const whole = shares.map((share) =>
+    share.reduce((sum, p, h) => (isWhole(model, model.groupOf[h]) ? sum + p * list[h].weight : sum), 0),
+  );
+  const good = shares[whole.indexOf(Math.max(...whole))];
+  const kept = new Float64Array(model.groups.length);
+  good?.forEach((p, h) => {
+    kept[model.groupOf[h]] += p * list[h].weight;
+  });
+  return [...model.weights.keys()].filter(
+    (g) => model.weights[g] > 0 && !isWhole(model, g) && kept[g] < SEEN_BELOW * model.weights[g],
+  );
+}

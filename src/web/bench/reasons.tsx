@@ -1,0 +1,20 @@
+/** Reasons to go on against what is proposed or asked: one tap each. */
+import type { Overruled } from "../../wire/bench-view.ts";
+import { REASONS } from "./overrule.ts";
+
+interface Props {
+  readonly of: Overruled;
+  onReason(why: string): void;
+}
+
+export function Reasons({ of, onReason }: Props) {
+  return (
+    <div className="keys reasons">
+      {REASONS[of].map((why) => (
+        <button type="button" key={why} onClick={() => onReason(why)}>
+          {why}
+        </button>
+      ))}
+    </div>
+  );
+}

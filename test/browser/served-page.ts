@@ -1,0 +1,30 @@
+/** The page as it is shipped, built and served from a store in memory, with a browser to look at it. */
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Page } from "playwright-core";
+import { startServer } from "../../src/server/start-server.ts";
+import { SHIPPED } from "../../src/shipped/shipped.ts";
+import { MemoryJobStore } from "../../src/store/memory/memory-job-store.ts";
+import { launchChromium } from "./chromium.ts";
+
+export async function servePage() {
+  const folder = mkdtempSync(join(tmpdir(), "faultwright-page-"));
+  const store = new MemoryJobStore(() => new Date().toISOString());
+  const vite = await import("vite");
+  await vite.build({ configFile: "vite.config.ts", logLevel: "error", build: { outDir: folder } });
+  const server = await startServer({ store, boards: SHIPPED, port: 0, webRoot: folder });
+  const browser = await launchChromium();
+  return {
+    store,
+    url: server.url,
+    async phone(): Promise<Page> {
+      return (await browser.newContext({ viewport: { width: 390, height: 844 } })).newPage();
+    },
+    async close(): Promise<void> {
+      await browser.close();
+      await server.stop();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
