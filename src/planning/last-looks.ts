@@ -2,6 +2,7 @@
  * The board has run. Handed back with something weak left in it, it comes back: that costs the price and the comeback. So what is still
  * doubted is weighed against the minutes that a last look takes, and only then is the job closed.
  */
+import type { Outcome } from "./check-outcomes.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import type { RepairModel } from "./repair-model.ts";
@@ -53,27 +54,34 @@ function costOf({ allMinutes, lossMoney }: FindingStep, model: RepairModel): num
 
 /**
  * Money that a last look is worth, its own cost taken off.
- * @param onward - minutes that it takes to find what is wrong where the look shows that something is; null: nothing more is looked for
+ * @param onward - what follows on a board that does not hold; left out: the look shows no such thing
  */
 export function netGain(
   step: FindingStep,
   model: RepairModel,
   { list }: Pick<Hypotheses, "list">,
-  onward: number | null = null,
+  onward: Onward | null = null,
 ): number {
   const weights = new Float64Array(model.groups.length);
-  const after = step.shares.reduce((sum, share) => {
+  const after = step.shares.reduce((sum, share, o) => {
     weights.fill(0);
     for (let h = 0; h < share.length; h++) weights[model.groupOf[h]] += share[h] * list[h].weight;
-    return sum + Math.max(worth(weights, model).money, goneOn(weights, model, onward));
+    const goesOn = onward?.after(step.outcomes[o]) === true;
+    return sum + (goesOn ? goneOn(weights, model, onward.minutes) : worth(weights, model).money);
   }, 0);
-  const before = Math.max(worth(model.weights, model).money, goneOn(model.weights, model, onward));
-  return after - before - costOf(step, model);
+  return after - worth(model.weights, model).money - costOf(step, model);
 }
 
-/** Money times weight of going on with the repair before anything is handed back. */
-function goneOn(weights: Float64Array, model: RepairModel, onward: number | null): number {
-  if (onward === null) return Number.NEGATIVE_INFINITY;
+/** A board that does not hold is not handed back: what is wrong with it has to be found first. */
+export interface Onward {
+  /** minutes of finding it */
+  readonly minutes: number;
+  /** does this outcome show it? */
+  after(outcome: Outcome): boolean;
+}
+
+/** Money times weight of a board with which the repair goes on. */
+function goneOn(weights: Float64Array, model: RepairModel, minutes: number): number {
   const { agreedPrice, feeIfNotRepaired } = model.terms;
   return weights.reduce((sum, weight, g) => {
     const { knownValue, unlisted } = model.groups[g];
@@ -82,7 +90,7 @@ function goneOn(weights: Float64Array, model: RepairModel, onward: number | null
       : unlisted
         ? feeIfNotRepaired
         : Math.max(knownValue, feeIfNotRepaired);
-    return sum + weight * (ends - onward * model.perMinute);
+    return sum + weight * (ends - minutes * model.perMinute);
   }, 0);
 }
 

@@ -4,12 +4,12 @@
  */
 import type { Place, PowerEvent } from "../bench/event.ts";
 import { MINUTES } from "../money/minutes.ts";
-import { loadEndChances } from "../priors/load-outcomes.ts";
+import { loadEndShares } from "../priors/load-outcomes.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { type Draft, dueProposal } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
-import { netGain } from "./last-looks.ts";
+import { netGain, type Onward } from "./last-looks.ts";
 import { bestClips, type Clips, clippedOn, samePlaces, staysOn } from "./live-clips.ts";
 import { livePartition } from "./live-partition.ts";
 import { liveProposal, momentWords } from "./live-proposal.ts";
@@ -20,6 +20,12 @@ import { lastPower, withReadings } from "./power-step.ts";
 import type { RepairModel } from "./repair-model.ts";
 import { type FindingStep, plainStep, toldBy } from "./steps.ts";
 import { type LiveMeasure, warmthChecks } from "./warmth-checks.ts";
+
+/** Any end but that it ran until it was switched off. */
+const STOPPED: Onward = {
+  minutes: LOAD_TEST.onwardMinutes,
+  after: ({ word }) => word !== "runs" && word?.startsWith("runs,") !== true,
+};
 
 /** The short run before a board goes back. */
 export interface ShortRun {
@@ -57,11 +63,11 @@ export function shortRun(
     const minutes = before + MINUTES.power + MINUTES.unpower + MINUTES.measure * meters.length;
     const step = plainStep(
       meters.length === 0 ? power : { ...power, meters },
-      endsOf(input, hypotheses, power, LOAD_TEST.warmSeconds, clips),
+      endsOf(input, hypotheses, LOAD_TEST.warmSeconds, clips),
       MINUTES.power,
       minutes,
     );
-    return { step, net: netGain(step, model, hypotheses, LOAD_TEST.onwardMinutes), always, inside };
+    return { step, net: netGain(step, model, hypotheses, STOPPED), always, inside };
   };
   if (proven || !always) return run(true);
   const [here, elsewhere] = [run(false), run(true)];
@@ -101,7 +107,6 @@ function whyShortRun({ action }: FindingStep, inside: boolean): string {
 function endsOf(
   input: PlanningInput,
   hypotheses: Hypotheses,
-  { do: _, ...power }: PowerEvent,
   seconds: number,
   clips: readonly Clips[],
 ): Pick<FindingStep, "outcomes" | "shares"> {
@@ -112,7 +117,7 @@ function endsOf(
     const key = faults.join(",");
     const ends =
       known.get(key) ??
-      loadEndChances(
+      loadEndShares(
         board,
         faults.map((f) => hypotheses.priors[f].fault),
         timeline.now.off,
@@ -139,7 +144,7 @@ export function whileUnderLoad(
   if (run === null || !run.on || !run.seen.every((word) => staysOn(word))) return null;
   const reading = unreadMeter(run) ?? payingReading(input, hypotheses, model, run);
   if (reading !== null) return liveProposal(input, reading, hypotheses, model);
-  const seconds = keepsOn(input, hypotheses, model, run) ? LOAD_TEST.endSeconds : LOAD_TEST.warmSeconds;
+  const seconds = keepsOn(input, hypotheses, model) ? LOAD_TEST.endSeconds : LOAD_TEST.warmSeconds;
   const why =
     seconds === LOAD_TEST.warmSeconds
       ? `Once it has run for ${momentWords(seconds)}, or stopped before`
@@ -188,7 +193,7 @@ function payingReading(
     const partition = wasRead(run, action) ? null : livePartition(input, hypotheses, run.power, action);
     if (partition === null || partition.outcomes.length < 2) continue;
     const step = plainStep(action, toldBy(partition), MINUTES.measure);
-    const net = netGain(step, model, hypotheses, LOAD_TEST.onwardMinutes);
+    const net = netGain(step, model, hypotheses);
     if (net <= most) continue;
     most = net;
     best = action;
@@ -197,12 +202,12 @@ function payingReading(
 }
 
 /** Is a whole thermal cycle worth its minutes beyond the short run? */
-function keepsOn(input: PlanningInput, hypotheses: Hypotheses, model: RepairModel, run: LoadRun): boolean {
+function keepsOn(input: PlanningInput, hypotheses: Hypotheses, model: RepairModel): boolean {
   const net = (afterPower: number): number => {
     const action = { do: "unpower", afterPower } as const;
-    const told = endsOf(input, hypotheses, run.power, afterPower, []);
+    const told = endsOf(input, hypotheses, afterPower, []);
     const step = plainStep(action, told, minutesOf(input.board, input.timeline.now, action));
-    return netGain(step, model, hypotheses, LOAD_TEST.onwardMinutes);
+    return netGain(step, model, hypotheses, STOPPED);
   };
   const least = PLANNING_RATES.leastGainMinutes * model.perMinute;
   return net(LOAD_TEST.endSeconds) - net(LOAD_TEST.warmSeconds) > least;

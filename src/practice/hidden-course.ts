@@ -6,7 +6,7 @@ import { viewOf } from "../priors/circuit-view.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import { type FeedHarm, feedHarm, ownHarm } from "../priors/feed-harm.ts";
 import { jointShare } from "../priors/joint-share.ts";
-import { loadEndChances } from "../priors/load-outcomes.ts";
+import { loadEndShares } from "../priors/load-outcomes.ts";
 import { boardEffect } from "../priors/power-effects.ts";
 import { feedSetup, outcomeChances } from "../priors/power-outcomes.ts";
 import { priorTable } from "../priors/prior-table.ts";
@@ -123,9 +123,7 @@ export function endAt(
       afterPower ?? 0,
     );
   const faults = present.map(({ fault }) => fault);
-  const chances = [...loadEndChances(job.board, faults, outOfCircuit(power), seconds)].filter(
-    ([, chance]) => chance > LEAST_CHANCE,
-  );
+  const chances = [...loadEndShares(job.board, faults, outOfCircuit(power), seconds)];
   return drawOne(
     chances.map(([word]) => word),
     chances.map(([, chance]) => chance),

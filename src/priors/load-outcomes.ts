@@ -44,11 +44,14 @@ function shownBy(effect: PowerEffect, seconds: number): number {
   return Math.min(1, Math.expm1(-seconds / SHOWS_SECONDS) / Math.expm1(-FULL_RUN_SECONDS / SHOWS_SECONDS));
 }
 
+/** Words that a run under load may end with by rule. */
+const ENDS = OBSERVED.filter((word) => Object.values(LOAD_ENDS).some((row) => (row[word] ?? 0) > 0));
+
 /**
- * Chance of each way in which a run of so many seconds under load ends, summing to one; `runs`: it ran until it was switched off.
+ * Share of each way in which a run of so many seconds under load ends by rule, summing to one; `runs`: it ran until it was switched off.
  * @param off - parts off the board or with a lifted pin
  */
-export function loadEndChances(
+export function loadEndShares(
   board: Board,
   faults: readonly Fault[],
   off: ReadonlySet<string>,
@@ -57,11 +60,14 @@ export function loadEndChances(
   const effect = boardEffect(board, faults, off);
   const ends = LOAD_ENDS[effect];
   const shown = shownBy(effect, seconds);
+  return new Map(ENDS.map((word) => [word, shown * (ends[word] ?? 0) + (word === "runs" ? 1 - shown : 0)]));
+}
+
+/** The same with what follows no rule, over all words: what a log may say. */
+export function loadEndChances(...asked: Parameters<typeof loadEndShares>): ReadonlyMap<Observed, number> {
+  const shares = loadEndShares(...asked);
   return new Map(
-    OBSERVED.map((word) => {
-      const rule = shown * (ends[word] ?? 0) + (word === "runs" ? 1 - shown : 0);
-      return [word, (1 - STRAY) * rule + STRAY / OBSERVED.length];
-    }),
+    OBSERVED.map((word) => [word, (1 - STRAY) * (shares.get(word) ?? 0) + STRAY / OBSERVED.length]),
   );
 }
 
