@@ -103,7 +103,7 @@ describe("after a board has run at idle", () => {
 
   it("the same end once more, of a board left as it is, counts once; a longer run that held counts for more", () => {
     const healthy = (...log: readonly JobEvent[]) => jobAfter(...ran, ...log).belief.healthyProbability;
-    const once = healthy(load, end("quiet"));
+    const once = healthy(load, end("quiet"), load, { do: "unpower" });
     expect(healthy(load, end("quiet"), load, end("quiet"))).toBeCloseTo(once, 9);
     expect(healthy(load, end("runs", 1200))).toBeGreaterThan(healthy(load, end("runs", 120)));
   });

@@ -3,6 +3,7 @@
  * it goes back; a dummy, clips at another place, more readings and a whole thermal cycle are done where what they find is worth their minutes.
  */
 import type { Place, PowerEvent } from "../bench/event.ts";
+import type { Board } from "../board/board.ts";
 import { MINUTES } from "../money/minutes.ts";
 import { loadEndShares } from "../priors/load-outcomes.ts";
 import { minutesOf } from "./action-minutes.ts";
@@ -83,24 +84,32 @@ export function shortRunDraft(
 ): Draft {
   const { action } = step;
   return {
-    ...dueProposal(input, { action, row: [], why: whyShortRun(step, inside), expect: [] }, model),
+    ...dueProposal(
+      input,
+      { action, row: [], why: whyShortRun(input.board, step, inside), expect: [] },
+      model,
+    ),
     expect: expectations(step, hypotheses, input.board, null),
   };
 }
 
-function whyShortRun({ action }: FindingStep, inside: boolean): string {
+function whyShortRun({ parts }: Board, { action }: FindingStep, inside: boolean): string {
   const { load, meters = [] } = action.do === "power" ? action : {};
   const what =
     typeof load === "number"
       ? `a dummy load of about ${load} W (three equal lamps in a star)`
-      : "its own load, plugged in and held fast";
+      : "its own load, held fast";
+  const plugged =
+    load === "own" && [...parts.values()].some(({ kind }) => kind === "motor")
+      ? " A motor that was unplugged goes back on only once every store is proven empty."
+      : "";
   const clips = meters.map(([red, black]) => `red on ${red}, black on ${black}`).join("; second meter ");
   const on = !inside
     ? " Nobody reaches inside: a meter that is clipped on stays where it is."
     : meters.length === 0
       ? ""
       : ` Clip the meter on first, DC volts: ${clips}.`;
-  return `It ran at idle, and that proves little: ${momentWords(LOAD_TEST.warmSeconds)} with ${what} show a boost that never starts, an inrush part left in the way, a supply that gives in.${on} Heatsink on, cover or barrier in place, then hands off.`;
+  return `It ran at idle, and that proves little: ${momentWords(LOAD_TEST.warmSeconds)} with ${what} show a boost that never starts, an inrush part left in the way, a supply that gives in.${on}${plugged} Heatsink on, cover or barrier in place, then hands off.`;
 }
 
 /** P(end of a run of so many seconds, and what the clips show meanwhile | hypothesis). */

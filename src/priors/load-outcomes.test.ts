@@ -2,7 +2,7 @@ import { expect, it } from "vitest";
 import type { Fault } from "../board/fault.ts";
 import { parseFault } from "../board/parse-fault.ts";
 import { shippedBoard } from "../live/on-power.fixture.ts";
-import { FULL_RUN_SECONDS, LOAD_ENDS, loadEndChances } from "./load-outcomes.ts";
+import { FULL_RUN_SECONDS, LOAD_ENDS, loadEndChances, loadEndShares } from "./load-outcomes.ts";
 
 const board = shippedBoard("outdoor-unit-inverter");
 const faults = (...names: readonly string[]): readonly Fault[] =>
@@ -32,4 +32,9 @@ it("a good board runs through; a weak one rarely does, and a kilohm leak across 
 it("a run that was broken off soon tells little", () => {
   expect(runs(60, "R28:drift")).toBeGreaterThan(0.85);
   expect(runs(600, "R28:drift")).toBeLessThan(runs(60, "R28:drift"));
+});
+
+it("what needs no warmth shows at once", () => {
+  const shorted = loadEndShares(board, faults("C8:short"), new Set(), 1);
+  expect(shorted.get("runs")).toBe(0);
 });
