@@ -1,4 +1,4 @@
-/** How runs under load ended, as evidence: what a minute at idle does not show. */
+/** How runs under load ended, as evidence: what standing at idle does not show. */
 import type { BenchState } from "../bench/bench-state.ts";
 import { isWork } from "../bench/dead-board.ts";
 import type { Observed } from "../bench/event.ts";

@@ -1,6 +1,6 @@
 /** What the page shows, computed in `bench-view.ts` and sent as it is: plain data, structured-clone safe. */
 
-import type { FirstMinute } from "../planning/first-minute.ts";
+import type { FirstMinute } from "../planning/first-minute-shape.ts";
 import type { Proposal } from "../planning/proposal.ts";
 import type { ActionView } from "./action-view.ts";
 import type { SafetyView } from "./safety-view-shape.ts";

@@ -5,8 +5,8 @@ import type { LiveView } from "./live-view.ts";
 import type { PowerFeed } from "./power-feed.ts";
 import type { RailState } from "./rail-state.ts";
 import type { RailTree } from "./rail-tree.ts";
+import type { LoadedRun } from "./run-state.ts";
 import type { SupplyState } from "./secondaries.ts";
-import type { LoadedRun } from "./under-load.ts";
 
 export interface Found {
   readonly view: LiveView;

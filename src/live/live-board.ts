@@ -21,7 +21,8 @@ import type { RailDraw } from "./rail-load.ts";
 import type { RailState } from "./rail-state.ts";
 import { RailTree } from "./rail-tree.ts";
 import { Remembered } from "./remembered.ts";
-import { type BoardLoad, OWN_LOAD, type Running, running } from "./running.ts";
+import type { BoardLoad, Running } from "./run-state.ts";
+import { OWN_LOAD, running } from "./running.ts";
 import { type SupplyState, supplyState } from "./secondaries.ts";
 import { underLoad } from "./under-load.ts";
 

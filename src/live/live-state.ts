@@ -11,7 +11,7 @@ import { partHeats } from "./part-heats.ts";
 import { alternating, between, type LiveVolts, type Potential, steady } from "./potentials.ts";
 import { feedShare } from "./power-feed.ts";
 import type { PartHeat, RailState } from "./rail-state.ts";
-import type { Running } from "./running.ts";
+import type { Running } from "./run-state.ts";
 import { SUPPLY_MODES, type SupplyMode, type SupplyState } from "./secondaries.ts";
 import { type LiveTemperature, type Taken, temperatureOf } from "./temperature.ts";
 import { boostedBus, rippleDoubt } from "./under-load.ts";

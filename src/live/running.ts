@@ -1,19 +1,7 @@
 /** What happens when a powered board is told to run: it trips, stays weak, or works; and where its bus then stands. */
 import { seesBus } from "./bus-sense.ts";
 import type { Found } from "./found.ts";
-
-export interface Running {
-  readonly does: "nothing" | "trips" | "weak" | "runs";
-  /** mean bus volts while it runs (or tries); null where there is no bus */
-  readonly busVolts: number | null;
-  readonly boost: "none" | "idle" | "holds";
-}
-
-/** What a board is told to drive: its own motor or coil (as far as it is there), or a dummy load. */
-export interface BoardLoad {
-  readonly watts: number;
-  readonly dummy: boolean;
-}
+import type { BoardLoad, Running } from "./run-state.ts";
 
 export const RUN_MODEL = {
   /** a light load on the bench, watts (from memory) */

@@ -4,7 +4,8 @@ import type { PowerEvent } from "../bench/event.ts";
 import type { Found } from "./found.ts";
 import { type Front, meanBetween } from "./front.ts";
 import type { Potential } from "./potentials.ts";
-import { type BoardLoad, OWN_LOAD, type Running } from "./running.ts";
+import type { BoardLoad, LoadedRun, Running } from "./run-state.ts";
+import { OWN_LOAD } from "./running.ts";
 
 export const LOAD_DOUBT = {
   /** what a motor draws on the bench is guessed within a factor of two, a dummy's watts are known: deviation of what it costs the bus (from memory) */
@@ -20,13 +21,6 @@ export const LOAD_DOUBT = {
 export function loadOf({ load }: Pick<PowerEvent, "load">): BoardLoad | null {
   if (load === undefined) return null;
   return load === "own" ? OWN_LOAD : { watts: load, dummy: true };
-}
-
-/** What a board under load does, and how far the doubt about its load goes. */
-export interface LoadedRun extends Running {
-  readonly load: BoardLoad;
-  /** deviation of the bus that the load's own doubt makes, a share */
-  readonly sagDoubt: number;
 }
 
 /** The board as found at rest, once it has been told to run. One that trips, or does nothing, stands as before. */

@@ -7,37 +7,13 @@ import type { Board } from "../board/board.ts";
 import { deriveRoles } from "../board/roles.ts";
 import type { LiveCheck, LiveReading } from "../live/live-reading.ts";
 import { expectations } from "./expectations.ts";
+import type { FirstMinute, WatchRow } from "./first-minute-shape.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { boardUnder, goodLiveReading, livePartition } from "./live-partition.ts";
 import { LOAD_TEST } from "./load-test.ts";
 import type { PlanningInput } from "./planning-input.ts";
-import type { Action, Expectation } from "./proposal.ts";
+import type { Action } from "./proposal.ts";
 import { plainStep, toldBy } from "./steps.ts";
-
-/** One thing to watch, with the band of a good board. */
-export interface WatchRow {
-  readonly what: string;
-  /** where it is read; null for what is seen or felt */
-  readonly places: readonly [Place, Place] | null;
-  /** a meter hangs there, so that it can be read hands off */
-  readonly clipped: boolean;
-  /** what a good board shows, in words */
-  readonly good: string;
-  /** readings outside that band, the likeliest first, and what they would mean */
-  readonly otherwise: readonly Pick<Expectation, "if" | "means" | "probability">[];
-}
-
-export interface FirstMinute {
-  /** it is told to drive a load: how that ends is asked when it is switched off */
-  readonly underLoad: boolean;
-  /** the board is on; false: it is about to be */
-  readonly on: boolean;
-  readonly rows: readonly WatchRow[];
-  /** off at once, each in one line */
-  readonly abort: readonly string[];
-  /** seconds after switch-on at which something is looked at, and what */
-  readonly marks: readonly { readonly seconds: number; readonly what: string }[];
-}
 
 /** When to switch off, each with where it comes from. */
 export const ABORT_LIMITS = {

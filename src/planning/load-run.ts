@@ -153,7 +153,8 @@ export function whileUnderLoad(
   if (run === null || !run.on || !run.seen.every((word) => staysOn(word))) return null;
   const reading = unreadMeter(run) ?? payingReading(input, hypotheses, model, run);
   if (reading !== null) return liveProposal(input, reading, hypotheses, model);
-  const seconds = keepsOn(input, hypotheses, model) ? LOAD_TEST.endSeconds : LOAD_TEST.warmSeconds;
+  const runs = run.seen.length === 0 || run.seen.includes("runs");
+  const seconds = runs && keepsOn(input, hypotheses, model) ? LOAD_TEST.endSeconds : LOAD_TEST.warmSeconds;
   const why =
     seconds === LOAD_TEST.warmSeconds
       ? `Once it has run for ${momentWords(seconds)}, or stopped before`

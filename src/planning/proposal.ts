@@ -1,5 +1,5 @@
 import type { JobEvent, LookEvent, MeasureEvent } from "../bench/event.ts";
-import type { FirstMinute } from "./first-minute.ts";
+import type { FirstMinute } from "./first-minute-shape.ts";
 
 type WithoutReading<E> = E extends MeasureEvent
   ? Omit<MeasureEvent, "reading">

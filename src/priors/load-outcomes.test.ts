@@ -1,10 +1,13 @@
 import { expect, it } from "vitest";
 import type { Fault } from "../board/fault.ts";
+import { parseBoard } from "../board/parse-board.ts";
 import { parseFault } from "../board/parse-fault.ts";
-import { shippedBoard } from "../live/on-power.fixture.ts";
+import { SHIPPED } from "../shipped/shipped.ts";
 import { FULL_RUN_SECONDS, LOAD_ENDS, loadEndChances, loadEndShares } from "./load-outcomes.ts";
 
-const board = shippedBoard("outdoor-unit-inverter");
+const parsed = parseBoard(SHIPPED.find(({ id }) => id === "outdoor-unit-inverter")?.board);
+if (!parsed.ok) throw new Error(parsed.problem);
+const board = parsed.value;
 const faults = (...names: readonly string[]): readonly Fault[] =>
   names.map((name) => {
     const fault = parseFault(name, board);

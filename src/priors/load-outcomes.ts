@@ -8,22 +8,25 @@ import { boardEffect, type PowerEffect } from "./power-effects.ts";
 
 type EndRow = Readonly<Partial<Record<Observed, number>>>;
 
+const WEAK: EndRow = { runs: 0.35, quiet: 0.45, trip: 0.1, smoke: 0.1 };
+
 /**
  * Shares of how a full run under load ends, by the worst of what is wrong: `runs` where it ran until it was switched off. That a weak
- * board shows within one thermal cycle under load, and a leak across the bus smokes, is common practice; the shares are from memory.
+ * board shows within one thermal cycle under load, and a leak across the bus smokes, is common practice; the shares are from memory. Only a
+ * board that has come on is loaded: what would have kept it quiet then, and did not, is no more than weak.
  */
 export const LOAD_ENDS: Readonly<Record<PowerEffect, EndRow>> = {
-  "input-open": { quiet: 1 },
+  "input-open": WEAK,
   "line-short": { "fuse-blew": 0.7, trip: 0.3 },
-  "feed-open": { quiet: 1 },
+  "feed-open": WEAK,
   "bus-short": { "fuse-blew": 0.6, trip: 0.2, smoke: 0.2 },
   "supply-short": { "fuse-blew": 0.5, smoke: 0.3, quiet: 0.2 },
   "bus-leak": { smoke: 0.6, quiet: 0.22, trip: 0.1, runs: 0.08 },
-  "supply-dead": { quiet: 1 },
-  "rail-short": { quiet: 0.85, smoke: 0.15 },
+  "supply-dead": WEAK,
+  "rail-short": WEAK,
   "leg-half": { trip: 0.4, "fuse-blew": 0.3, smoke: 0.2, quiet: 0.1 },
-  "no-run": { quiet: 0.96, runs: 0.04 },
-  weak: { runs: 0.35, quiet: 0.45, trip: 0.1, smoke: 0.1 },
+  "no-run": WEAK,
+  weak: WEAK,
   none: { runs: 0.985, quiet: 0.01, trip: 0.005 },
 };
 export const LOAD_ENDS_MARK: Mark = "from memory";
@@ -35,12 +38,12 @@ const SHOWS_SECONDS = 600;
 /** Share of sights that follow no rule, spread over all words. From memory. */
 const STRAY = 0.01;
 
-/** What has to warm up before it shows; all else shows as soon as the load is on. Common practice. */
-const BUILDS_UP: ReadonlySet<PowerEffect> = new Set(["weak", "bus-leak", "none"]);
+/** What shows as soon as the load is on; all else has to warm up first. Common practice. */
+const AT_ONCE: ReadonlySet<PowerEffect> = new Set(["line-short", "bus-short", "supply-short", "leg-half"]);
 
 /** Of what a full run would have shown, the share that shows within so many seconds. */
 function shownBy(effect: PowerEffect, seconds: number): number {
-  if (!BUILDS_UP.has(effect)) return 1;
+  if (AT_ONCE.has(effect)) return 1;
   return Math.min(1, Math.expm1(-seconds / SHOWS_SECONDS) / Math.expm1(-FULL_RUN_SECONDS / SHOWS_SECONDS));
 }
 
