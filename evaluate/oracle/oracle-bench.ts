@@ -5,9 +5,11 @@ import type {
   CalibrateEvent,
   ColdMode,
   JobEvent,
+  LiveMode,
   LookEvent,
   MeasureEvent,
   Reading,
+  UnpowerEvent,
 } from "../../src/bench/event.ts";
 import { pinOfPlace } from "../../src/bench/place.ts";
 import type { Timeline } from "../../src/bench/timeline.ts";
@@ -24,9 +26,9 @@ import { findingOf } from "./looks.ts";
 import { type OracleCheck, runChecks } from "./meter-run.ts";
 import { type OracleBoard, oracleBoard } from "./oracle-board.ts";
 import { type Hidden, hiddenAfter, outOfCircuit } from "./oracle-course.ts";
-import { liveVolts } from "./oracle-live.ts";
+import { liveAnswer } from "./oracle-live.ts";
 import { calibration, type Seen, shown } from "./oracle-meter.ts";
-import { observed } from "./power-outcome.ts";
+import { loadEnd, observed } from "./power-outcome.ts";
 import { conditionOf } from "./power-truth.ts";
 import { slipOf } from "./slips.ts";
 
@@ -164,6 +166,8 @@ class Bench implements OracleBench {
     if (missing !== null) return done({ do: "mark", part: missing, as: "absent" });
     switch (event.do) {
       case "measure":
+        if (!isColdMode(event.mode) && timeline.now.powered)
+          return this.#live(timeline, hidden, { ...event, mode: event.mode });
         return event.mode === "dcv"
           ? this.#volts(timeline, hidden, event)
           : refused(`this bench has no answer to ${event.mode} here`);
@@ -180,6 +184,8 @@ class Bench implements OracleBench {
         return done(
           event.question === MOTOR_INSULATION.question ? { ...event, answer: MOTOR_INSULATION.good } : event,
         );
+      case "unpower":
+        return done(this.#unpower(timeline, hidden, event));
       default:
         return done(event);
     }
@@ -211,18 +217,30 @@ class Bench implements OracleBench {
     return done({ ...event, reading: calibration(meter, event.mode, event.known, room.celsius) });
   }
 
-  /** At rest what charge is left, under power what a clipped meter shows. */
+  /** What charge is left at rest. */
   #volts(timeline: Timeline, hidden: Hidden, event: Measure): OracleAnswer {
     const { red, black } = event;
     const { board, seed } = this.oracle;
     if (red === undefined || black === undefined) return refused("dcv needs two places");
     const condition = conditionOf(board, hidden.faults, outOfCircuit(timeline.now));
-    const filled = (volts: number): OracleAnswer => done({ ...event, reading: Number(volts.toFixed(2)) });
-    if (!timeline.now.powered)
-      return filled(restVolts(board, timeline, seed, red, black, condition === "bus-short"));
+    const volts = restVolts(board, timeline, seed, red, black, condition === "bus-short");
+    return done({ ...event, reading: Number(volts.toFixed(2)) });
+  }
+
+  /** What a clipped meter or a thermometer shows under power. */
+  #live(timeline: Timeline, hidden: Hidden, event: Measure & { readonly mode: LiveMode }): OracleAnswer {
     const power = timeline.entries.findLast((entry) => entry.event.do === "power")?.event;
-    const volts =
-      power?.do === "power" ? liveVolts(this.oracle, hidden, timeline.now, power, [red, black]) : null;
-    return volts === null ? refused("the live model has no answer there") : filled(volts);
+    const value = power?.do === "power" ? liveAnswer(this.oracle, hidden, timeline.now, power, event) : null;
+    return value === null
+      ? refused("the live model has no answer there")
+      : done({ ...event, reading: Number(value.toFixed(2)) });
+  }
+
+  /** After a run under load, what it had done until then. */
+  #unpower(timeline: Timeline, hidden: Hidden, event: UnpowerEvent): UnpowerEvent {
+    const power = timeline.entries.findLast((entry) => entry.event.do === "power");
+    if (!timeline.now.powered || power?.event.do !== "power" || power.event.load === undefined) return event;
+    const off = outOfCircuit(power.before);
+    return { ...event, observed: loadEnd(this.oracle, hidden.faults, off, event.afterPower ?? 0) };
   }
 }

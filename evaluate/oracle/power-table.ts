@@ -52,6 +52,25 @@ export const POWER_OUTCOMES: Readonly<Record<Condition, Readonly<Record<Exclude<
     works: { mains: { runs: 0.99, quiet: 0.01 }, lamp: { runs: 0.96, quiet: 0.04 } },
   };
 
+/**
+ * How a full run under load ends (`runs`: it ran until it was switched off). A weak board is one that runs and comes back: one thermal
+ * cycle under load shows about half of them, as the load test of the trade is meant to. From memory.
+ */
+export const LOAD_ENDS: Readonly<Record<Condition, Chances>> = {
+  "input-open": { quiet: 1 },
+  "line-short": { "fuse-blew": 0.6, trip: 0.4 },
+  "bus-short": { "fuse-blew": 0.6, smoke: 0.2, trip: 0.2 },
+  "supply-dead": { quiet: 1 },
+  "rail-short": { quiet: 0.8, smoke: 0.2 },
+  "half-leg": { trip: 0.4, "fuse-blew": 0.3, smoke: 0.3 },
+  "no-run": { quiet: 1 },
+  weak: { runs: 0.5, quiet: 0.35, trip: 0.1, smoke: 0.05 },
+  works: { runs: 0.99, quiet: 0.01 },
+};
+
+/** A full run, seconds; what a weak board does under load it does at any time of it. From memory. */
+export const FULL_RUN_SECONDS = 1200;
+
 /** With a bench supply across a short it stands at its limit; elsewhere nothing is seen. */
 export const BENCH_OUTCOMES = {
   short: { limiting: 0.97, quiet: 0.03 },

@@ -20,6 +20,8 @@ export type Observed =
   | "fuse-blew"
   | "trip"
   | "smoke";
+/** The board's own load (its motor, its coil and pan), or the watts of a dummy in its place. */
+export type RunLoad = "own" | number;
 export type Verdict = "repaired" | "not-economic" | "not-repairable" | "no-fault" | "declined";
 
 /** How a part of this very board stands to the board file: missing, another than drawn, not sure of it, or as drawn after all. */
@@ -100,11 +102,17 @@ export interface PowerEvent extends Omit<Stamp, "at"> {
   /** for `bench`: a resistor in series with the source, as for a cell */
   readonly ohms?: number;
   readonly observed?: Observed | readonly Observed[];
+  /** what it was told to drive; absent: it was told nothing */
+  readonly load?: RunLoad;
   /** pairs of places that meters were clipped across before power: what can be read with the hands off */
   readonly meters?: readonly (readonly [Place, Place])[];
 }
 export interface UnpowerEvent extends Stamp {
   readonly do: "unpower";
+  /** what the board did up to then: `runs` where it ran until it was switched off */
+  readonly observed?: Observed | readonly Observed[];
+  /** seconds since power came on */
+  readonly afterPower?: number;
 }
 export interface AnswerEvent extends Stamp {
   readonly do: "answer";

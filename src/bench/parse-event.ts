@@ -20,6 +20,7 @@ import type {
   PowerEvent,
   RemoveEvent,
   ReplaceEvent,
+  RunLoad,
   UndoEvent,
   UnpowerEvent,
 } from "./event.ts";
@@ -195,6 +196,11 @@ function readObserved(problems: Problems, event: Fields): Observed | readonly Ob
   });
 }
 
+function readLoad(event: Fields): RunLoad | undefined {
+  if (typeof event.raw("load") === "number") return event.number("load", { above: 0 });
+  return event.word("load", ["own"] as const);
+}
+
 const FEED_FIELDS: Readonly<Record<Feed, readonly string[]>> = {
   mains: [],
   lamp: ["watts"],
@@ -207,7 +213,7 @@ function readPower(problems: Problems, event: Fields): PowerEvent {
   const feed = event.word("feed", FEEDS) ?? "mains";
   if (problems.first !== null) return { do: "power", feed };
   const own = [...FEED_FIELDS[feed], ...(feed === "bench" ? ["ohms"] : [])];
-  event.only([...STAMP, "feed", "observed", "meters", ...own], `power with feed ${feed}`);
+  event.only([...STAMP, "feed", "observed", "load", "meters", ...own], `power with feed ${feed}`);
   event.require(...FEED_FIELDS[feed], ...(feed === "bench" ? ["at"] : []));
   return present<PowerEvent>({
     do: "power",
@@ -218,6 +224,7 @@ function readPower(problems: Problems, event: Fields): PowerEvent {
     ohms: event.number("ohms", { above: 0 }),
     at: feed === "bench" ? readPlaces(problems, event, "two places, [plus, minus]") : readTime(event),
     observed: event.has("observed") ? readObserved(problems, event) : undefined,
+    load: readLoad(event),
     meters: event.has("meters") ? readMeters(problems, event) : undefined,
     id: undefined,
     who: undefined,
@@ -259,9 +266,11 @@ function readMark(event: Fields): MarkEvent {
   };
 }
 
-function readUnpower(event: Fields): UnpowerEvent {
-  event.only(STAMP, "unpower");
-  return { do: "unpower", ...readStamp(event) };
+function readUnpower(problems: Problems, event: Fields): UnpowerEvent {
+  event.only([...STAMP, "observed", "afterPower"], "unpower");
+  const observed = event.has("observed") ? readObserved(problems, event) : undefined;
+  const afterPower = event.number("afterPower", { least: 0 });
+  return { do: "unpower", ...present({ observed, afterPower }), ...readStamp(event) };
 }
 
 function readUndo(event: Fields): UndoEvent {
@@ -300,7 +309,7 @@ function readEvent(problems: Problems, event: Fields, name: JobEvent["do"]): Job
     case "power":
       return readPower(problems, event);
     case "unpower":
-      return readUnpower(event);
+      return readUnpower(problems, event);
     case "mark":
       return readMark(event);
     case "answer":

@@ -40,6 +40,7 @@ const CARD: CardView = {
   good: null,
   atStake: null,
   forecast: FORECAST,
+  firstMinute: null,
   others: [],
   outlook: { expectedMargin: 50, repairProbability: 0.9 },
 };

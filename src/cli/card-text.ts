@@ -1,4 +1,5 @@
 import { createColors } from "picocolors";
+import { momentWords } from "../planning/live-proposal.ts";
 import type { BenchView, CardView } from "../wire/bench-view.ts";
 import { percent, table } from "./answer-text.ts";
 import { chargeLine } from "./stores-text.ts";
@@ -27,6 +28,7 @@ export function cardText(view: BenchView, color: boolean): string {
     stakeText(card, view.currency),
     forecastText(card, view.currency),
     gateText(card),
+    firstMinuteText(card),
   ].join("");
 }
 
@@ -114,3 +116,14 @@ const RUNG_WORDS: Readonly<Record<NonNullable<CardView["forecast"]>["ladder"][nu
   open: "left out",
   shut: "not yet",
 };
+/** What to watch once the switch is on: the bands of a good board, what lies outside of them, when to switch off, when to feel for heat. */
+function firstMinuteText(card: CardView): string {
+  const { firstMinute } = card;
+  if (firstMinute === null) return "";
+  const rows = firstMinute.rows.flatMap(({ what, good, clipped, otherwise }) => [
+    [`    ${what}${clipped ? " (clipped)" : ""}`, good],
+    ...otherwise.map((one) => ["", `else ${one.if}: ${one.means}`]),
+  ]);
+  const marks = firstMinute.marks.map(({ seconds, what }) => `${momentWords(seconds)}: ${what}`);
+  return `  ${firstMinute.on ? "While it is on" : "The first minute"}, a good board shows:\n${table(rows)}  OFF AT ONCE: ${firstMinute.abort.join("; ")}.\n  By the clock: ${marks.join("; ")}.\n`;
+}

@@ -5,6 +5,7 @@
 import type { BenchState } from "../bench/bench-state.ts";
 import { isWork } from "../bench/dead-board.ts";
 import type { PowerEvent } from "../bench/event.ts";
+import { neverFitted } from "../bench/never-fitted.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { Predictor } from "../meter/prediction.ts";
@@ -18,6 +19,7 @@ import { datedFaults } from "./dated-faults.ts";
 import { lookEvidence, powerEvidence } from "./event-evidence.ts";
 import type { Piece } from "./evidence.ts";
 import { type LivePredictor, liveCheckOf, liveEvidence } from "./live-evidence.ts";
+import { loadEndPieces } from "./load-end-evidence.ts";
 import { type Core, pieceLogLikelihoods, posteriorCores } from "./posterior.ts";
 import { ofRails } from "./rail-evidence.ts";
 import { limitsFor, type SearchLimits } from "./search-limits.ts";
@@ -83,6 +85,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
     evidence: coldEvidence(group, input.predictorFor(group.entry.before), priors.faults, memory, notSolved),
     logIndexes: group.logIndexes,
   }));
+  const never = neverFitted(timeline);
   const looks: Piece[] = [];
   const powers: Piece[] = [];
   // the same sight at the same feed on a board left as it is tells nothing new, whatever made it: one piece for all of them
@@ -110,14 +113,21 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
           board,
           entry.event,
           entry.logIndex,
-          outOfCircuit(entry.before),
+          outOfCircuit(entry.before, never),
           priors.faults,
         ),
         logIndexes: [entry.logIndex],
       });
     }
   }
-  return [...cold, ...looks, ...powers, ...livePieces(input, rails.said), ...rails.pieces];
+  return [
+    ...cold,
+    ...looks,
+    ...powers,
+    ...loadEndPieces(board, timeline, priors.faults, (bench) => outOfCircuit(bench, never)),
+    ...livePieces(input, rails.said),
+    ...rails.pieces,
+  ];
 }
 
 /** Readings under power, in an order that does not depend on when each was taken after its power-up. */
@@ -139,9 +149,10 @@ function livePieces(
   return found.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0)).map(({ piece }) => piece);
 }
 
-/** Parts that power could not reach: off the board, or with a pin lifted. */
-function outOfCircuit(bench: BenchState): ReadonlySet<string> {
-  return new Set([...bench.off, ...[...bench.lifted].map((place) => place.split(".")[0])]);
+/** Parts that power could not reach and that the board misses: off it (unless it never had them), or with a pin lifted. */
+function outOfCircuit(bench: BenchState, never: ReadonlySet<string>): ReadonlySet<string> {
+  const off = [...bench.off].filter((part) => !never.has(part));
+  return new Set([...off, ...[...bench.lifted].map((place) => place.split(".")[0])]);
 }
 
 function explanationOf(

@@ -3,7 +3,7 @@
  * tolerance and without a slip of its own (those tables are already smooth).
  */
 
-import type { LookEvent, PowerEvent } from "../bench/event.ts";
+import type { LookEvent, Observed, PowerEvent } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
 import type { Cause } from "../priors/cause.ts";
@@ -46,6 +46,16 @@ export function powerEvidence(
   const setup = feedSetup(event, off);
   const likelihood = (faults: readonly Fault[]): number =>
     observedLikelihood(board, faults, setup, event.observed ?? []);
+  return boardEvidence(logIndex, likelihood, priors, event.observed ?? []);
+}
+
+/** What the whole board did, of which any fault may be the reason. */
+export function boardEvidence(
+  logIndex: number,
+  likelihood: (faults: readonly Fault[]) => number,
+  priors: readonly FaultPrior[],
+  observed: Observed | readonly Observed[],
+): Evidence {
   return discreteEvidence(
     logIndex,
     likelihood,
@@ -58,7 +68,7 @@ export function powerEvidence(
       });
     },
     priors,
-    [event.observed ?? []].flat().join(", "),
+    [observed].flat().join(", "),
   );
 }
 

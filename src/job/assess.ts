@@ -47,8 +47,9 @@ function speaksOfFaults({ event, before }: TimelineEntry): boolean {
     case "unclip":
     case "lift":
     case "remove":
-    case "unpower":
       return false;
+    case "unpower":
+      return event.observed !== undefined;
     default:
       return true;
   }

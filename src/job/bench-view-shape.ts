@@ -1,5 +1,6 @@
 /** What the page shows, computed in `bench-view.ts` and sent as it is: plain data, structured-clone safe. */
 
+import type { FirstMinute } from "../planning/first-minute-shape.ts";
 import type { Proposal } from "../planning/proposal.ts";
 import type { ActionView } from "./action-view.ts";
 import type { SafetyView } from "./safety-view-shape.ts";
@@ -23,6 +24,8 @@ export interface CardView
   readonly row: readonly ActionView[];
   /** the same in words, as `headline` */
   readonly rowWords: readonly string[];
+  /** what to watch at this power-up, or at the one that is on */
+  readonly firstMinute: FirstMinute | null;
   /** tell the person to wait for the charge of the check before */
   readonly wait: string | null;
   /** what a good board would show at a cold check; null where the step is none */

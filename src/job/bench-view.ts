@@ -92,6 +92,7 @@ function cardView(assessment: Assessment): CardView {
     good: goodWords(assessment, action),
     atStake: proposal.atStake,
     forecast: proposal.forecast,
+    firstMinute: proposal.firstMinute(),
     others: proposal.others.map((other) => ({
       action: { ...other.action },
       headline: actionWords(job.board, other.action),

@@ -13,6 +13,8 @@ export function eventWords(board: Board, event: JobEvent | undefined): string {
   if (event.do === "look") return `${words}: ${event.finding}`;
   if (event.do === "power" && event.observed !== undefined)
     return `${words}: ${[event.observed].flat().join(", ")}`;
+  if (event.do === "unpower" && event.observed !== undefined)
+    return `${words}; until then: ${[event.observed].flat().join(", ")}`;
   return words;
 }
 

@@ -1,5 +1,5 @@
 /** Actions, places and faults in the words a technician uses at the bench. */
-import type { JobEvent, Overruled, PartMark, Place, PowerEvent } from "../bench/event.ts";
+import type { JobEvent, Overruled, PartMark, Place, PowerEvent, RunLoad } from "../bench/event.ts";
 import { isPlugged } from "../bench/place.ts";
 import type { Board, Part } from "../board/board.ts";
 import { kindOf } from "../board/kinds.ts";
@@ -95,7 +95,9 @@ function otherWords(board: Board, action: Action | JobEvent): string {
     case "power":
       if (action.feed === "lamp") return `Power up through a ${action.watts ?? "?"} W series lamp`;
       if (action.feed === "bench") return fedWords(board, action);
-      return "Power up on the mains";
+      return action.load === undefined
+        ? "Power up on the mains"
+        : `Power up on the mains with ${loadWords(action.load)}, and run it`;
     case "unpower":
       return "Switch off and unplug";
     case "answer":
@@ -135,6 +137,10 @@ function fedWords(board: Board, { volts, limitAmps, ohms, at }: PowerEvent): str
   return `Power from ${source}: plus on ${plus}, minus on ${minus}`;
 }
 
+/** What the board is told to drive. */
+function loadWords(load: RunLoad): string {
+  return load === "own" ? "its own load" : `a dummy load of ${load} W`;
+}
 const OVERRULED_WORDS: Readonly<Record<Overruled, string>> = {
   proof: "Went on without the proof",
   resistor: "Power with the resistor on",

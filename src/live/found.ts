@@ -5,6 +5,7 @@ import type { LiveView } from "./live-view.ts";
 import type { PowerFeed } from "./power-feed.ts";
 import type { RailState } from "./rail-state.ts";
 import type { RailTree } from "./rail-tree.ts";
+import type { LoadedRun } from "./run-state.ts";
 import type { SupplyState } from "./secondaries.ts";
 
 export interface Found {
@@ -24,4 +25,6 @@ export interface Found {
   /** made by the supplies, or fed from a bench supply; its amps then are `amps` */
   readonly rails: readonly RailState[];
   readonly amps?: number;
+  /** what it does with the load that it was told to drive; absent: it stands idle */
+  readonly run?: LoadedRun;
 }

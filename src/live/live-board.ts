@@ -21,8 +21,10 @@ import type { RailDraw } from "./rail-load.ts";
 import type { RailState } from "./rail-state.ts";
 import { RailTree } from "./rail-tree.ts";
 import { Remembered } from "./remembered.ts";
-import { RUN_MODEL, type Running, running } from "./running.ts";
+import type { BoardLoad, Running } from "./run-state.ts";
+import { OWN_LOAD, running } from "./running.ts";
 import { type SupplyState, supplyState } from "./secondaries.ts";
+import { underLoad } from "./under-load.ts";
 
 /** Relays and supply are looked at again until nothing changes, at most so often. */
 const MOST_ROUNDS = 4;
@@ -53,6 +55,7 @@ export class LiveBoard {
   readonly bench: BenchState;
   readonly feed: PowerFeed;
   readonly #seen: readonly Observed[];
+  readonly #load: BoardLoad | null;
   readonly #view: LiveView;
   readonly #good: RailTree;
   readonly #fronts: Fronts;
@@ -60,10 +63,18 @@ export class LiveBoard {
   readonly #supplies = new Remembered<Fed>();
   readonly #logics = new WeakMap<readonly RailState[], Remembered<Logic>>();
 
-  constructor(board: Board, bench: BenchState, feed: PowerFeed, seen: readonly Observed[] = []) {
+  /** @param load - what it was told to drive; null: it stands idle */
+  constructor(
+    board: Board,
+    bench: BenchState,
+    feed: PowerFeed,
+    seen: readonly Observed[] = [],
+    load: BoardLoad | null = null,
+  ) {
     this.board = board;
     this.bench = bench;
     this.feed = feed;
+    this.#load = load;
     this.#seen = seen;
     this.#view = liveView(board);
     this.#fronts = new Fronts(this.#view, feed);
@@ -73,7 +84,18 @@ export class LiveBoard {
 
   /** What it does when told to run, with just these faults. */
   running(faults: readonly Fault[]): Running {
+    return this.#runs(this.#find(faults), this.#load ?? OWN_LOAD).run;
+  }
+
+  /** What the board shows with just these faults. */
+  state(faults: readonly Fault[]): LiveState {
     const found = this.#find(faults);
+    const load = this.#load;
+    return new LiveState(load === null ? found : underLoad(found, this.#runs(found, load), load));
+  }
+
+  /** What becomes of it when told to drive the load, and its front end with the load's watts drawn from the bus. */
+  #runs(found: Found, load: BoardLoad): { readonly run: Running; readonly front: Front | null } {
     const { bus } = this.#view.roles;
     const { supply } = this.board;
     const peak = supply.volts * (supply.kind === "ac" ? Math.SQRT2 : 1);
@@ -81,17 +103,12 @@ export class LiveBoard {
     const front =
       bus === null || found.front === null
         ? null
-        : this.#front(found.board, found.relaysIn, cold, wattsOf(found.supplies), RUN_MODEL.watts);
+        : this.#front(found.board, found.relaysIn, cold, wattsOf(found.supplies), load.watts);
     const volts =
       bus === null || front === null
         ? null
         : meanBetween(front.path, front.cycle, this.board.zero, bus.plus, bus.minus);
-    return running(found, volts, peak);
-  }
-
-  /** What the board shows with just these faults. */
-  state(faults: readonly Fault[]): LiveState {
-    return new LiveState(this.#find(faults));
+    return { run: running(found, volts, peak, load), front };
   }
 
   #find(faults: readonly Fault[]): Found {

@@ -6,13 +6,15 @@ import type { Found } from "./found.ts";
 import type { Front } from "./front.ts";
 import { AMPS_DOUBT, STARVED, SUPPLY_MODEL } from "./live-models.ts";
 import { fans, lights } from "./logic-state.ts";
-import { everythingWorks, observedWords } from "./observed.ts";
+import { observedWords } from "./observed.ts";
 import { partHeats } from "./part-heats.ts";
-import { between, type LiveVolts, type Potential, steady } from "./potentials.ts";
+import { alternating, between, type LiveVolts, type Potential, steady } from "./potentials.ts";
 import { feedShare } from "./power-feed.ts";
 import type { PartHeat, RailState } from "./rail-state.ts";
+import type { Running } from "./run-state.ts";
 import { SUPPLY_MODES, type SupplyMode, type SupplyState } from "./secondaries.ts";
 import { type LiveTemperature, type Taken, temperatureOf } from "./temperature.ts";
+import { boostedBus, rippleDoubt } from "./under-load.ts";
 
 /** What the board draws at idle is guessed within a factor of some two: so is what that costs the bus, a share of it. */
 function loadDoubt({ idleVolts, supplyVolts }: Front): number {
@@ -89,9 +91,9 @@ export class LiveState {
     return this.#found.supplies.reduce((sum, { watts }) => sum + watts, 0);
   }
 
-  /** Nothing stands in the way of any output stage. */
-  get works(): boolean {
-    return everythingWorks({ ...this.#found, supply: this.supply.mode });
+  /** What it does with the load that it was told to drive; null where it was told nothing. */
+  get run(): Running | null {
+    return this.#found.run ?? null;
   }
 
   /** What the feed gives; null where nothing is fed. */
@@ -174,8 +176,12 @@ export class LiveState {
 
   #tellPath(known: Map<string, Potential>, front: Front, share: number): void {
     const { zero } = this.#found.view.board;
+    const sagDoubt = this.#found.run?.sagDoubt ?? 0;
     // A bus that the small supply pulls down again and again stands anywhere below its peak.
-    const doubt = this.#found.collapses ? STARVED.busDoubt : Math.hypot(share, loadDoubt(front));
+    const doubt = this.#found.collapses ? STARVED.busDoubt : Math.hypot(share, loadDoubt(front), sagDoubt);
+    // How deep a bus ripples follows from the load, which is guessed.
+    const { run } = this.#found;
+    const loadedNet = run === undefined ? null : (this.#found.view.roles.bus?.plus ?? null);
     for (const [net, number] of front.path.nets) {
       const wave = front.cycle.waves[number];
       const dcVolts = front.cycle.meanVolts[number];
@@ -185,9 +191,15 @@ export class LiveState {
         dcSpread: doubt * Math.abs(dcVolts),
         wave,
         rippleVolts: 0,
-        rippleSpread: this.#found.collapses ? STARVED.busRipple * Math.abs(dcVolts) : 0,
+        rippleSpread: this.#found.collapses
+          ? STARVED.busRipple * Math.abs(dcVolts)
+          : net === loadedNet
+            ? rippleDoubt(run) * alternating(wave, null)
+            : 0,
       });
     }
+    const boosted = boostedBus(this.#found);
+    if (boosted !== null) known.set(this.#found.view.roles.bus?.plus ?? "", boosted);
   }
 
   /** The switch's own feed, and its drain: at rest the primary's feed stands there. */

@@ -8,7 +8,7 @@ import { SHIPPED } from "../shipped/shipped.ts";
 import { LiveBoard } from "./live-board.ts";
 import type { LiveState } from "./live-state.ts";
 import type { PowerFeed } from "./power-feed.ts";
-import type { Running } from "./running.ts";
+import type { Running } from "./run-state.ts";
 
 export const BARE: BenchState = { lifted: new Set(), off: new Set(), clips: [], powered: true };
 

@@ -28,7 +28,7 @@ const RIPPLE_SHARE = 0.25;
 const PICK_UP_VOLTS = 0.3;
 
 /** Root mean square of what moves between two waves, without the mean. */
-function alternating(one: Float64Array | null, far: Float64Array | null): number {
+export function alternating(one: Float64Array | null, far: Float64Array | null): number {
   const count = one?.length ?? far?.length ?? 0;
   let [sum, squares] = [0, 0];
   const start = (one?.[0] ?? 0) - (far?.[0] ?? 0);

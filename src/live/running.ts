@@ -1,13 +1,7 @@
 /** What happens when a powered board is told to run: it trips, stays weak, or works; and where its bus then stands. */
 import { seesBus } from "./bus-sense.ts";
 import type { Found } from "./found.ts";
-
-export interface Running {
-  readonly does: "nothing" | "trips" | "weak" | "runs";
-  /** mean bus volts while it runs (or tries); null where there is no bus */
-  readonly busVolts: number | null;
-  readonly boost: "none" | "idle" | "holds";
-}
+import type { BoardLoad, Running } from "./run-state.ts";
 
 export const RUN_MODEL = {
   /** a light load on the bench, watts (from memory) */
@@ -19,6 +13,9 @@ export const RUN_MODEL = {
   /** under this share of the mains' peak the drive runs weak or says so (common practice) */
   weakShare: 0.88,
 } as const;
+
+/** The board's own motor, run lightly. */
+export const OWN_LOAD: BoardLoad = { watts: RUN_MODEL.watts, dummy: false };
 
 /** Stage words of what stands between controller and switches. */
 const DRIVE_STAGES: ReadonlySet<string> = new Set(["inverter", "drive"]);
@@ -43,6 +40,11 @@ function boostState({ view, board, feed, relaysIn }: Found): Running["boost"] {
 
 /** A shorted or leaking motor switch, a shorted motor, or a driver or shunt that no longer does its work. */
 function trips({ view, board }: Found): boolean {
+  const tank = view.roles.resonants.some(({ switch: one }) => {
+    const junction = view.board.parts.get(one.part)?.kind === "igbt" ? "ce" : "ds";
+    return board.acrossOhms(one.part, junction) < RUN_MODEL.tripOhms;
+  });
+  if (tank) return true;
   const leg = view.roles.motorSwitches.some((one) => {
     const kind = view.board.parts.get(one.part)?.kind;
     const junction = kind === "module" ? one.site.slice(one.part.length + 1) : kind === "igbt" ? "ce" : "ds";
@@ -63,20 +65,34 @@ function phaseMissing({ view, board }: Found): boolean {
   );
 }
 
+/** Is there something to drive: a motor (or a dummy in its place), or the coil of a hob? */
+function drives({ view, board }: Found, { dummy }: BoardLoad): boolean {
+  if (view.roles.resonants.length > 0)
+    return view.roles.resonants.every(({ coil, capacitors }) =>
+      [coil, ...capacitors].every((ref) => board.part(ref) !== null && !board.isOpen(ref)),
+    );
+  return view.roles.motorSwitches.length > 0 && (dummy || board.parts().some(({ kind }) => kind === "motor"));
+}
+
 /**
  * What it does when told to run. `loadedBus` is the bus with the run's watts drawn from it, in volts; null where there is none.
  */
-export function running(found: Found, loadedBus: number | null, peakVolts: number): Running {
+export function running(
+  found: Found,
+  loadedBus: number | null,
+  peakVolts: number,
+  load: BoardLoad = OWN_LOAD,
+): Running {
   const { view, alive } = found;
   const boost = boostState(found);
-  const motor = found.board.parts().some((part) => part.kind === "motor");
   const idle = { busVolts: loadedBus, boost: boost === "none" ? boost : ("idle" as const) };
-  if (view.roles.controllers.every((one) => !alive.has(one.part)) || view.roles.motorSwitches.length === 0)
-    return { does: "nothing", ...idle };
+  if (view.roles.controllers.every((one) => !alive.has(one.part))) return { does: "nothing", ...idle };
   if (trips(found)) return { does: "trips", ...idle };
   if (view.senses.some((sense) => !seesBus(found.board, sense))) return { does: "nothing", ...idle };
-  if (!motor) return { does: "nothing", ...idle };
-  const low = (loadedBus ?? 0) < RUN_MODEL.weakShare * peakVolts;
+  if (!drives(found, load)) return { does: "nothing", ...idle };
+  // The bus of a hob is not smoothed: under load it follows the mains.
+  const smoothed = view.roles.resonants.length === 0;
+  const low = smoothed && (loadedBus ?? 0) < RUN_MODEL.weakShare * peakVolts;
   if (boost === "idle" || low || phaseMissing(found)) return { does: "weak", ...idle };
   const busVolts = boost === "holds" ? RUN_MODEL.boostShare * peakVolts : loadedBus;
   return { does: "runs", busVolts, boost };

@@ -20,10 +20,20 @@ export const MINUTES = {
   restore: 5,
   /** the removal included */
   replace: { small: 10, overSixPins: 13, moduleOrController: 20 },
+  /** coming on and the first two minutes, with the eyes on it */
   power: 3,
   unpower: 0.5,
 } as const;
 const MANY_PINS = 6;
+
+/** A run that goes on is looked at every few minutes, with other work in sight: the share of it that is gone. From memory. */
+const WATCHED_SHARE = 1 / 3;
+const POWER_SECONDS = 120;
+
+/** Bench minutes of a run of so many seconds beyond those that `power` holds. */
+function watchedMinutes(seconds: number): number {
+  return (WATCHED_SHARE * Math.max(0, seconds - POWER_SECONDS)) / 60;
+}
 
 function bySize(part: Part, minutes: typeof MINUTES.remove | typeof MINUTES.replace): number {
   if (part.kind === "module" || part.kind === "controller") return minutes.moduleOrController;
@@ -78,7 +88,7 @@ export function actionMinutes(board: Board, bench: BenchState, action: TimedActi
     case "power":
       return MINUTES.power;
     case "unpower":
-      return MINUTES.unpower;
+      return MINUTES.unpower + watchedMinutes(action.afterPower ?? 0);
     default:
       return 0;
   }

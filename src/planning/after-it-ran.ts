@@ -8,6 +8,8 @@ import { findings } from "./finding-steps.ts";
 import { goodReading } from "./good-reading.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { afterRun } from "./last-looks.ts";
+import { shortRun, shortRunDraft } from "./load-run.ts";
+import { isLoadTested } from "./load-test.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import { powerFinding } from "./power-step.ts";
@@ -32,22 +34,28 @@ export function afterItRan(
   predictor: Predictor,
   proven: boolean,
 ): Draft | "make safe" | "go on" {
+  const { timeline } = input;
   const cold = findings(input, belief, hypotheses, predictor).steps.filter(
     ({ action, row }) => row.length === 0 && (action.do === "measure" || action.do === "look"),
   );
   const power = powerFinding(input, hypotheses, model, STOOD, false);
   const steps = power?.again === true ? [...cold, power.step] : cold;
-  const after = afterRun(
-    model,
-    hypotheses,
-    steps,
-    proven ? 0 : model.proofMinutes,
-    PLANNING_RATES.leastGainMinutes * model.perMinute,
-  );
-  if (after.do === "hand back" || outvoted(input.timeline)) {
+  const least = PLANNING_RATES.leastGainMinutes * model.perMinute;
+  const after = afterRun(model, hypotheses, steps, proven ? 0 : model.proofMinutes, least);
+  const handBack = after.do === "hand back" || outvoted(timeline);
+  // a run under load wants no hand inside: it comes before looks that do, after looks that a proof has opened
+  const load =
+    isLoadTested(timeline) || (proven && after.do === "look" && !handBack)
+      ? null
+      : shortRun(input, hypotheses, model, proven);
+  if (load !== null && (load.net > least || (load.always && (handBack || after.do === "look")))) {
+    if (load.inside && !proven) return "make safe";
+    return shortRunDraft(input, hypotheses, model, load);
+  }
+  if (handBack) {
     const { agreedPrice, comebackCost } = input.terms;
     return {
-      ...dueProposal(input, closingStep(input.timeline, after.doubt), model),
+      ...dueProposal(input, closingStep(timeline, after.doubt), model),
       outlook: {
         expectedMargin: agreedPrice - after.doubt * (agreedPrice + comebackCost),
         repairProbability: 1 - after.doubt,

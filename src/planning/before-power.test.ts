@@ -40,7 +40,7 @@ test("a part that never came with the board is not asked for", () => {
   expect(beforePower(input(SAFE, ["M1"]), new Map())).toBeNull();
 });
 
-test("a fitted part is measured cold, both ways, before power; once that is done power may come", () => {
+test("a fitted part is measured cold, both ways, before power, and so is the bus that it hangs on; once that is done power may come", () => {
   const fitted: JobEvent[] = [...SAFE, { do: "replace", part: "BR1" }];
   const recheck = beforePower(input(fitted), new Map());
   expect([recheck?.action, ...(recheck?.row ?? [])]).toEqual([
@@ -48,10 +48,17 @@ test("a fitted part is measured cold, both ways, before power; once that is done
     { do: "measure", mode: "diode", red: "PBUS", black: "L_B" },
     { do: "measure", mode: "diode", red: "N_IN", black: "PBUS" },
     { do: "measure", mode: "diode", red: "PBUS", black: "N_IN" },
+    { do: "measure", mode: "diode", red: "PBUS", black: "NBUS" },
+    { do: "measure", mode: "diode", red: "NBUS", black: "PBUS" },
   ]);
+  expect(recheck?.why).toMatch(
+    /across BR1, because.*the bus both ways, because BR1 hangs on it.*to the heatsink/,
+  );
   const measured: JobEvent[] = [
     ...fitted,
     { do: "measure", mode: "diode", red: "L_B", black: "PBUS", reading: 0.45 },
+    { do: "measure", mode: "diode", red: "PBUS", black: "NBUS", reading: "OL" },
+    { do: "measure", mode: "diode", red: "NBUS", black: "PBUS", reading: 0.9 },
   ];
   expect(beforePower(input(measured), new Map())).toBeNull();
 });

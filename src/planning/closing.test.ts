@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import type { Feed, JobEvent } from "../bench/event.ts";
+import type { Feed, JobEvent, Observed } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
 import { closingStep, hasRun, outvoted } from "./closing.ts";
 import { smallDriveBoard } from "./scene.fixture.ts";
@@ -26,6 +26,29 @@ it("a board that has run through a lamp alone proves nothing yet, and one worked
   expect(hasRun(timelineOf(fit, ...ran("lamp")))).toBe(false);
   expect(hasRun(timelineOf(fit, ...ran("lamp"), ...ran("mains")))).toBe(true);
   expect(hasRun(timelineOf(...ran("mains"), fit))).toBe(false);
+});
+
+const loaded = (end: Observed): readonly JobEvent[] => [
+  { do: "power", feed: "mains", load: "own", observed: "runs" },
+  { do: "unpower", observed: end, afterPower: 120 },
+];
+
+it("a board that stopped, tripped or smoked under load has not run", () => {
+  expect(hasRun(timelineOf(fit, ...ran("mains"), ...loaded("runs")))).toBe(true);
+  for (const end of ["quiet", "trip", "smoke"] as const)
+    expect(hasRun(timelineOf(fit, ...ran("mains"), ...loaded(end)))).toBe(false);
+});
+
+it("the verdict says whether the board held under load, or that it has still to be loaded", () => {
+  const held = closingStep(timelineOf(fit, ...ran("mains"), ...loaded("runs")), 0.02);
+  expect(held.why).toContain("under load as well");
+  expect(closingStep(timelineOf(fit, ...ran("mains")), 0.02).why).toContain(
+    "Load it until it is warm through",
+  );
+});
+
+it("the run under load is no vote of its own", () => {
+  expect(outvoted(timelineOf(...ran("mains"), ...ran("mains"), ...loaded("runs")))).toBe(false);
 });
 
 it("after three good runs the readings that still accuse a part are outvoted", () => {

@@ -1,5 +1,6 @@
 import type { Timeline } from "../bench/timeline.ts";
 import { percent } from "./faults-in-words.ts";
+import { heldUnderLoad, lastLoadRun } from "./load-test.ts";
 import type { DueStep } from "./make-safe.ts";
 import { lastPower } from "./power-step.ts";
 
@@ -18,12 +19,13 @@ export function staysClosed(timeline: Timeline): DueStep | null {
 
 /**
  * Has the board run on its own feed since it was last worked on, and is it switched off? A lamp passes too little to prove a board: that is
- * no such run.
+ * no such run, nor is one that stopped, tripped or smoked under load.
  */
 export function hasRun(timeline: Timeline): boolean {
   const last = lastPower(timeline);
   if (last === null || timeline.now.powered || last.changed || !last.seen.includes("runs")) return false;
-  return !(last.entry.event.do === "power" && last.entry.event.feed === "lamp");
+  if (last.entry.event.do === "power" && last.entry.event.feed === "lamp") return false;
+  return lastLoadRun(timeline)?.end?.includes("runs") ?? true;
 }
 
 /** Has it run so often that what still accuses a part is not believed? */
@@ -37,22 +39,26 @@ export function outvoted(timeline: Timeline): boolean {
  */
 export function closingStep(timeline: Timeline, doubt: number): DueStep {
   const left = `What is left unproven: ${percent(doubt)} that something weak is still in it.`;
+  const held = heldUnderLoad(timeline);
   const cured = timeline.entries.some(({ event }) => CURES.has(event.do));
   return cured
     ? close(
         "repaired",
-        `It ran after the repair and nothing has been changed since. Load it until it is warm through (20 to 30 minutes), then write it up and hand it back. ${left}`,
+        held
+          ? `It ran after the repair, under load as well, and nothing has been changed since. Write it up and hand it back. ${left}`
+          : `It ran after the repair and nothing has been changed since. Load it until it is warm through (20 to 30 minutes), then write it up and hand it back. ${left}`,
       )
     : close(
         "no-fault",
-        `It ran as it came, with nothing replaced: no fault found on this board; look at what it is connected to. ${left}`,
+        `It ran as it came${held ? ", under load as well" : ""}, with nothing replaced: no fault found on this board; look at what it is connected to. ${left}`,
       );
 }
 
-/** Power-ups at which the board ran. */
+/** Power-ups at which the board ran, told to drive nothing: the run under load that follows is no vote of its own. */
 function runs(timeline: Timeline): number {
   return timeline.entries.filter(
-    ({ event }) => event.do === "power" && [event.observed].flat().includes("runs"),
+    ({ event }) =>
+      event.do === "power" && event.load === undefined && [event.observed].flat().includes("runs"),
   ).length;
 }
 

@@ -45,7 +45,7 @@ export function expectations(
         high: outcome.high,
         unit,
         probability: probabilities[o],
-        means: action.do === "power" ? sightMeans(action.feed, outcome.word, means) : means,
+        means: action.do === "power" ? sightMeans(action, outcome.word, means) : means,
       };
     })
     .filter(({ probability }) => probability >= 0.0005)

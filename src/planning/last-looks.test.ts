@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { handModel } from "./hand-model.fixture.ts";
-import { afterRun } from "./last-looks.ts";
+import { afterRun, netGain } from "./last-looks.ts";
 import type { RepairModel } from "./repair-model.ts";
 import type { FindingStep } from "./steps.ts";
 
@@ -57,5 +57,25 @@ describe("a board that has run", () => {
     expect(judged(model(0.7, 0.3, 0), [])).toMatchObject({ do: "cure", doubt: expect.closeTo(0.3, 9) });
     // the dear one is not changed on a doubt of one in five
     expect(judged(model(0.8, 0, 0.2), []).do).toBe("hand back");
+  });
+});
+
+describe("a board that did not hold", () => {
+  const doubted = model(0.97, 0.03, 0);
+  const list = { list: [...doubted.weights].map(alone) };
+  const end = { ...check(0), outcomes: ["quiet", "runs"].map((word) => ({ word, low: null, high: null })) };
+  const stopped = (minutes: number) => ({
+    minutes,
+    after: ({ word }: { word: string | null }) => word === "quiet",
+  });
+
+  it("is worth what it is with its fault found, less the minutes of finding it", () => {
+    // handed back unseen a weak one costs 30; found after 25 minutes of 0.5 it brings 140 - 8 - 12.5
+    expect(netGain(end, doubted, list, stopped(25))).toBeCloseTo(0.03 * (140 - 8 - 12.5 + 30), 9);
+  });
+
+  it("takes the minutes of looking from a good board that stops as well", () => {
+    const nervous = { ...end, shares: [Float64Array.of(0.1, 0, 0), Float64Array.of(0.9, 1, 1)] };
+    expect(netGain(nervous, doubted, list, stopped(25))).toBeCloseTo(-0.097 * 12.5, 9);
   });
 });

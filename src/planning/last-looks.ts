@@ -2,6 +2,7 @@
  * The board has run. Handed back with something weak left in it, it comes back: that costs the price and the comeback. So what is still
  * doubted is weighed against the minutes that a last look takes, and only then is the job closed.
  */
+import type { Outcome } from "./check-outcomes.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import type { RepairModel } from "./repair-model.ts";
@@ -34,10 +35,7 @@ export function afterRun(
   const doubt = total > 0 ? 1 - healthy(weights, model) / total : 0;
   const now = worth(weights, model);
   const paying = steps
-    .map((step) => {
-      const cost = step.allMinutes * model.perMinute + step.lossMoney;
-      return { step, cost, net: worthAfter(step, model, list) - now.money - cost };
-    })
+    .map((step) => ({ step, cost: costOf(step, model), net: netGain(step, model, { list }) }))
     .filter(({ net }) => net > least)
     .sort((a, b) => b.net / b.cost - a.net / a.cost);
   const [best] = paying;
@@ -48,6 +46,52 @@ export function afterRun(
   const spent = paying.reduce((sum, { cost }) => sum + cost, 0);
   const worthTheProof = saved - spent > proofMinutes * model.perMinute;
   return worthTheProof ? { do: "look", doubt, step: best.step } : without;
+}
+
+function costOf({ allMinutes, lossMoney }: FindingStep, model: RepairModel): number {
+  return allMinutes * model.perMinute + lossMoney;
+}
+
+/**
+ * Money that a last look is worth, its own cost taken off.
+ * @param onward - what follows on a board that does not hold; left out: the look shows no such thing
+ */
+export function netGain(
+  step: FindingStep,
+  model: RepairModel,
+  { list }: Pick<Hypotheses, "list">,
+  onward: Onward | null = null,
+): number {
+  const weights = new Float64Array(model.groups.length);
+  const after = step.shares.reduce((sum, share, o) => {
+    weights.fill(0);
+    for (let h = 0; h < share.length; h++) weights[model.groupOf[h]] += share[h] * list[h].weight;
+    const goesOn = onward?.after(step.outcomes[o]) === true;
+    return sum + (goesOn ? goneOn(weights, model, onward.minutes) : worth(weights, model).money);
+  }, 0);
+  return after - worth(model.weights, model).money - costOf(step, model);
+}
+
+/** A board that does not hold is not handed back: what is wrong with it has to be found first. */
+export interface Onward {
+  /** minutes of finding it */
+  readonly minutes: number;
+  /** does this outcome show it? */
+  after(outcome: Outcome): boolean;
+}
+
+/** Money times weight of a board with which the repair goes on. */
+function goneOn(weights: Float64Array, model: RepairModel, minutes: number): number {
+  const { agreedPrice, feeIfNotRepaired } = model.terms;
+  return weights.reduce((sum, weight, g) => {
+    const { knownValue, unlisted } = model.groups[g];
+    const ends = isWhole(model, g)
+      ? agreedPrice
+      : unlisted
+        ? feeIfNotRepaired
+        : Math.max(knownValue, feeIfNotRepaired);
+    return sum + weight * (ends - minutes * model.perMinute);
+  }, 0);
 }
 
 function isWhole({ groups }: RepairModel, g: number): boolean {
@@ -92,15 +136,6 @@ function worth(
     if (after > money) [money, cured] = [after, true];
   }
   return { money, cured };
-}
-
-function worthAfter({ shares }: FindingStep, model: RepairModel, list: Hypotheses["list"]): number {
-  const weights = new Float64Array(model.groups.length);
-  return shares.reduce((sum, share) => {
-    weights.fill(0);
-    for (let h = 0; h < share.length; h++) weights[model.groupOf[h]] += share[h] * list[h].weight;
-    return sum + worth(weights, model).money;
-  }, 0);
 }
 
 /** What is saved where a fault is found and cured before the board goes back. */

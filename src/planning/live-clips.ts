@@ -2,16 +2,15 @@
  * Where a meter is clipped before power: the one or two pairs of places whose volts would tell most of what is still believed. On a
  * live board nothing is reached for, so a reading under power has to be chosen before it (common practice).
  */
-import type { BenchState } from "../bench/bench-state.ts";
 import type { Place, PowerEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { deriveRoles } from "../board/roles.ts";
-import { liveReading } from "../live/live-reading.ts";
 import { couldProveBus } from "./bus-proof.ts";
-import { bitsOf, type Partition, refine, voltsPartition } from "./check-outcomes.ts";
-import { faultsOf, type Hypotheses } from "./hypotheses.ts";
-import { absentParts, type PlanningInput } from "./planning-input.ts";
+import { bitsOf, type Partition, refine } from "./check-outcomes.ts";
+import type { Hypotheses } from "./hypotheses.ts";
+import { livePartition } from "./live-partition.ts";
+import type { PlanningInput } from "./planning-input.ts";
 
 /** A pair of places with what a meter across it would show. */
 export interface Clips {
@@ -49,12 +48,6 @@ export function samePlaces(one: readonly [Place, Place], other: readonly [Place,
   return (one[0] === other[0] && one[1] === other[1]) || (one[0] === other[1] && one[1] === other[0]);
 }
 
-/** The bench when power comes: what was lifted or taken off to be measured is back by then. A motor at rest changes no volts. */
-function benchUnderPower(input: PlanningInput): BenchState {
-  const { now } = input.timeline;
-  return now.powered ? now : { lifted: new Set(), off: absentParts(input), clips: [], powered: true };
-}
-
 /** What a meter across the pair would show under each hypothesis; null without a live model. */
 function partitionOf(
   { places: [red, black] }: Pair,
@@ -62,16 +55,7 @@ function partitionOf(
   hypotheses: Hypotheses,
   power: PowerEvent,
 ): Partition | null {
-  const live = input.liveFor?.(benchUnderPower(input), power);
-  if (live === undefined) return null;
-  const readings = hypotheses.list.map((hypothesis) =>
-    liveReading(live.state(faultsOf(hypothesis, hypotheses).map((f) => hypotheses.priors[f].fault)), {
-      mode: "dcv",
-      red,
-      black,
-    }),
-  );
-  return voltsPartition(readings);
+  return livePartition(input, hypotheses, power, { mode: "dcv", red, black });
 }
 
 /** Meters that this bench can leave clipped on. */
@@ -166,15 +150,4 @@ export function clippedOn({ entries }: Timeline): readonly (readonly [Place, Pla
 export function whatBetween(board: Board, [red, black]: readonly [Place, Place]): string {
   const pair = pairsOf(board).find(({ places }) => samePlaces(places, [red, black]));
   return pair?.what ?? `${red} to ${black}`;
-}
-
-/** The partition of one pair as it is now, for the words on its card. */
-export function clippedPartition(
-  input: PlanningInput,
-  hypotheses: Hypotheses,
-  places: readonly [Place, Place],
-): Partition | null {
-  const power = input.timeline.entries.findLast(({ event }) => event.do === "power")?.event;
-  if (power?.do !== "power") return null;
-  return partitionOf({ places, what: "" }, input, hypotheses, power);
 }

@@ -1,41 +1,35 @@
-import type { Place } from "../bench/event.ts";
+import type { MeasureEvent } from "../bench/event.ts";
+import { isColdMode } from "../bench/words.ts";
 import { MINUTES } from "../money/minutes.ts";
 import { type Draft, outlook } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import type { Hypotheses } from "./hypotheses.ts";
-import { clippedPartition, whatBetween } from "./live-clips.ts";
+import { whatBetween } from "./live-clips.ts";
+import { livePartition } from "./live-partition.ts";
 import type { PlanningInput } from "./planning-input.ts";
-import type { Action } from "./proposal.ts";
 import type { RepairModel } from "./repair-model.ts";
-import { partitionShares } from "./steps.ts";
+import { plainStep, toldBy } from "./steps.ts";
 
-/** The board is on and a meter hangs on it: read it before anything else, hands off. */
+/** The board is on: what is read of it now, hands off, before anything else. */
 export function liveProposal(
   input: PlanningInput,
-  places: readonly [Place, Place],
+  action: Omit<MeasureEvent, "reading">,
   hypotheses: Hypotheses,
   model: RepairModel,
 ): Draft {
-  const [red, black] = places;
-  const action: Action = { do: "measure", mode: "dcv", red, black };
-  const partition = clippedPartition(input, hypotheses, places);
-  const step = partition && {
-    action,
-    row: [],
-    minutes: MINUTES.measure,
-    allMinutes: MINUTES.measure,
-    outcomes: partition.outcomes,
-    shares: partitionShares(partition),
-    inHand: null,
-    lossMoney: 0,
-    lead: null,
-  };
+  const power = input.timeline.entries.findLast(({ event }) => event.do === "power")?.event;
+  const { mode } = action;
+  const partition =
+    power?.do !== "power" || isColdMode(mode)
+      ? null
+      : livePartition(input, hypotheses, power, { ...action, mode });
+  const step = partition && plainStep(action, toldBy(partition), MINUTES.measure);
   return {
     action,
     row: [],
     minutes: MINUTES.measure,
     money: 0,
-    why: `The meter hangs on ${whatBetween(input.board, places)}: read it now, with the hands off the board, then switch off.`,
+    why: whyLive(input, action),
     expect: step === null ? [] : expectations(step, hypotheses, input.board, null),
     others: [
       {
@@ -50,4 +44,20 @@ export function liveProposal(
     probesOn: null,
     outlook: outlook(model),
   };
+}
+
+function whyLive(
+  { board }: PlanningInput,
+  { part, red, black, afterPower }: Omit<MeasureEvent, "reading">,
+): string {
+  const when = afterPower === undefined ? "now" : `${momentWords(afterPower)} after switch-on`;
+  const then = afterPower === undefined ? ", then switch off" : "";
+  if (part !== undefined)
+    return `Take the warmth of ${part} ${when}, from outside, without touching: what cooks shows before it fails.`;
+  return `The meter hangs on ${whatBetween(board, [red ?? "", black ?? ""])}: read it ${when}, with the hands off the board${then}.`;
+}
+
+/** Seconds after switch-on as they are said. */
+export function momentWords(seconds: number): string {
+  return seconds < 60 ? `${seconds} s` : `${Math.round(seconds / 60)} min`;
 }

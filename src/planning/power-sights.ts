@@ -1,4 +1,4 @@
-import type { Feed } from "../bench/event.ts";
+import type { PowerEvent } from "../bench/event.ts";
 
 /** What each sight at power-up means before any fault is named. Common practice: the rungs of a limited power-up. */
 const THROUGH_A_LAMP: Readonly<Record<string, string>> = {
@@ -14,6 +14,11 @@ const ON_THE_MAINS: Readonly<Record<string, string>> = {
   runs: "whole as far as it shows: load it",
   quiet: "no sign of life: back to the cold checks",
 };
+const UNDER_LOAD: Readonly<Record<string, string>> = {
+  runs: "it holds for as long as it was run",
+  quiet: "it stopped by itself: weak once it is warm or loaded",
+  trip: "it trips once it is loaded: weak, or a leak that cooks",
+};
 const EITHER: Readonly<Record<string, string>> = {
   "fuse-blew": "a short is left: back to the cold checks, no new fuse before it is found",
   trip: "a short, or a leak to earth: back to the cold checks",
@@ -26,8 +31,13 @@ const EITHER: Readonly<Record<string, string>> = {
  * @param sight - as the log spells it; what a meter then shows may follow behind `, then`
  * @param means - of the faults, as for any other outcome
  */
-export function sightMeans(feed: Feed, sight: string | null, means: string): string {
-  const rung = feed === "lamp" ? THROUGH_A_LAMP : feed === "mains" ? ON_THE_MAINS : {};
+export function sightMeans(
+  { feed, load }: Pick<PowerEvent, "feed" | "load">,
+  sight: string | null,
+  means: string,
+): string {
+  const onMains = load === undefined ? ON_THE_MAINS : UNDER_LOAD;
+  const rung = feed === "lamp" ? THROUGH_A_LAMP : feed === "mains" ? onMains : {};
   const [seen] = sight?.split(", then ") ?? [];
   const trade = seen === undefined ? undefined : (rung[seen] ?? EITHER[seen]);
   if (trade === undefined) return means;

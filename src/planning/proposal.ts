@@ -1,4 +1,5 @@
 import type { JobEvent, LookEvent, MeasureEvent } from "../bench/event.ts";
+import type { FirstMinute } from "./first-minute-shape.ts";
 
 type WithoutReading<E> = E extends MeasureEvent
   ? Omit<MeasureEvent, "reading">
@@ -97,6 +98,8 @@ export interface Proposal {
   readonly forecast: Forecast | null;
   /** the gate that this step serves, which one tap and a reason pass over; left out: none of its own */
   readonly gate?: "motor";
+  /** what to watch at this power-up, or at the one that is on; null where the step is at none. Worked out when asked. */
+  firstMinute(): FirstMinute | null;
   /** where the probes go, in the largest words */
   readonly probesOn: "ON THE BOARD" | "ON THE PART IN YOUR HAND" | null;
   /** expected result of the job from here, in the job's currency, and the chance it ends repaired */

@@ -156,6 +156,8 @@ describe("after the repair", () => {
       const { action } = proposal;
       if (action.do === "close") return asked;
       if (action.do === "look") log.push({ ...action, finding: "clean" });
+      else if (action.do === "power" && action.load !== undefined) log.push({ ...action, observed: "runs" });
+      else if (action.do === "unpower") log.push({ ...action, observed: "runs" });
       else if (action.do !== "measure") throw new Error(`${action.do} on a board that runs`);
       else if (action.mode === "dcv") log.push(...SAFE);
       else {
@@ -172,6 +174,7 @@ describe("after the repair", () => {
     const asked = lookedAt([...REPAIRED, ...RUNS]);
     expect(asked.at(-1)?.action).toEqual({ do: "close", verdict: "repaired" });
     expect(asked.at(-1)?.why).toContain("left unproven");
+    expect(asked.filter(({ action }) => action.do === "power" && action.load !== undefined)).toHaveLength(1);
     expect(asked.filter(({ why }) => why.startsWith("It runs.")).length).toBeGreaterThan(0);
     expect(lookedAt([...SAFE, ...RUNS]).at(-1)?.action).toEqual({ do: "close", verdict: "no-fault" });
   });

@@ -11,10 +11,12 @@ import { afterItRan } from "./after-it-ran.ts";
 import { type Draft, dueProposal } from "./cards.ts";
 import { hasRun, staysClosed } from "./closing.ts";
 import { decide } from "./decide.ts";
+import { firstMinute } from "./first-minute.ts";
 import { fittedEnough } from "./fitted-enough.ts";
 import { planningHypotheses } from "./hypotheses.ts";
 import { clippedOn, samePlaces, unreadClips } from "./live-clips.ts";
 import { liveProposal } from "./live-proposal.ts";
+import { whileUnderLoad } from "./load-run.ts";
 import { type DueStep, makeSafe } from "./make-safe.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
 import { goesStraightOn } from "./power-step.ts";
@@ -43,12 +45,16 @@ export function propose(
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
   const [clipped] = unreadClips(timeline);
   const decided = () => decide(input, belief, priors, predictor, hypotheses, model);
+  const readClips = ([red, black]: NonNullable<typeof clipped>) =>
+    liveProposal(input, { do: "measure", mode: "dcv", red, black }, hypotheses, model);
   const safe = makeSafe(input);
   const due = (step: DueStep) => dueProposal(input, step, model);
   const draft = ((): Draft => {
     const closed = staysClosed(timeline);
     if (closed !== null) return due(closed);
-    if (clipped !== undefined) return liveProposal(input, clipped, hypotheses, model);
+    const loaded = whileUnderLoad(input, hypotheses, model);
+    if (loaded !== null) return loaded;
+    if (clipped !== undefined) return readClips(clipped);
     const supply = supplyProposal(input, hypotheses, model);
     if (supply !== null) return supply;
     const after = hasRun(timeline)
@@ -59,7 +65,11 @@ export function propose(
     if (safe === null) return decided();
     return fedRailProposal(input, hypotheses, model) ?? straightOn(board, timeline, decided) ?? due(safe);
   })();
-  return { ...draft, cautions: cautionsNow([draft.action, ...draft.row], board, timeline, input.equipment) };
+  return {
+    ...draft,
+    cautions: cautionsNow([draft.action, ...draft.row], board, timeline, input.equipment),
+    firstMinute: () => firstMinute(input, hypotheses, draft.action),
+  };
 }
 
 /** After a lamp that showed nothing hard the mains may follow with nobody reaching inside; null where a hand is wanted first, or not so. */

@@ -24,6 +24,21 @@ export interface FindingStep {
   readonly lead: string | null;
 }
 
+/** A step of one action on its own: what it tells, and its minutes. */
+export function plainStep(
+  action: Action,
+  { outcomes, shares }: Pick<FindingStep, "outcomes" | "shares">,
+  minutes: number,
+  allMinutes: number = minutes,
+): FindingStep {
+  return { action, row: [], minutes, allMinutes, outcomes, shares, inHand: null, lossMoney: 0, lead: null };
+}
+
+/** What a partition tells. */
+export function toldBy(partition: Partition): Pick<FindingStep, "outcomes" | "shares"> {
+  return { outcomes: partition.outcomes, shares: partitionShares(partition) };
+}
+
 /** The shares of a partition: one where the hypothesis leads to the outcome, else zero. */
 export function partitionShares({ classOf, outcomes }: Partition): Float64Array[] {
   const shares = outcomes.map(() => new Float64Array(classOf.length));

@@ -20,7 +20,7 @@ import { findingChances } from "../priors/look-findings.ts";
 import { boardEffect } from "../priors/power-effects.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
 import { restVolts } from "./charge.ts";
-import { faultsAfter, observedAt, outOfCircuit, type PracticeJob } from "./hidden-course.ts";
+import { endAt, faultsAfter, observedAt, outOfCircuit, type PracticeJob } from "./hidden-course.ts";
 import type { HiddenFault } from "./hide-faults.ts";
 import { liveAnswer } from "./live-answer.ts";
 import { noisyReading } from "./meter-noise.ts";
@@ -63,6 +63,10 @@ export function answer(
       const seen = seenAtPower(practice, timeline, asked, present);
       const only = seen.length === 1 ? seen[0] : undefined;
       return { ok: true, event: { ...asked, observed: only ?? seen } };
+    }
+    case "unpower": {
+      const seen = endAt(practice, present, timeline, asked.afterPower);
+      return { ok: true, event: seen === null ? asked : { ...asked, observed: seen } };
     }
     case "calibrate": {
       const reading = asked.known * (1 + METER_SHARE * meterError(practice.seed));

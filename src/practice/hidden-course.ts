@@ -7,6 +7,7 @@ import { viewOf } from "../priors/circuit-view.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import { type FeedHarm, feedHarm, ownHarm } from "../priors/feed-harm.ts";
 import { jointShare } from "../priors/joint-share.ts";
+import { loadEndShares } from "../priors/load-outcomes.ts";
 import { boardEffect } from "../priors/power-effects.ts";
 import { feedSetup, outcomeChances } from "../priors/power-outcomes.ts";
 import { priorTable } from "../priors/prior-table.ts";
@@ -105,6 +106,31 @@ export function observedAt(
     seededRandom(seed, `power ${logIndex}`),
   );
   return drawn === null ? [] : [drawn];
+}
+
+/** How the run under load that is on ends when it is switched off now; null where the board was told to drive nothing. */
+export function endAt(
+  { job, seed }: PracticeJob,
+  present: readonly HiddenFault[],
+  { entries, now }: Timeline,
+  afterPower: number | undefined,
+): Observed | null {
+  const at = entries.findLastIndex(({ event }) => event.do === "power");
+  const power = entries[at];
+  if (!now.powered || power?.event.do !== "power" || power.event.load === undefined) return null;
+  const seconds = entries
+    .slice(at)
+    .reduce(
+      (most, { event }) => (event.do === "measure" ? Math.max(most, event.afterPower ?? 0) : most),
+      afterPower ?? 0,
+    );
+  const faults = present.map(({ fault }) => fault);
+  const chances = [...loadEndShares(job.board, faults, outOfCircuit(power), seconds)];
+  return drawOne(
+    chances.map(([word]) => word),
+    chances.map(([, chance]) => chance),
+    seededRandom(seed, `load end ${power.logIndex}`),
+  );
 }
 
 /** A practice bench shows only what its rule says, not the stray words that keep the likelihood honest. */

@@ -4,9 +4,11 @@ import type { PriorTable } from "./fault-prior.ts";
 import { FEED_HARM_ROWS } from "./feed-harm.ts";
 import { KIND_WEIGHTS, STAGE_SHARES } from "./kind-rates.ts";
 import { KNOCK_ON_RULES, ruleWords } from "./knock-on-rules.ts";
+import { LOAD_ENDS, LOAD_ENDS_MARK } from "./load-outcomes.ts";
 import { FINDING_ROWS } from "./look-findings.ts";
 import type { Sourced } from "./mark.ts";
 import { MODE_SHARES } from "./mode-shares.ts";
+import type { PowerEffect } from "./power-effects.ts";
 import { OUTCOME_ROWS } from "./power-outcomes.ts";
 import { FITTED_BAD_MARK } from "./prior-table.ts";
 import { SYMPTOM_FACTORS } from "./symptom-factors.ts";
@@ -65,6 +67,13 @@ export function printRules(): string {
     ["What a look finds", FINDING_ROWS.map((row) => line(row, shares(row.shares)))],
     ["What a feed still breaks", Object.values(FEED_HARM_ROWS).map((row) => line(row, String(row.figure)))],
     ["What mains power shows", Object.values(OUTCOME_ROWS).map((row) => line(row, shares(row.mains)))],
+    [
+      "How a run under load ends",
+      Object.values(OUTCOME_ROWS).map(({ id, words }) => {
+        const effect = id.slice("O-".length) as PowerEffect;
+        return line({ id: `E-${effect}`, mark: LOAD_ENDS_MARK, words }, shares(LOAD_ENDS[effect]));
+      }),
+    ],
     ["What lamp power shows", Object.values(OUTCOME_ROWS).map((row) => line(row, shares(row.lamp)))],
   ];
   return tables.map(([title, rows]) => `${title}\n${rows.join("\n")}\n`).join("\n");

@@ -41,6 +41,14 @@ export const OBSERVED: readonly {
   { seen: "smoke", words: "Smoke", feeds: ["mains", "lamp", "bench"] },
 ];
 
+/** How a run under load may end, in the words of `observed`. */
+export const LOAD_ENDS: readonly { readonly seen: string; readonly words: string }[] = [
+  { seen: "runs", words: "It ran until I switched it off" },
+  { seen: "quiet", words: "It stopped by itself" },
+  { seen: "trip", words: "Breaker or RCD tripped" },
+  { seen: "fuse-blew", words: "Fuse blew" },
+  { seen: "smoke", words: "Smoke" },
+];
 /** A sight at power-up as its key says it, with what follows it: `lamp-dark, then 15 V`. Anything else as it is. */
 export function sightWords(outcome: string): string {
   const [sight = "", ...rest] = outcome.split(", then ");
@@ -119,6 +127,7 @@ export function bareCard(action: ActionView): CardView {
     good: null,
     atStake: null,
     forecast: null,
+    firstMinute: null,
     others: [],
     outlook: { expectedMargin: 0, repairProbability: 0 },
   };

@@ -10,6 +10,8 @@ export const BENCH_HELP = `At the prompt:
   look C1 bulged    lift Q1.c    refit Q1.c    remove C1    restore C1    replace Q1 4.20
   clip PBUS NBUS 1k    unclip PBUS NBUS 1k    clean logic    resolder U1    unpower
   power lamp 100 lamp-dim    power mains runs    power bench 15 0.5 V15 NBUS limiting
+  power mains load own runs        told to drive its own load (or load 250: a dummy of so many watts)
+  unpower runs                     what it did under load until it was switched off
   mark R12 absent|different|unsure|as-drawn    how the part stands to the board file
   overrule proof WHY    overrule resistor WHY    go on without the proof; power with the resistor on
   overrule motor WHY               drive a motor whose windings and insulation have not been read

@@ -88,7 +88,7 @@ function fromWords(line: string, { card, isPart }: Prompt): Parsed<readonly Fiel
         [second, third, fourth, ...rest.slice(4)].filter((word) => word !== ""),
       );
     case "unpower":
-      return one({ do: verb });
+      return one({ do: verb, ...seenWords(rest) });
     case "mark":
       return one({ do: verb, part: first, as: second });
     case "note":
@@ -128,13 +128,26 @@ function measured(words: readonly string[]): Parsed<readonly Fields[]> {
   return one({ do: "measure", mode, red, black, ...shown, ...(climbing ? { settling: "climbing" } : {}) });
 }
 
+/** What was seen, where anything was said: `runs`, `trip smoke`. */
+function seenWords(words: readonly string[]): Fields {
+  return words.length === 0 ? {} : { observed: words };
+}
+
+/** `load own`, or `load 250` for a dummy of so many watts. */
+function loadGiven(words: readonly string[]): Fields {
+  const at = words.indexOf("load");
+  if (at < 0) return {};
+  const load = words[at + 1] ?? "own";
+  return { load: load === "own" ? load : Number(load) };
+}
+
 /** `power lamp 100 lamp-dim runs`, `power mains fuse-blew`, `power bench 15 0.5 V15 NBUS limiting`. */
 function powered(feed: string, words: readonly string[]): Parsed<readonly Fields[]> {
   const observed = words.filter((word) => OBSERVED.some((known) => known === word));
   const given = words.filter((word) => !observed.includes(word));
   const seen = observed.length === 0 ? {} : { observed };
   if (feed === "lamp") return one({ do: "power", feed, watts: Number(given[0]), ...seen });
-  if (feed !== "bench") return one({ do: "power", feed, ...seen });
+  if (feed !== "bench") return one({ do: "power", feed, ...loadGiven(given), ...seen });
   const [volts, limitAmps, plus = "", minus = ""] = given;
   return one({
     do: "power",
@@ -165,6 +178,8 @@ function answered(words: readonly string[], card: Proposed | null): Parsed<reado
     return one({ ...action, observed: observed.length === 0 ? ["quiet"] : observed });
   }
   if (action.do === "answer" && word !== "done") return one({ ...action, answer: words.join(" ") });
+  if (action.do === "unpower" && words.every((seen) => OBSERVED.some((known) => known === seen)))
+    return one({ ...action, ...seenWords(words) });
   if (word === "done" && words.length === 1) return one({ ...action });
   return { ok: false, problem: `"${words.join(" ")}": type done once it is done, or help` };
 }

@@ -2,7 +2,7 @@
 
 import { useState } from "react";
 import { field } from "../job-event.ts";
-import { FINDINGS, OBSERVED, VERDICTS, verdictWords } from "../words.ts";
+import { FINDINGS, LOAD_ENDS, OBSERVED, VERDICTS, verdictWords } from "../words.ts";
 import type { AnswerProps } from "./bench-props.ts";
 import { ReadingKeys } from "./reading-keys.tsx";
 import { ReplaceForm } from "./replace-form.tsx";
@@ -15,6 +15,8 @@ export function AnswerKeys(props: AnswerProps) {
       return <FindingKeys {...props} />;
     case "power":
       return <ObservedKeys {...props} />;
+    case "unpower":
+      return props.card.firstMinute?.underLoad === true ? <EndKeys {...props} /> : <DoneKey {...props} />;
     case "replace":
       return <ReplaceForm {...props} />;
     case "answer":
@@ -84,6 +86,25 @@ function OneTapAnswers(props: AnswerProps) {
       </fieldset>
       <TextAnswer {...props} name="answer" label="Or the figure, in Mohm" />
     </>
+  );
+}
+
+/** How a run under load ended. */
+function EndKeys({ card, hands, disabled }: AnswerProps) {
+  return (
+    <fieldset className="keys" aria-label="What it did until it was switched off">
+      {LOAD_ENDS.map(({ seen, words }, index) => (
+        <button
+          type="button"
+          key={seen}
+          data-key={index + 1}
+          disabled={disabled}
+          onClick={() => hands.done(card.action, { observed: seen })}
+        >
+          {words}
+        </button>
+      ))}
+    </fieldset>
   );
 }
 

@@ -8,6 +8,7 @@ import { minutes, money } from "../words.ts";
 import { AnswerKeys } from "./answer-keys.tsx";
 import type { CardProps } from "./bench-props.ts";
 import { Expectations } from "./expectations.tsx";
+import { FirstMinute } from "./first-minute.tsx";
 import { AtStake } from "./gates.tsx";
 import { gateBefore, HeldBack } from "./held-back.tsx";
 import { PowerForecast } from "./power-forecast.tsx";
@@ -40,7 +41,8 @@ export function CheckCard(props: CardProps) {
         </p>
       )}
       {card.atStake !== null && <AtStake stake={card.atStake} currency={view.currency} />}
-      {card.forecast !== null && <PowerForecast forecast={card.forecast} currency={view.currency} />}
+      {card.forecast !== null && <PowerForecast forecast={card.forecast} />}
+      {card.firstMinute !== null && <FirstMinute watch={card.firstMinute} />}
       {gate === null ? (
         <>
           <PracticeAnswer {...props} />
