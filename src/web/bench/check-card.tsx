@@ -41,7 +41,7 @@ export function CheckCard(props: CardProps) {
         </p>
       )}
       {card.atStake !== null && <AtStake stake={card.atStake} currency={view.currency} />}
-      {card.forecast !== null && <PowerForecast forecast={card.forecast} />}
+      {card.forecast !== null && <PowerForecast forecast={card.forecast} currency={view.currency} />}
       {card.firstMinute !== null && <FirstMinute watch={card.firstMinute} />}
       {gate === null ? (
         <>
