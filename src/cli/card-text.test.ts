@@ -45,16 +45,36 @@ const CARD: CardView = {
   outlook: { expectedMargin: 50, repairProbability: 0.9 },
 };
 
-const text = (card: CardView) =>
-  cardText(
-    {
-      powered: false,
-      currency: "EUR",
-      card,
-      safety: { stores: [], open: true, words: "All proven empty." },
-    } as unknown as BenchView,
-    false,
-  );
+const SAFE: BenchView["safety"] = {
+  stores: [],
+  open: true,
+  words: "All proven empty.",
+  overruled: null,
+  powerWaits: null,
+  motorWaits: null,
+  resistors: [],
+  turns: [],
+};
+
+const VIEW: Omit<BenchView, "card"> = {
+  boardName: "a drive",
+  currency: "EUR",
+  powered: false,
+  safety: SAFE,
+  suspects: [],
+  explanations: [],
+  remainder: 0,
+  healthyProbability: 0,
+  unexplained: [],
+  log: [],
+  grids: [],
+  places: [],
+  minutesSpent: 0,
+  moneySpent: 0,
+  verdict: null,
+};
+
+const text = (card: CardView) => cardText({ ...VIEW, card }, false);
 
 it("before power the terminal says what each feed breaks and loses, what would see it first, and what opens each rung", () => {
   const told = text(CARD);

@@ -3,8 +3,13 @@ import type { Hypotheses } from "./hypotheses.ts";
 import { riskLowered } from "./risk-lowered.ts";
 import type { FindingStep } from "./steps.ts";
 
-/** Three sets of faults, even but for the last: only the first would lose anything under power. */
-const HYPOTHESES = { list: [{ weight: 0.1 }, { weight: 0.1 }, { weight: 0.8 }] } as unknown as Hypotheses;
+/** Three sets of faults: only the first would lose anything under power. */
+const HYPOTHESES: Hypotheses = {
+  priors: [],
+  cores: [{ present: [], faults: [] }],
+  list: [0.1, 0.1, 0.8].map((weight) => ({ core: 0, beside: -1, unlisted: false, weight, dead: [] })),
+  remainder: 0,
+};
 const LOSSES = Float64Array.of(40, 0, 0);
 
 function check(red: string, allMinutes: number, ...shares: readonly (readonly number[])[]): FindingStep {

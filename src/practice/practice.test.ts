@@ -160,7 +160,7 @@ describe("the practice bench answers", () => {
     expect(answer(practice, fold([]), asked, counting)).toMatchObject({ event: { reading: 200 + count } });
   });
 
-  it("the motor's readings: its windings as any other, its insulation as that of a sound one", () => {
+  it("for the motor's insulation as a sound one reads, and no other question", () => {
     const asked = {
       do: "answer",
       question: MOTOR_INSULATION.question,
