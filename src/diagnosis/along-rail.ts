@@ -1,7 +1,7 @@
 /**
  * Four-wire milliohms along a rail: taken at the pins of one part after another they fall towards the short. The board file knows no
  * tracks, so the track from the rail to each part is an unknown of its own; only the differences between the readings speak here, how low
- * the lowest is speaks as any ohms reading does.
+ * the lowest is speaks like every ohms reading.
  */
 import { FOUR_WIRE, fourWireSpread } from "../meter/four-wire.ts";
 import { logAdd } from "../numeric/log-space.ts";

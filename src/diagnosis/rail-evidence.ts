@@ -178,7 +178,7 @@ interface OfRails {
   readonly said: ReadonlySet<number>;
 }
 
-/** Milliohms along rails and low voltages fed into them; a log without either costs one walk through it. */
+/** Milliohms along rails and low voltages fed into them; a log without either is walked through once. */
 export function ofRails(
   board: Board,
   timeline: Timeline,

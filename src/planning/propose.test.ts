@@ -16,7 +16,12 @@ function next(log: readonly JobEvent[], options: Parameters<typeof scene>[2] = {
   return propose(input, belief, priors, predictor);
 }
 
-const read = (mode: "diode" | "ohms", red: string, black: string, reading: number | "OL"): JobEvent => ({
+const read = (
+  mode: "diode" | "ohms" | "farads",
+  red: string,
+  black: string,
+  reading: number | "OL",
+): JobEvent => ({
   do: "measure",
   mode,
   red,
@@ -111,19 +116,19 @@ describe("early, cheap and decisive before money", () => {
     expect(seen).toContain("NBUS V5");
   });
 
-  test("a controller rail at zero with a controller nobody sells: one lift tells, and if it is the controller the job stops", () => {
-    const low = [...SAFE, ...CLEARED, read("ohms", "V5", "NBUS", 0.2), read("diode", "V5", "NBUS", 0)];
-    // A regulator shorted through would have killed the controller: the rail that feeds it is a reading, the lift three minutes.
-    const feed = next(low);
-    expect(feed.action).toMatchObject({ do: "measure", red: "V15", black: "NBUS" });
-    const shorted = [...low, read("diode", "V15", "NBUS", "OL")];
+  test("a controller rail at eight ohms with a controller nobody sells: one lift tells, and if it is the controller the job stops", () => {
+    const low = [...SAFE, ...CLEARED, read("ohms", "V5", "NBUS", 8), read("diode", "V5", "NBUS", 0.01)];
+    const fed = [...low, read("diode", "V15", "NBUS", "OL")];
+    // a capacitor across the rail would still be one: that is a reading, the lift three minutes
+    expect(next(fed).action).toMatchObject({ do: "measure", red: "V5", black: "NBUS" });
+    const shorted = [...fed, read("farads", "V5", "NBUS", "OL")];
     const lift = next(shorted);
     expect(lift.action).toEqual({ do: "lift", place: "U3.vdd" });
     expect(lift.money).toBe(0);
     const dead = next([
       ...shorted,
       { do: "lift", place: "U3.vdd" },
-      read("diode", "NBUS", "U3.vdd", 0),
+      read("diode", "NBUS", "U3.vdd", 0.01),
       read("ohms", "V5", "NBUS", "OL"),
     ]);
     expect(dead.action).toEqual({ do: "close", verdict: "not-repairable" });
