@@ -14,6 +14,7 @@ import { liveOfLog } from "../live/live-of-log.ts";
 import { liveReading } from "../live/live-reading.ts";
 import { feedOf } from "../live/power-feed.ts";
 import type { Action, Proposal } from "../planning/proposal.ts";
+import { MOTOR_INSULATION } from "../priors/told.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
 import { type Assessment, AssessmentSession, assess } from "./assess.ts";
 import { parseJob } from "./parse-job.ts";
@@ -135,6 +136,8 @@ class RailBench {
   follow(action: Action): void {
     if (action.do === "measure") this.log.push({ ...action, reading: this.#reading(action) });
     else if (action.do === "look") this.log.push({ ...action, finding: "clean" });
+    else if (action.do === "answer" && action.question === MOTOR_INSULATION.question)
+      this.log.push({ ...action, answer: MOTOR_INSULATION.good });
     else if (action.do === "power") {
       const fed = new LiveBoard(this.#board, this.#now().now, feedOf(action, this.#board));
       this.log.push({ ...action, observed: fed.state(this.#faults).observed });

@@ -40,7 +40,7 @@ const injections = (played: Played) =>
 describe("eight ceramics and a controller on 5 V, one of the ceramics shorted with 0.8 ohm", () => {
   it("with a milliohm meter: found, replaced, powered and closed, and the controller never lifted or taken off", () => {
     const equipment = ["milliohm-meter", "lamp-100"];
-    const played = playRail({ ...EIGHT_CERAMICS, hidden: "C91:short@0.8", equipment }, 40, "close");
+    const played = playRail({ ...EIGHT_CERAMICS, hidden: "C91:short@0.8", equipment }, 60, "close");
     expect(milliohms(played)).toHaveLength(1);
     expect(played.log.flatMap((event) => (event.do === "replace" ? [event.part] : []))).toEqual(["C91"]);
     expect(handled(played)).not.toContain("U7");

@@ -56,12 +56,12 @@ function busStands(view: LiveView, front: Front | null): boolean {
   return volts !== null && volts > LEAST_BUS * peak;
 }
 
-/** Is everything that an output needs soldered in? */
+/** Is everything that an output needs soldered in? A motor pulled off its plug is not missed until the board is to drive it. */
 function allThere(board: FaultedBoard): boolean {
   const { off, lifted } = board.bench;
   if (off.size === 0 && lifted.size === 0) return true;
   for (const part of board.board.parts.values()) {
-    if (!WORKING_STAGES.has(part.stage ?? "")) continue;
+    if (!WORKING_STAGES.has(part.stage ?? "") || part.kind === "motor") continue;
     if (
       board.part(part.ref) === null ||
       [...part.pins.keys()].some((pin) => board.netOf(part.ref, pin) === null)
