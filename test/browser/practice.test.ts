@@ -16,7 +16,7 @@ import type { JobAnswer } from "../../src/wire/job-api.ts";
 import { accessProblems, answerCard, cardReady, picture, takeIn, touchProblems } from "./bench-page.ts";
 import { launchChromium } from "./chromium.ts";
 
-const MOST_STEPS = 80;
+const MOST_STEPS = 120;
 const JOB_MS = 900_000;
 
 /** The smallest picture there is: one white pixel. */
