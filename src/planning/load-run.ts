@@ -99,7 +99,7 @@ function whyShortRun({ parts }: Board, { action }: FindingStep, inside: boolean)
   const what =
     typeof load === "number"
       ? `a dummy load of about ${load} W (three equal lamps in a star)`
-      : "its own load, held fast";
+      : "its own load, held fast,";
   const plugged =
     load === "own" && [...parts.values()].some(({ kind }) => kind === "motor")
       ? " A motor that was unplugged goes back on only once every store is proven empty."

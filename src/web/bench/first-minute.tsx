@@ -41,21 +41,33 @@ export function FirstMinute({ watch }: { readonly watch: Watch }) {
               {row.what}
               {row.clipped && <span className="gate-note"> meter on it</span>}
             </dt>
-            <dd>
-              <span className="figure">{row.good}</span>
-              {row.otherwise.map((one) => (
-                <span className="watch-else" key={one.if}>
-                  <span className="figure">{one.if}</span>: {one.means}
-                </span>
-              ))}
-            </dd>
+            <dd className="figure">{row.good}</dd>
           </div>
         ))}
       </dl>
       <p>
         <strong>Off at once:</strong> {watch.abort.join("; ")}.
       </p>
+      <Otherwise watch={watch} />
     </section>
+  );
+}
+
+/** What lies outside of the bands, folded away: it is wanted when it happens. */
+function Otherwise({ watch: { rows } }: { readonly watch: Watch }) {
+  const told = rows.flatMap(({ what, otherwise }) => otherwise.map((one) => ({ what, ...one })));
+  if (told.length === 0) return null;
+  return (
+    <details>
+      <summary>If it shows something else</summary>
+      <ul>
+        {told.map((one) => (
+          <li className="watch-else" key={`${one.what} ${one.if}`}>
+            <b>{one.what}</b> <span className="figure">{one.if}</span>: {one.means}
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

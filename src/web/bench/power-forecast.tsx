@@ -29,17 +29,25 @@ export function PowerForecast({ forecast, currency }: Props) {
       )}
       <Lowers forecast={forecast} />
       <p>{forecast.advice}</p>
-      <p>
-        <b>Go on when</b> {forecast.rung.goOn}. <b>Stop when</b> {forecast.rung.stop}.
-      </p>
-      {forecast.ladder.length > 0 && (
+      {forecast.ladder.length === 0 ? (
+        <GoOn forecast={forecast} />
+      ) : (
         <details>
-          <summary>What would break, and the ladder</summary>
+          <summary>When to go on, what would break, the ladder</summary>
+          <GoOn forecast={forecast} />
           <Breaks forecast={forecast} />
           <Ladder forecast={forecast} />
         </details>
       )}
     </section>
+  );
+}
+
+function GoOn({ forecast: { rung } }: { readonly forecast: Forecast }) {
+  return (
+    <p>
+      <b>Go on when</b> {rung.goOn}. <b>Stop when</b> {rung.stop}.
+    </p>
   );
 }
 
