@@ -9,6 +9,7 @@ import type { Symptom } from "../../src/priors/cause.ts";
 export const CONDITIONS = [
   "input-open",
   "line-short",
+  "earth-short",
   "bus-short",
   "supply-dead",
   "rail-short",
@@ -27,6 +28,10 @@ export const POWER_OUTCOMES: Readonly<Record<Condition, Readonly<Record<Exclude<
     "line-short": {
       mains: { "fuse-blew": 0.55, trip: 0.35, smoke: 0.1 },
       lamp: { "lamp-bright": 1 },
+    },
+    "earth-short": {
+      mains: { trip: 0.85, "fuse-blew": 0.1, quiet: 0.05 },
+      lamp: { trip: 0.8, "lamp-dark": 0.15, "lamp-bright": 0.05 },
     },
     "bus-short": {
       mains: { "fuse-blew": 0.4, trip: 0.2, smoke: 0.2, quiet: 0.2 },
@@ -59,6 +64,7 @@ export const POWER_OUTCOMES: Readonly<Record<Condition, Readonly<Record<Exclude<
 export const LOAD_ENDS: Readonly<Record<Condition, Chances>> = {
   "input-open": { quiet: 1 },
   "line-short": { "fuse-blew": 0.6, trip: 0.4 },
+  "earth-short": { trip: 1 },
   "bus-short": { "fuse-blew": 0.6, smoke: 0.2, trip: 0.2 },
   "supply-dead": { quiet: 1 },
   "rail-short": { quiet: 0.8, smoke: 0.2 },
@@ -81,6 +87,7 @@ export const BENCH_OUTCOMES = {
 export const SYMPTOM_CHANCES: Readonly<Record<Condition, Readonly<Partial<Record<Symptom, number>>>>> = {
   "input-open": { dead: 1 },
   "line-short": { dead: 0.4, "trips-supply": 0.6 },
+  "earth-short": { "trips-supply": 0.9, dead: 0.1 },
   "bus-short": { dead: 0.6, "trips-supply": 0.4 },
   "supply-dead": { dead: 0.95, other: 0.05 },
   "rail-short": { dead: 0.85, "starts-then-stops": 0.1, other: 0.05 },

@@ -1,6 +1,7 @@
 /** In which condition a board with these true faults is, by the oracle's own coarse rules. */
 import type { Board, Part } from "../../src/board/board.ts";
 import { busGroups } from "../../src/board/bus.ts";
+import { isEarth } from "../../src/board/earth-net.ts";
 import type { Fault, PartFault } from "../../src/board/fault.ts";
 import type { NetGroups } from "../../src/board/net-groups.ts";
 import { rolesOf, switchSite } from "./oracle-cascades.ts";
@@ -52,6 +53,9 @@ function holds({ groups }: Scene, nets: readonly string[], one: string, other: s
   );
 }
 
+/** A path from the mains to earth below this trips the breaker of a workshop, 30 mA (IEC 61008). */
+const TRIPS_OHMS = 7_000;
+
 function lineCondition(scene: Scene, fault: PartFault, part: Part): Condition | null {
   const roles = rolesOf(scene.board);
   const inLine =
@@ -65,7 +69,11 @@ function lineCondition(scene: Scene, fault: PartFault, part: Part): Condition | 
   const nets = netsOf(scene, fault);
   const onLine = nets.length === 2 && nets.every((net) => roles.line.includes(net));
   const across = part.kind === "varistor" || part.kind === "capacitor";
-  return onLine && across && pathOhms(fault) < HOLDS_OHMS.line ? "line-short" : null;
+  if (onLine && across && pathOhms(fault) < HOLDS_OHMS.line) return "line-short";
+  const earthed =
+    nets.some((net) => isEarth(scene.board, net)) && nets.some((net) => roles.line.includes(net));
+  if (!earthed || !across) return null;
+  return pathOhms(fault) < TRIPS_OHMS ? "earth-short" : "works";
 }
 
 function switchCondition(scene: Scene, fault: PartFault): Condition | null {
@@ -215,7 +223,7 @@ function legShorted({ board }: Scene, faults: readonly Fault[]): boolean {
 }
 
 /** Where one of these is found, rails that stand wrong say nothing more. */
-const POWERLESS = ["input-open", "line-short", "bus-short", "rail-short"] as const;
+const POWERLESS = ["input-open", "line-short", "earth-short", "bus-short", "rail-short"] as const;
 
 /** @param off - parts that are off the board or have a pin lifted */
 export function conditionOf(

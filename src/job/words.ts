@@ -76,7 +76,9 @@ export function actionWords(board: Board, action: Action | JobEvent): string {
         ? `Push ${contactWords(board, action.place)} back on`
         : `Solder ${placeWords(board, action.place)} back`;
     case "remove":
-      return `Take ${partWords(board, action.part)} off the board`;
+      return board.parts.get(action.part)?.kind === "motor"
+        ? `Unplug ${partWords(board, action.part)}`
+        : `Take ${partWords(board, action.part)} off the board`;
     case "restore":
       return `Put ${partWords(board, action.part)} back`;
     case "replace":

@@ -130,10 +130,10 @@ describe("three wires of mains", () => {
     expect(effect(drive, "BR1.ac1plus:open,BR1.minusac1:open")).toBe("feed-open");
   });
 
-  it("are shorted by a varistor or capacitor between any two of them, not by one to earth", () => {
+  it("are shorted by a varistor or capacitor between any two of them; one to earth trips the breaker", () => {
     for (const text of ["RV1:short", "RV2:short", "RV3:short", "C1:short", "C5:short"])
       expect(effect(three, text)).toBe("line-short");
-    for (const text of ["RV4:short", "C2:short"]) expect(effect(three, text)).toBe("none");
+    for (const text of ["RV4:short", "C2:short"]) expect(effect(three, text)).toBe("earth-short");
   });
 
   it("lose a short between two of them with either one's fuse, and run on the rest", () => {

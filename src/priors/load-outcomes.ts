@@ -18,6 +18,7 @@ const WEAK: EndRow = { runs: 0.35, quiet: 0.45, trip: 0.1, smoke: 0.1 };
 export const LOAD_ENDS: Readonly<Record<PowerEffect, EndRow>> = {
   "input-open": WEAK,
   "line-short": { "fuse-blew": 0.7, trip: 0.3 },
+  "earth-short": { trip: 0.9, "fuse-blew": 0.1 },
   "feed-open": WEAK,
   "bus-short": { "fuse-blew": 0.6, trip: 0.2, smoke: 0.2 },
   "supply-short": { "fuse-blew": 0.5, smoke: 0.3, quiet: 0.2 },
@@ -39,7 +40,13 @@ const SHOWS_SECONDS = 600;
 const STRAY = 0.01;
 
 /** What shows as soon as the load is on; all else has to warm up first. Common practice. */
-const AT_ONCE: ReadonlySet<PowerEffect> = new Set(["line-short", "bus-short", "supply-short", "leg-half"]);
+const AT_ONCE: ReadonlySet<PowerEffect> = new Set([
+  "line-short",
+  "earth-short",
+  "bus-short",
+  "supply-short",
+  "leg-half",
+]);
 
 /** Of what a full run would have shown, the share that shows within so many seconds. */
 function shownBy(effect: PowerEffect, seconds: number): number {

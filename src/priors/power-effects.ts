@@ -2,12 +2,14 @@ import type { Board, Part } from "../board/board.ts";
 import type { Fault, PartFault } from "../board/fault.ts";
 import { SUPPLY_FAILS_OHMS } from "../live/live-models.ts";
 import { acrossMains, type CircuitView, limitsBridge, limitsShorts, netsOf, viewOf } from "./circuit-view.ts";
+import { earthEffect } from "./earth-effects.ts";
 import { resistorEffect } from "./resistor-effects.ts";
 
 /** What a fault does to a board under power, worst first as far as each hides the next. */
 export const POWER_EFFECTS = [
   "input-open",
   "line-short",
+  "earth-short",
   "feed-open",
   "bus-short",
   "supply-short",
@@ -40,7 +42,14 @@ export function ohmsOf(fault: Fault): number {
   return fault.mode === "leaky" ? (fault.value ?? 1000) : Number.POSITIVE_INFINITY;
 }
 
+/** A varistor or capacitor of the filter; one in series with another carries no line current by itself. */
+function filterEffect(view: CircuitView, nets: readonly string[], ohms: number): PowerEffect {
+  return earthEffect(view, nets, ohms) ?? (acrossMains(view, nets) ? lineEffect(ohms) : "none");
+}
+
 function crossEffect(view: CircuitView, nets: readonly [string, string], ohms: number): PowerEffect {
+  const earth = earthEffect(view, nets, ohms);
+  if (earth !== null) return earth;
   const { bus } = view.roles;
   const has = (net: string): boolean => nets.includes(net);
   if (bus !== null && has(bus.plus) && has(bus.minus))
@@ -187,8 +196,7 @@ function shortEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffe
   if (view.supplySwitches.some((found) => found.fault === site))
     return ohms < 50 ? "supply-short" : ohms < 2000 ? "supply-dead" : ohms < BUS_LEAK_OHMS ? "weak" : "none";
   if (part.kind === "varistor" || (part.kind === "capacitor" && group === "input"))
-    // One to earth, or in series with another, carries no line current by itself.
-    return acrossMains(view, netsOf(part)) ? lineEffect(ohms) : "none";
+    return filterEffect(view, netsOf(part), ohms);
   if (group === "rectifier" && (part.kind === "bridge" || part.kind === "diode"))
     return ohms < 50 ? bridgeShort(view) : "weak";
   if (view.inrushLimiters.includes(part) || (part.kind === "relay" && group === "inrush")) return "weak";

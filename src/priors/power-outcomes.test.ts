@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Feed, Observed } from "../bench/event.ts";
+import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { parseFaultList } from "../board/parse-fault.ts";
@@ -23,6 +24,12 @@ function likeliest(text: string, feed: Feed, on = board): Observed {
   return chances.reduce((best, one) => (one[1] > best[1] ? one : best))[0];
 }
 
+function shipped(wanted: string): Board {
+  const parsed = parseBoard(SHIPPED.find(({ id }) => id === wanted)?.board);
+  if (!parsed.ok) throw new Error(parsed.problem);
+  return parsed.value;
+}
+
 describe("what is seen at power-up", () => {
   it("a whole board runs, and leaves the lamp dark", () => {
     expect(likeliest("", "mains")).toBe("runs");
@@ -35,25 +42,30 @@ describe("what is seen at power-up", () => {
   });
 
   it("one tired capacitor of a bank does not keep a board from running; a lone one makes it weak", () => {
-    const parsed = parseBoard(SHIPPED.find(({ id }) => id === "outdoor-unit-inverter")?.board);
-    if (!parsed.ok) throw new Error(parsed.problem);
-    expect(boardEffect(parsed.value, faults("C8:drift", parsed.value))).toBe("none");
-    expect(boardEffect(parsed.value, faults("C30:drift", parsed.value))).toBe("weak");
+    const drive = shipped("outdoor-unit-inverter");
+    expect(boardEffect(drive, faults("C8:drift", drive))).toBe("none");
+    expect(boardEffect(drive, faults("C30:drift", drive))).toBe("weak");
   });
 
   it("a supply without its clamp starts and comes back; a shorted clamp takes its whole stroke", () => {
-    const parsed = parseBoard(SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board);
-    if (!parsed.ok) throw new Error(parsed.problem);
-    for (const open of ["R28:open", "D5:open"])
-      expect(boardEffect(parsed.value, faults(open, parsed.value))).toBe("weak");
+    const drive = shipped("greenhouse-fan-drive");
+    for (const open of ["R28:open", "D5:open"]) expect(boardEffect(drive, faults(open, drive))).toBe("weak");
     for (const short of ["R28:short", "C16:short", "D5:short"])
-      expect(boardEffect(parsed.value, faults(short, parsed.value))).toBe("supply-dead");
+      expect(boardEffect(drive, faults(short, drive))).toBe("supply-dead");
+  });
+
+  it("a capacitor that joins a wire of the mains to earth trips the residual-current breaker, on the mains and through a lamp", () => {
+    const drive = shipped("small-frequency-drive");
+    for (const text of ["C3:short", "C4:short", "C4:leaky@3000"])
+      expect(boardEffect(drive, faults(text, drive))).toBe("earth-short");
+    expect(boardEffect(drive, faults("C4:leaky@100000", drive))).toBe("none");
+    expect(boardEffect(drive, faults("RV3:short", drive))).toBe("none");
+    for (const feed of ["mains", "lamp"] as const) expect(likeliest("C4:short", feed, drive)).toBe("trip");
   });
 
   it("a board runs without its bleeder; two ohms across a shunt of 20 milliohms change nothing", () => {
-    const parsed = parseBoard(SHIPPED.find(({ id }) => id === "small-frequency-drive")?.board);
-    if (!parsed.ok) throw new Error(parsed.problem);
-    const effect = (text: string) => boardEffect(parsed.value, faults(text, parsed.value));
+    const drive = shipped("small-frequency-drive");
+    const effect = (text: string) => boardEffect(drive, faults(text, drive));
     expect(effect("R3:open")).toBe("none");
     expect(effect("R4:short")).toBe("weak");
     expect(effect("R14:short@2")).toBe("none");
@@ -62,19 +74,17 @@ describe("what is seen at power-up", () => {
   });
 
   it("a feedback pin that leaks a few kilohms to ground keeps the supply down, as its feed does at less", () => {
-    const parsed = parseBoard(SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board);
-    if (!parsed.ok) throw new Error(parsed.problem);
-    const effect = (text: string) => boardEffect(parsed.value, faults(text, parsed.value));
+    const drive = shipped("greenhouse-fan-drive");
+    const effect = (text: string) => boardEffect(drive, faults(text, drive));
     expect(effect("U4.fb:leaky@4000")).toBe("supply-dead");
     expect(effect("U4.vcc:leaky@1500")).toBe("supply-dead");
     expect(effect("U4.vcc:leaky@4000")).toBe("none");
   });
 
   it("a rail without its reservoir works poorly, as with a dried one; without a small capacitor it works", () => {
-    const parsed = parseBoard(SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board);
-    if (!parsed.ok) throw new Error(parsed.problem);
-    expect(boardEffect(parsed.value, faults("C23:open", parsed.value))).toBe("weak");
-    expect(boardEffect(parsed.value, faults("C24:open", parsed.value))).toBe("none");
+    const drive = shipped("greenhouse-fan-drive");
+    expect(boardEffect(drive, faults("C23:open", drive))).toBe("weak");
+    expect(boardEffect(drive, faults("C24:open", drive))).toBe("none");
   });
 
   it("one shorted switch does not light it by itself, its whole leg does", () => {
@@ -147,9 +157,7 @@ describe("what is seen at power-up", () => {
 });
 
 describe("a hob at power-up", () => {
-  const parsed = parseBoard(SHIPPED.find(({ id }) => id === "induction-hob")?.board);
-  if (!parsed.ok) throw new Error(parsed.problem);
-  const hob = parsed.value;
+  const hob = shipped("induction-hob");
 
   it("lights the lamp with a shorted switch, which has no partner to wait for", () => {
     expect(boardEffect(hob, faults("Q1.ce:short", hob))).toBe("bus-short");

@@ -40,6 +40,12 @@ export const OUTCOME_ROWS: Readonly<Record<PowerEffect, OutcomeRow>> = {
     { "lamp-bright": 0.94, "fuse-blew": 0.06 },
     "bright and stays: a hard short on the line",
   ),
+  "earth-short": row(
+    "earth-short",
+    { trip: 0.75, "fuse-blew": 0.1, quiet: 0.05, runs: 0.1 },
+    { trip: 0.7, "lamp-bright": 0.1, "lamp-dark": 0.15, runs: 0.05 },
+    "the residual-current breaker trips: a wire of the mains is joined to earth",
+  ),
   "feed-open": row(
     "feed-open",
     { quiet: 1 },

@@ -12,6 +12,7 @@ import { type PowerEffect, powerEffect } from "./power-effects.ts";
 export const SYMPTOM_SHARES: Readonly<Record<PowerEffect, Readonly<Partial<Record<Symptom, number>>>>> = {
   "input-open": { dead: 0.95, "trips-supply": 0.03, other: 0.02 },
   "line-short": { dead: 0.5, "trips-supply": 0.5 },
+  "earth-short": { "trips-supply": 0.85, dead: 0.08, other: 0.05 },
   "feed-open": { dead: 0.96, "no-output": 0.02, other: 0.02 },
   "bus-short": { dead: 0.6, "trips-supply": 0.4 },
   "supply-short": { dead: 0.7, "trips-supply": 0.3 },
