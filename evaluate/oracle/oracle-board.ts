@@ -17,6 +17,7 @@ import { drawMeter, type OracleMeter } from "./oracle-meter.ts";
 import { MOISTURE, SETTLED_SECONDS } from "./part-table.ts";
 import { type Condition, SYMPTOM_CHANCES } from "./power-table.ts";
 import { conditionOf } from "./power-truth.ts";
+import { railsWith } from "./supply-truth.ts";
 
 export interface OracleBoard {
   /** what the engine is told */
@@ -126,6 +127,24 @@ function drawLeaks(file: Board, cause: Cause, seed: number): readonly SurfaceLea
   });
 }
 
+/** Most draws of how a board differs from its file. */
+const MOST_DIFFERENCES = 20;
+
+/** A board unlike its file that worked before it broke: none that lacks what its supply cannot start without. */
+function workingDifference(
+  file: Board,
+  seed: number,
+): { readonly board: Board; readonly words: readonly string[] } {
+  for (let draw = 0; draw < MOST_DIFFERENCES; draw++) {
+    const found = differentBoard(
+      file,
+      seededRandom(seed, draw === 0 ? "differences" : `differences ${draw}`),
+    );
+    if (railsWith(found.board, []) === "works") return found;
+  }
+  return { board: file, words: [] };
+}
+
 /** Boards already drawn: the same file, cause and seed give the same board. */
 export function oracleBoard(file: Board, cause: Cause, seed: number): OracleBoard {
   const chance = seededRandom(seed, "board");
@@ -133,9 +152,7 @@ export function oracleBoard(file: Board, cause: Cause, seed: number): OracleBoar
   const celsius = uniform(chance, CELSIUS);
   const settledSeconds = logUniform(chance, SETTLED_SECONDS);
   const slipShare = uniform(chance, SLIPS.share);
-  const { board, words } = differs
-    ? differentBoard(file, seededRandom(seed, "differences"))
-    : { board: file, words: [] };
+  const { board, words } = differs ? workingDifference(file, seed) : { board: file, words: [] };
   const faults = drawFaults(file, board, cause, seed);
   const condition = conditionOf(board, faults);
   const symptoms = Object.entries(SYMPTOM_CHANCES[condition]) as [Symptom, number][];
