@@ -11,6 +11,7 @@ import type {
   Reading,
   UnpowerEvent,
 } from "../../src/bench/event.ts";
+import { lastPowered, poweredNow } from "../../src/bench/last-power.ts";
 import { pinOfPlace } from "../../src/bench/place.ts";
 import type { Timeline } from "../../src/bench/timeline.ts";
 import { isColdMode } from "../../src/bench/words.ts";
@@ -229,8 +230,8 @@ class Bench implements OracleBench {
 
   /** What a clipped meter or a thermometer shows under power. */
   #live(timeline: Timeline, hidden: Hidden, event: Measure & { readonly mode: LiveMode }): OracleAnswer {
-    const power = timeline.entries.findLast((entry) => entry.event.do === "power")?.event;
-    const value = power?.do === "power" ? liveAnswer(this.oracle, hidden, timeline.now, power, event) : null;
+    const power = lastPowered(timeline)?.power ?? null;
+    const value = power === null ? null : liveAnswer(this.oracle, hidden, timeline.now, power, event);
     return value === null
       ? refused("the live model has no answer there")
       : done({ ...event, reading: Number(value.toFixed(2)) });
@@ -238,9 +239,9 @@ class Bench implements OracleBench {
 
   /** After a run under load, what it had done until then. */
   #unpower(timeline: Timeline, hidden: Hidden, event: UnpowerEvent): UnpowerEvent {
-    const power = timeline.entries.findLast((entry) => entry.event.do === "power");
-    if (!timeline.now.powered || power?.event.do !== "power" || power.event.load === undefined) return event;
-    const off = outOfCircuit(power.before);
+    const on = poweredNow(timeline);
+    if (on === null || on.power.load === undefined) return event;
+    const off = outOfCircuit(on.entry.before);
     return { ...event, observed: loadEnd(this.oracle, hidden.faults, off, event.afterPower ?? 0) };
   }
 }

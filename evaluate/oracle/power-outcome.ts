@@ -41,7 +41,7 @@ export function loadEnd(
   return drawn === null || seconds < showsAfter ? "runs" : drawn;
 }
 
-/** What is seen when power comes on: one word, the same each time it is asked at this place of the log. */
+/** What is seen when power comes on: one word, the same each time that a board with these faults is powered so. */
 export function observed(
   oracle: OracleBoard,
   faults: readonly Fault[],

@@ -1,5 +1,7 @@
 /** A board with faults that only the bench knows: what players are tried on. */
+
 import type { JobEvent } from "../../src/bench/event.ts";
+import { lastPowered } from "../../src/bench/last-power.ts";
 import type { Timeline } from "../../src/bench/timeline.ts";
 import type { Job } from "../../src/job/job.ts";
 import type { MakePredictor } from "../../src/meter/prediction.ts";
@@ -30,8 +32,7 @@ export interface HiddenBench {
 
 /** What was seen at the last power-up. */
 export function lastSeen(timeline: Timeline): readonly string[] {
-  const last = timeline.entries.findLast(({ event }) => event.do === "power")?.event;
-  return last?.do === "power" && last.observed !== undefined ? [last.observed].flat() : [];
+  return [lastPowered(timeline)?.power.observed ?? []].flat();
 }
 
 /**

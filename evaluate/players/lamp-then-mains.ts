@@ -1,10 +1,10 @@
 /** The customary power-up: the lamp where there is one, mains when it showed nothing hard. Null where the board has been powered so. */
-import type { Observed, PowerEvent } from "../../src/bench/event.ts";
+import type { PowerEvent } from "../../src/bench/event.ts";
+import { FINE } from "../../src/planning/power-ladder.ts";
 import { lastPower } from "../../src/planning/power-step.ts";
 import { lampsOf } from "../../src/safety/limiter.ts";
 import type { Course } from "./course.ts";
 
-const FINE: ReadonlySet<Observed> = new Set(["quiet", "lamp-dark", "lamp-dim", "runs"]);
 /** The lamp of the trade's table for boards that idle at 10 to 20 W. */
 const LEAST_WATTS = 60;
 

@@ -21,3 +21,8 @@ export function benchKey(state: BenchState): string {
   const clips = state.clips.map((clip) => `${clip.at[0]}^${clip.at[1]}^${clip.ohms}`).sort();
   return [[...state.lifted].sort().join(","), [...state.off].sort().join(","), clips.join(",")].join("|");
 }
+
+/** Is the part on the board with every pin, or every contact of its plug, in its place? */
+export function standsWhole({ off, lifted }: Pick<BenchState, "off" | "lifted">, ref: string): boolean {
+  return !off.has(ref) && ![...lifted].some((place) => place.startsWith(`${ref}.`));
+}

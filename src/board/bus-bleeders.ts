@@ -1,4 +1,4 @@
-/** Resistors, one or two or more in a row, that do nothing but drain the DC bus: between its poles, and nothing else hangs in between. */
+/** Resistors, one or several in a row, that do nothing but drain the DC bus: between its poles, and nothing else hangs in between. */
 import type { Board, Part } from "./board.ts";
 import { type Bus, busGroups } from "./bus.ts";
 

@@ -116,6 +116,7 @@ const RUNG_WORDS: Readonly<Record<NonNullable<CardView["forecast"]>["ladder"][nu
   open: "left out",
   shut: "not yet",
 };
+
 /** What to watch once the switch is on: the bands of a good board, what lies outside of them, when to switch off, when to feel for heat. */
 function firstMinuteText(card: CardView): string {
   const { firstMinute } = card;

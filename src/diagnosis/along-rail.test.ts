@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { alongRailLog, lowestAtShort } from "./along-rail.ts";
 
-/** A repair thread's walk along a shorted rail: 84, 36, then 11 milliohm at the short (published example of the trade). */
+/** A walk along a shorted rail, told in a repair forum (exxosforum.co.uk, post 89019): 84, 36, then 11 milliohm at the short. */
 const THREAD = [
   { part: "C1", ohms: 0.084 },
   { part: "C2", ohms: 0.036 },

@@ -59,6 +59,8 @@ export function actionWords(board: Board, action: Action | JobEvent): string {
   switch (action.do) {
     case "measure":
       if (action.part !== undefined) return `Temperature of ${partWords(board, action.part)}`;
+      if (action.mode === "amps")
+        return `Amps fed into ${placeWords(board, action.red ?? "?")}: on the supply's own display, no meter across it`;
       return `${action.wires === 4 ? "milliohms, four wires" : modeWords(action.mode)}: red on ${placeWords(board, action.red ?? "?")}, black on ${placeWords(board, action.black ?? "?")}`;
     case "calibrate":
       return `Meter tried on a known part: ${modeWords(action.mode)} ${action.known} showed ${action.reading}`;
@@ -143,6 +145,7 @@ function fedWords(board: Board, { volts, limitAmps, ohms, at }: PowerEvent): str
 function loadWords(load: RunLoad): string {
   return load === "own" ? "its own load" : `a dummy load of ${load} W`;
 }
+
 const OVERRULED_WORDS: Readonly<Record<Overruled, string>> = {
   proof: "Went on without the proof",
   resistor: "Power with the resistor on",

@@ -1,5 +1,5 @@
 /** Four-wire milliohms at the pins of the parts across a shorted rail, as one row: the lowest reading is at the short. */
-import { type BenchState, benchKey } from "../bench/bench-state.ts";
+import { benchKey, standsWhole } from "../bench/bench-state.ts";
 import { type AtPart, lowestAtShort, lowestFirst } from "../diagnosis/along-rail.ts";
 import { alongRails } from "../diagnosis/rail-readings.ts";
 import { ceramicOrChip } from "./ceramic-or-chip.ts";
@@ -84,9 +84,4 @@ function readOnThisBench({ board, timeline }: PlanningInput, { group }: Suspecte
       const taken = entry.get(logIndex);
       return taken !== undefined && taken.span === span && benchKey(taken.before) === now;
     });
-}
-
-/** Is the part on the board with every pin down? */
-export function standsWhole({ off, lifted }: BenchState, ref: string): boolean {
-  return !off.has(ref) && ![...lifted].some((place) => place.startsWith(`${ref}.`));
 }

@@ -55,7 +55,7 @@ export function coldRecheck(input: PlanningInput): Recheck {
   const railWords = rails.map(({ name, at }) => `${name} both ways, because ${andList(at)} hangs on it`);
   return {
     row,
-    why: `Cold re-check before power: ${[...acrossWords, ...railWords].join("; ")}. A second short behind the first is common.${insulationWords(board, timeline.entries, work)}`,
+    why: `Cold re-check before power: ${[...acrossWords, ...railWords].join("; ")}. A second short behind the first is common.${heatsinkWords(board, timeline.entries, work)}`,
   };
 }
 
@@ -174,7 +174,7 @@ const ON_HEATSINK: ReadonlySet<string> = new Set([
 ]);
 
 /** A board file knows no heatsink: that its parts are insulated from it is for the hand to check, and said here. */
-function insulationWords(board: Board, entries: readonly TimelineEntry[], work: Work): string {
+function heatsinkWords(board: Board, entries: readonly TimelineEntry[], work: Work): string {
   const fitted = [...work].flatMap(([ref, at]) => {
     const { do: what } = entries[at].event;
     const onSink = ON_HEATSINK.has(board.parts.get(ref)?.kind ?? "");

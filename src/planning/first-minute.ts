@@ -2,7 +2,9 @@
  * The first minute of a power-up: what a good board shows, as bands; what a reading outside of them would mean, from what is still
  * believed; when to switch off at once; and the moments at which heat is felt for. Known before the switch goes on, or it is too late.
  */
+
 import type { Observed, Place, PowerEvent } from "../bench/event.ts";
+import { poweredNow } from "../bench/last-power.ts";
 import type { Board } from "../board/board.ts";
 import { deriveRoles } from "../board/roles.ts";
 import type { LiveCheck, LiveReading } from "../live/live-reading.ts";
@@ -46,11 +48,8 @@ export function firstMinute(
   action: Action,
 ): FirstMinute | null {
   const { board, timeline } = input;
-  const last = timeline.now.powered
-    ? timeline.entries.findLast(({ event }) => event.do === "power")?.event
-    : undefined;
-  const power = action.do === "power" ? action : last;
-  if (input.liveFor === undefined || power?.do !== "power") return null;
+  const power = action.do === "power" ? action : (poweredNow(timeline)?.power ?? null);
+  if (input.liveFor === undefined || power === null) return null;
   const { bus, rails } = deriveRoles(board);
   const fedRail = power.feed === "bench" && typeof power.at === "object" ? power.at[0] : null;
   const places: readonly { readonly what: string; readonly at: readonly [Place, Place] }[] = [

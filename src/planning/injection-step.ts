@@ -2,13 +2,14 @@
  * A low voltage fed into a shorted rail, first below every junction and then up to one volt, and a look from outside for the part that
  * gets warm. Clips are set before; nothing on the board is touched while it is fed.
  */
+import { standsWhole } from "../bench/bench-state.ts";
 import { INJECTION, isInjection } from "../bench/injection.ts";
+import { lastPowered } from "../bench/last-power.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import { injectedAmps, injectedRise, type ShortOfRail } from "../diagnosis/injected-heat.ts";
 import { type InjectedRail, injectedRails } from "../diagnosis/rail-readings.ts";
 import { MINUTES } from "../money/minutes.ts";
 import { normalTail } from "../numeric/normal.ts";
-import { standsWhole } from "./along-rail-step.ts";
 import { ceramicOrChip } from "./ceramic-or-chip.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Action, Forecast } from "./proposal.ts";
@@ -126,7 +127,7 @@ export function injectionForecast(action: Action): Forecast | null {
     spent: null,
     anyBreaks: 0,
     breaks: [],
-    advice: `${action.volts} V is ${(action.volts ?? 0) <= INJECTION.firstVolts ? "below every junction" : "below the rail's own volts"}: nothing that is whole is harmed. Current limit first, then the clips, then the output.`,
+    advice: `${action.volts} V is ${(action.volts ?? 0) <= INJECTION.firstVolts ? "below every junction" : "below the rail's own volts"}: nothing that is whole is harmed. ${action.ohms === undefined ? "Current limit first, then the clips, then the output." : "The resistor in series first, then the clips, the cell last."}`,
   };
 }
 
@@ -139,9 +140,12 @@ export interface FedNext {
 
 /** Looks where they would show something, else the next volts, else nothing. */
 export function fedNext(input: PlanningInput, rail: SuspectedRail | null): FedNext | null {
-  const power = input.timeline.entries.findLast(({ event }) => event.do === "power");
   const injected = injectedRails(input.board, input.timeline).at(-1);
-  if (injected === undefined || injected.logIndex !== power?.logIndex || rail?.group !== injected.group)
+  if (
+    injected === undefined ||
+    injected.logIndex !== lastPowered(input.timeline)?.entry.logIndex ||
+    rail?.group !== injected.group
+  )
     return null;
   if (injected.seen.some((seen) => seen === "smoke" || seen === "trip")) return null;
   const by = warmthTool(input.equipment);

@@ -2,7 +2,9 @@
  * Where a meter is clipped before power: the one or two pairs of places whose volts would tell most of what is still believed. On a
  * live board nothing is reached for, so a reading under power has to be chosen before it (common practice).
  */
+
 import type { Place, PowerEvent } from "../bench/event.ts";
+import { lastPowered, poweredNow } from "../bench/last-power.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { deriveRoles } from "../board/roles.ts";
@@ -129,21 +131,20 @@ export function staysOn(seen: string): boolean {
 }
 
 /** The pairs with a meter across that have not been read since power came on; none where it has to go off, or is off. */
-export function unreadClips({ entries, now }: Timeline): readonly (readonly [Place, Place])[] {
-  const at = entries.findLastIndex(({ event }) => event.do === "power");
-  const power = entries[at]?.event;
-  if (!now.powered || power?.do !== "power") return [];
+export function unreadClips(timeline: Timeline): readonly (readonly [Place, Place])[] {
+  const on = poweredNow(timeline);
+  if (on === null) return [];
+  const { at, power } = on;
   if ([power.observed ?? []].flat().some((seen) => !staysOn(seen))) return [];
-  const read = entries.slice(at + 1).flatMap(({ event }) => (event.do === "measure" ? [event] : []));
+  const read = timeline.entries.slice(at + 1).flatMap(({ event }) => (event.do === "measure" ? [event] : []));
   return (power.meters ?? []).filter(
     ([red, black]) => !read.some((event) => event.red === red && event.black === black),
   );
 }
 
 /** The pairs that meters were clipped across at the last power-up. */
-export function clippedOn({ entries }: Timeline): readonly (readonly [Place, Place])[] {
-  const power = entries.findLast(({ event }) => event.do === "power")?.event;
-  return power?.do === "power" ? (power.meters ?? []) : [];
+export function clippedOn(timeline: Timeline): readonly (readonly [Place, Place])[] {
+  return lastPowered(timeline)?.power.meters ?? [];
 }
 
 /** What stands between these places, for the card that asks to read it. */

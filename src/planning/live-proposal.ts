@@ -1,4 +1,5 @@
 import type { MeasureEvent } from "../bench/event.ts";
+import { lastPowered } from "../bench/last-power.ts";
 import { isColdMode } from "../bench/words.ts";
 import { MINUTES } from "../money/minutes.ts";
 import { type Draft, outlook } from "./cards.ts";
@@ -17,12 +18,10 @@ export function liveProposal(
   hypotheses: Hypotheses,
   model: RepairModel,
 ): Draft {
-  const power = input.timeline.entries.findLast(({ event }) => event.do === "power")?.event;
+  const power = lastPowered(input.timeline)?.power ?? null;
   const { mode } = action;
   const partition =
-    power?.do !== "power" || isColdMode(mode)
-      ? null
-      : livePartition(input, hypotheses, power, { ...action, mode });
+    power === null || isColdMode(mode) ? null : livePartition(input, hypotheses, power, { ...action, mode });
   const step = partition && plainStep(action, toldBy(partition), MINUTES.measure);
   return {
     action,

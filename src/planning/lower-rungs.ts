@@ -4,12 +4,11 @@ import type { Hypotheses } from "./hypotheses.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { openBenchRungs } from "./power-ladder.ts";
 import type { PowerRisk } from "./power-risk.ts";
-import { type PowerFinding, powerMinutes, seenAt } from "./power-step.ts";
+import { BREAKS_MOST, type PowerFinding, powerMinutes, seenAt } from "./power-step.ts";
 import type { RepairModel } from "./repair-model.ts";
 import type { FindingStep } from "./steps.ts";
 
-/** A rung is not tried where something breaks more often than this, nor where it says stop on fewer of the boards believed in. From memory. */
-const BREAKS_MOST = 0.25;
+/** A rung is not tried where it says stop on fewer of the boards believed in than this. From memory. */
 const LEAST_STOPPED = 0.005;
 
 /** Rungs worth weighing; `first`: the one that spares more than it costs before the next rung on the mains, null where none does. */

@@ -47,7 +47,7 @@ it("a motor is unplugged, its windings read in one row, its insulation asked, an
 
 it("all of it together takes no more than three minutes", () => {
   const input = at();
-  const taken = [APART, ...ALIKE.map((event) => event), { do: "restore", part: "M1" } as const].reduce(
+  const taken = [APART, ...ALIKE, { do: "restore", part: "M1" } as const].reduce(
     (sum, event) => sum + minutesOf(BOARD, input.timeline.now, event),
     0,
   );

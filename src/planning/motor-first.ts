@@ -2,7 +2,7 @@
  * No motor is driven before its three windings and its insulation to earth are in the log, or the technician has overruled: a bad one
  * kills the repaired board again. Asked cold, once for each motor, before the first power-up from the mains with it.
  */
-import type { BenchState } from "../bench/bench-state.ts";
+import { standsWhole } from "../bench/bench-state.ts";
 import type { Part } from "../board/board.ts";
 import { MINUTES } from "../money/minutes.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
@@ -52,7 +52,7 @@ export function motorGate(input: PlanningInput): DueStep | null {
           `Before ${part.ref} is driven: its plug off, its windings and its insulation to earth read by themselves. A bad one kills the board again.`,
         );
     }
-    if (cleared && !isWhole(timeline.now, part))
+    if (cleared && !standsWhole(timeline.now, part.ref))
       return gate(backOf(timeline.now, part), `${part.ref} goes back on its plug before power.`);
     if (!connected && !cleared && check.against === null) return reading(part, check, input);
   }
@@ -83,12 +83,8 @@ export function motorWords(input: PlanningInput): string {
     .join("");
 }
 
-function isWhole({ off, lifted }: BenchState, { ref, pins }: Part): boolean {
-  return !off.has(ref) && [...pins.keys()].every((pin) => !lifted.has(`${ref}.${pin}`));
-}
-
 function backMinutes({ board, timeline: { now } }: PlanningInput, part: Part): number {
-  if (isWhole(now, part)) return 0;
+  if (standsWhole(now, part.ref)) return 0;
   if (now.off.has(part.ref)) return minutesOf(board, now, { do: "restore", part: part.ref });
   const up = [...now.lifted].filter((place) => place.startsWith(`${part.ref}.`));
   return up.reduce((minutes, place) => minutes + minutesOf(board, now, { do: "refit", place }), 0);

@@ -31,6 +31,7 @@ export interface Tried {
 
 /** Sights after which the next rung may come; a dark or dim lamp only with the bus read. Common practice. */
 export const FINE: ReadonlySet<Observed> = new Set(["quiet", "lamp-dark", "lamp-dim", "runs"]);
+
 /** Everything tried since the board was last worked on, oldest first. Pulling and plugging a motor is no work on the board. */
 export function triedRungs(board: Board, timeline: Timeline): readonly Tried[] {
   const since = timeline.entries.slice(timeline.entries.findLastIndex((entry) => changes(board, entry)) + 1);

@@ -20,7 +20,7 @@ import type { RepairModel } from "./repair-model.ts";
 import type { FindingStep } from "./steps.ts";
 
 /** Power is never tried only to find out when something breaks more often than this. From memory. */
-const BREAKS_MOST = 0.25;
+export const BREAKS_MOST = 0.25;
 /** The lamp is never left out where something breaks more often than this on the mains. From memory. */
 const STRAIGHT_MOST = 0.06;
 /** Nor after work on the path of the mains' power: solder bridges and parts put in wrong stand in no belief. Common practice. */

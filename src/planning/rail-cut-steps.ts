@@ -1,9 +1,8 @@
 /** Halving a shorted rail: one end of a link, bead or small inductor lifted, then ohms on the side where the rail is made. */
-import type { BenchState } from "../bench/bench-state.ts";
+import { type BenchState, standsWhole } from "../bench/bench-state.ts";
 import type { RailCut } from "../board/rail-groups.ts";
 import { MINUTES } from "../money/minutes.ts";
 import { minutesOf } from "./action-minutes.ts";
-import { standsWhole } from "./along-rail-step.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Action } from "./proposal.ts";
 import type { FindingStep } from "./steps.ts";

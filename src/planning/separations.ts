@@ -1,4 +1,4 @@
-import type { BenchState } from "../bench/bench-state.ts";
+import { type BenchState, standsWhole } from "../bench/bench-state.ts";
 import type { Board, Part } from "../board/board.ts";
 import { netWords } from "../board/net-words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
@@ -33,7 +33,8 @@ export function separations(
   const pulled = freedBefore(timeline);
   const plugs = [...board.parts.values()]
     .filter(
-      (part) => part.plugged && !bench.off.has(part.ref) && !(pulled.has(part.ref) && isWhole(bench, part)),
+      (part) =>
+        part.plugged && !bench.off.has(part.ref) && !(pulled.has(part.ref) && standsWhole(bench, part.ref)),
     )
     .sort((a, b) => turn(a) - turn(b));
   return plugs.slice(0, MOST_PLUGS).flatMap((part) => {
@@ -47,11 +48,6 @@ export function separations(
 
 function wayWords(at: number): string {
   return `the repeats read ${["one way", "another way", "a third way"][at] ?? `way ${at + 1}`}`;
-}
-
-/** In its place, every contact. */
-function isWhole(bench: BenchState, part: Part): boolean {
-  return [...part.pins.keys()].every((pin) => !bench.lifted.has(`${part.ref}.${pin}`));
 }
 
 function turn({ kind }: Part): number {

@@ -28,6 +28,10 @@ it("the amps on the bench supply's own display are written down before it goes o
   expect(asked(FED, read)).toBeNull();
 });
 
+it("a cell has no display: nothing is asked of it", () => {
+  expect(asked({ ...FED, volts: 1.2, limitAmps: 1.2, ohms: 1 } as JobEvent)).toBeNull();
+});
+
 it("a supply at its limit, or one that made smoke, is switched off at once", () => {
   expect(asked({ ...FED, observed: "limiting" })).toBeNull();
   expect(asked({ ...FED, observed: "smoke" })).toBeNull();

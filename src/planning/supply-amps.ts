@@ -1,5 +1,6 @@
 /** What a bench supply's own display shows that it gives: a reading under power that needs neither clip nor hand. */
 import type { Place, PowerEvent } from "../bench/event.ts";
+import { poweredNow } from "../bench/last-power.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import { MINUTES } from "../money/minutes.ts";
 import { type Draft, outlook } from "./cards.ts";
@@ -11,7 +12,7 @@ import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import type { Action } from "./proposal.ts";
 import type { RepairModel } from "./repair-model.ts";
-import { partitionShares } from "./steps.ts";
+import { plainStep, toldBy } from "./steps.ts";
 
 /**
  * What the display would show under each hypothesis; null without a live model. Of a core with an unlikely fault beside it the core
@@ -30,15 +31,22 @@ function supplyPartition(input: PlanningInput, hypotheses: Hypotheses, power: Po
   );
 }
 
-/** The two places of a bench supply that is on and not at its limit, where its amps have not been written down. */
-function unreadSupply({ entries, now }: Timeline): readonly [Place, Place] | null {
-  const at = entries.findLastIndex(({ event }) => event.do === "power");
-  const power = entries[at]?.event;
-  if (!now.powered || power?.do !== "power" || power.feed !== "bench" || typeof power.at !== "object")
+/** A bench supply that is on and not at its limit, whose amps have not been written down; a cell has no display. */
+function unreadSupply(
+  timeline: Timeline,
+): { readonly power: PowerEvent; readonly at: readonly [Place, Place] } | null {
+  const on = poweredNow(timeline);
+  if (
+    on === null ||
+    on.power.feed !== "bench" ||
+    typeof on.power.at !== "object" ||
+    on.power.ohms !== undefined
+  )
     return null;
-  if ([power.observed ?? []].flat().some((seen) => !staysOn(seen) || seen === "limiting")) return null;
-  const read = entries.slice(at + 1).some(({ event }) => event.do === "measure" && event.mode === "amps");
-  return read ? null : power.at;
+  if ([on.power.observed ?? []].flat().some((seen) => !staysOn(seen) || seen === "limiting")) return null;
+  const since = timeline.entries.slice(on.at + 1);
+  const read = since.some(({ event }) => event.do === "measure" && event.mode === "amps");
+  return read ? null : { power: on.power, at: on.power.at };
 }
 
 /** The card that asks for the amps on the supply's display; null where none is on, or they have been written down. */
@@ -47,29 +55,18 @@ export function supplyProposal(
   hypotheses: Hypotheses,
   model: RepairModel,
 ): Draft | null {
-  const at = unreadSupply(input.timeline);
-  if (at === null) return null;
-  const [red, black] = at;
+  const unread = unreadSupply(input.timeline);
+  if (unread === null) return null;
+  const [red, black] = unread.at;
   const action: Action = { do: "measure", mode: "amps", red, black };
-  const power = input.timeline.entries.findLast(({ event }) => event.do === "power")?.event;
-  const partition = power?.do === "power" ? supplyPartition(input, hypotheses, power) : null;
-  const step = partition && {
-    action,
-    row: [],
-    minutes: MINUTES.measure,
-    allMinutes: MINUTES.measure,
-    outcomes: partition.outcomes,
-    shares: partitionShares(partition),
-    inHand: null,
-    lossMoney: 0,
-    lead: null,
-  };
+  const partition = supplyPartition(input, hypotheses, unread.power);
+  const step = partition && plainStep(action, toldBy(partition), MINUTES.measure);
   return {
     action,
     row: [],
     minutes: MINUTES.measure,
     money: 0,
-    why: "Write down the amps on the supply's own display once they stand still. Nothing on the board is touched; then switch off.",
+    why: "Write down the amps on the supply's own display once they stand still. No meter goes across the rail for it: in its amps range it is a short. Nothing on the board is touched; then switch off.",
     expect: step === null ? [] : expectations(step, hypotheses, input.board, null),
     others: [
       {

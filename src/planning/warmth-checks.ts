@@ -2,6 +2,7 @@
 import type { LiveMode, MeasureEvent } from "../bench/event.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import type { PlanningInput } from "./planning-input.ts";
+import { warmthTool } from "./rail-tools.ts";
 
 /** Parts that give off heat enough to be worth a thermometer after they were fitted. Common practice. */
 const WARM_KINDS: ReadonlySet<string> = new Set([
@@ -32,11 +33,7 @@ export function warmthChecks(
   hypotheses: Hypotheses,
   afterPower: number,
 ): readonly LiveMeasure[] {
-  const by = input.equipment.includes("thermal-camera")
-    ? "camera"
-    : input.equipment.includes("thermometer")
-      ? "spot"
-      : null;
+  const by = warmthTool(input.equipment);
   if (by === null) return [];
   const { parts } = input.board;
   const suspected = suspectedParts(hypotheses).filter((name) => parts.has(name));

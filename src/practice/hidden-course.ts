@@ -1,5 +1,6 @@
 import type { CleanEvent, Observed, PowerEvent, ReplaceEvent } from "../bench/event.ts";
 import { isInjection } from "../bench/injection.ts";
+import { poweredNow } from "../bench/last-power.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { Job } from "../job/job.ts";
@@ -112,24 +113,23 @@ export function observedAt(
 export function endAt(
   { job, seed }: PracticeJob,
   present: readonly HiddenFault[],
-  { entries, now }: Timeline,
+  timeline: Timeline,
   afterPower: number | undefined,
 ): Observed | null {
-  const at = entries.findLastIndex(({ event }) => event.do === "power");
-  const power = entries[at];
-  if (!now.powered || power?.event.do !== "power" || power.event.load === undefined) return null;
-  const seconds = entries
-    .slice(at)
+  const on = poweredNow(timeline);
+  if (on === null || on.power.load === undefined) return null;
+  const seconds = timeline.entries
+    .slice(on.at)
     .reduce(
       (most, { event }) => (event.do === "measure" ? Math.max(most, event.afterPower ?? 0) : most),
       afterPower ?? 0,
     );
   const faults = present.map(({ fault }) => fault);
-  const chances = [...loadEndShares(job.board, faults, outOfCircuit(power), seconds)];
+  const chances = [...loadEndShares(job.board, faults, outOfCircuit(on.entry), seconds)];
   return drawOne(
     chances.map(([word]) => word),
     chances.map(([, chance]) => chance),
-    seededRandom(seed, `load end ${power.logIndex}`),
+    seededRandom(seed, `load end ${on.entry.logIndex}`),
   );
 }
 

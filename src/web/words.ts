@@ -49,6 +49,7 @@ export const LOAD_ENDS: readonly { readonly seen: string; readonly words: string
   { seen: "fuse-blew", words: "Fuse blew" },
   { seen: "smoke", words: "Smoke" },
 ];
+
 /** A sight at power-up as its key says it, with what follows it: `lamp-dark, then 15 V`. Anything else as it is. */
 export function sightWords(outcome: string): string {
   const [sight = "", ...rest] = outcome.split(", then ");
@@ -97,6 +98,7 @@ export function actionWords(action: ActionView): string {
       field(action, "wires") === "4" ? FOUR_WIRES : (MODE_WORDS[field(action, "mode") ?? ""] ?? "Measure");
     const part = field(action, "part");
     if (part !== null) return `${mode} of ${part}`;
+    if (field(action, "mode") === "amps") return `${mode} fed into ${field(action, "red") ?? "?"}`;
     return `${mode}, red on ${field(action, "red") ?? "?"}, black on ${field(action, "black") ?? "?"}`;
   }
   if (action.do === "close") return `Close: ${verdictWords(field(action, "verdict") ?? "")}`;

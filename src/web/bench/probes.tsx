@@ -10,7 +10,9 @@ interface Props {
 }
 
 export function Probes({ card, places }: Props) {
-  if (card.action.do !== "measure" || field(card.action, "red") === null)
+  // amps are read off the supply: a meter in its amps range across two places is a short
+  const probed = card.action.do === "measure" && field(card.action, "mode") !== "amps";
+  if (!probed || field(card.action, "red") === null)
     return (
       <>
         <h2 className="headline">{card.headline}</h2>
