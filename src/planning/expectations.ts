@@ -63,7 +63,8 @@ function unitOf({ action }: FindingStep): string {
   if (action.do !== "measure") return "";
   if (action.mode === "ohms") return "ohm";
   if (action.mode === "farads") return "F";
-  return action.mode === "temperature" || action.mode === "amps" ? "" : "V";
+  if (action.mode === "amps") return "A";
+  return action.mode === "temperature" ? "" : "V";
 }
 
 function ifWords({ word, low, high }: Outcome, unit: string): string {
