@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { readingRatios } from "./beside-likelihood.ts";
+import { ElementHearing } from "./element-hearing.ts";
 import { COMMON_POINTS, COMMON_WEIGHTS, type Evidence } from "./evidence.ts";
 import { scoreSet } from "./scored-set.ts";
 import { makeUniverse } from "./universe.ts";
@@ -30,8 +31,8 @@ const reading: Evidence = {
 
 it("a fault that a reading sees a little stands beside a set by what the reading says of it", () => {
   const nothing = scoreSet(universe, [reading], LOG_WEIGHTS, []);
-  const masks = [reading.audible([])];
-  const ratios = readingRatios(universe, [reading], LOG_WEIGHTS, nothing, masks, (set) => set.includes(3));
+  const hearing = ElementHearing.of(universe, [reading], [reading.audible([])]);
+  const ratios = readingRatios(universe, [reading], LOG_WEIGHTS, nothing, hearing, (set) => set.includes(3));
   expect(ratios[0]).toBe(1);
   expect(ratios[1]).toBeCloseTo(Math.exp(-0.7), 9);
   expect(ratios[2]).toBe(0);

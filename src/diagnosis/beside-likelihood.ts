@@ -5,28 +5,18 @@
  */
 
 import { oddsBeside } from "./beside-odds.ts";
+import type { ElementHearing } from "./element-hearing.ts";
 import { COMMON_POINTS, type Evidence, overCommon } from "./evidence.ts";
 import type { ScoredSet } from "./scored-set.ts";
 import { insertSorted } from "./set-order.ts";
-import { presentAt, type Universe } from "./universe.ts";
+import type { Universe } from "./universe.ts";
 
 /** Odds below this are not followed up. */
 const LEAST_LOG_ODDS = -9;
 
-/** 1 where no reading could show the element beside the set, 0 where one could. `masks`: per piece, what it hears of the prior table. */
-export function silentElements(
-  universe: Universe,
-  evidence: readonly Evidence[],
-  masks: readonly Uint8Array[],
-): Float64Array {
-  return Float64Array.from(universe.fault, (fault, e) =>
-    evidence.some((piece, i) => masks[i][fault] === 1 && presentAt(universe, e, piece.logIndex)) ? 0 : 1,
-  );
-}
-
 /**
  * P(readings | set and element) / P(readings | set) per element: 1 for what is silent, 0 for what is as good as ruled out.
- * @param masks - per piece, what it hears of the prior table beside the set, asked of the circuit
+ * @param hearing - what each piece hears beside the set, asked of the circuit
  * @param isFound - is the set with the element an explanation of its own? Then it counts there
  */
 export function readingRatios(
@@ -34,10 +24,10 @@ export function readingRatios(
   evidence: readonly Evidence[],
   logWeights: Float64Array,
   scored: ScoredSet,
-  masks: readonly Uint8Array[],
+  hearing: ElementHearing,
   isFound: (set: readonly number[]) => boolean,
 ): Float64Array {
-  const ratios = silentElements(universe, evidence, masks);
+  const ratios = hearing.silent();
   const odds = oddsBeside(universe, scored.set);
   const total = new Float64Array(COMMON_POINTS.length);
   for (const { vector } of scored.hearings) for (let z = 0; z < total.length; z++) total[z] += vector[z];
@@ -54,7 +44,7 @@ export function readingRatios(
     const moved = total.slice();
     let log = 0;
     for (const [i, piece] of evidence.entries()) {
-      if (masks[i][fault] === 0 || !presentAt(universe, element, piece.logIndex)) continue;
+      if (hearing.each[i][element] === 0) continue;
       const { faults, vector: before } = scored.hearings[i];
       const after = piece.logLikelihood(insertSorted(faults, fault));
       for (let z = 0; z < moved.length; z++) moved[z] += after[z] - before[z];

@@ -4,7 +4,7 @@
  * silent sites of (1 + odds).
  */
 import { logSumExp } from "../numeric/log-space.ts";
-import { readingRatios, silentElements } from "./beside-likelihood.ts";
+import { readingRatios } from "./beside-likelihood.ts";
 import { type Evidence, overCommon } from "./evidence.ts";
 import type { ScoredSet } from "./scored-set.ts";
 import { ExplanationSearch } from "./search.ts";
@@ -54,12 +54,14 @@ export function posteriorCores(
   const accounts = Float64Array.from(universe.fault, (fault, e) =>
     universe.from[e] < 0 ? bringsIn[fault] : 0,
   );
+  const silent = search.hearingAlone().silent();
   const drafts = cores.map((scored, rank) => {
     const exact = rank < EXACT_CORES && scored.score > best - EXACT_WITHIN;
-    const masks = search.masks(scored, exact);
     const ratios = exact
-      ? readingRatios(universe, evidence, commonLogWeights, scored, masks, (set) => search.holds(set))
-      : silentElements(universe, evidence, masks);
+      ? readingRatios(universe, evidence, commonLogWeights, scored, search.hearingBeside(scored), (set) =>
+          search.holds(set),
+        )
+      : silent;
     return weighCore(universe, scored, ratios, now, accounts);
   });
   const total = logSumExp(drafts.map((draft) => draft.logWeight));

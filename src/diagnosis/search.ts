@@ -7,6 +7,7 @@
 
 import { oddsBeside } from "./beside-odds.ts";
 import { crossedSwaps } from "./crossed-swaps.ts";
+import { ElementHearing } from "./element-hearing.ts";
 import { type Evidence, overCommon } from "./evidence.ts";
 import { pairsBeside } from "./pairs.ts";
 import { finish, type ScoredSet, scoreSet } from "./scored-set.ts";
@@ -24,7 +25,6 @@ const SAME_ANSWER = 0.05;
 const MISFIT = 3;
 /** Pieces that have their turn at being explained, from one set. */
 const MOST_MISFITS = 4;
-const NOTHING = new Uint8Array(0);
 /** A grown set is kept only when no further than this below the set it grew from (nats): in the first expansions, and later. */
 const EARLY_REACH = 6.5;
 const LATE_REACH = 3;
@@ -56,6 +56,8 @@ export class ExplanationSearch {
   #best = Number.NEGATIVE_INFINITY;
   /** best log likelihood that each piece has given any set tried */
   readonly #bestSeen: Float64Array;
+  /** what each piece hears on a board with nothing wrong: asked once, guessed to hold beside later sets */
+  #alone: ElementHearing | null = null;
 
   constructor(
     universe: Universe,
@@ -208,24 +210,18 @@ export class ExplanationSearch {
    */
   #addOne(scored: ScoredSet): void {
     const exact = this.#expanded.size <= EXACT_EXPANSIONS;
-    const masks = this.masks(scored, exact);
     const own = this.#evidence.map((_, i) => overCommon(scored.hearings[i].vector, this.#logWeights));
     const misfits = this.#misfits(own);
-    // beside these faults a piece may hear what it never hears alone: an open fuse shows only where the bus behind it is shorted
-    if (!exact) for (const i of misfits) masks[i] = this.#evidence[i].audible(scored.hearings[i].faults);
-    const odds = oddsBeside(this.#universe, scored.set);
+    const hearing = exact ? this.hearingBeside(scored) : this.#guessed(scored, misfits);
     const gain = this.#gain(own);
-    const floor = this.#floor(scored);
+    const worthTrying = this.#worthTrying(scored, hearing, gain);
     const tried = new Uint8Array(this.#elementCount);
     for (const worst of [...misfits, -1]) {
-      const mustHear = worst < 0 ? masks : masks.map((mask, i) => (i === worst ? mask : NOTHING));
       let better = false;
-      for (let e = 0; e < this.#elementCount; e++) {
-        if (odds[e] <= 0 || tried[e] === 1) continue;
-        const logOdds = Math.log(odds[e]);
-        if (scored.score + logOdds + gain < floor || !this.#heard(e, mustHear)) continue;
-        tried[e] = 1;
-        const grown = this.#tryAdd(scored, e, logOdds, masks, own, exact);
+      for (const { element, logOdds } of worthTrying) {
+        if (tried[element] === 1 || (worst >= 0 && hearing.each[worst][element] === 0)) continue;
+        tried[element] = 1;
+        const grown = this.#tryAdd(scored, element, logOdds, hearing, own, exact);
         if (grown !== null && grown.score > scored.score) better = true;
       }
       if (better && !exact) break;
@@ -233,6 +229,29 @@ export class ExplanationSearch {
     const [worst] = misfits;
     if (exact && worst !== undefined && scored.set.length + 2 <= this.#limits.size)
       this.#addPairs(scored, worst, own, gain);
+  }
+
+  /** Beside these faults a piece may hear what it never hears alone: an open fuse shows only where the bus behind it is shorted. */
+  #guessed(scored: ScoredSet, misfits: readonly number[]): ElementHearing {
+    const asked = misfits.map((i) => [i, this.#evidence[i].audible(scored.hearings[i].faults)] as const);
+    return this.hearingAlone().with(new Map(asked));
+  }
+
+  /** Elements that some piece hears, and that could come within the width if all readings were explained best. */
+  #worthTrying(
+    scored: ScoredSet,
+    hearing: ElementHearing,
+    gain: number,
+  ): readonly { readonly element: number; readonly logOdds: number }[] {
+    const odds = oddsBeside(this.#universe, scored.set);
+    const floor = this.#floor(scored);
+    const worth: { element: number; logOdds: number }[] = [];
+    for (let element = 0; element < this.#elementCount; element++) {
+      if (odds[element] <= 0 || hearing.by[element] === 0) continue;
+      const logOdds = Math.log(odds[element]);
+      if (scored.score + logOdds + gain >= floor) worth.push({ element, logOdds });
+    }
+    return worth;
   }
 
   /** What the readings could still add if all were explained best, nats. */
@@ -256,24 +275,23 @@ export class ExplanationSearch {
       .map(({ i }) => i);
   }
 
-  /**
-   * For each piece, which faults it can hear beside the set: asked of the circuit, or guessed to be those it hears on a board
-   * with nothing else wrong.
-   */
-  masks(scored: ScoredSet, exact: boolean): Uint8Array[] {
-    return this.#evidence.map((piece, i) => piece.audible(exact ? scored.hearings[i].faults : []));
+  /** Which elements each piece can hear beside the set, asked of the circuit. */
+  hearingBeside(scored: ScoredSet): ElementHearing {
+    return this.#hearing((piece, i) => piece.audible(scored.hearings[i].faults));
   }
 
-  #heard(element: number, masks: readonly Uint8Array[]): boolean {
-    const fault = this.#universe.fault[element];
-    for (let i = 0; i < masks.length; i++)
-      if (masks[i][fault] === 1 && presentAt(this.#universe, element, this.#evidence[i].logIndex))
-        return true;
-    return false;
+  /** Which elements each piece hears on a board with nothing else wrong: the guess that holds beside later sets. */
+  hearingAlone(): ElementHearing {
+    this.#alone ??= this.#hearing((piece) => piece.audible([]));
+    return this.#alone;
+  }
+
+  #hearing(ask: (piece: Evidence, i: number) => Uint8Array): ElementHearing {
+    return ElementHearing.of(this.#universe, this.#evidence, this.#evidence.map(ask));
   }
 
   /**
-   * Evaluates the set with one element more, giving up as soon as it cannot come within the width. Where the masks are a
+   * Evaluates the set with one element more, giving up as soon as it cannot come within the width. Where what is heard is a
    * guess, what is good enough is scored once more by every piece: a reading may hear faults together that it hears not alone.
    * @param logOdds - an upper bound of what the element adds to ln P before any reading
    */
@@ -281,15 +299,15 @@ export class ExplanationSearch {
     scored: ScoredSet,
     element: number,
     logOdds: number,
-    masks: readonly Uint8Array[],
+    hearing: ElementHearing,
     own: readonly number[],
     exact: boolean,
   ): ScoredSet | null {
     const fault = this.#universe.fault[element];
     const heardBy: number[] = [];
     let bound = scored.score + logOdds;
-    for (let i = 0; i < masks.length; i++) {
-      if (masks[i][fault] === 0 || !presentAt(this.#universe, element, this.#evidence[i].logIndex)) continue;
+    for (let i = 0; i < hearing.each.length; i++) {
+      if (hearing.each[i][element] === 0) continue;
       heardBy.push(i);
       bound += this.#bestOf(i) - own[i];
     }
