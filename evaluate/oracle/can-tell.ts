@@ -72,10 +72,13 @@ function differs(check: ColdCheck, one: Seen, other: Seen, meter: OracleMeter): 
   return Math.abs(a - b) > spread;
 }
 
-/** Names (parts, leaks) of the faults of this board that some cold check can tell. */
-export async function tellable(oracle: OracleBoard): Promise<readonly string[]> {
+/** Names (parts, leaks) of the faults of this board that some cold check can tell, or one of `among`. */
+export async function tellable(
+  oracle: OracleBoard,
+  among?: readonly ColdCheck[],
+): Promise<readonly string[]> {
   const names = [...new Set(oracle.faults.map(nameOf))];
-  const checks = checksFor(oracle, names);
+  const checks = among ?? checksFor(oracle, names);
   const { board, file, room, meter, leaks } = oracle;
   const readings = (without: string | null) =>
     runChecks(
