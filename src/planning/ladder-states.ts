@@ -1,7 +1,15 @@
 /** The ladder as the card shows it: each rung done, next, open or shut, and what would open it. */
 import { motorCheck, motorsOf } from "../safety/motor-check.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
-import { benchRungs, lampRung, mainsRung, type Rung, type Tried, triedRungs } from "./power-ladder.ts";
+import {
+  benchRungs,
+  lampRung,
+  mainsRung,
+  pulsed,
+  type Rung,
+  type Tried,
+  triedRungs,
+} from "./power-ladder.ts";
 import { RUNGS, type RungId } from "./power-rungs.ts";
 import type { RungState } from "./proposal.ts";
 
@@ -43,6 +51,8 @@ function stateOf(id: RungId, given: Given): State | null {
   if (same(now.id)) return { state: "now", note: null };
   const last = own.at(-1);
   if (last?.came === "passed") return { state: "done", note: null };
+  if (last?.came === "stopped" && id === "E" && pulsed(last))
+    return shut("it pulsed, which may be the lamp itself, and no larger one is at hand");
   if (last?.came === "stopped")
     return shut(
       `it showed ${last.seen.join(", ") || "nothing that was written down"}: work on the board first`,

@@ -10,7 +10,7 @@ import type { Hypotheses } from "./hypotheses.ts";
 import { ladderStates } from "./ladder-states.ts";
 import { motorWords } from "./motor-first.ts";
 import type { PlanningInput } from "./planning-input.ts";
-import { benchRungs, lampRung, mainsRung, type Rung, rungOf, triedRungs } from "./power-ladder.ts";
+import { benchRungs, lampRung, mainsRung, pulsed, type Rung, rungOf, triedRungs } from "./power-ladder.ts";
 import type { PowerRisk } from "./power-risk.ts";
 import { RUNGS } from "./power-rungs.ts";
 import type { Action, FeedRisk, Forecast } from "./proposal.ts";
@@ -48,6 +48,8 @@ function reasonOf(input: PlanningInput, action: PowerEvent): string {
     return "Pulsing may only be the lamp: a larger one carries the board.";
   if (tried.some((one) => one.id === id && one.event.feed !== "bench"))
     return "The board bears power and shows no more by itself: once more, with the meter at another place.";
+  if (action.feed === "mains" && last?.id === "E" && pulsed(last))
+    return "The lamp pulsed and did nothing else. That may be the lamp itself, no larger one is at hand, and by the readings little is left to break.";
   if (action.feed === "mains" && last?.id === "E")
     return "The lamp showed nothing hard, and it passes too little to prove the board.";
   if (id === "H" && last?.id === "F") return "It bore the mains without its motor: now with it.";

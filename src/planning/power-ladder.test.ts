@@ -53,10 +53,16 @@ it("a lamp that stays bright stops the ladder until the board has been worked on
   ).toBeNull();
 });
 
-it("pulsing may be the lamp itself: the next larger one is tried, and without one the ladder stops", () => {
+it("pulsing may be the lamp itself: the next larger one is tried, and without one the mains at their own risk", () => {
   const pulsing = [lamp("lamp-pulsing", 40), ...OFF];
   expect(next(pulsing, ["lamp-40", "lamp-150"])).toEqual({ do: "power", feed: "lamp", watts: 150 });
-  expect(next(pulsing, ["lamp-40"])).toBeNull();
+  expect(next(pulsing, ["lamp-40"])).toEqual({ do: "power", feed: "mains" });
+  // with anything harder than pulsing it is no question of the lamp
+  const bright = [
+    { do: "power", feed: "lamp", watts: 40, observed: ["lamp-pulsing", "lamp-bright"] } as const,
+    ...OFF,
+  ];
+  expect(next(bright, ["lamp-40", "lamp-150"])).toBeNull();
   const larger = [...pulsing, lamp("lamp-dark", 150), volts("PBUS", 320), ...OFF];
   expect(next(larger, ["lamp-40", "lamp-150"])).toEqual({ do: "power", feed: "mains" });
 });

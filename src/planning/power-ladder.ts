@@ -86,8 +86,9 @@ function cameOf(
 }
 
 /**
- * The next rung on the mains: the lamp, again where its bus was not read, a larger one where the first pulsed, then the mains. Null where
- * none is left, or the last one said stop.
+ * The next rung on the mains: the lamp, again where its bus was not read, a larger one where the first pulsed, then the mains; where
+ * the largest pulsed and did nothing else, the mains at their own risk, because the lamp itself may be why. Null where none is left, or
+ * the last one said stop.
  */
 export function nextOnMains(input: PlanningInput): Rung | null {
   const { board, equipment, timeline } = input;
@@ -96,7 +97,7 @@ export function nextOnMains(input: PlanningInput): Rung | null {
   const lamp = tried.findLast(({ id }) => id === "E");
   if (lamp?.came === "stopped" && pulsed(lamp)) {
     const larger = lampFor(equipment, idleWatts(board), lamp.event.watts ?? 0);
-    return larger === null ? null : { id: "E", action: lampOf(larger.watts) };
+    return larger === null ? mains : { id: "E", action: lampOf(larger.watts) };
   }
   // of several lamps the last one counts: a larger one has answered for the one that pulsed
   if (tried.some((one) => one.came === "stopped" && (one.id !== "E" || one === lamp))) return null;
@@ -106,7 +107,7 @@ export function nextOnMains(input: PlanningInput): Rung | null {
 }
 
 /** Pulsing alone may be the lamp itself: the next size tells. */
-function pulsed({ seen }: Tried): boolean {
+export function pulsed({ seen }: Tried): boolean {
   return seen.includes("lamp-pulsing") && seen.every((one) => one === "lamp-pulsing" || FINE.has(one));
 }
 
