@@ -4,6 +4,7 @@ import { busGroups } from "../../src/board/bus.ts";
 import { isEarth } from "../../src/board/earth-net.ts";
 import type { Fault, PartFault } from "../../src/board/fault.ts";
 import type { NetGroups } from "../../src/board/net-groups.ts";
+import { deriveRoles } from "../../src/board/roles.ts";
 import { rolesOf, switchSite } from "./oracle-cascades.ts";
 import { CONDITIONS, type Condition, HOLDS_OHMS } from "./power-table.ts";
 import { railsWith } from "./supply-truth.ts";
@@ -64,7 +65,8 @@ function lineCondition(scene: Scene, fault: PartFault, part: Part): Condition | 
     inLine &&
     (fault.mode === "open" || (fault.mode === "leaky" && part.kind === "fuse" && (fault.value ?? 30) > 100))
   )
-    return "input-open";
+    // with one of three phases gone the other two carry on
+    return scene.board.supply.at.length > 2 ? "weak" : "input-open";
   if (part.kind === "bridge" && fault.mode === "short") return "line-short";
   const nets = netsOf(scene, fault);
   const onLine = nets.length === 2 && nets.every((net) => roles.line.includes(net));
@@ -153,7 +155,8 @@ function faradsLeft({ board }: Scene, fault: PartFault, part: Part): number {
 
 /** A capacitor that holds energy is missed when it is gone and no other stands beside it; one that only takes spikes off is not, for a while. */
 function capacitorCondition(scene: Scene, fault: PartFault, part: Part): Condition {
-  if (fault.mode === "short") return "no-run";
+  const tank = deriveRoles(scene.board).resonants.some(({ capacitors }) => capacitors.includes(part.ref));
+  if (fault.mode === "short" || (tank && fault.mode === "open")) return "no-run";
   if (fault.mode !== "leaky" && faradsLeft(scene, fault, part) >= ENOUGH_FARADS) return "works";
   const holdsEnergy = (part.value.farads ?? 0) >= BULK_FARADS;
   return holdsEnergy && pathOhms(fault) > WEAK_OHMS && fault.mode === "leaky"
@@ -166,11 +169,16 @@ function capacitorCondition(scene: Scene, fault: PartFault, part: Part): Conditi
 /** Shares of its own ohms from which on a path across a resistor does nothing, and from which on it shifts little (from memory). */
 const BESIDE_RESISTOR = { works: 8, weak: 0.8 } as const;
 
-/** A resistor that bleeds the bus is not missed; across any other a path tells by that resistor's own ohms. */
+/** From here on a resistor of the mains filter only empties its capacitor once the plug is pulled (common practice: 220 k to 2.2 M). */
+const DISCHARGE_OHMS = 100_000;
+
+/** A resistor that bleeds the bus or the mains filter is not missed; across any other a path tells by that resistor's own ohms. */
 function resistorCondition({ board }: Scene, fault: PartFault, part: Part): Condition | null {
   const own = part.value.ohms ?? 1;
   if (fault.mode === "open" || fault.mode === "drift")
-    return rolesOf(board).bleeders.includes(part.ref) ? "works" : null;
+    return rolesOf(board).bleeders.includes(part.ref) || (part.stage === "input" && own >= DISCHARGE_OHMS)
+      ? "works"
+      : null;
   const ohms = pathOhms(fault);
   if (ohms > BESIDE_RESISTOR.works * own) return "works";
   return ohms > BESIDE_RESISTOR.weak * own || rolesOf(board).bleeders.includes(part.ref) ? "weak" : null;
@@ -182,6 +190,11 @@ function stageCondition(scene: Scene, fault: PartFault, part: Part): Condition {
   const resistor = part.kind === "resistor" ? resistorCondition(scene, fault, part) : null;
   if (resistor !== null) return resistor;
   if (part.kind === "varistor" || part.kind === "led") return "works";
+  // a clamp that is gone clamps nothing: whatever it protects goes on until the next spike
+  if (part.kind === "zener" && fault.mode === "open" && part.stage !== "supply" && part.stage !== "output")
+    return "works";
+  // half the bridge carries on with the bus on one half wave: it runs, and gives in under load
+  if (part.kind === "bridge" && fault.mode === "open") return "weak";
   if (fault.mode === "leaky" && pathOhms(fault) > WEAK_OHMS) return "works";
   if (SUPPLY_KINDS.has(part.kind) || part.stage === "supply") return supplyCondition(scene, fault);
   const hard = fault.mode === "open" || pathOhms(fault) < HOLDS_OHMS.rail;
@@ -222,6 +235,16 @@ function legShorted({ board }: Scene, faults: readonly Fault[]): boolean {
   return shorted.some((one) => shorted.some((other) => other.phase === one.phase && other.side !== one.side));
 }
 
+/** Wires of a three-phase supply that open parts in line cut off. */
+function phasesGone({ board }: Scene, faults: readonly Fault[]): number {
+  const { lineFuses } = rolesOf(board);
+  if (board.supply.at.length <= 2) return 0;
+  const open = faults.flatMap((fault) =>
+    fault.of === "part" && fault.mode === "open" && lineFuses.includes(fault.part) ? [fault.part] : [],
+  );
+  return new Set(open).size;
+}
+
 /** Where one of these is found, rails that stand wrong say nothing more. */
 const POWERLESS = ["input-open", "line-short", "earth-short", "bus-short", "rail-short"] as const;
 
@@ -235,6 +258,7 @@ export function conditionOf(
   const there = faults.filter((fault) => fault.of === "nets" || !off.has(fault.part));
   const found = new Set(there.map((fault) => conditionOfOne(scene, fault)));
   if (legShorted(scene, there)) found.add("bus-short");
+  if (phasesGone(scene, there) > 1) found.add("input-open");
   for (const ref of off) {
     const missing = board.parts.get(ref);
     if (missing !== undefined) found.add(stageOrLine(scene, missing));

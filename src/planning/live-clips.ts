@@ -19,6 +19,7 @@ export interface Clips {
   readonly places: readonly [Place, Place];
   /** what stands there, in the technician's words */
   readonly what: string;
+  readonly mode: ClipMode;
   readonly partition: Partition;
 }
 
@@ -28,17 +29,28 @@ const BUS_WORDS = "the bus";
 interface Pair {
   readonly places: readonly [Place, Place];
   readonly what: string;
+  /** what the meter is set to: alternating volts where both places are on the line */
+  readonly mode: ClipMode;
 }
 
-/** Pairs that are worth a clip: the bus, every rail, the supply of each off-line switch and the coil of each relay. */
+type ClipMode = "dcv" | "acv";
+
+/**
+ * Pairs that are worth a clip: the bus, every rail, the supply of each off-line switch, the coil of each relay, and the inrush part: once its
+ * relay has pulled in nothing stands across it, and volts there are all that an idle board shows of a relay that did not (common practice).
+ */
 function pairsOf(board: Board): readonly Pair[] {
-  const { bus, rails, switchers } = deriveRoles(board);
-  const pairs: Pair[] = bus === null ? [] : [{ places: [bus.plus, bus.minus], what: BUS_WORDS }];
-  for (const { name, net, back } of rails) pairs.push({ places: [net, back], what: `the ${name} rail` });
+  const { bus, rails, switchers, inrush, line } = deriveRoles(board);
+  const pairs: Pair[] = bus === null ? [] : [{ places: [bus.plus, bus.minus], what: BUS_WORDS, mode: "dcv" }];
+  for (const { name, net, back } of rails)
+    pairs.push({ places: [net, back], what: `the ${name} rail`, mode: "dcv" });
   const across = (ref: string, one: string, other: string, what: string): void => {
     const nets = [one, other].map((pin) => board.parts.get(ref)?.pins.get(pin));
-    if (nets[0] !== undefined && nets[1] !== undefined) pairs.push({ places: [nets[0], nets[1]], what });
+    if (nets[0] === undefined || nets[1] === undefined) return;
+    const mode = line.includes(nets[0]) && line.includes(nets[1]) ? "acv" : "dcv";
+    pairs.push({ places: [nets[0], nets[1]], what, mode });
   };
+  for (const ref of inrush) across(ref, "1", "2", `${ref}, which its relay has to bypass`);
   for (const { part } of switchers) across(part, "vcc", "s", `the supply of ${part}`);
   for (const { ref, kind } of board.parts.values())
     if (kind === "relay") across(ref, "coil1", "coil2", `the coil of ${ref}`);
@@ -52,12 +64,12 @@ export function samePlaces(one: readonly [Place, Place], other: readonly [Place,
 
 /** What a meter across the pair would show under each hypothesis; null without a live model. */
 function partitionOf(
-  { places: [red, black] }: Pair,
+  { places: [red, black], mode }: Pair,
   input: PlanningInput,
   hypotheses: Hypotheses,
   power: PowerEvent,
 ): Partition | null {
-  return livePartition(input, hypotheses, power, { mode: "dcv", red, black });
+  return livePartition(input, hypotheses, power, { mode, red, black });
 }
 
 /** Meters that this bench can leave clipped on. */
@@ -147,8 +159,16 @@ export function clippedOn(timeline: Timeline): readonly (readonly [Place, Place]
   return lastPowered(timeline)?.power.meters ?? [];
 }
 
+function pairBetween(board: Board, [red, black]: readonly [Place, Place]): Pair | undefined {
+  return pairsOf(board).find(({ places }) => samePlaces(places, [red, black]));
+}
+
 /** What stands between these places, for the card that asks to read it. */
 export function whatBetween(board: Board, [red, black]: readonly [Place, Place]): string {
-  const pair = pairsOf(board).find(({ places }) => samePlaces(places, [red, black]));
-  return pair?.what ?? `${red} to ${black}`;
+  return pairBetween(board, [red, black])?.what ?? `${red} to ${black}`;
+}
+
+/** What the meter clipped across these places is set to. */
+export function clipMode(board: Board, places: readonly [Place, Place]): ClipMode {
+  return pairBetween(board, places)?.mode ?? "dcv";
 }

@@ -11,13 +11,21 @@ import { type Draft, dueProposal } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
 import { netGain, type Onward } from "./last-looks.ts";
-import { bestClips, type Clips, clippedOn, samePlaces, staysOn } from "./live-clips.ts";
+import {
+  bestClips,
+  type Clips,
+  clipMode,
+  clippedOn,
+  samePlaces,
+  staysOn,
+  whatBetween,
+} from "./live-clips.ts";
 import { livePartition } from "./live-partition.ts";
 import { liveProposal, momentWords } from "./live-proposal.ts";
 import { LOAD_TEST, type LoadRun, lastLoadRun, testLoad } from "./load-test.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
-import { withReadings } from "./power-meters.ts";
+import { leadsWords, withReadings } from "./power-meters.ts";
 import { lastPower } from "./power-step.ts";
 import type { RepairModel } from "./repair-model.ts";
 import { type FindingStep, plainStep, toldBy } from "./steps.ts";
@@ -94,22 +102,24 @@ export function shortRunDraft(
   };
 }
 
-function whyShortRun({ parts }: Board, { action }: FindingStep, inside: boolean): string {
+function whyShortRun(board: Board, { action }: FindingStep, inside: boolean): string {
   const { load, meters = [] } = action.do === "power" ? action : {};
   const what =
     typeof load === "number"
       ? `a dummy load of about ${load} W (three equal lamps in a star)`
       : "its own load, held fast,";
   const plugged =
-    load === "own" && [...parts.values()].some(({ kind }) => kind === "motor")
+    load === "own" && [...board.parts.values()].some(({ kind }) => kind === "motor")
       ? " A motor that was unplugged goes back on only once every store is proven empty."
       : "";
-  const clips = meters.map(([red, black]) => `red on ${red}, black on ${black}`).join("; second meter ");
+  const clips = meters
+    .map((places) => leadsWords({ places, what: whatBetween(board, places), mode: clipMode(board, places) }))
+    .join("; second meter ");
   const on = !inside
     ? " Nobody reaches inside: a meter that is clipped on stays where it is."
     : meters.length === 0
       ? ""
-      : ` Clip the meter on first, DC volts: ${clips}.`;
+      : ` Clip the meter on first: ${clips}.`;
   return `It ran at idle, and that proves little: ${momentWords(LOAD_TEST.warmSeconds)} with ${what} show a boost that never starts, an inrush part left in the way, a supply that gives in.${on}${plugged} Heatsink on, cover or barrier in place, then hands off.`;
 }
 
@@ -152,7 +162,7 @@ export function whileUnderLoad(
 ): Draft | null {
   const run = lastLoadRun(input.timeline);
   if (run === null || !run.on || !run.seen.every((word) => staysOn(word))) return null;
-  const reading = unreadMeter(run) ?? payingReading(input, hypotheses, model, run);
+  const reading = unreadMeter(input.board, run) ?? payingReading(input, hypotheses, model, run);
   if (reading !== null) return liveProposal(input, reading, hypotheses, model);
   const runs = run.seen.length === 0 || run.seen.includes("runs");
   const seconds = runs && keepsOn(input, hypotheses, model) ? LOAD_TEST.endSeconds : LOAD_TEST.warmSeconds;
@@ -178,8 +188,8 @@ function wasRead({ readings }: LoadRun, { mode, red, black, part }: LiveMeasure)
   );
 }
 
-function unreadMeter(run: LoadRun): LiveMeasure | null {
-  const asked = (run.power.meters ?? []).map((pair) => volts("dcv", pair));
+function unreadMeter(board: Board, run: LoadRun): LiveMeasure | null {
+  const asked = (run.power.meters ?? []).map((pair) => volts(clipMode(board, pair), pair));
   return asked.find((one) => !wasRead(run, one)) ?? null;
 }
 

@@ -13,14 +13,19 @@ export function clipsAlone(clips: readonly Clips[]): Pick<FindingStep, "outcomes
 
 export const STRAIGHT_ON = "Nobody reaches inside: the meter, if one is clipped on, stays where it is.";
 
+/** Which lead goes where, and what the meter is set to. */
+export function leadsWords({ places: [red, black], what, mode }: Omit<Clips, "partition">): string {
+  return `red on ${red}, black on ${black}, ${mode === "acv" ? "AC" : "DC"} volts (${what})`;
+}
+
 /** Where the leads go before power; null where no place is better than another. */
 export function clipWords(clips: readonly Clips[], behindLamp: boolean): string | null {
   if (clips.length === 0) return null;
-  const where = clips.map(({ places: [red, black], what }) => `red on ${red}, black on ${black} (${what})`);
+  const where = clips.map(leadsWords);
   const why = behindLamp
     ? "A lamp gone dark proves nothing until this shows that the bus stands."
     : "What it shows tells most.";
-  return `Clip the meter on first, DC volts: ${where.join("; second meter ")}. ${why}`;
+  return `Clip the meter on first: ${where.join("; second meter ")}. ${why}`;
 }
 
 /** What is seen, and where the board stays on, what the meters then show: outcomes of both together. */

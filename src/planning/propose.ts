@@ -14,7 +14,7 @@ import { decide } from "./decide.ts";
 import { firstMinute } from "./first-minute.ts";
 import { fittedEnough } from "./fitted-enough.ts";
 import { planningHypotheses } from "./hypotheses.ts";
-import { clippedOn, samePlaces, unreadClips } from "./live-clips.ts";
+import { clipMode, clippedOn, samePlaces, unreadClips } from "./live-clips.ts";
 import { liveProposal } from "./live-proposal.ts";
 import { whileUnderLoad } from "./load-run.ts";
 import { type DueStep, makeSafe } from "./make-safe.ts";
@@ -46,7 +46,12 @@ export function propose(
   const [clipped] = unreadClips(timeline);
   const decided = () => decide(input, belief, priors, predictor, hypotheses, model);
   const readClips = ([red, black]: NonNullable<typeof clipped>) =>
-    liveProposal(input, { do: "measure", mode: "dcv", red, black }, hypotheses, model);
+    liveProposal(
+      input,
+      { do: "measure", mode: clipMode(board, [red, black]), red, black },
+      hypotheses,
+      model,
+    );
   const safe = makeSafe(input);
   const due = (step: DueStep) => dueProposal(input, step, model);
   const draft = ((): Draft => {

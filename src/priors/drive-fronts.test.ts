@@ -98,10 +98,11 @@ describe("bus capacitors", () => {
     expect(rate(three, `${UPPER}:short`, "F1:open")).toBe(0);
   });
 
-  it("one open is felt where it stands alone or in series, not where another stands beside it", () => {
+  it("one open is felt where it stands alone, in series or as half of a pair; one that has lost half of itself in a pair is not", () => {
     expect(effect(washer, "C5:open")).toBe("weak");
     expect(effect(three, `${LOWER}:open`)).toBe("weak");
-    expect(effect(drive, "C5:open")).toBe("none");
+    expect(effect(drive, "C5:open")).toBe("weak");
+    expect(effect(drive, "C5:drift")).toBe("none");
   });
 });
 

@@ -78,22 +78,19 @@ function bridgeShort(view: CircuitView): PowerEffect {
 /** With three wires of mains one may be missing: the board runs on two, and poorly. */
 const PHASES_SPARE = 3;
 
-/** From this on a capacitor holds the bus up. `from memory` */
-const HOLDING_FARADS = 10e-6;
-
 /** From this on a capacitor across a rail is its reservoir. `from memory` */
 const RESERVOIR_FARADS = 4.7e-6;
 
-/** Does the bus lose what holds it up when this capacitor opens: it is alone, or one of a series pair? */
-function holdsBusAlone(view: CircuitView, part: Part): boolean {
-  const holding = view.roles.busCapacitors.filter(
-    (ref) => (view.board.parts.get(ref)?.value.farads ?? 0) >= HOLDING_FARADS,
-  );
-  const paths = holding.length - view.seriesPairs.length;
-  return holding.includes(part.ref) && paths === 1;
-}
-
 const SERIES: ReadonlySet<string> = new Set(["fuse", "link", "choke", "inductor", "resistor"]);
+
+/** Is it a resistor that shares the volts out between two capacitors in series? */
+function balances(view: CircuitView, part: Part): boolean {
+  const nets = netsOf(part);
+  return (
+    part.kind === "resistor" &&
+    view.seriesPairs.flat().some((one) => netsOf(one).every((net) => nets.includes(net)))
+  );
+}
 
 /** Is the winding that failed one the mains runs through, as a current transformer's is? */
 function inLine(view: CircuitView, part: Part, junction: string | null): boolean {
@@ -143,13 +140,14 @@ function openEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffec
   // It drained the bus, no more: the board runs, and keeps its charge for longer.
   if (view.roles.bleeders.includes(part.ref)) return "none";
   // Without its brake a drive runs, and trips when it is told to stop quickly.
-  if (group === "chopper" || holdsBusAlone(view, part)) return "weak";
+  if (group === "chopper") return "weak";
   if (part.kind === "relay" && group === "inrush") return "weak";
   if (group === "rectifier") return "weak";
   if (group === "supply") {
     // Without its clamp a supply starts, until a spike takes its switch.
     if (isClamp(view, part)) return part.kind === "capacitor" ? "none" : "weak";
     if (part.kind === "capacitor") return (part.value.farads ?? 0) >= 1e-6 ? "supply-dead" : "none";
+    if (balances(view, part)) return "weak";
     return part.kind === "zener" ? "none" : "supply-dead";
   }
   if (part.kind === "regulator" && fault.junction === "inout") return "supply-dead";
@@ -157,7 +155,7 @@ function openEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffec
   if (
     part.kind === "capacitor" &&
     (part.value.farads ?? 0) >= RESERVOIR_FARADS &&
-    !isBanked(view.board, part)
+    !isBanked(view.board, part, 0)
   )
     return "weak";
   if (part.kind === "capacitor" || part.kind === "zener" || part.kind === "varistor") return "none";
@@ -226,20 +224,23 @@ function chipEffect(junction: string, ohms: number): PowerEffect {
   return ohms < 5000 ? "no-run" : "none";
 }
 
-/** Does another capacitor as large stand across the same nets and carry on, as in a bank across the bus? */
-function isBanked(board: Board, part: Part): boolean {
+/** A bank does with this share of its capacitance (from memory). */
+const ENOUGH_FARADS = 0.6;
+
+/** Do the other capacitors across the same nets carry on with this share of its own left, as in a bank across the bus? */
+function isBanked(board: Board, part: Part, left: number): boolean {
   if (part.kind !== "capacitor") return false;
   const nets = netsOf(part);
+  const own = part.value.farads ?? 0;
+  let all = 0;
   for (const other of board.parts.values())
-    if (
-      other !== part &&
-      other.kind === "capacitor" &&
-      (other.value.farads ?? 0) >= (part.value.farads ?? 0) &&
-      netsOf(other).every((net) => nets.includes(net))
-    )
-      return true;
-  return false;
+    if (other.kind === "capacitor" && netsOf(other).every((net) => nets.includes(net)))
+      all += other.value.farads ?? 0;
+  return all > own && all - own * (1 - left) >= ENOUGH_FARADS * all;
 }
+
+/** Of a capacitor that has drifted, as the board file format has it. */
+const DRIFT_LEAVES = 0.5;
 
 /** What one fault alone does under power. */
 export function powerEffect(view: CircuitView, fault: Fault): PowerEffect {
@@ -247,7 +248,9 @@ export function powerEffect(view: CircuitView, fault: Fault): PowerEffect {
   const part = view.board.parts.get(fault.part);
   if (part === undefined) return "none";
   if (fault.mode === "drift")
-    return isBanked(view.board, part) || view.roles.bleeders.includes(part.ref) ? "none" : "weak";
+    return isBanked(view.board, part, DRIFT_LEAVES) || view.roles.bleeders.includes(part.ref)
+      ? "none"
+      : "weak";
   return fault.mode === "open" ? openEffect(view, part, fault) : shortEffect(view, part, fault);
 }
 
