@@ -43,7 +43,7 @@ export function liveSlipLog(mode: LiveMode, reading: number): number {
 /** ln P(reading | the model's value): slips included. */
 export function liveLogLikelihood(mode: LiveMode, reading: number, predicted: LiveReading): number {
   const { digits, share, rest } = LIVE_READING_MODEL[mode];
-  const restless = rest * Math.exp(-Math.abs(predicted.value));
+  const restless = predicted.held === true ? 0 : rest * Math.exp(-Math.abs(predicted.value));
   const deviation = Math.hypot(predicted.spread, digits, share * predicted.value, restless);
   const good = logNormalDensity((reading - predicted.value) / deviation) - Math.log(deviation);
   return logAdd(good + Math.log1p(-LIVE_READING_MODEL.slipShare), liveSlipLog(mode, reading));

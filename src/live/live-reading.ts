@@ -17,6 +17,8 @@ export interface LiveCheck {
 export interface LiveReading {
   readonly value: number;
   readonly spread: number;
+  /** volts between two places that the feed holds, where nothing is picked up */
+  readonly held?: boolean;
 }
 
 /** The reading; null where the model cannot say. Amps are told between the two places of the feed alone. */
@@ -35,6 +37,6 @@ export function liveReading(state: LiveState, check: LiveCheck): LiveReading | n
   const volts = state.volts(red, black);
   if (volts === null) return null;
   return mode === "dcv"
-    ? { value: volts.dc, spread: volts.dcSpread }
-    : { value: volts.ac, spread: volts.acSpread };
+    ? { value: volts.dc, spread: volts.dcSpread, held: volts.held }
+    : { value: volts.ac, spread: volts.acSpread, held: volts.held };
 }

@@ -20,6 +20,8 @@ export interface LiveVolts {
   /** root mean square of the alternating part alone */
   readonly ac: number;
   readonly acSpread: number;
+  /** both places swing with the feed: what lies between them is no pick-up */
+  readonly held: boolean;
 }
 
 /** A wave's alternating part is told to this share of itself: capacitors are 20 % parts, loads are guessed. From memory. */
@@ -39,6 +41,15 @@ export function alternating(one: Float64Array | null, far: Float64Array | null):
     squares += volts * volts;
   }
   return count === 0 ? 0 : Math.sqrt(Math.max(0, squares / count - (sum / count) ** 2));
+}
+
+/** From this on a net is fed and does not float, volts root mean square (from memory). */
+const HELD_VOLTS = 20;
+
+function rms(wave: Float64Array): number {
+  let squares = 0;
+  for (const volts of wave) squares += volts * volts;
+  return Math.sqrt(squares / Math.max(1, wave.length));
 }
 
 export function steady(
@@ -62,8 +73,10 @@ export function between(one: Potential, far: Potential, share: number): LiveVolt
   const riding = Math.hypot(one.rippleVolts, far.rippleVolts);
   const whole = one.wave !== null && far.wave !== null && moving > 0.3 * Math.abs(dc);
   const spread = Math.hypot((whole ? share : RIPPLE_SHARE) * moving, one.rippleSpread, far.rippleSpread);
+  const swings = ({ wave }: Potential): boolean => wave !== null && rms(wave) > HELD_VOLTS;
   return {
     dc,
+    held: swings(one) && swings(far),
     dcSpread: Math.hypot(own, PICK_UP_VOLTS / 10),
     ac: Math.hypot(moving, riding),
     acSpread: Math.hypot(spread, PICK_UP_VOLTS / 10),
