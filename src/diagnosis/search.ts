@@ -249,7 +249,9 @@ export class ExplanationSearch {
     for (let element = 0; element < this.#elementCount; element++) {
       if (odds[element] <= 0 || hearing.by[element] === 0) continue;
       const logOdds = Math.log(odds[element]);
-      if (scored.score + logOdds + gain >= floor) worth.push({ element, logOdds });
+      // what no slip explains has no score to compare: it is tried
+      if (scored.score + logOdds + gain < floor) continue;
+      worth.push({ element, logOdds });
     }
     return worth;
   }
