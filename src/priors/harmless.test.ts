@@ -24,3 +24,15 @@ it("a motor switch that leaks kilohms at the volts of the bus cooks, one of a hu
   expect(leak("Q2", "ce", 4300)).toBe(false);
   expect(leak("Q2", "ce", 100_000)).toBe(true);
 });
+
+it("a gate clamp or a filter capacitor that is open is let be; a bootstrap capacitor, a bridge leg and a fuse are not", () => {
+  const open = (part: string, junction: string | null = null): boolean => {
+    const fault: Fault = { of: "part", part, junction, mode: "open", value: null };
+    return isHarmless(board, { fault, reportAs: "", part, site: part, rate: 0, spreadLn: 0 });
+  };
+  expect(open("ZD1")).toBe(true);
+  expect(open("R1")).toBe(true);
+  expect(open("C5")).toBe(false);
+  expect(open("BR1", "ac1plus")).toBe(false);
+  expect(open("F1")).toBe(false);
+});
