@@ -85,7 +85,7 @@ function mainsState(id: "F" | "H", { input }: Given): State | null {
   });
   return shut(
     reason === undefined
-      ? "after its motor has been plugged in"
+      ? "after the mains without its motor; then its plug goes back on"
       : `${reason}: until it reads well, or is overruled`,
   );
 }

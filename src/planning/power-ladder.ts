@@ -1,5 +1,5 @@
 /** The ladder of a limited power-up: what has been tried on the board as it is now, and which rungs this bench can do next. */
-import { isWork } from "../bench/dead-board.ts";
+import { isWorkOn } from "../bench/dead-board.ts";
 import type { Observed, Place, PowerEvent } from "../bench/event.ts";
 import { isInjection } from "../bench/injection.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
@@ -34,7 +34,8 @@ export const FINE: ReadonlySet<Observed> = new Set(["quiet", "lamp-dark", "lamp-
 
 /** Everything tried since the board was last worked on, oldest first. Pulling and plugging a motor is no work on the board. */
 export function triedRungs(board: Board, timeline: Timeline): readonly Tried[] {
-  const since = timeline.entries.slice(timeline.entries.findLastIndex((entry) => changes(board, entry)) + 1);
+  const { entries } = timeline;
+  const since = entries.slice(entries.findLastIndex(({ event }) => isWorkOn(board, event)) + 1);
   return since.flatMap(({ event, before }, at): Tried[] => {
     if (event.do !== "power" || isInjection(event)) return [];
     const off = since.findIndex((next, n) => n > at && ["power", "unpower"].includes(next.event.do));
@@ -46,17 +47,6 @@ export function triedRungs(board: Board, timeline: Timeline): readonly Tried[] {
     const came = wentOn ? "passed" : cameOf(board, event, seen, under);
     return [{ id: rungOf(board, before, event), event, seen, came }];
   });
-}
-
-function changes(board: Board, { event }: TimelineEntry): boolean {
-  if (!isWork(event.do)) return false;
-  const ref =
-    event.do === "lift" || event.do === "refit"
-      ? event.place.slice(0, event.place.indexOf("."))
-      : event.do === "remove" || event.do === "restore"
-        ? event.part
-        : "";
-  return board.parts.get(ref)?.kind !== "motor";
 }
 
 /** Which rung a power-up is. */

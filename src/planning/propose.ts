@@ -57,7 +57,7 @@ export function propose(
     if (clipped !== undefined) return readClips(clipped);
     const supply = supplyProposal(input, hypotheses, model);
     if (supply !== null) return supply;
-    const after = hasRun(timeline)
+    const after = hasRun(board, timeline)
       ? afterItRan(input, belief, hypotheses, model, predictor, safe === null)
       : "go on";
     if (typeof after !== "string") return after;
