@@ -93,5 +93,5 @@ function mainsState(id: "F" | "H", { input }: Given): State | null {
 function lampFirst(input: PlanningInput): string {
   return lampRung(input) === null
     ? "after the rung below"
-    : "after the lamp has gone dark or dim, and the bus, or a rail made from it, has been read at its volts";
+    : "after the lamp has gone dark or dim, and the bus has been read at its volts";
 }

@@ -71,7 +71,7 @@ function cameOf(
   if (seen.length === 0 || !seen.every((one) => FINE.has(one))) return "stopped";
   if (feed !== "lamp" || seen.includes("runs") || !hasBus(board)) return "passed";
   const readings = under.flatMap(({ event }) => (event.do === "measure" ? [event] : []));
-  const bus = busShown(board, watts ?? FEED_MODEL.lampWatts, readings);
+  const bus = busShown(board, watts ?? FEED_MODEL.lampWatts, seen, readings);
   return bus === "stands" ? "passed" : bus === "missing" ? "stopped" : "unread";
 }
 
