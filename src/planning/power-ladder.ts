@@ -4,6 +4,7 @@ import type { Observed, Place, PowerEvent } from "../bench/event.ts";
 import { isInjection } from "../bench/injection.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
+import { railEnds } from "../board/rail-ends.ts";
 import { FEED_MODEL } from "../live/power-feed.ts";
 import { viewOf } from "../priors/circuit-view.ts";
 import { feedNets } from "../priors/fed-nets.ts";
@@ -58,7 +59,7 @@ export function rungOf(
   if (feed === "lamp") return "E";
   if (feed === "mains") return connectedMotors(board, bench).length > 0 ? "H" : "F";
   const { rail } = typeof at === "object" ? feedNets(board, at) : { rail: null };
-  if (rail !== null) return rail.volts > RUNG_FEEDS.driveVolts ? "A" : "B";
+  if (rail !== null) return Math.abs(rail.volts) > RUNG_FEEDS.driveVolts ? "A" : "B";
   return (volts ?? 0) >= RUNG_FEEDS.leastIsolatedVolts ? "D" : "C";
 }
 
@@ -123,12 +124,12 @@ export function benchRungs({ board, equipment }: PlanningInput): readonly Rung[]
   const rungs: Rung[] = [];
   const add = (id: RungId, volts: number, limitAmps: number, at: readonly [Place, Place]) =>
     rungs.push({ id, action: { do: "power", feed: "bench", volts, limitAmps, at } });
-  for (const { net, back, volts } of low ? rails : [])
-    if (volts > 0 && volts <= RUNG_FEEDS.mostRailVolts)
-      add(volts > RUNG_FEEDS.driveVolts ? "A" : "B", volts, limitFor(goodAmps(board, volts, [net, back])), [
-        net,
-        back,
-      ]);
+  for (const rail of low ? rails : []) {
+    const volts = Math.abs(rail.volts);
+    if (volts > RUNG_FEEDS.mostRailVolts) continue;
+    const ends = railEnds(rail);
+    add(volts > RUNG_FEEDS.driveVolts ? "A" : "B", volts, limitFor(goodAmps(board, volts, ends)), ends);
+  }
   if (bus === null) return rungs;
   const { bus: onBus, isolatedBus } = RUNG_FEEDS;
   if (low) add("C", onBus.volts, onBus.limitAmps, [bus.plus, bus.minus]);
