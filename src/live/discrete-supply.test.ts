@@ -1,0 +1,90 @@
+/** A small supply of one transistor, a starting resistor and a winding that keeps it swinging, in the place of a shipped drive's chip. */
+import { describe, expect, it } from "vitest";
+import { parseBoard } from "../board/parse-board.ts";
+import { parseFault } from "../board/parse-fault.ts";
+import { SHIPPED } from "../shipped/shipped.ts";
+import { LiveBoard } from "./live-board.ts";
+import { BARE, dc, railShares } from "./on-power.fixture.ts";
+
+type Parts = Record<string, { pins: Record<string, string>; [more: string]: unknown }>;
+
+const raw = structuredClone(SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board) as {
+  parts: Parts;
+};
+for (const ref of ["U4", "R29", "D6", "C17", "C18"]) delete raw.parts[ref];
+Object.assign(raw.parts, {
+  Q91: {
+    kind: "bjt",
+    pins: { b: "BASE", c: "DRAIN", e: "NBUS" },
+    value: { polarity: "npn", volts: 700, amps: 1.5 },
+    stage: "supply",
+  },
+  R91: { kind: "resistor", pins: { "1": "SUP_P", "2": "START" }, value: { ohms: 330000 }, stage: "supply" },
+  R92: { kind: "resistor", pins: { "1": "START", "2": "BASE" }, value: { ohms: 330000 }, stage: "supply" },
+  R93: { kind: "resistor", pins: { "1": "AUX", "2": "SWING" }, value: { ohms: 220 }, stage: "supply" },
+  C93: {
+    kind: "capacitor",
+    pins: { plus: "SWING", minus: "BASE" },
+    value: { farads: 10e-9, volts: 100, type: "film" },
+    stage: "supply",
+  },
+});
+if (raw.parts.OC1 !== undefined) raw.parts.OC1.pins.c = "BASE";
+const parsed = parseBoard(raw);
+if (!parsed.ok) throw new Error(parsed.problem);
+const board = parsed.value;
+const live = new LiveBoard(board, BARE, { kind: "mains" });
+
+function on(names = "") {
+  const faults = names
+    .split(" ")
+    .filter((name) => name !== "")
+    .map((name) => {
+      const fault = parseFault(name, board);
+      if (!fault.ok) throw new Error(fault.problem);
+      return fault.value;
+    });
+  return live.state(faults);
+}
+const share = (names: string, rail = "V15") => railShares(on(names), board).get(rail) ?? Number.NaN;
+
+describe("a small supply without a chip", () => {
+  it("makes its rails from the mains, and the board runs", () => {
+    const good = on();
+    expect(good.supply.mode).toBe("runs");
+    expect(good.observed).toEqual(["runs"]);
+    expect(share("")).toBeCloseTo(1, 2);
+    expect(share("", "V5")).toBeCloseTo(1, 2);
+  });
+
+  it.each([
+    "R91:open",
+    "R92:open",
+    "R93:open",
+    "C93:open",
+    "T1.aux:open",
+    "Q91.be:short",
+    "Q91.be:open",
+    "Q91.ce:open",
+  ])("%s: bus right, no rail, and not a tick of it", (name) => {
+    const state = on(name);
+    expect(state.supply.mode).toBe("nothing");
+    expect(share(name)).toBeCloseTo(0, 2);
+    expect(dc(state, "PBUS", "NBUS")).toBeGreaterThan(300);
+  });
+
+  it("a shorted rectifier or rail makes it try again and again", () => {
+    for (const name of ["D7:short", "C19:short"]) expect(on(name).supply.mode).toBe("hiccup");
+  });
+
+  it("its rails rise where the coupler no longer holds it, and it does nothing where the coupler always does", () => {
+    expect(share("OC1.led:open")).toBeGreaterThan(1.2);
+    expect(on("OC1.out:short").supply.mode).toBe("nothing");
+  });
+
+  it("shorted through it burns the fuse resistor before it", () => {
+    const state = on("Q91.ce:short");
+    expect(state.supply.mode).toBe("nothing");
+    expect(state.opened).toContain("R27");
+  });
+});
