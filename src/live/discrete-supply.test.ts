@@ -1,38 +1,11 @@
 /** A small supply of one transistor, a starting resistor and a winding that keeps it swinging, in the place of a shipped drive's chip. */
 import { describe, expect, it } from "vitest";
-import { parseBoard } from "../board/parse-board.ts";
 import { parseFault } from "../board/parse-fault.ts";
-import { SHIPPED } from "../shipped/shipped.ts";
+import { discreteSupplyBoard } from "./discrete-supply.fixture.ts";
 import { LiveBoard } from "./live-board.ts";
 import { BARE, dc, railShares } from "./on-power.fixture.ts";
 
-type Parts = Record<string, { pins: Record<string, string>; [more: string]: unknown }>;
-
-const raw = structuredClone(SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board) as {
-  parts: Parts;
-};
-for (const ref of ["U4", "R29", "D6", "C17", "C18"]) delete raw.parts[ref];
-Object.assign(raw.parts, {
-  Q91: {
-    kind: "bjt",
-    pins: { b: "BASE", c: "DRAIN", e: "NBUS" },
-    value: { polarity: "npn", volts: 700, amps: 1.5 },
-    stage: "supply",
-  },
-  R91: { kind: "resistor", pins: { "1": "SUP_P", "2": "START" }, value: { ohms: 330000 }, stage: "supply" },
-  R92: { kind: "resistor", pins: { "1": "START", "2": "BASE" }, value: { ohms: 330000 }, stage: "supply" },
-  R93: { kind: "resistor", pins: { "1": "AUX", "2": "SWING" }, value: { ohms: 220 }, stage: "supply" },
-  C93: {
-    kind: "capacitor",
-    pins: { plus: "SWING", minus: "BASE" },
-    value: { farads: 10e-9, volts: 100, type: "film" },
-    stage: "supply",
-  },
-});
-if (raw.parts.OC1 !== undefined) raw.parts.OC1.pins.c = "BASE";
-const parsed = parseBoard(raw);
-if (!parsed.ok) throw new Error(parsed.problem);
-const board = parsed.value;
+const board = discreteSupplyBoard();
 const live = new LiveBoard(board, BARE, { kind: "mains" });
 
 function on(names = "") {
