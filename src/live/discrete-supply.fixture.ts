@@ -3,6 +3,18 @@ import type { Board } from "../board/board.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
 
+/** Faults that leave its supply silent: nothing starts it, nothing keeps it swinging, or its transistor does not switch. */
+export const SILENCING = [
+  "R91:open",
+  "R92:open",
+  "R93:open",
+  "C93:open",
+  "T1.aux:open",
+  "Q91.be:short",
+  "Q91.be:open",
+  "Q91.ce:open",
+] as const;
+
 type Parts = Record<string, { pins: Record<string, string>; [more: string]: unknown }>;
 
 export function discreteSupplyBoard(): Board {

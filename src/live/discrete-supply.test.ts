@@ -1,24 +1,13 @@
 /** A small supply of one transistor, a starting resistor and a winding that keeps it swinging, in the place of a shipped drive's chip. */
 import { describe, expect, it } from "vitest";
-import { parseFault } from "../board/parse-fault.ts";
-import { discreteSupplyBoard } from "./discrete-supply.fixture.ts";
+import { discreteSupplyBoard, SILENCING } from "./discrete-supply.fixture.ts";
 import { LiveBoard } from "./live-board.ts";
-import { BARE, dc, railShares } from "./on-power.fixture.ts";
+import { BARE, dc, faultsNamed, railShares } from "./on-power.fixture.ts";
 
 const board = discreteSupplyBoard();
 const live = new LiveBoard(board, BARE, { kind: "mains" });
 
-function on(names = "") {
-  const faults = names
-    .split(" ")
-    .filter((name) => name !== "")
-    .map((name) => {
-      const fault = parseFault(name, board);
-      if (!fault.ok) throw new Error(fault.problem);
-      return fault.value;
-    });
-  return live.state(faults);
-}
+const on = (names = "") => live.state(faultsNamed(board, names));
 const share = (names: string, rail = "V15") => railShares(on(names), board).get(rail) ?? Number.NaN;
 
 describe("a small supply without a chip", () => {
@@ -30,16 +19,7 @@ describe("a small supply without a chip", () => {
     expect(share("", "V5")).toBeCloseTo(1, 2);
   });
 
-  it.each([
-    "R91:open",
-    "R92:open",
-    "R93:open",
-    "C93:open",
-    "T1.aux:open",
-    "Q91.be:short",
-    "Q91.be:open",
-    "Q91.ce:open",
-  ])("%s: bus right, no rail, and not a tick of it", (name) => {
+  it.each(SILENCING)("%s: bus right, no rail, and not a tick of it", (name) => {
     const state = on(name);
     expect(state.supply.mode).toBe("nothing");
     expect(share(name)).toBeCloseTo(0, 2);
