@@ -11,7 +11,7 @@ const LEAST_WATTS = 60;
 export function lampThenMains({ job, timeline }: Course): PowerEvent | null {
   const lamps = lampsOf(job.equipment);
   const watts = lamps.find((one) => one >= LEAST_WATTS) ?? lamps.at(-1);
-  const last = lastPower(timeline);
+  const last = lastPower(job.board, timeline);
   const mains: PowerEvent = { do: "power", feed: "mains" };
   if (last === null || last.changed || last.entry.event.do !== "power")
     return watts === undefined ? mains : { do: "power", feed: "lamp", watts };

@@ -3,7 +3,7 @@
  */
 
 import type { BenchState } from "../bench/bench-state.ts";
-import { isWork } from "../bench/dead-board.ts";
+import { isWorkOn } from "../bench/dead-board.ts";
 import type { PowerEvent } from "../bench/event.ts";
 import { neverFitted } from "../bench/never-fitted.ts";
 import type { Timeline } from "../bench/timeline.ts";
@@ -91,7 +91,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
   // the same sight at the same feed on a board left as it is tells nothing new, whatever made it: one piece for all of them
   const seen = new Map<string, number>();
   for (const entry of timeline.entries) {
-    if (isWork(entry.event.do)) seen.clear();
+    if (isWorkOn(board, entry.event)) seen.clear();
     if (entry.event.do === "look")
       looks.push({
         evidence: lookEvidence(board, input.cause, entry.event, entry.logIndex, priors.faults),

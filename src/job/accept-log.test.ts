@@ -3,7 +3,8 @@ import { smallDrive } from "../board/small-drive.fixture.ts";
 import { acceptLog } from "./accept-log.ts";
 import type { KeptEvent } from "./job-store.ts";
 
-const HEADER = { format: "faultwright-job/1", board: smallDrive(), cause: "surge", symptom: "dead" };
+const WITH_MOTOR = { format: "faultwright-job/1", board: smallDrive(), cause: "surge", symptom: "dead" };
+const HEADER = { ...WITH_MOTOR, absent: ["M1"] };
 const LOG: readonly KeptEvent[] = [
   { do: "clip", at: ["C1.plus", "C1.minus"], ohms: 2200, id: "a" },
   { do: "power", feed: "mains", observed: "quiet", id: "b" },
@@ -24,4 +25,11 @@ test("overruled first, it is kept; the same log is kept when it is sent again in
   ];
   expect(acceptLog(HEADER, overruled, 1)).toBeNull();
   expect(acceptLog(HEADER, overruled, 0)).toBeNull();
+});
+
+test("an entry added now may not drive a motor that nobody has read; a file that is brought may tell of it", () => {
+  expect(acceptLog(WITH_MOTOR, [LOG[1]])).toBeNull();
+  expect(acceptLog(WITH_MOTOR, [LOG[1]], 0)).toContain("log[0].do: M1 has not been read");
+  const known: KeptEvent = { do: "overrule", why: "it runs elsewhere", of: "motor", id: "m" };
+  expect(acceptLog(WITH_MOTOR, [known, LOG[1]], 0)).toBeNull();
 });

@@ -107,7 +107,7 @@ test("behind the lamp a meter hangs on the bus or on a rail made from it, anothe
     ...limiters,
   ];
   expect(places).toContainEqual(action.meters?.[0]);
-  const shown = (action.meters ?? []).filter((pair) => couldProveBus(board, pair));
+  const shown = (action.meters ?? []).filter((pair) => couldProveBus(board, 100, pair));
   expect(shown.length).toBeGreaterThan(0);
   expect(why).toContain(`red on ${action.meters?.[0]?.[0]}`);
 });

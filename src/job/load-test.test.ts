@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { JobEvent, Observed } from "../bench/event.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { MINUTES } from "../money/minutes.ts";
+import { MOTOR_INSULATION } from "../priors/told.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
 import { type Assessment, AssessmentSession, assess } from "./assess.ts";
 import { parseJob } from "./parse-job.ts";
@@ -52,7 +53,8 @@ const end = (observed: Observed, afterPower = 120): JobEvent => ({ do: "unpower"
 
 describe("after a board has run at idle", () => {
   const { jobAfter, safe } = bench("greenhouse-fan-drive");
-  const ran = [...safe, ...fuse, ...idle];
+  const known: JobEvent = { do: "overrule", of: "motor", why: "Read before this job, it is good" };
+  const ran = [...safe, known, ...fuse, ...idle];
 
   it("it drives its own load next, with nobody reaching inside: under 5 minutes with all that belongs to it", () => {
     const { action, row, minutes, why } = jobAfter(...ran).proposal;
@@ -65,6 +67,7 @@ describe("after a board has run at idle", () => {
   it("a meter that hung on it at idle stays, and one that may be clipped on hangs where it tells most", () => {
     const clipped: readonly JobEvent[] = [
       ...safe,
+      known,
       ...fuse,
       { do: "power", feed: "mains", meters: [["V15", "NBUS"]], observed: "runs" },
       { do: "measure", mode: "dcv", red: "V15", black: "NBUS", reading: 15.1 },
@@ -72,6 +75,33 @@ describe("after a board has run at idle", () => {
     ];
     expect(jobAfter(...clipped).proposal.action).toMatchObject({ load: "own", meters: [["V15", "NBUS"]] });
     expect(jobAfter(...ran, load, end("trip"), ...safe).proposal.action).not.toMatchObject({ load: "own" });
+  });
+
+  it("a motor that was off its plug meanwhile goes back on it first, every store proven empty, and then it is driven", () => {
+    // whoever pays little for a comeback does not look at more while it is open
+    const { jobAfter: cheapAfter } = bench("greenhouse-fan-drive", [], { agreedPrice: 20, comebackCost: 0 });
+    const apart: readonly JobEvent[] = [
+      { do: "remove", part: "M1" },
+      ...["u-v", "v-w", "u-w"].map((pair): JobEvent => {
+        const [a, b] = pair.split("-");
+        return { do: "measure", mode: "ohms", red: `M1.${a}`, black: `M1.${b}`, reading: 4.2 };
+      }),
+      { do: "answer", question: MOTOR_INSULATION.question, answer: MOTOR_INSULATION.good },
+    ];
+    const without = [...safe, ...apart, ...fuse, ...idle];
+    expect(cheapAfter(...without).proposal.action).toMatchObject({ do: "measure", mode: "dcv" });
+    const proven = [...without, ...safe];
+    expect(cheapAfter(...proven).proposal).toMatchObject({
+      action: { do: "restore", part: "M1" },
+      gate: "motor",
+    });
+    const back = cheapAfter(...proven, { do: "restore", part: "M1" });
+    expect(back.proposal.action).toMatchObject({ do: "power", feed: "mains", load: "own" });
+    const unread = [...safe, ...fuse, ...idle, ...safe];
+    expect(cheapAfter(...unread).proposal).toMatchObject({
+      action: { do: "remove", part: "M1" },
+      gate: "motor",
+    });
   });
 
   it("the meter is read after 20 s, and a board that is doubted runs warm through; a cheap one is off after 2 min", () => {

@@ -30,6 +30,8 @@ interface RailCase {
   readonly board: string;
   /** changes the raw parts before they are read */
   readonly spoil?: (parts: RawParts) => void;
+  /** rails beside those of the board file */
+  readonly rails?: Readonly<Record<string, object>>;
   readonly hidden: string;
   readonly rail: string;
   readonly equipment: readonly string[];
@@ -55,12 +57,13 @@ const trackOhms = (ref: string): number =>
  * @param until - the step that is not followed any more: the first replacement, or the closing of the job
  */
 export function playRail(
-  { board: id, spoil, hidden, rail, equipment, cause = "unknown", first }: RailCase,
+  { board: id, spoil, rails = {}, hidden, rail, equipment, cause = "unknown", first }: RailCase,
   most: number,
   until: "replace" | "close" = "replace",
 ): Played {
   const content = structuredClone(SHIPPED.find((one) => one.id === id)?.board) as Record<string, unknown>;
   spoil?.(content.parts as RawParts);
+  content.rails = { ...(content.rails as object), ...rails };
   const parsed = parseBoard(content);
   if (!parsed.ok) throw new Error(parsed.problem);
   const board = parsed.value;

@@ -161,3 +161,33 @@ describe("no low voltage fed into a rail", () => {
     expect(fedAtAll).toBeGreaterThan(0);
   });
 });
+
+describe("a negative rail of six ceramics, its electrolytic and an amplifier, one ceramic shorted with 0.8 ohm", () => {
+  const NEGATIVE = {
+    board: "greenhouse-fan-drive",
+    rail: "VN12",
+    rails: { VN12: { net: "VN12", volts: -12, tolerance: 0.1 } },
+    spoil: (parts: RawParts) => {
+      for (const ref of ["C91", "C92", "C93", "C94", "C95", "C96"])
+        parts[ref] = { ...parts.C24, pins: { plus: "NBUS", minus: "VN12" } };
+      parts.U95 = { kind: "ic", pins: { vcc: "NBUS", gnd: "VN12" }, stage: "sensor" };
+      parts.C97 = {
+        kind: "capacitor",
+        pins: { plus: "NBUS", minus: "VN12" },
+        value: { farads: 100e-6, volts: 25, type: "electrolytic" },
+        stage: "supply",
+      };
+    },
+  };
+  const equipment = ["bench-supply", "thermal-camera"];
+
+  it("is fed by its 0 V, minus on the rail, below every junction; the warmest is the short", () => {
+    const played = playRail({ ...NEGATIVE, hidden: "C95:short@0.8", equipment }, 6);
+    const [first] = injections(played);
+    expect(first).toMatchObject({ volts: 0.35, limitAmps: 1, at: ["NBUS", "VN12"] });
+    const card = played.proposals.find(({ action }) => action === first);
+    expect(card?.why).toContain("plus on its 0 V (NBUS) and minus on VN12");
+    expect(chance(played, "C95")).toBeGreaterThan(0.8);
+    expect(handled(played)).not.toContain("U95");
+  });
+});

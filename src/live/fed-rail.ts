@@ -1,4 +1,5 @@
 /** A bench supply clipped to a rail: that rail and what is made from it live, the rest does not. */
+import { railEnds } from "../board/rail-ends.ts";
 import type { FaultedBoard } from "./faulted-board.ts";
 import { FED_RAIL_SHARE } from "./live-models.ts";
 import type { LiveView } from "./live-view.ts";
@@ -23,8 +24,9 @@ const AT_THE_LIMIT = 0.99;
 export function fedRail(view: LiveView, board: FaultedBoard, feed: PowerFeed): FedRail | null {
   if (feed.kind !== "bench") return null;
   const [plus, minus] = feed.at.map((place) => board.netAt(place));
-  const rail = view.roles.rails.find((one) => one.net === plus && one.back === minus);
+  const rail = view.roles.rails.find((one) => railEnds(one).join() === `${plus},${minus}`);
   if (rail === undefined) return null;
+  const sign = Math.sign(rail.volts);
   const tree = new RailTree(view, board, new Map());
   const { volts: set, limitAmps, ohms = 0 } = feed;
   const beyond = (volts: number) =>
@@ -40,9 +42,9 @@ export function fedRail(view: LiveView, board: FaultedBoard, feed: PowerFeed): F
   const limited = beyond(set) && tree.draw(rail, volts) > AT_THE_LIMIT * limitAmps;
   const fed = tree.settle(
     rail,
-    volts,
+    sign * volts,
     0,
-    volts < set ? FED_RAIL_SHARE.limited * Math.min(1, volts / rail.volts) : FED_RAIL_SHARE.free,
+    volts < set ? FED_RAIL_SHARE.limited * Math.min(1, volts / Math.abs(rail.volts)) : FED_RAIL_SHARE.free,
   );
   const dead = tree.rails
     .filter((one) => !fed.some((state) => state.name === one.name))

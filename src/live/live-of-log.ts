@@ -55,7 +55,9 @@ export function liveKey(board: Board, bench: BenchState, power: PowerEvent): str
   return `${benchKey(bench)}|${JSON.stringify(feedOf(power, board))}|${seenAt(power).join(",")}|${power.load ?? ""}`;
 }
 
+/** What was seen that leaves the board another one: all other sights leave its states as they were before the power-up, and shared with it. */
+const OPENS: ReadonlySet<Observed> = new Set(["fuse-blew", "trip"]);
+
 function seenAt({ observed }: PowerEvent): readonly Observed[] {
-  if (observed === undefined) return [];
-  return typeof observed === "string" ? [observed] : observed;
+  return [observed ?? []].flat().filter((one) => OPENS.has(one));
 }

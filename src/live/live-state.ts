@@ -213,7 +213,7 @@ export class LiveState {
       known.set(own, steady(plan.back, SUPPLY_MODEL.ownVolts * supply.windingShare, SUPPLY_MODEL.ownSpread));
     if (own !== null && supply.mode === "hiccup")
       known.set(own, steady(plan.back, (low + high) / 2, (high - low) / 3, (high - low) / 3.5, 1));
-    const drain = board.netOf(plan.switcher, "d");
+    const drain = board.netOf(plan.switcher, plan.high);
     const feed = known.get(plan.feed);
     const through = !board.isOpen(plan.transformer, plan.primary) && board.part(plan.transformer) !== null;
     if (drain !== null && feed !== undefined && through && !known.has(drain)) {

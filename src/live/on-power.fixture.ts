@@ -2,6 +2,7 @@
 import type { BenchState } from "../bench/bench-state.ts";
 import type { Observed } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
+import type { Fault } from "../board/fault.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { parseFault } from "../board/parse-fault.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
@@ -16,6 +17,18 @@ export function shippedBoard(id: string): Board {
   const parsed = parseBoard(SHIPPED.find((one) => one.id === id)?.board);
   if (!parsed.ok) throw new Error(parsed.problem);
   return parsed.value;
+}
+
+/** `names`: faults with spaces between; throws where one is none of this board. */
+export function faultsNamed(board: Board, names: string): readonly Fault[] {
+  return names
+    .split(" ")
+    .filter((name) => name !== "")
+    .map((name) => {
+      const fault = parseFault(name, board);
+      if (!fault.ok) throw new Error(fault.problem);
+      return fault.value;
+    });
 }
 
 export class OnPower {
@@ -33,17 +46,6 @@ export class OnPower {
     return live;
   }
 
-  #faults(names: string) {
-    return names
-      .split(" ")
-      .filter((name) => name !== "")
-      .map((name) => {
-        const fault = parseFault(name, this.board);
-        if (!fault.ok) throw new Error(fault.problem);
-        return fault.value;
-      });
-  }
-
   /** `names`: faults with spaces between. */
   with(
     names: string,
@@ -51,11 +53,11 @@ export class OnPower {
     bench: BenchState = BARE,
     seen: readonly Observed[] = [],
   ): LiveState {
-    return this.#live(feed, bench, seen).state(this.#faults(names));
+    return this.#live(feed, bench, seen).state(faultsNamed(this.board, names));
   }
 
   running(names: string, feed: PowerFeed = { kind: "mains" }, bench: BenchState = BARE): Running {
-    return this.#live(feed, bench, []).running(this.#faults(names));
+    return this.#live(feed, bench, []).running(faultsNamed(this.board, names));
   }
 }
 

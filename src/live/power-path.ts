@@ -155,7 +155,7 @@ export class PathBuilder {
   }
 
   #switchFailed(plan: SupplyPlan): boolean {
-    return Number.isFinite(this.#board.acrossOhms(plan.switcher, "ds"));
+    return Number.isFinite(this.#board.acrossOhms(plan.switcher, plan.through));
   }
 
   #contact(part: Part, closed: ReadonlySet<string>): void {
@@ -223,8 +223,8 @@ export class PathBuilder {
     }
     for (const plan of this.#view.supplies) {
       if (!this.#switchFailed(plan)) continue;
-      const drain = this.#take(this.#board.netOf(plan.switcher, "d"));
-      const ohms = this.#board.acrossOhms(plan.switcher, "ds");
+      const drain = this.#take(this.#board.netOf(plan.switcher, plan.high));
+      const ohms = this.#board.acrossOhms(plan.switcher, plan.through);
       this.#resistor(drain, this.#number(plan.back), ohms, plan.switcher);
     }
     for (const motor of this.#board.parts())

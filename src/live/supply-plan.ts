@@ -1,6 +1,7 @@
-/** How the small off-line supply is put together: what each of its parts is for, found by the nets. References. */
+/** How the small off-line supply is put together, with a chip or with a transistor alone: what each of its parts is for, found by the nets. References. */
 import type { Board, Part } from "../board/board.ts";
 import type { RailRole, Roles } from "../board/roles.ts";
+import { pathBetween, START_KINDS, SWING_KINDS, transistorOf } from "./discrete-supply.ts";
 
 export interface SupplyOutput {
   readonly rail: string;
@@ -22,12 +23,17 @@ export interface SupplyLoop {
 
 export interface SupplyPlan {
   readonly switcher: string;
+  /** the place inside it that switches, and its high pin */
+  readonly through: string;
+  readonly high: string;
+  /** of a transistor without a chip: the place of its control, and the resistors that start it; null: a chip */
+  readonly discrete: { readonly drive: string; readonly start: readonly string[] } | null;
   readonly transformer: string;
   readonly primary: string;
   /** the net that feeds the primary and the one its current returns to */
   readonly feed: string;
   readonly back: string;
-  /** the winding and what stands in series behind it that feed the switch's own control */
+  /** the winding and what stands in series behind it that feed the switch's own control, or keep a transistor swinging */
   readonly own: {
     readonly winding: string;
     readonly series: readonly string[];
@@ -42,6 +48,11 @@ export interface SupplyPlan {
 interface Search {
   readonly parts: readonly Part[];
   on(net: string): readonly Part[];
+}
+
+function searchOf(board: Board): Search {
+  const parts = [...board.parts.values()];
+  return { parts, on: (net) => parts.filter((part) => [...part.pins.values()].includes(net)) };
 }
 
 const other = (part: Part, net: string): string => [...part.pins.values()].find((one) => one !== net) ?? net;
@@ -114,11 +125,7 @@ function planOf(board: Board, roles: Roles, found: Roles["switchers"][number]): 
   const switcher = board.parts.get(found.part);
   const transformer = board.parts.get(found.transformer ?? "");
   if (switcher === undefined || transformer === undefined) return null;
-  const parts = [...board.parts.values()];
-  const search = {
-    parts,
-    on: (net: string) => parts.filter((part) => [...part.pins.values()].includes(net)),
-  };
+  const search = searchOf(board);
   const drain = switcher.pins.get("d") ?? "";
   const back = switcher.pins.get("s") ?? board.zero;
   const primary = windingAt(transformer, drain);
@@ -127,6 +134,9 @@ function planOf(board: Board, roles: Roles, found: Roles["switchers"][number]): 
   if (primary === null || feed === undefined) return null;
   return {
     switcher: switcher.ref,
+    through: "ds",
+    high: "d",
+    discrete: null,
     transformer: transformer.ref,
     primary,
     feed,
@@ -138,7 +148,60 @@ function planOf(board: Board, roles: Roles, found: Roles["switchers"][number]): 
   };
 }
 
-/** The board's small supplies with an integrated switch, in file order. */
+/** The supply whose transistor this is; null where no resistor starts it, no winding keeps it swinging, or it makes no rail. */
+function discretePlan(board: Board, roles: Roles, part: Part): SupplyPlan | null {
+  const transistor = transistorOf(part);
+  if (transistor === null) return null;
+  const [high = "", back = "", control = ""] = [transistor.high, transistor.low, transistor.control].map(
+    (pin) => part.pins.get(pin),
+  );
+  const search = searchOf(board);
+  const transformer = search.on(high).find(({ kind }) => kind === "transformer");
+  const primary = transformer === undefined ? null : windingAt(transformer, high);
+  if (transformer === undefined || primary === null) return null;
+  const endsOf = (winding: string) =>
+    (transformer.value.windings?.[winding]?.pins ?? []).map((pin) => transformer.pins.get(pin) ?? "");
+  const feed = endsOf(primary).find((net) => net !== high);
+  if (feed === undefined) return null;
+  const others = Object.keys(transformer.value.windings ?? {}).filter((winding) => winding !== primary);
+  const windings = new Set(others.flatMap(endsOf).filter((net) => net !== back));
+  const start = pathBetween(
+    search.parts,
+    START_KINDS,
+    control,
+    new Set([feed]),
+    new Set([back, ...windings]),
+  );
+  const swing = pathBetween(search.parts, SWING_KINDS, control, windings, new Set([back, feed, high]));
+  const winding = swing === null ? null : windingAt(transformer, swing.end);
+  const outputs = roles.rails.flatMap((rail) => outputOf(board, transformer, rail) ?? []);
+  if (start === null || swing === null || winding === null || outputs.length === 0) return null;
+  const holders = search
+    .on(control)
+    .flatMap((one) => (one.kind === "bjt" && one !== part ? [one.pins.get("b") ?? ""] : []));
+  return {
+    switcher: part.ref,
+    through: transistor.through,
+    high: transistor.high,
+    discrete: { drive: transistor.drive, start: start.refs },
+    transformer: transformer.ref,
+    primary,
+    feed,
+    back,
+    own: { winding, series: swing.refs, capacitors: [] },
+    outputs,
+    loop: [control, ...holders].reduce<SupplyLoop | null>(
+      (found, net) => found ?? loopOf(board, search, net),
+      null,
+    ),
+    clamp: [],
+  };
+}
+
+/** The board's small supplies in file order: those with a chip, then those with a transistor alone. */
 export function supplyPlans(board: Board, roles: Roles): readonly SupplyPlan[] {
-  return roles.switchers.flatMap((found) => planOf(board, roles, found) ?? []);
+  const chips = roles.switchers.flatMap((found) => planOf(board, roles, found) ?? []);
+  const taken = new Set(chips.map(({ transformer }) => transformer));
+  const discrete = [...board.parts.values()].flatMap((part) => discretePlan(board, roles, part) ?? []);
+  return [...chips, ...discrete.filter(({ transformer }) => !taken.has(transformer))];
 }

@@ -71,29 +71,9 @@ function ownFeedGone(board: FaultedBoard, plan: SupplyPlan): string | null {
   return null;
 }
 
-/**
- * How the supply starts with `inputVolts` at its input.
- * @param outputsGone - rails whose own path from the transformer is open
- */
-export function supplyStart(
-  board: FaultedBoard,
-  plan: SupplyPlan,
-  inputVolts: number,
-  outputsGone: ReadonlySet<string>,
-): SupplyStart {
-  const { switcher, transformer, primary, own, loop, clamp } = plan;
-  if (inputVolts < SUPPLY_MODEL.startVolts) return nothing("its input is below what it starts from");
-  if (board.part(switcher) === null || board.part(transformer) === null)
-    return nothing("parts of it are off");
-  if (isGone(board, switcher, "ds") || isGone(board, switcher, "vcc"))
-    return nothing(`${switcher} does not switch`);
-  if (board.isShort(switcher, "ds", SUPPLY_FAILS_OHMS.drain))
-    return nothing(`${switcher} is shorted through`);
-  if (isGone(board, transformer, primary)) return nothing("the primary is open");
-  if (board.isShort(transformer, primary)) return { does: "hiccup", why: "the primary is shorted" };
-  // One shorted part of the clamp takes the whole stroke that was for the rails.
-  const clamped = clamp.find((ref) => board.isShort(ref, null, SUPPLY_FAILS_OHMS.clamp));
-  if (clamped !== undefined) return { does: "hiccup", why: `${clamped} clamps all of its stroke` };
+/** What of its own feed and feedback keeps a chip from running; null: nothing. */
+function chipStopped(board: FaultedBoard, plan: SupplyPlan): SupplyStart | null {
+  const { switcher, transformer, own, loop } = plan;
   const down = [switcher, ...(own?.capacitors ?? [])].find((ref) =>
     board.isShort(ref, ref === switcher ? "vcc" : null, SUPPLY_FAILS_OHMS.feed),
   );
@@ -106,16 +86,60 @@ export function supplyStart(
   if (starved !== null) return { does: "hiccup", why: starved };
   if (own !== null && board.isShort(transformer, own.winding))
     return { does: "hiccup", why: "the winding that feeds its own control is shorted" };
+  return null;
+}
+
+/** A transistor without a chip: held at its control, never started, or not kept swinging, it does nothing at all. */
+function transistorStopped(
+  board: FaultedBoard,
+  { switcher, transformer, own, discrete }: SupplyPlan,
+): SupplyStart | null {
+  if (board.isShort(switcher, discrete?.drive ?? "", SUPPLY_FAILS_OHMS.feed))
+    return nothing(`${switcher} holds its own control down`);
+  const start = discrete?.start.find((ref) => isGone(board, ref));
+  if (start !== undefined) return nothing(`${start} no longer starts it`);
+  const swing = own?.series.find((ref) => isGone(board, ref));
+  if (swing !== undefined) return nothing(`${swing} no longer keeps it swinging`);
+  if (own !== null && (isGone(board, transformer, own.winding) || board.isShort(transformer, own.winding)))
+    return nothing("the winding that keeps it swinging is gone");
+  return null;
+}
+
+/**
+ * How the supply starts with `inputVolts` at its input.
+ * @param outputsGone - rails whose own path from the transformer is open
+ */
+export function supplyStart(
+  board: FaultedBoard,
+  plan: SupplyPlan,
+  inputVolts: number,
+  outputsGone: ReadonlySet<string>,
+): SupplyStart {
+  const { switcher, through, discrete, transformer, primary, loop, clamp } = plan;
+  if (inputVolts < SUPPLY_MODEL.startVolts) return nothing("its input is below what it starts from");
+  if (board.part(switcher) === null || board.part(transformer) === null)
+    return nothing("parts of it are off");
+  if (isGone(board, switcher, through) || isGone(board, switcher, discrete?.drive ?? "vcc"))
+    return nothing(`${switcher} does not switch`);
+  if (board.isShort(switcher, through, SUPPLY_FAILS_OHMS.drain))
+    return nothing(`${switcher} is shorted through`);
+  if (isGone(board, transformer, primary)) return nothing("the primary is open");
+  if (board.isShort(transformer, primary)) return { does: "hiccup", why: "the primary is shorted" };
+  // One shorted part of the clamp takes the whole stroke that was for the rails.
+  const clamped = clamp.find((ref) => board.isShort(ref, null, SUPPLY_FAILS_OHMS.clamp));
+  if (clamped !== undefined) return { does: "hiccup", why: `${clamped} clamps all of its stroke` };
+  const stopped = discrete === null ? chipStopped(board, plan) : transistorStopped(board, plan);
+  if (stopped !== null) return stopped;
   const winding = plan.outputs.find((output) => board.isShort(transformer, output.winding));
   if (winding !== undefined) return { does: "hiccup", why: `the winding of ${winding.rail} is shorted` };
-  const through = plan.outputs.flatMap((output) => output.diodes).find((ref) => board.isShort(ref));
-  if (through !== undefined) return { does: "hiccup", why: `${through} is shorted` };
+  const rectifier = plan.outputs.flatMap((output) => output.diodes).find((ref) => board.isShort(ref));
+  if (rectifier !== undefined) return { does: "hiccup", why: `${rectifier} is shorted` };
   const [first] = plan.outputs;
   const nominal = board.board.rails.find((rail) => rail.name === first?.rail)?.volts ?? 0;
   if (loop === null) return { does: "run", volts: nominal, why: "its loop is not known: taken for good" };
   if (outputsGone.has(loop.rail))
     return { does: "run", volts: null, why: `nothing reaches ${loop.rail}, which it regulates` };
-  const volts = isGone(board, switcher, "fb") ? null : regulatedVolts(board, loop);
+  const volts = discrete === null && isGone(board, switcher, "fb") ? null : regulatedVolts(board, loop);
   if (volts === 0) return nothing(`${loop.opto} holds it back`);
   return { does: "run", volts, why: volts === null ? "its feedback is lost" : "it regulates" };
 }

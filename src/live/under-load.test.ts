@@ -1,22 +1,13 @@
 /** What a clipped meter shows while a board runs: the bus under load, where a board that is only weak gives itself away. */
 import { describe, expect, it } from "vitest";
-import { parseFault } from "../board/parse-fault.ts";
 import { LiveBoard } from "./live-board.ts";
-import { BARE, shippedBoard } from "./on-power.fixture.ts";
+import { BARE, faultsNamed, shippedBoard } from "./on-power.fixture.ts";
 import { OWN_LOAD } from "./running.ts";
 import { loadOf } from "./under-load.ts";
 
 function onLoad(id: string, names: string, load = OWN_LOAD) {
   const board = shippedBoard(id);
-  const faults = names
-    .split(" ")
-    .filter((name) => name !== "")
-    .map((name) => {
-      const fault = parseFault(name, board);
-      if (!fault.ok) throw new Error(fault.problem);
-      return fault.value;
-    });
-  const state = new LiveBoard(board, BARE, { kind: "mains" }, [], load).state(faults);
+  const state = new LiveBoard(board, BARE, { kind: "mains" }, [], load).state(faultsNamed(board, names));
   const bus = state.volts("PBUS", "NBUS");
   if (bus === null) throw new Error("no bus is told of");
   return { bus, does: state.run?.does };

@@ -10,6 +10,7 @@ import type { Hypotheses } from "./hypotheses.ts";
 import { afterRun } from "./last-looks.ts";
 import { shortRun, shortRunDraft } from "./load-run.ts";
 import { isLoadTested } from "./load-test.ts";
+import { motorGate } from "./motor-first.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import { powerFinding } from "./power-step.ts";
@@ -50,6 +51,8 @@ export function afterItRan(
       : shortRun(input, hypotheses, model, proven);
   if (load !== null && (load.net > least || (load.always && (handBack || after.do === "look")))) {
     if (load.inside && !proven) return "make safe";
+    const motor = load.always ? motorGate(input) : null;
+    if (motor !== null) return dueProposal(input, motor, model);
     return shortRunDraft(input, hypotheses, model, load);
   }
   if (handBack) {

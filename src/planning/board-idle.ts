@@ -40,6 +40,15 @@ export function lampBusVolts(board: Board, watts: number): number {
   });
 }
 
+/** Does a lamp of these watts go dark on a good board? */
+export function lampGoesDark(board: Board, watts: number): boolean {
+  const dark = once(board, `dark ${watts}`, () => {
+    const { observed } = liveStates(board, BARE, { do: "power", feed: "lamp", watts }).state([]);
+    return observed.at(-1) === "lamp-dark" ? 1 : 0;
+  });
+  return dark === 1;
+}
+
 /** Amps that a good board draws from a bench supply of these volts clipped there. */
 export function goodAmps(board: Board, volts: number, at: readonly [Place, Place]): number {
   return once(board, `${volts} V ${at.join(" ")}`, () => {

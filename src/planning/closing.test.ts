@@ -4,8 +4,10 @@ import { foldLog } from "../bench/fold.ts";
 import { closingStep, hasRun, outvoted } from "./closing.ts";
 import { smallDriveBoard } from "./scene.fixture.ts";
 
+const BOARD = smallDriveBoard();
+
 function timelineOf(...log: readonly JobEvent[]) {
-  const folded = foldLog(smallDriveBoard(), [], log);
+  const folded = foldLog(BOARD, [], log);
   if (!folded.ok) throw new Error(folded.problem);
   return folded.value;
 }
@@ -23,9 +25,15 @@ it("a board that runs on the mains is repaired, and one that ran as it came has 
 });
 
 it("a board that has run through a lamp alone proves nothing yet, and one worked on since it ran neither", () => {
-  expect(hasRun(timelineOf(fit, ...ran("lamp")))).toBe(false);
-  expect(hasRun(timelineOf(fit, ...ran("lamp"), ...ran("mains")))).toBe(true);
-  expect(hasRun(timelineOf(...ran("mains"), fit))).toBe(false);
+  expect(hasRun(BOARD, timelineOf(fit, ...ran("lamp")))).toBe(false);
+  expect(hasRun(BOARD, timelineOf(fit, ...ran("lamp"), ...ran("mains")))).toBe(true);
+  expect(hasRun(BOARD, timelineOf(...ran("mains"), fit))).toBe(false);
+});
+
+it("plugging its motor back is no work on a board that has run", () => {
+  expect(
+    hasRun(BOARD, timelineOf({ do: "remove", part: "M1" }, ...ran("mains"), { do: "restore", part: "M1" })),
+  ).toBe(true);
 });
 
 const loaded = (end: Observed): readonly JobEvent[] => [
@@ -34,9 +42,9 @@ const loaded = (end: Observed): readonly JobEvent[] => [
 ];
 
 it("a board that stopped, tripped or smoked under load has not run", () => {
-  expect(hasRun(timelineOf(fit, ...ran("mains"), ...loaded("runs")))).toBe(true);
+  expect(hasRun(BOARD, timelineOf(fit, ...ran("mains"), ...loaded("runs")))).toBe(true);
   for (const end of ["quiet", "trip", "smoke"] as const)
-    expect(hasRun(timelineOf(fit, ...ran("mains"), ...loaded(end)))).toBe(false);
+    expect(hasRun(BOARD, timelineOf(fit, ...ran("mains"), ...loaded(end)))).toBe(false);
 });
 
 it("the verdict says whether the board held under load, or that it has still to be loaded", () => {

@@ -1,4 +1,5 @@
 import type { Timeline } from "../bench/timeline.ts";
+import type { Board } from "../board/board.ts";
 import { percent } from "./faults-in-words.ts";
 import { heldUnderLoad, lastLoadRun } from "./load-test.ts";
 import type { DueStep } from "./make-safe.ts";
@@ -21,8 +22,8 @@ export function staysClosed(timeline: Timeline): DueStep | null {
  * Has the board run on its own feed since it was last worked on, and is it switched off? A lamp passes too little to prove a board: that is
  * no such run, nor is one that stopped, tripped or smoked under load.
  */
-export function hasRun(timeline: Timeline): boolean {
-  const last = lastPower(timeline);
+export function hasRun(board: Board, timeline: Timeline): boolean {
+  const last = lastPower(board, timeline);
   if (last === null || timeline.now.powered || last.changed || !last.seen.includes("runs")) return false;
   if (last.entry.event.do === "power" && last.entry.event.feed === "lamp") return false;
   return lastLoadRun(timeline)?.end?.includes("runs") ?? true;

@@ -5,6 +5,7 @@
 import { standsWhole } from "../bench/bench-state.ts";
 import { INJECTION, isInjection } from "../bench/injection.ts";
 import { lastPowered } from "../bench/last-power.ts";
+import { railEnds } from "../board/rail-ends.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import { injectedAmps, injectedRise, type ShortOfRail } from "../diagnosis/injected-heat.ts";
 import { type InjectedRail, injectedRails } from "../diagnosis/rail-readings.ts";
@@ -105,7 +106,14 @@ function leadWords({ group }: SuspectedRail, feeds: readonly Extract<Action, { d
     first.ohms === undefined
       ? `${first.volts} V, limit ${first.limitAmps} A: healthy silicon stays off, all current flows in the short`
       : `a ${first.volts} V rechargeable cell through ${first.ohms} ohm`;
-  return `Feed the ${group.name} rail with ${what}. Clip it on with the output off, plus on ${group.net}, then hands off. Of the parts across the rail the warmest is the short; what feeds it in series runs hotter and does not count. Below 0.05 ohm it stays cold.`;
+  return `Feed the ${group.name} rail with ${what}. Clip it on with the output off, ${clipsWords(group)}, then hands off. Of the parts across the rail the warmest is the short; what feeds it in series runs hotter and does not count. Below 0.05 ohm it stays cold.`;
+}
+
+function clipsWords(group: SuspectedRail["group"]): string {
+  const [plus, minus] = railEnds(group);
+  return group.volts < 0
+    ? `plus on its 0 V (${plus}) and minus on ${minus}, for the rail is negative`
+    : `plus on ${plus}`;
 }
 
 function feedWords({ volts, limitAmps, ohms }: Extract<Action, { do: "power" }>): string {

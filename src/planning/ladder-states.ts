@@ -95,7 +95,7 @@ function mainsState(id: "F" | "H", { input }: Given): State | null {
   });
   return shut(
     reason === undefined
-      ? "after its motor has been plugged in"
+      ? "after the mains without its motor; then its plug goes back on"
       : `${reason}: until it reads well, or is overruled`,
   );
 }
@@ -103,5 +103,5 @@ function mainsState(id: "F" | "H", { input }: Given): State | null {
 function lampFirst(input: PlanningInput): string {
   return lampRung(input) === null
     ? "after the rung below"
-    : "after the lamp has gone dark or dim, and the bus, or a rail made from it, has been read at its volts";
+    : "after the lamp has gone dark or dim, and the bus has been read at its volts";
 }

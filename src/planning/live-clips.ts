@@ -8,6 +8,7 @@ import { lastPowered, poweredNow } from "../bench/last-power.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { deriveRoles } from "../board/roles.ts";
+import { FEED_MODEL } from "../live/power-feed.ts";
 import { couldProveBus } from "./bus-proof.ts";
 import { bitsOf, type Partition, refine } from "./check-outcomes.ts";
 import type { Hypotheses } from "./hypotheses.ts";
@@ -96,7 +97,9 @@ export function bestClips(
     return partition === null || partition.outcomes.length < 2 ? [] : [{ ...pair, partition }];
   });
   const chosen = mostTelling(open, hypotheses, metersOf(input));
-  if (power.feed !== "lamp" || chosen.some(({ places }) => couldProveBus(input.board, places))) return chosen;
+  const watts = power.watts ?? FEED_MODEL.lampWatts;
+  if (power.feed !== "lamp" || chosen.some(({ places }) => couldProveBus(input.board, watts, places)))
+    return chosen;
   const bus = open.find(isBus);
   return bus === undefined ? chosen : [...chosen.slice(0, metersOf(input) - 1), bus];
 }

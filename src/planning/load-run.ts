@@ -23,6 +23,7 @@ import {
 import { livePartition } from "./live-partition.ts";
 import { liveProposal, momentWords } from "./live-proposal.ts";
 import { LOAD_TEST, type LoadRun, lastLoadRun, testLoad } from "./load-test.ts";
+import { minutesOfMotorGate, motorGate } from "./motor-first.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import { leadsWords, withReadings } from "./power-meters.ts";
@@ -44,7 +45,7 @@ export interface ShortRun {
   readonly net: number;
   /** any conscientious technician does it, whatever it is worth */
   readonly always: boolean;
-  /** a hand goes inside for it: to wire up a dummy, or to clip the meters elsewhere */
+  /** a hand goes inside for it: to wire up a dummy, to plug a motor back, or to clip the meters elsewhere */
   readonly inside: boolean;
 }
 
@@ -59,7 +60,7 @@ export function shortRun(
   proven: boolean,
 ): ShortRun | null {
   const load = testLoad(input);
-  const last = lastPower(input.timeline)?.entry.event;
+  const last = lastPower(input.board, input.timeline)?.entry.event;
   if (load === null || last?.do !== "power" || last.feed !== "mains") return null;
   const power: PowerEvent = { do: "power", feed: "mains", load };
   const always = load === "own";
@@ -69,7 +70,8 @@ export function shortRun(
     const clips = bestClips(input, hypotheses, power, inside ? () => true : stays);
     const meters = inside ? clips.map(({ places }) => places) : stay;
     const before =
-      (load === "own" ? 0 : LOAD_TEST.dummyMinutes) + (inside && !proven ? model.proofMinutes : 0);
+      (load === "own" ? minutesOfMotorGate(input) : LOAD_TEST.dummyMinutes) +
+      (inside && !proven ? model.proofMinutes : 0);
     const minutes = before + MINUTES.power + MINUTES.unpower + MINUTES.measure * meters.length;
     const step = plainStep(
       meters.length === 0 ? power : { ...power, meters },
@@ -79,7 +81,7 @@ export function shortRun(
     );
     return { step, net: netGain(step, model, hypotheses, STOPPED), always, inside };
   };
-  if (proven || !always) return run(true);
+  if (proven || !always || motorGate(input) !== null) return run(true);
   const [here, elsewhere] = [run(false), run(true)];
   return elsewhere.net > here.net ? elsewhere : here;
 }

@@ -2,13 +2,15 @@
  * The run under load before a board is handed back: what it drives, and what the log tells of it. A boost that never starts, an inrush
  * part left in the way, a leak that cooks: they show in the bus under load, or in that it does not last (common practice).
  */
+import { standsWhole } from "../bench/bench-state.ts";
 import { isWork } from "../bench/dead-board.ts";
 import type { MeasureEvent, Observed, PowerEvent, RunLoad } from "../bench/event.ts";
-import { pinOfPlace } from "../bench/place.ts";
 import type { Timeline } from "../bench/timeline.ts";
+import type { Part } from "../board/board.ts";
 import { deriveRoles } from "../board/roles.ts";
 import { RUN_MODEL } from "../live/running.ts";
 import { FULL_RUN_SECONDS } from "../priors/load-outcomes.ts";
+import { motorCheck, motorsOf } from "../safety/motor-check.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
 
 export const LOAD_TEST = {
@@ -83,15 +85,18 @@ export function isLoadTested(timeline: Timeline): boolean {
 
 /**
  * What the board drives before it is handed back: its own load where that is plugged in, a dummy in place of a motor that did not come
- * with it; null where its own load hangs loose.
+ * with it; null where something stands against its motor, which then stays unplugged. A motor that is unplugged waits for its gate.
  */
 export function testLoad(input: PlanningInput): RunLoad | null {
-  const { board, timeline } = input;
-  const { lifted, off } = timeline.now;
-  const absent = absentParts(input);
-  const motors = [...board.parts.values()].filter(({ kind, ref }) => kind === "motor" && !absent.has(ref));
-  const loose = new Set([...off, ...[...lifted].map((place) => pinOfPlace(place)?.ref ?? "")]);
-  if (motors.some(({ ref }) => loose.has(ref))) return null;
+  const { board } = input;
+  const motors = motorsOf(board, absentParts(input));
+  if (motors.some((motor) => staysApart(input, motor))) return null;
   const drivesMotor = deriveRoles(board).motorSwitches.length > 0;
   return motors.length > 0 || !drivesMotor ? "own" : LOAD_TEST.dummyWatts;
+}
+
+function staysApart({ board, timeline }: PlanningInput, motor: Part): boolean {
+  if (standsWhole(timeline.now, motor.ref)) return false;
+  const { overruled, against } = motorCheck(board, timeline, motor);
+  return !overruled && against !== null;
 }

@@ -11,6 +11,7 @@ const BOARD = smallDriveBoard((raw) => {
 });
 const at = (...log: readonly JobEvent[]) => scene(BOARD, [...provenEmpty(BOARD), ...log]).input;
 
+const BACK = { do: "restore", part: "M1" } as const;
 const APART: JobEvent = { do: "remove", part: "M1" };
 const ohms = (a: string, b: string, reading: number | "OL"): JobEvent => ({
   do: "measure",
@@ -26,7 +27,7 @@ const insulation = (answer: string): JobEvent => ({
   answer,
 });
 
-it("a motor is unplugged, its windings read in one row, its insulation asked, and plugged back: once", () => {
+it("a motor is unplugged, its windings read in one row, its insulation asked: once; it goes back on once the mains were borne", () => {
   expect(motorGate(at())?.action).toEqual(APART);
   const windings = motorGate(at(APART));
   expect(windings?.action).toEqual({ do: "measure", mode: "ohms", red: "M1.u", black: "M1.v" });
@@ -35,14 +36,33 @@ it("a motor is unplugged, its windings read in one row, its insulation asked, an
   const asked = motorGate(at(APART, ...ALIKE));
   expect(asked?.action).toMatchObject({ do: "answer", question: MOTOR_INSULATION.question });
   expect(asked?.why).toMatch(/never on the board.*over 10 Mohm; the maker's limit goes before it/);
-  expect(motorGate(at(APART, ...ALIKE, insulation("over 50")))?.action).toEqual({
-    do: "restore",
-    part: "M1",
-  });
-  const back = at(APART, ...ALIKE, insulation("over 50"), { do: "restore", part: "M1" });
+  const read = [APART, ...ALIKE, insulation("over 50")];
+  expect(motorGate(at(...read))).toBeNull();
+  expect(motorWords(at(...read))).toContain("M1 stays unplugged: the first power is without a motor");
+  const borne = [...read, { do: "power", feed: "mains", observed: "runs" }, { do: "unpower" }] as const;
+  expect(motorGate(at(...borne))?.action).toEqual(BACK);
+  const back = at(...borne, BACK);
   expect(motorGate(back)).toBeNull();
   expect(minutesOfMotorGate(back)).toBe(0);
   expect(motorWords(back)).toContain("reads well and is plugged in");
+});
+
+it("however well it reads, the first power after work on the board is without it, unless that was overruled", () => {
+  const plugged = [APART, ...ALIKE, insulation("over 50"), BACK];
+  expect(motorGate(at(...plugged))).toMatchObject({ action: APART, gate: "motor" });
+  expect(motorGate(at(...plugged))?.why).toMatch(/reads well.*first power is without a motor/);
+  const lamp: readonly JobEvent[] = [
+    { do: "power", feed: "lamp", watts: 100, observed: "lamp-dark" },
+    { do: "measure", mode: "dcv", red: "PBUS", black: "NBUS", reading: 318 },
+    { do: "unpower" },
+  ];
+  expect(motorGate(at(...plugged, ...lamp))?.action).toEqual(APART);
+  const mains: readonly JobEvent[] = [{ do: "power", feed: "mains", observed: "quiet" }, { do: "unpower" }];
+  expect(motorGate(at(...plugged, ...mains))).toBeNull();
+  expect(motorGate(at(...plugged, ...mains, { do: "replace", part: "F1" }))?.action).toEqual(APART);
+  expect(
+    motorGate(at(...plugged, { do: "overrule", of: "motor", why: "It runs on another board" })),
+  ).toBeNull();
 });
 
 it("all of it together takes no more than three minutes", () => {

@@ -1,6 +1,7 @@
 /**
  * No motor is driven before its three windings and its insulation to earth are in the log, or the technician has overruled: a bad one
- * kills the repaired board again. Asked cold, once for each motor, before the first power-up from the mains with it.
+ * kills the repaired board again. Asked cold, once for each motor, before the first power-up from the mains. The first power comes
+ * without it, however well it reads; once the board has borne the mains its plug goes back on (common practice: the trade's rungs).
  */
 import { standsWhole } from "../bench/bench-state.ts";
 import type { Part } from "../board/board.ts";
@@ -19,6 +20,7 @@ import { minutesOf } from "./action-minutes.ts";
 import type { DueStep } from "./make-safe.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
 import { backOf, pullOf } from "./plug-pull.ts";
+import { triedRungs } from "./power-ladder.ts";
 import type { Action } from "./proposal.ts";
 
 interface Motor {
@@ -36,23 +38,31 @@ function motorsNow(input: PlanningInput): readonly Motor[] {
   }));
 }
 
+/** Has the board as it is now borne the mains? Before that it is fed without its motor. */
+function boreMains({ board, timeline }: PlanningInput): boolean {
+  return triedRungs(board, timeline).some(({ id, came }) => (id === "F" || id === "H") && came === "passed");
+}
+
 /**
- * What a motor wants before power from the mains: its plug pulled, its windings, its insulation, its plug back. One with something
- * against it stays apart. Null: power may come.
+ * What a motor wants before power from the mains: its plug pulled, its windings, its insulation, and its plug back once the board has borne
+ * the mains without it. One with something against it stays apart. Null: power may come.
  */
 export function motorGate(input: PlanningInput): DueStep | null {
   const { board, timeline } = input;
+  const borne = boreMains(input);
   for (const { part, check, connected } of motorsNow(input)) {
     const cleared = isCleared(check);
-    if (connected && !cleared) {
+    if (connected && (!cleared || (!borne && !check.overruled))) {
       const pull = pullOf(board, timeline.now, part);
       if (pull !== null)
         return gate(
           pull.action,
-          `Before ${part.ref} is driven: its plug off, its windings and its insulation to earth read by themselves. A bad one kills the board again.`,
+          cleared
+            ? `${part.ref} reads well, and its plug comes off all the same: the first power is without a motor. It goes back on once the board has borne the mains.`
+            : `Before ${part.ref} is driven: its plug off, its windings and its insulation to earth read by themselves. A bad one kills the board again.`,
         );
     }
-    if (cleared && !standsWhole(timeline.now, part.ref))
+    if (cleared && (borne || check.overruled) && !standsWhole(timeline.now, part.ref))
       return gate(backOf(timeline.now, part), `${part.ref} goes back on its plug before power.`);
     if (!connected && !cleared && check.against === null) return reading(part, check, input);
   }
@@ -62,8 +72,10 @@ export function motorGate(input: PlanningInput): DueStep | null {
 /** Minutes of all that the gate will still ask for, plugging back included. */
 export function minutesOfMotorGate(input: PlanningInput): number {
   const { board, timeline } = input;
+  const borne = boreMains(input);
   return motorsNow(input).reduce((minutes, { part, check, connected }) => {
-    if (isCleared(check)) return minutes + backMinutes(input, part);
+    if (isCleared(check) && (!connected || borne || check.overruled))
+      return minutes + backMinutes(input, part);
     if (check.against !== null && !connected) return minutes;
     const pull = connected ? pullOf(board, timeline.now, part) : null;
     const apart = pull === null ? backMinutes(input, part) : pull.minutes + pull.backMinutes;
@@ -75,7 +87,10 @@ export function minutesOfMotorGate(input: PlanningInput): number {
 export function motorWords(input: PlanningInput): string {
   return motorsNow(input)
     .map(({ part: { ref }, check, connected }) => {
-      if (!connected) return ` ${ref} stays unplugged${check.against === null ? "" : `: ${check.against}`}.`;
+      if (!connected)
+        return check.against === null
+          ? ` ${ref} stays unplugged: the first power is without a motor.`
+          : ` ${ref} stays unplugged: ${check.against}.`;
       return check.overruled
         ? ` ${ref} is connected unread, as overruled.`
         : ` ${ref} reads well and is plugged in.`;

@@ -1,9 +1,10 @@
 /** The ladder of a limited power-up: what has been tried on the board as it is now, and which rungs this bench can do next. */
-import { isWork } from "../bench/dead-board.ts";
+import { isWorkOn } from "../bench/dead-board.ts";
 import type { Observed, Place, PowerEvent } from "../bench/event.ts";
 import { isInjection } from "../bench/injection.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
+import { railEnds } from "../board/rail-ends.ts";
 import { FEED_MODEL } from "../live/power-feed.ts";
 import { viewOf } from "../priors/circuit-view.ts";
 import { feedNets } from "../priors/fed-nets.ts";
@@ -34,7 +35,8 @@ export const FINE: ReadonlySet<Observed> = new Set(["quiet", "lamp-dark", "lamp-
 
 /** Everything tried since the board was last worked on, oldest first. Pulling and plugging a motor is no work on the board. */
 export function triedRungs(board: Board, timeline: Timeline): readonly Tried[] {
-  const since = timeline.entries.slice(timeline.entries.findLastIndex((entry) => changes(board, entry)) + 1);
+  const { entries } = timeline;
+  const since = entries.slice(entries.findLastIndex(({ event }) => isWorkOn(board, event)) + 1);
   return since.flatMap(({ event, before }, at): Tried[] => {
     if (event.do !== "power" || isInjection(event)) return [];
     const off = since.findIndex((next, n) => n > at && ["power", "unpower"].includes(next.event.do));
@@ -48,17 +50,6 @@ export function triedRungs(board: Board, timeline: Timeline): readonly Tried[] {
   });
 }
 
-function changes(board: Board, { event }: TimelineEntry): boolean {
-  if (!isWork(event.do)) return false;
-  const ref =
-    event.do === "lift" || event.do === "refit"
-      ? event.place.slice(0, event.place.indexOf("."))
-      : event.do === "remove" || event.do === "restore"
-        ? event.part
-        : "";
-  return board.parts.get(ref)?.kind !== "motor";
-}
-
 /** Which rung a power-up is. */
 export function rungOf(
   board: Board,
@@ -68,7 +59,7 @@ export function rungOf(
   if (feed === "lamp") return "E";
   if (feed === "mains") return connectedMotors(board, bench).length > 0 ? "H" : "F";
   const { rail } = typeof at === "object" ? feedNets(board, at) : { rail: null };
-  if (rail !== null) return rail.volts > RUNG_FEEDS.driveVolts ? "A" : "B";
+  if (rail !== null) return Math.abs(rail.volts) > RUNG_FEEDS.driveVolts ? "A" : "B";
   return (volts ?? 0) >= RUNG_FEEDS.leastIsolatedVolts ? "D" : "C";
 }
 
@@ -81,7 +72,7 @@ function cameOf(
   if (seen.length === 0 || !seen.every((one) => FINE.has(one))) return "stopped";
   if (feed !== "lamp" || seen.includes("runs") || !hasBus(board)) return "passed";
   const readings = under.flatMap(({ event }) => (event.do === "measure" ? [event] : []));
-  const bus = busShown(board, watts ?? FEED_MODEL.lampWatts, readings);
+  const bus = busShown(board, watts ?? FEED_MODEL.lampWatts, seen, readings);
   return bus === "stands" ? "passed" : bus === "missing" ? "stopped" : "unread";
 }
 
@@ -134,12 +125,12 @@ export function benchRungs({ board, equipment }: PlanningInput): readonly Rung[]
   const rungs: Rung[] = [];
   const add = (id: RungId, volts: number, limitAmps: number, at: readonly [Place, Place]) =>
     rungs.push({ id, action: { do: "power", feed: "bench", volts, limitAmps, at } });
-  for (const { net, back, volts } of low ? rails : [])
-    if (volts > 0 && volts <= RUNG_FEEDS.mostRailVolts)
-      add(volts > RUNG_FEEDS.driveVolts ? "A" : "B", volts, limitFor(goodAmps(board, volts, [net, back])), [
-        net,
-        back,
-      ]);
+  for (const rail of low ? rails : []) {
+    const volts = Math.abs(rail.volts);
+    if (volts > RUNG_FEEDS.mostRailVolts) continue;
+    const ends = railEnds(rail);
+    add(volts > RUNG_FEEDS.driveVolts ? "A" : "B", volts, limitFor(goodAmps(board, volts, ends)), ends);
+  }
   if (bus === null) return rungs;
   const { bus: onBus, isolatedBus } = RUNG_FEEDS;
   if (low) add("C", onBus.volts, onBus.limitAmps, [bus.plus, bus.minus]);

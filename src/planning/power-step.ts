@@ -1,5 +1,5 @@
 /** Power as a step to weigh: the next rung on the mains, with what may be seen and read, and what it risks. */
-import { isWork } from "../bench/dead-board.ts";
+import { isWorkOn } from "../bench/dead-board.ts";
 import type { Observed, Place, PowerEvent } from "../bench/event.ts";
 import { isInjection, lastPowerUp } from "../bench/injection.ts";
 import { pinOfPlace } from "../bench/place.ts";
@@ -40,6 +40,7 @@ const MOST_AS_IT_IS = 5;
 
 /** The last power-up with what was seen, and whether the board has been worked on since; null: never powered here. */
 export function lastPower(
+  board: Board,
   timeline: Timeline,
 ): { readonly entry: TimelineEntry; readonly seen: readonly Observed[]; readonly changed: boolean } | null {
   // a low voltage fed into a dead rail is no power-up of the board
@@ -48,7 +49,8 @@ export function lastPower(
   if (entry === undefined || entry.event.do !== "power") return null;
   const { observed } = entry.event;
   const seen = observed === undefined ? [] : typeof observed === "string" ? [observed] : observed;
-  return { entry, seen, changed: timeline.entries.slice(at + 1).some(({ event }) => isWork(event.do)) };
+  const changed = timeline.entries.slice(at + 1).some(({ event: next }) => isWorkOn(board, next));
+  return { entry, seen, changed };
 }
 
 /**
@@ -69,7 +71,7 @@ function nextRung(input: PlanningInput, { perMinute }: RepairModel, risk: RiskOf
 function workedOnPowerPath({ board, timeline }: PlanningInput): boolean {
   const { groupOf } = viewOf(board);
   return timeline.entries.some(({ event }) => {
-    if (!isWork(event.do)) return false;
+    if (!isWorkOn(board, event)) return false;
     const ref = "part" in event ? event.part : "place" in event ? pinOfPlace(event.place)?.ref : undefined;
     // a stage cleaned as a whole may be any
     return ref === undefined || POWER_PATH.has(groupOf.get(ref) ?? "other");
@@ -141,10 +143,10 @@ export function seenAt(
 
 /** The last feed once more, where the board stood it and stays as it is: for a meter at another place. */
 function powerAgain({ board, timeline }: PlanningInput): Rung | null {
-  const last = lastPower(timeline);
+  const last = lastPower(board, timeline);
   if (last === null || last.changed || last.entry.event.do !== "power") return null;
   const stood = last.seen.length > 0 && last.seen.every((seen) => FINE.has(seen));
-  if (!stood || powersAsItIs(timeline).length >= MOST_AS_IT_IS) return null;
+  if (!stood || powersAsItIs(board, timeline).length >= MOST_AS_IT_IS) return null;
   const { feed, watts } = last.entry.event;
   if (feed === "bench") return null;
   const action: PowerEvent = watts === undefined ? { do: "power", feed } : { do: "power", feed, watts };
@@ -152,8 +154,8 @@ function powerAgain({ board, timeline }: PlanningInput): Rung | null {
 }
 
 /** The power-ups since the board was last worked on. */
-function powersAsItIs({ entries }: Timeline): readonly PowerEvent[] {
-  const since = entries.slice(entries.findLastIndex(({ event }) => isWork(event.do)) + 1);
+function powersAsItIs(board: Board, { entries }: Timeline): readonly PowerEvent[] {
+  const since = entries.slice(entries.findLastIndex(({ event }) => isWorkOn(board, event)) + 1);
   return since.flatMap(({ event }) => (event.do === "power" && !isInjection(event) ? [event] : []));
 }
 
@@ -169,7 +171,7 @@ function clipsLeft(
   const { bus } = viewOf(board).roles;
   if (triedRungs(board, timeline).at(-1)?.came === "unread")
     return (places) => bus !== null && samePlaces(places, [bus.plus, bus.minus]);
-  const powers = powersAsItIs(timeline);
+  const powers = powersAsItIs(board, timeline);
   if (straightOn) {
     const stay = clippedOn(timeline);
     return (places) => stay.some((pair) => samePlaces(pair, places));

@@ -24,6 +24,7 @@ import type { Proposal } from "./proposal.ts";
 import { repairModel } from "./repair-model.ts";
 import { fedRailProposal } from "./shorted-rail.ts";
 import { supplyProposal } from "./supply-amps.ts";
+import { warmthWhileOn } from "./warmth-while-on.ts";
 
 /**
  * Proposes the next action of a job. Order alone decides what safety demands (switch off, prove discharged, take the resistor
@@ -62,7 +63,9 @@ export function propose(
     if (clipped !== undefined) return readClips(clipped);
     const supply = supplyProposal(input, hypotheses, model);
     if (supply !== null) return supply;
-    const after = hasRun(timeline)
+    const warmth = warmthWhileOn(input, hypotheses, model);
+    if (warmth !== null) return warmth;
+    const after = hasRun(board, timeline)
       ? afterItRan(input, belief, hypotheses, model, predictor, safe === null)
       : "go on";
     if (typeof after !== "string") return after;

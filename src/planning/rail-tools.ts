@@ -1,5 +1,6 @@
 /** With what this bench can look along a shorted rail: only what its equipment names is proposed. */
 import { INJECTION } from "../bench/injection.ts";
+import { railEnds } from "../board/rail-ends.ts";
 import type { RailGroup } from "../board/rail-groups.ts";
 import { MINUTES } from "../money/minutes.ts";
 import type { Action } from "./proposal.ts";
@@ -38,13 +39,13 @@ export function warmthTool(equipment: readonly string[]): "camera" | "spot" | nu
   return equipment.includes("thermometer") ? "spot" : null;
 }
 
-/** The low voltages that this bench can feed into the rail, the first one first; none above the rail's own volts, none into a negative rail. */
+/** The low voltages that this bench can feed into the rail, the first one first; none above the rail's own volts. A negative rail is fed by its 0 V. */
 export function injections(
   equipment: readonly string[],
   group: RailGroup,
 ): readonly Extract<Action, { do: "power" }>[] {
-  const at = [group.net, group.back] as const;
-  const most = group.volts;
+  const at = railEnds(group);
+  const most = Math.abs(group.volts);
   const feed = { do: "power", feed: "bench", at } as const;
   if (equipment.includes("bench-supply")) {
     const next = Math.min(INJECTION.nextVolts, most);

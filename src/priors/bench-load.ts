@@ -35,7 +35,12 @@ export function limitsSupply(board: Board, faults: readonly Fault[], supply: Ben
   const { volts, limitAmps } = supply;
   const most = volts === undefined || limitAmps === undefined ? LIMITING_OHMS : volts / limitAmps;
   const shorts = faults.filter((fault) => ohmsOf(fault) < most);
-  const backs = backsOf(view, fed, volts ?? fed.rail?.volts ?? 1, limitAmps ?? Number.POSITIVE_INFINITY);
+  const backs = backsOf(
+    view,
+    fed,
+    volts ?? Math.abs(fed.rail?.volts ?? 1),
+    limitAmps ?? Number.POSITIVE_INFINITY,
+  );
   if (shorts.some((fault) => across(board, fault, fed, backs))) return true;
   return fed.bus && acrossBus(view, shorts, most);
 }

@@ -1,6 +1,7 @@
 import type { Board, Part } from "../board/board.ts";
 import { type PowerSwitch as BoardSwitch, powerSwitches } from "../board/power-switches.ts";
 import { deriveRoles, type Roles } from "../board/roles.ts";
+import { liveView } from "../live/live-view.ts";
 import { mainsPoles } from "./mains-poles.ts";
 import { type StageGroup, stageGroups } from "./stage-groups.ts";
 
@@ -63,6 +64,11 @@ export function limitsBridge(view: CircuitView): boolean {
 export function acrossMains(view: CircuitView, [one, other]: readonly string[]): boolean {
   const poles = [view.poleOf.get(one ?? ""), view.poleOf.get(other ?? "")];
   return !poles.includes(undefined) && poles[0] !== poles[1];
+}
+
+/** Does the swing of a small supply without a chip come through this part? */
+export function keepsSwinging({ board }: CircuitView, { ref }: Part): boolean {
+  return liveView(board).supplies.some(({ discrete, own }) => discrete !== null && own?.series.includes(ref));
 }
 
 /** Nets of a part, without repeats. */
@@ -152,7 +158,15 @@ function supplySwitches(board: Board, roles: Roles, taken: ReadonlySet<string>):
   const transistors = powerSwitches(board)
     .filter((one) => one.gate !== null && !taken.has(one.part) && windings.has(one.high))
     .map((one) => siteOf(board, one));
-  return [...chips, ...transistors];
+  const known = new Set(transistors.map(({ part }) => part));
+  // the power switches of a board are those that bear its bus by a gate; a bipolar one starts and swings by itself
+  const swinging = liveView(board).supplies.flatMap((plan): SwitchSite[] => {
+    const { switcher: part, discrete, through, high, back } = plan;
+    if (discrete === null || known.has(part)) return [];
+    const pin = board.parts.get(part)?.pins.get(high) ?? "";
+    return [{ site: part, part, fault: `${part}.${through}`, high: pin, low: back, gate: null }];
+  });
+  return [...chips, ...transistors, ...swinging];
 }
 
 function legsOf(board: Board, roles: Roles): (readonly [SwitchSite, SwitchSite])[] {

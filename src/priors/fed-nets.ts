@@ -2,6 +2,7 @@
 import type { Place } from "../bench/event.ts";
 import { netOfPlace } from "../bench/place.ts";
 import type { Board } from "../board/board.ts";
+import { railEnds } from "../board/rail-ends.ts";
 import type { RailRole } from "../board/roles.ts";
 import { viewOf } from "./circuit-view.ts";
 
@@ -11,9 +12,9 @@ export interface FedNets {
   readonly rail: RailRole | null;
   /** is it clipped across the bus */
   readonly bus: boolean;
-  /** net of the minus clip */
+  /** 0 V of the rail, else the net of the minus clip */
   readonly back: string;
-  /** plus, with the rails that are made from it */
+  /** the rail, else what the plus clip is on, with the rails that are made from it */
   readonly nets: ReadonlySet<string>;
 }
 
@@ -21,10 +22,10 @@ export interface FedNets {
 export function feedNets(board: Board, [plus, minus]: readonly [Place, Place]): FedNets {
   const { bus, rails } = viewOf(board).roles;
   const [red, black] = [netOfPlace(board, plus), netOfPlace(board, minus)];
-  const rail = rails.find(({ net, back }) => net === red && back === black) ?? null;
+  const rail = rails.find((one) => railEnds(one).join() === `${red},${black}`) ?? null;
   return {
     rail,
-    back: black,
+    back: rail?.back ?? black,
     bus: bus !== null && red === bus.plus && black === bus.minus,
     nets: rail === null ? new Set([red]) : railsFrom(board, rail),
   };

@@ -1,7 +1,15 @@
 import type { Board, Part } from "../board/board.ts";
 import type { Fault, PartFault } from "../board/fault.ts";
 import { SUPPLY_FAILS_OHMS } from "../live/live-models.ts";
-import { acrossMains, type CircuitView, limitsBridge, limitsShorts, netsOf, viewOf } from "./circuit-view.ts";
+import {
+  acrossMains,
+  type CircuitView,
+  keepsSwinging,
+  limitsBridge,
+  limitsShorts,
+  netsOf,
+  viewOf,
+} from "./circuit-view.ts";
 import { earthEffect } from "./earth-effects.ts";
 import { resistorEffect } from "./resistor-effects.ts";
 
@@ -146,8 +154,9 @@ function openEffect(view: CircuitView, part: Part, fault: PartFault): PowerEffec
   if (group === "supply") {
     // Without its clamp a supply starts, until a spike takes its switch.
     if (isClamp(view, part)) return part.kind === "capacitor" ? "none" : "weak";
-    if (part.kind === "capacitor") return (part.value.farads ?? 0) >= 1e-6 ? "supply-dead" : "none";
     if (balances(view, part)) return "weak";
+    if (part.kind === "capacitor")
+      return (part.value.farads ?? 0) >= 1e-6 || keepsSwinging(view, part) ? "supply-dead" : "none";
     return part.kind === "zener" ? "none" : "supply-dead";
   }
   if (part.kind === "regulator" && fault.junction === "inout") return "supply-dead";

@@ -77,8 +77,13 @@ export function motorCheck(board: Board, { entries }: Timeline, motor: Part): Mo
   };
 }
 
-/** Why power from the mains waits for a motor, in one line that says what to do; null where none is in its way. */
+/**
+ * Why power from the mains waits for a motor, in one line that says what to do; null where none is in its way, or where the last thing said
+ * overrules whatever stands before the next event.
+ */
 export function motorInTheWay(board: Board, timeline: Timeline): string | null {
+  const last = timeline.entries.at(-1)?.event;
+  if (last?.do === "overrule" && last.of === undefined) return null;
   for (const motor of connectedMotors(board, timeline.now)) {
     const check = motorCheck(board, timeline, motor);
     if (isCleared(check)) continue;

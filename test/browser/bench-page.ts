@@ -60,6 +60,8 @@ export interface Intake {
   readonly board: RegExp;
   readonly cause: string;
   readonly practiceNumber: number;
+  /** what came with the board beside what the intake takes for granted */
+  readonly came?: RegExp;
 }
 
 /** Takes a practice job in; the page is on the bench afterwards. Returns the job's id. */
@@ -69,6 +71,7 @@ export async function takeIn(page: Page, intake: Intake): Promise<string> {
   await page.getByRole("radio", { name: intake.board }).check();
   await page.getByRole("radio", { name: intake.cause }).check();
   await page.getByRole("group", { name: "What came with it" }).waitFor();
+  if (intake.came !== undefined) await page.getByRole("checkbox", { name: intake.came }).check();
   await page.getByRole("button", { name: "Start the practice job" }).click();
   await cardReady(page);
   return new URL(page.url()).hash.replace("#/job/", "");

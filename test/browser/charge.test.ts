@@ -75,4 +75,26 @@ describe("the charge of a board on a phone", () => {
       .toEqual(["measure", "clip", "overrule resistor", "overrule proof", "overrule proposal", "lift"]);
     await page.context().close();
   });
+
+  it("holds the mains of one's own choosing back while a motor is plugged in unread, until one tap and its reason", async () => {
+    const page = await served.phone();
+    await page.goto(`${served.url}#/new`);
+    const id = await takeIn(page, { board: /Greenhouse/, cause: "Surge", practiceNumber: 3, came: /^M1 / });
+    const mains = page.getByRole("button", { name: "Mains", exact: true });
+    const record = page.getByRole("button", { name: "Record what power showed" });
+    await page.getByRole("tab", { name: "Enter" }).click();
+    await mains.click();
+    const held = page.getByRole("region", { name: "A motor is plugged in" });
+    await held.getByText(/M1 has not been read: pull its plug/).waitFor();
+    expect(await record.count()).toBe(0);
+    await inspect(page, "motor-unread");
+    await held.getByRole("button", { name: "It runs on another board" }).click();
+    await record.waitFor();
+    await expect
+      .poll(async () =>
+        (await events(id)).map((event) => ("of" in event ? `${event.do} ${event.of}` : event.do)),
+      )
+      .toEqual(["overrule motor"]);
+    await page.context().close();
+  });
 });

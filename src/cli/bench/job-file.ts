@@ -13,7 +13,7 @@ import { basename, dirname, join } from "node:path";
 import type { JobEvent } from "../../bench/event.ts";
 import type { Job } from "../../job/job.ts";
 import { parseJob } from "../../job/parse-job.ts";
-import { refusedPower } from "../../safety/resistor-on.ts";
+import { refusedPower } from "../../safety/refused-power.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import { loadJob } from "../load-job.ts";
 import { readText } from "../read-file.ts";

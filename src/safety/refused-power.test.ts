@@ -2,7 +2,8 @@ import { expect, test } from "vitest";
 import type { JobEvent } from "../bench/event.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { smallDrive } from "../board/small-drive.fixture.ts";
-import { refusedPower } from "./resistor-on.ts";
+import { MOTOR_INSULATION } from "../priors/told.ts";
+import { refusedPower } from "./refused-power.ts";
 
 const board = (() => {
   const parsed = parseBoard(smallDrive());
@@ -12,7 +13,11 @@ const board = (() => {
 const CLIP = { at: ["C1.plus", "C1.minus"] as const, ohms: 2200 };
 const ON: JobEvent = { do: "clip", ...CLIP };
 const POWER: JobEvent = { do: "power", feed: "lamp", watts: 100 };
-const refused = (log: readonly JobEvent[], kept = 0) => refusedPower({ board, absent: [], log }, kept);
+const UNPLUGGED: JobEvent = { do: "remove", part: "M1" };
+const refusedOn = (absent: readonly string[], log: readonly JobEvent[], kept = 0) =>
+  refusedPower({ board, absent, log }, kept);
+/** The board without its motor: a resistor alone may be in the way. */
+const refused = (log: readonly JobEvent[], kept = 0) => refusedOn(["M1"], log, kept);
 const overrule = (of?: "proof" | "resistor" | "proposal"): JobEvent => ({
   do: "overrule",
   why: "it stays on",
@@ -46,4 +51,34 @@ test("an overrule that does not say of what counts directly before power; one of
   expect(refused([ON, overrule(), { do: "note", text: "" }, POWER])).not.toBeNull();
   expect(refused([ON, overrule("proposal"), POWER])).not.toBeNull();
   expect(refused([ON, overrule("proof"), POWER])).not.toBeNull();
+});
+
+const MAINS: JobEvent = { do: "power", feed: "mains" };
+const OHMS = [
+  ["u", "v"],
+  ["v", "w"],
+  ["u", "w"],
+].map(([a, b]): JobEvent => ({ do: "measure", mode: "ohms", red: `M1.${a}`, black: `M1.${b}`, reading: 4 }));
+const INSULATED: JobEvent = { do: "answer", question: MOTOR_INSULATION.question, answer: "over 50" };
+const PLUGGED: JobEvent = { do: "restore", part: "M1" };
+
+test("typed mains, straight or through a lamp, wait for a motor that is plugged in unread", () => {
+  for (const typed of [MAINS, POWER, { ...MAINS, load: "own" } as const])
+    expect(refusedOn([], [typed])).toMatch(
+      /^log\[0\]\.do: M1 has not been read: pull its plug.*or overrule with a reason \(overrule motor WHY\)$/,
+    );
+  expect(refusedOn([], [UNPLUGGED, MAINS])).toBeNull();
+  expect(refusedOn([], [UNPLUGGED, ...OHMS, PLUGGED, MAINS])).not.toBeNull();
+  expect(refusedOn([], [UNPLUGGED, ...OHMS, INSULATED, PLUGGED, MAINS])).toBeNull();
+  expect(
+    refusedOn([], [{ do: "power", feed: "bench", volts: 15, limitAmps: 0.1, at: ["V15", "NBUS"] }]),
+  ).toBeNull();
+});
+
+test("the motor is driven unread for one tap and a reason, and a log that holds such a power-up goes on", () => {
+  const overruled: JobEvent = { do: "overrule", of: "motor", why: "It runs on another board" };
+  expect(refusedOn([], [overruled, MAINS])).toBeNull();
+  expect(refusedOn([], [{ do: "overrule", why: "I know" }, MAINS])).toBeNull();
+  expect(refusedOn([], [{ do: "overrule", of: "proposal", why: "I know" }, MAINS])).not.toBeNull();
+  expect(refusedOn([], [MAINS, { do: "unpower" }], 1)).toBeNull();
 });
