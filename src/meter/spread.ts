@@ -8,6 +8,7 @@ import { junctionAmps } from "../circuit/junction.ts";
 import type { Linearised } from "../circuit/linearised.ts";
 import type { ColdCircuit } from "../cold/cold-circuit.ts";
 import { BJT_MODEL, TABLE_AMPS } from "../cold/model-table.ts";
+import { assumedVolts, restsOn } from "./assumed-spread.ts";
 import { amongMeters } from "./other-meters.ts";
 import type { Probed } from "./probing.ts";
 import { ohmsPerVolt, type Range } from "./ranges.ts";
@@ -43,6 +44,8 @@ export interface Spread {
   readonly spread: number;
   readonly common: number;
   readonly alike: number;
+  /** assumed parts that make much of the spread, weightiest first */
+  readonly restsOn: readonly string[];
 }
 
 /** A junction by which the probes move less than this many volts for each volt of its drop is left out. */
@@ -175,6 +178,7 @@ export function sensitivityOf(
   const ground = problem.netlist.nets;
   const seen = transfer[plus < 0 ? ground : plus] - transfer[minus < 0 ? ground : minus];
   const parts = partVolts(circuit, probed, transfer);
+  const assumed = assumedVolts(circuit, probed, transfer);
   const M = METER_SPREAD;
   const amps = (range.openVolts - volts) / range.ohms;
   const heat = parts.perJunctionVolt * M.voltsPerKelvin * M.kelvin;
@@ -184,16 +188,28 @@ export function sensitivityOf(
       M.constantCurrentShare * Math.min((seen * volts) / range.ohms, range.openVolts - volts);
     const common = Math.hypot(heat, current, toConstant);
     const alike = Math.hypot(Math.sqrt(parts.alike), M.diodeVolts);
-    const spread = Math.hypot(alike, Math.sqrt(parts.types), common);
-    return { common, alike, spread, centre: probed.raw };
+    const seenSpread = Math.hypot(alike, Math.sqrt(parts.types), common);
+    return {
+      common,
+      alike,
+      spread: Math.hypot(seenSpread, Math.sqrt(assumed.variance)),
+      centre: probed.raw,
+      restsOn: restsOn(circuit, assumed, seenSpread, 1),
+    };
   }
   const perVolt = ohmsPerVolt(range, volts);
   const { centreOhms, deviationLn } = amongMeters(mode, probed, ranges, transfer, boardOhms);
   const common = Math.hypot(heat * perVolt, M.ohmsShare * probed.raw);
   const meters = deviationLn * probed.raw;
   const alike = Math.hypot(Math.sqrt(parts.alike) * perVolt, M.ohmsContact);
-  const spread = Math.hypot(alike, Math.sqrt(parts.types) * perVolt, common, meters);
-  return { common, alike, centre: centreOhms, spread };
+  const seenSpread = Math.hypot(alike, Math.sqrt(parts.types) * perVolt, common, meters);
+  return {
+    common,
+    alike,
+    centre: centreOhms,
+    spread: Math.hypot(seenSpread, Math.sqrt(assumed.variance) * perVolt),
+    restsOn: restsOn(circuit, assumed, seenSpread, perVolt),
+  };
 }
 
 /**
@@ -210,5 +226,11 @@ export function climbingSpread(mode: ColdMode, probed: Probed, settled: Spread):
   const scale = mode === "diode" ? 1 : ohmsPerVolt(range, volts);
   const common = Math.hypot(slope * M.currentShare, mode === "diode" ? toConstant : 0) * scale;
   const own = Math.hypot(slope * M.capacitanceShare * scale, settled.spread - Math.abs(settled.common));
-  return { centre: probed.raw, common, alike: own, spread: Math.hypot(common, own) };
+  return {
+    centre: probed.raw,
+    common,
+    alike: own,
+    spread: Math.hypot(common, own),
+    restsOn: settled.restsOn,
+  };
 }
