@@ -20,6 +20,13 @@ export function choicesOf(question: Question, before: Settled): readonly Choice[
   return fits === undefined ? question.choices : question.choices.filter(({ value }) => fits(value, before));
 }
 
+/** What is taken where nobody knows, in words. */
+export function usualWords(question: Question, before: Settled): string {
+  const usual = question.usual(before);
+  if (question.kind === "number") return `${usual} ${question.unit}`;
+  return question.choices.find(({ value }) => value === usual)?.words ?? usual;
+}
+
 function problemOf(question: Question, answer: string, before: Settled): string | null {
   if (question.kind === "number") {
     const number = Number(answer);
@@ -59,6 +66,22 @@ export function settleAnswers(answers: Answers): Parsed<SettledAnswers> {
     values.set(id, given);
   }
   return { ok: true, value: { values, open } };
+}
+
+/** The answers without those that an earlier one has made impossible (a boost, once the mains has three phases). */
+export function keepFitting(answers: Answers): Answers {
+  const values = new Map<QuestionId, string>();
+  const kept: Record<string, string> = { ...answers };
+  for (const question of QUESTIONS) {
+    if (question.applies?.(values) === false) continue;
+    const { id } = question;
+    const given = Object.hasOwn(answers, id) ? answers[id] : UNSURE;
+    const known = question.kind === "choice" && question.choices.some(({ value }) => value === given);
+    if (known && !choicesOf(question, values).some(({ value }) => value === given)) delete kept[id];
+    const stays = Object.hasOwn(kept, id) && given !== UNSURE;
+    values.set(id, stays ? given : question.usual(values));
+  }
+  return kept;
 }
 
 /** What the first four leave open: what is still to be answered before the board can be worked on. */

@@ -1,6 +1,6 @@
 /** Asks at the prompt for what is still open: a number picks an answer, an empty line means that nobody knows. */
 import { createInterface } from "node:readline";
-import { type Answers, choicesOf, settleAnswers, UNSURE } from "../../compose/answers.ts";
+import { type Answers, choicesOf, settleAnswers, UNSURE, usualWords } from "../../compose/answers.ts";
 import { QUESTIONS, type Question, type Settled } from "../../compose/questions.ts";
 import type { Io } from "../io.ts";
 
@@ -35,12 +35,10 @@ async function ask(
   io: Io,
 ): Promise<string | null> {
   const choices = choicesOf(question, before);
-  const usual = question.usual(before);
   io.err(`\n${question.title}\n`);
-  if (question.kind === "number") io.err(`  usually ${usual} ${question.unit}\n`);
-  choices.forEach(({ value, words, hint }, i) => {
-    const mark = value === usual ? "  (usual)" : "";
-    io.err(`  ${i + 1}  ${words}${hint === undefined ? "" : `: ${hint}`}${mark}\n`);
+  io.err(`  usually: ${usualWords(question, before)} (${question.mark}: ${question.source})\n`);
+  choices.forEach(({ words, hint }, i) => {
+    io.err(`  ${i + 1}  ${words}${hint === undefined ? "" : `: ${hint}`}\n`);
   });
   for (;;) {
     io.err(`${choices.length > 0 ? "number" : question.id}, empty if not known, done to stop> `);
