@@ -1,9 +1,15 @@
 import type { Command } from "commander";
-import { DONE, type Finish, type Io, refuse } from "../io.ts";
+import { foldLog } from "../../bench/fold.ts";
+import { sharingPredictors } from "../../meter/predictor.ts";
+import { DEFAULT_METER } from "../../meter/settings.ts";
+import { reviewBoard } from "../../review/board-review.ts";
+import { answerText } from "../answer-text.ts";
+import { DONE, type Finish, type Io, refuse, whileTold } from "../io.ts";
 import { loadBoard } from "../load-job.ts";
 import { addEdits } from "./board-edits.ts";
 import { addNew } from "./board-new.ts";
 import { boardText } from "./board-text.ts";
+import { reviewText } from "./review-text.ts";
 
 export function addBoard(program: Command, io: Io, finish: Finish): void {
   const board = program.command("board").description("make, change and look at board files");
@@ -11,15 +17,23 @@ export function addBoard(program: Command, io: Io, finish: Finish): void {
   addEdits(board, io, finish);
   board
     .command("check")
-    .description("read a board file and say what the program makes of it")
+    .description(
+      "read a board file: what the program makes of it, what is odd in it, what no cold check tells apart",
+    )
     .argument("<file>", "a board file")
+    .option("--json", "one JSON object for a script")
     .addHelpText("after", "\nExample:\n  $ faultwright board check boards/greenhouse-fan-drive.json")
-    .action((file: string) => finish(() => check(file, io)));
+    .action((file: string, options: { json?: true }) => finish(() => check(file, options.json === true, io)));
 }
 
-function check(file: string, io: Io): number {
-  const board = loadBoard(file);
-  if (!board.ok) return refuse(io, board.problem);
-  io.out(boardText(board.value));
+function check(file: string, json: boolean, io: Io): number {
+  const loaded = loadBoard(file);
+  if (!loaded.ok) return refuse(io, loaded.problem);
+  const board = loaded.value;
+  const untouched = foldLog(board, [], []);
+  if (!untouched.ok) return refuse(io, `${file}: ${untouched.problem}`);
+  const bench = untouched.value.now;
+  const review = whileTold(io, () => reviewBoard(board, bench, DEFAULT_METER, sharingPredictors(undefined)));
+  io.out(json ? answerText(review) : `${boardText(board)}${reviewText(review, board)}`);
   return DONE;
 }
