@@ -1,8 +1,7 @@
 /** A board that nobody has described comes in: answered on a phone, worked on at once, and there to be chosen again. */
-import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { parseBoard } from "../../src/board/parse-board.ts";
-import { accessProblems, cardReady, picture, touchProblems } from "./bench-page.ts";
+import { cardReady, inspect } from "./bench-page.ts";
 import { servePage } from "./served-page.ts";
 
 const MOST_TAPS = 24;
@@ -16,12 +15,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await served?.close();
 });
-
-async function inspect(page: Page, name: string): Promise<void> {
-  await picture(page, name);
-  expect(await accessProblems(page), `${name}: accessibility`).toEqual([]);
-  expect(await touchProblems(page), `${name}: targets`).toEqual([]);
-}
 
 describe("a board of one's own on a phone", () => {
   it("is described in four answers, worked on in under 25 taps from nothing, and can be chosen again", async () => {

@@ -6,6 +6,7 @@ import { reviewBoard } from "../../review/board-review.ts";
 import { answerText } from "../answer-text.ts";
 import { DONE, type Finish, type Io, refuse, whileTold } from "../io.ts";
 import { loadBoard } from "../load-job.ts";
+import { addDecks } from "./board-decks.ts";
 import { addEdits } from "./board-edits.ts";
 import { addNew } from "./board-new.ts";
 import { boardText } from "./board-text.ts";
@@ -15,6 +16,7 @@ export function addBoard(program: Command, io: Io, finish: Finish): void {
   const board = program.command("board").description("make, change and look at board files");
   addNew(board, io, finish);
   addEdits(board, io, finish);
+  addDecks(board, io, finish);
   board
     .command("check")
     .description(

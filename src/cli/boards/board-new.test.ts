@@ -82,6 +82,24 @@ describe("board new", () => {
   });
 });
 
+describe("a traced deck", () => {
+  it("makes a board, names each line it left out, and a board's own deck makes the board again", async () => {
+    const deck = folder.file("traced.cir", "* traced\nR1 L P 10\nC1 P N 330u\nXU1 P N CHIP\nB1 P N V=1\n");
+    const map = folder.file("map.json", { CHIP: { kind: "ic", pins: ["vcc", "gnd"] } });
+    const supply = ["--supply", "ac,230,50,L,N", "--zero", "N"];
+    const made = await ran(["board", "from-deck", deck, own, ...supply, "--map", map]);
+    expect([made.code, made.out]).toEqual([0, `${own}: 3 parts, 0 of them not seen yet.\n`]);
+    expect(made.err).toBe(`${deck}:5: left out: B1 P N V=1: no part of a board is written with B\n`);
+    expect(board().supply).toEqual({ kind: "ac", volts: 230, hz: 50, at: ["L", "N"] });
+    const again = folder.file("own.cir", (await ran(["board", "deck", own])).out);
+    const back = await ran(["board", "from-deck", again]);
+    expect(back).toEqual({ code: 0, out: readFileSync(own, "utf8"), err: "" });
+    const lacking = await ran(["board", "from-deck", deck]);
+    expect([lacking.code, lacking.out]).toEqual([2, ""]);
+    expect(lacking.err).toMatch(/traced\.cir: the deck does not say what the board runs on/);
+  });
+});
+
 describe("a board file changed at the prompt", () => {
   beforeEach(async () => {
     await ran(["board", "new", own, ...FIRST_FOUR]);

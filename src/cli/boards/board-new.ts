@@ -1,10 +1,10 @@
-import { writeFileSync } from "node:fs";
 import type { Command } from "commander";
 import { type Answers, stillNeeded, UNSURE } from "../../compose/answers.ts";
-import { composeBoard, type Described, type Heading } from "../../compose/compose-board.ts";
+import { composeBoard, type Heading } from "../../compose/compose-board.ts";
 import { QUESTIONS, type Question } from "../../compose/questions.ts";
 import { DONE, type Finish, type Io, refuse } from "../io.ts";
 import { askQuestions } from "./board-questions.ts";
+import { writeNewBoard } from "./write-new-board.ts";
 
 type Options = Heading & { readonly ask?: true } & Readonly<Record<string, unknown>>;
 
@@ -59,31 +59,15 @@ async function makeNew(file: string | undefined, options: Options, io: Io): Prom
   const answers: Answers = ask ? await askQuestions(given, io) : given;
   const made = composeBoard(answers, heading);
   if (!made.ok) return refuse(io, `board new: ${optionProblem(made.problem)}`);
-  return write(file, made.value, io);
+  const { board, settled } = made.value;
+  const code = writeNewBoard(file, board, io);
+  const open = stillNeeded(settled);
+  if (code === DONE && open.length > 0) io.err(`not answered yet, taken as usual: ${open.join(", ")}\n`);
+  return code;
 }
 
 /** `busCount: ...` of an answer is `--bus-count: ...` of an option. */
 function optionProblem(problem: string): string {
   const question = QUESTIONS.find(({ id }) => problem.startsWith(`${id}: `));
   return question === undefined ? problem : `--${optionOf(question)}${problem.slice(question.id.length)}`;
-}
-
-function write(file: string | undefined, { board, settled }: Described, io: Io): number {
-  const text = `${JSON.stringify(board, null, 2)}\n`;
-  if (file === undefined) io.out(text);
-  else {
-    try {
-      writeFileSync(file, text, { flag: "wx", flush: true });
-    } catch (error) {
-      const there = (error as NodeJS.ErrnoException).code === "EEXIST";
-      const why = there ? "there is such a file already; name another" : String((error as Error).message);
-      return refuse(io, `${file}: not written: ${why}`);
-    }
-    const parts = Object.values(board.parts as Record<string, { readonly assumed?: true }>);
-    const assumed = parts.filter((part) => part.assumed === true).length;
-    io.out(`${file}: ${parts.length} parts, ${assumed} of them not seen yet.\n`);
-  }
-  const open = stillNeeded(settled);
-  if (open.length > 0) io.err(`not answered yet, taken as usual: ${open.join(", ")}\n`);
-  return DONE;
 }
