@@ -8,6 +8,8 @@ import type { Probed } from "./probing.ts";
  * capacitor half or twice the usual one, a junction of another sort.
  */
 const ASSUMED_SPREAD = { ohmsShare: 0.7, faradsShare: 0.7, junctionVolts: 0.1 } as const;
+/** Deviation of a charging bus's capacitance, share (20 % parts, two deviations). */
+const CHARGE_SPREAD = 0.1;
 /** A reading rests on an assumed part that widens it by this share of the spread it would have otherwise (from memory). */
 const RESTS_ON_SHARE = 0.5;
 
@@ -64,6 +66,41 @@ export function assumedFarads(
   for (const [branch, part] of assumed.capacitors)
     byPart[part] += (perShare(branch) * ASSUMED_SPREAD.faradsShare) ** 2;
   return summed(byPart);
+}
+
+/** How much of what has charged so far stands on capacitors nobody has seen, as a share, and on which. */
+export interface AssumedCharge {
+  readonly share: number;
+  readonly parts: readonly string[];
+}
+
+/** Of a circuit that charges, at one time, every capacitor empty before. */
+export function assumedCharge(circuit: ColdCircuit, { problem, answer }: Probed): AssumedCharge {
+  const { netlist, deviations } = circuit;
+  const { assumed } = deviations;
+  if (assumed.capacitors.length === 0) return { share: 0, parts: [] };
+  const { from, to } = netlist.capacitors;
+  const ground = netlist.nets;
+  const chargeOf = (branch: number) => {
+    const here = answer.volts[from[branch] < 0 ? ground : from[branch]];
+    const there = answer.volts[to[branch] < 0 ? ground : to[branch]];
+    return problem.values.farads[branch] * Math.abs(here - there);
+  };
+  const total = from.reduce((sum, _, branch) => sum + chargeOf(branch), 0);
+  if (total === 0) return { share: 0, parts: [] };
+  const own = assumed.capacitors.map(([branch, part]) => ({ part, share: chargeOf(branch) / total }));
+  return {
+    share: own.reduce((sum, { share }) => sum + share, 0),
+    parts: own
+      .filter(({ share }) => share * ASSUMED_SPREAD.faradsShare >= RESTS_ON_SHARE * CHARGE_SPREAD)
+      .sort((a, b) => b.share - a.share)
+      .map(({ part }) => assumed.parts[part]),
+  };
+}
+
+/** Deviation of a charging capacitance of which this share was never seen, as a share of it. */
+export function chargeSpread({ share }: AssumedCharge): number {
+  return Math.hypot(CHARGE_SPREAD, ASSUMED_SPREAD.faradsShare * share);
 }
 
 /** The assumed parts that a reading of this deviation rests on, weightiest first; `scale` takes their unit into its own. */

@@ -8,7 +8,7 @@ import { junctionAmps } from "../circuit/junction.ts";
 import type { Linearised } from "../circuit/linearised.ts";
 import type { ColdCircuit } from "../cold/cold-circuit.ts";
 import { BJT_MODEL, TABLE_AMPS } from "../cold/model-table.ts";
-import { assumedVolts, restsOn } from "./assumed-spread.ts";
+import { type AssumedCharge, assumedVolts, chargeSpread, restsOn } from "./assumed-spread.ts";
 import { amongMeters } from "./other-meters.ts";
 import type { Probed } from "./probing.ts";
 import { ohmsPerVolt, type Range } from "./ranges.ts";
@@ -32,8 +32,6 @@ export const METER_SPREAD = {
   emissionShare: 0.12,
   /** current of a junction in reverse, deviation of its ln (from memory) */
   leakSpreadLn: 1.5,
-  /** capacitance of a charging bus, share (20 % parts, two deviations) */
-  capacitanceShare: 0.1,
   /** the last digit in diode mode, volts */
   diodeVolts: 0.001,
 } as const;
@@ -216,7 +214,12 @@ export function sensitivityOf(
  * Spread of a climbing reading. Between the probes stands a capacitance that charges towards the open voltage: from V = E (1 -
  * exp(-x)) follow the slopes with its tolerance and with the meter's current, and what a constant current would show (E x).
  */
-export function climbingSpread(mode: ColdMode, probed: Probed, settled: Spread): Spread {
+export function climbingSpread(
+  mode: ColdMode,
+  probed: Probed,
+  settled: Spread,
+  assumed: AssumedCharge,
+): Spread {
   const { range, volts } = probed;
   const M = METER_SPREAD;
   const share = Math.min(Math.max(volts / range.openVolts, 0), 0.999);
@@ -225,12 +228,12 @@ export function climbingSpread(mode: ColdMode, probed: Probed, settled: Spread):
   const toConstant = M.constantCurrentShare * (range.openVolts * Math.min(1, x) - volts);
   const scale = mode === "diode" ? 1 : ohmsPerVolt(range, volts);
   const common = Math.hypot(slope * M.currentShare, mode === "diode" ? toConstant : 0) * scale;
-  const own = Math.hypot(slope * M.capacitanceShare * scale, settled.spread - Math.abs(settled.common));
+  const own = Math.hypot(slope * chargeSpread(assumed) * scale, settled.spread - Math.abs(settled.common));
   return {
     centre: probed.raw,
     common,
     alike: own,
     spread: Math.hypot(common, own),
-    restsOn: settled.restsOn,
+    restsOn: [...new Set([...assumed.parts, ...settled.restsOn])],
   };
 }
