@@ -1,8 +1,9 @@
 /** Circuits traced elsewhere: a deck becomes a board, what was not understood is listed, a board comes back from its own deck. */
 import { describe, expect, it } from "vitest";
 import { parseBoard } from "../board/parse-board.ts";
-import { type DeckOptions, readDeck } from "./read-deck.ts";
+import { readDeck } from "./read-deck.ts";
 import { spiceNumber } from "./spice-number.ts";
+import type { TraceOptions } from "./traced-part.ts";
 import { writeDeck } from "./write-deck.ts";
 
 const SUPPLY = { kind: "ac", volts: 230, hz: 50, at: ["L", "N"] };
@@ -35,7 +36,7 @@ R9 P 0 4R7
 never read
 `;
 
-function read(text: string, options: DeckOptions = { supply: SUPPLY }) {
+function read(text: string, options: TraceOptions = { supply: SUPPLY }) {
   const traced = readDeck(text, options);
   if (!traced.ok) throw new Error(traced.problem);
   const board = parseBoard(traced.value.board);

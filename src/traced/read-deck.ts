@@ -3,41 +3,20 @@
  * zener) come from the deck's own `.subckt` and `.model` lines or from a mapping; what was not understood is listed, never dropped.
  */
 
-import { KIND_NAMES, kindOf } from "../board/kinds.ts";
-import { parseBoard } from "../board/parse-board.ts";
 import { NAME } from "../units/fields.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { type DeckLine, deckLines } from "./deck-lines.ts";
 import { spiceNumber } from "./spice-number.ts";
-
-type Content = Readonly<Record<string, unknown>>;
-
-/** What a model or subcircuit is: its kind, the pins in the deck's order, and what the board file says of it beside. */
-export interface MappedModel {
-  readonly kind: string;
-  readonly pins?: readonly string[];
-  readonly value?: Content;
-}
-
-export interface DeckOptions {
-  /** by the deck's model or subcircuit name, case ignored */
-  readonly models?: Readonly<Record<string, MappedModel>>;
-  /** the board file's `supply`, where the deck does not carry one */
-  readonly supply?: Content;
-  /** the net rails are measured against; left out: the deck's 0 */
-  readonly zero?: string;
-}
-
-export interface NotUnderstood {
-  readonly line: number;
-  readonly text: string;
-  readonly why: string;
-}
-
-export interface TracedBoard {
-  readonly board: Content;
-  readonly notUnderstood: readonly NotUnderstood[];
-}
+import {
+  type Content,
+  type MappedModel,
+  NO_SUPPLY,
+  type NotUnderstood,
+  partProblem,
+  type TracedBoard,
+  type TraceOptions,
+  tracedBoard,
+} from "./traced-part.ts";
 
 /** Letters with a fixed kind, the pins in SPICE's order, and the field that the number behind them fills. */
 const PASSIVE: Readonly<Record<string, { kind: string; pins: readonly string[]; field: string }>> = {
@@ -68,7 +47,7 @@ interface ReadPart {
 }
 
 /** Reads a deck. A problem is one line: what would make a board of it. */
-export function readDeck(text: string, options: DeckOptions = {}): Parsed<TracedBoard> {
+export function readDeck(text: string, options: TraceOptions = {}): Parsed<TracedBoard> {
   const { title, statements, notes } = deckLines(text);
   const notUnderstood: NotUnderstood[] = [];
   const known = modelsOf(statements, options.models ?? {});
@@ -81,11 +60,7 @@ export function readDeck(text: string, options: DeckOptions = {}): Parsed<Traced
     else if (typeof read !== "string") parts.set(read.ref, read.part);
   }
   const supply = options.supply ?? said.head.supply;
-  if (supply === undefined)
-    return {
-      ok: false,
-      problem: "the deck does not say what the board runs on: give the supply, such as ac,230,50,L,N",
-    };
+  if (supply === undefined) return NO_SUPPLY;
   const head = {
     format: "faultwright-board/1",
     name: title === "" ? "traced board" : title,
@@ -103,17 +78,7 @@ export function readDeck(text: string, options: DeckOptions = {}): Parsed<Traced
     ...(rails === undefined ? {} : { rails }),
     ...(points === undefined ? {} : { points }),
   };
-  notUnderstood.sort((a, b) => a.line - b.line);
-  const parsed = parseBoard(board);
-  if (!parsed.ok) {
-    const [first] = notUnderstood;
-    const left =
-      first === undefined
-        ? ""
-        : ` (left out: ${notUnderstood.length} lines, first line ${first.line}: ${first.why})`;
-    return { ok: false, problem: `${parsed.problem}${left}` };
-  }
-  return { ok: true, value: { board, notUnderstood } };
+  return tracedBoard(board, notUnderstood);
 }
 
 /** The notes: one on the board, one a part that has more to say than its element. */
@@ -142,7 +107,7 @@ function splitOnce(text: string, at: string): readonly [string, string] {
 }
 
 /** `.model` and `.subckt` lines with the mapping over them; the elements, those inside subcircuits left to them. */
-function modelsOf(statements: readonly DeckLine[], mapping: NonNullable<DeckOptions["models"]>) {
+function modelsOf(statements: readonly DeckLine[], mapping: NonNullable<TraceOptions["models"]>) {
   const models = new Map<string, MappedModel>();
   const elements: DeckLine[] = [];
   let inside = false;
@@ -224,15 +189,10 @@ function madePart(
   value: Content,
   note: Content | undefined,
 ): ReadPart | string {
-  const known = KIND_NAMES.find((one) => one === kind);
-  if (known === undefined) return `${kind} is no kind of part: map it`;
-  const row = kindOf(known);
-  const strange = pins.find((pin) => !row.otherPins && ![...row.pins, ...row.mayLeaveOut].includes(pin));
-  if (strange !== undefined) return `${kind} has no pin ${strange}: map its pins`;
-  const wrong = pins.map((_, i) => nets[i] ?? "").find((net) => !NAME.test(net));
-  if (wrong !== undefined) return `"${wrong}" is not a net name (letters, digits, _ + - only)`;
-  const { pins: order, value: given, ...rest } = note ?? {};
   const joined = new Map(pins.map((pin, i) => [pin, nets[i] ?? ""]));
+  const problem = partProblem(kind, joined);
+  if (problem !== null) return problem;
+  const { pins: order, value: given, ...rest } = note ?? {};
   const sorted =
     Array.isArray(order) && order.length === joined.size ? (order as string[]) : [...joined.keys()];
   const values = { ...(given as object | undefined), ...value };

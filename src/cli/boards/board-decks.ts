@@ -1,6 +1,8 @@
-/** `board deck` and `board from-deck`: boards as SPICE decks of their parts, and traced decks as boards. */
+/** `board deck`, `from-deck` and `from-netlist`: boards as SPICE decks of their parts, and traced circuits as boards. */
 import type { Command } from "commander";
-import { type DeckOptions, type MappedModel, readDeck } from "../../traced/read-deck.ts";
+import { readDeck } from "../../traced/read-deck.ts";
+import { readNetlist } from "../../traced/read-netlist.ts";
+import type { MappedModel, TracedBoard, TraceOptions } from "../../traced/traced-part.ts";
 import { writeDeck } from "../../traced/write-deck.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import { DONE, type Finish, type Io, oneLine, refuse } from "../io.ts";
@@ -8,7 +10,7 @@ import { loadBoard } from "../load-job.ts";
 import { readJson, readText } from "../read-file.ts";
 import { writeNewBoard } from "./write-new-board.ts";
 
-interface FromDeckOptions {
+interface TracedOptions {
   readonly supply?: string;
   readonly zero?: string;
   readonly map?: string;
@@ -22,28 +24,36 @@ export function addDecks(board: Command, io: Io, finish: Finish): void {
     )
     .argument("<file>", "a board file")
     .action((file: string) => finish(() => deck(file, io)));
-  board
-    .command("from-deck")
-    .description("make a board of a traced SPICE deck (R C L D Q M X); what is not understood is listed")
-    .argument("<deck>", "a SPICE deck")
-    .argument(
-      "[file]",
-      "where to write the board; a file that is there is left alone (left out: standard output)",
-    )
-    .option("--supply <words>", "what it runs on: ac,VOLTS,HZ,NET,NET or dc,VOLTS,NET,NET")
-    .option("--zero <net>", "the net that rails are measured against (left out: the deck's 0)")
-    .option(
-      "--map <file>",
-      'JSON: model or subcircuit name -> { "kind", "pins" in the deck\'s order, "value" }',
-    )
-    .addHelpText(
-      "after",
-      "\nExample:\n  $ faultwright board from-deck traced.cir own.json --supply ac,230,50,L,N",
-    )
-    .action((from: string, file: string | undefined, options: FromDeckOptions) =>
-      finish(() => fromDeck(from, file, options, io)),
-    );
+  for (const { from, of, reader, example } of SOURCES)
+    board
+      .command(`from-${from}`)
+      .description(`make a board of ${of}; what is not understood is listed`)
+      .argument("<traced>", of)
+      .argument(
+        "[file]",
+        "where to write the board; a file that is there is left alone (left out: standard output)",
+      )
+      .option("--supply <words>", "what it runs on: ac,VOLTS,HZ,NET,NET or dc,VOLTS,NET,NET")
+      .option("--zero <net>", "the net that rails are measured against")
+      .option(
+        "--map <file>",
+        'JSON: its name for a model or symbol -> { "kind", "pins" in its order, "value" }',
+      )
+      .addHelpText(
+        "after",
+        `\nExample:\n  $ faultwright board from-${from} ${example} own.json --supply ac,230,50,L,N`,
+      )
+      .action((traced: string, file: string | undefined, options: TracedOptions) =>
+        finish(() => fromTraced(reader, traced, file, options, io)),
+      );
 }
+
+type Reader = (text: string, options: TraceOptions) => Parsed<TracedBoard>;
+
+const SOURCES: readonly { from: string; of: string; reader: Reader; example: string }[] = [
+  { from: "deck", of: "a traced SPICE deck (R C L D Q M X)", reader: readDeck, example: "traced.cir" },
+  { from: "netlist", of: "a KiCad netlist (.net)", reader: readNetlist, example: "traced.net" },
+];
 
 function deck(file: string, io: Io): number {
   const board = loadBoard(file);
@@ -54,19 +64,25 @@ function deck(file: string, io: Io): number {
   return DONE;
 }
 
-function fromDeck(from: string, file: string | undefined, options: FromDeckOptions, io: Io): number {
+function fromTraced(
+  reader: Reader,
+  from: string,
+  file: string | undefined,
+  options: TracedOptions,
+  io: Io,
+): number {
   const text = readText(from);
   if (!text.ok) return refuse(io, text.problem);
-  const asked = deckOptions(options);
+  const asked = traceOptions(options);
   if (!asked.ok) return refuse(io, asked.problem);
-  const traced = readDeck(text.value, asked.value);
+  const traced = reader(text.value, asked.value);
   if (!traced.ok) return refuse(io, `${from}: ${traced.problem}`);
   for (const { line, text: words, why } of traced.value.notUnderstood)
     io.err(`${from}:${line}: left out: ${oneLine(words)}: ${oneLine(why)}\n`);
   return writeNewBoard(file, traced.value.board, io);
 }
 
-function deckOptions({ supply, zero, map }: FromDeckOptions): Parsed<DeckOptions> {
+function traceOptions({ supply, zero, map }: TracedOptions): Parsed<TraceOptions> {
   const mapping = map === undefined ? null : readMapping(map);
   if (mapping !== null && !mapping.ok) return mapping;
   const words = supply?.split(",") ?? [];

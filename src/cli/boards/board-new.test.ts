@@ -96,7 +96,26 @@ describe("a traced deck", () => {
     expect(back).toEqual({ code: 0, out: readFileSync(own, "utf8"), err: "" });
     const lacking = await ran(["board", "from-deck", deck]);
     expect([lacking.code, lacking.out]).toEqual([2, ""]);
-    expect(lacking.err).toMatch(/traced\.cir: the deck does not say what the board runs on/);
+    expect(lacking.err).toMatch(/traced\.cir: the file does not say what the board runs on/);
+  });
+});
+
+describe("a netlist", () => {
+  it("makes a board in the same way", async () => {
+    const parts = ["R1", "R2"].map((ref) => `(comp (ref "${ref}") (value "1k") (libsource (part "R")))`);
+    const nets = ["L", "M", "GND"].map((name, i) => {
+      const pins = [`(node (ref "R${i}") (pin "2"))`, `(node (ref "R${i + 1}") (pin "1"))`];
+      return `(net (name "/${name}") ${pins.slice(i === 0 ? 1 : 0, i === 2 ? 1 : 2).join("")})`;
+    });
+    const text = `(export (components ${parts.join("")}) (nets ${nets.join("")}))`;
+    const netlist = folder.file("traced.net", text);
+    const made = await ran(["board", "from-netlist", netlist, own, "--supply", "dc,24,L,GND"]);
+    expect(made).toEqual({ code: 0, out: `${own}: 2 parts, 0 of them not seen yet.\n`, err: "" });
+    expect(board().parts.R2).toEqual({
+      kind: "resistor",
+      pins: { "1": "M", "2": "GND" },
+      value: { ohms: 1000 },
+    });
   });
 });
 
