@@ -40,6 +40,8 @@ const FOREIGN_NAMES = [
   /\bnode(?=["' ]?(\d|dist\/|scripts\/))/g,
   /\b(childNodes|parentNode|device(PixelRatio|ScaleFactor|-width)|mediaDevices|ComponentProps\w*)\b/g,
   /@hono\/node-server|@types\/node/g,
+  // words of the netlist format: in the table that names them, and behind a bracket
+  /(?<=\b(parts|pin): )"(components|node)"|\((components|node)(?= )/g,
 ];
 
 function lineOf(text: string, index: number): number {

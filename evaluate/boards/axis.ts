@@ -2,16 +2,16 @@
  * One axis of a drive with several on one bus: six discrete switches, 15 V behind a filter resistor, 5 V and a controller of
  * its own; all axes share the bus minus as their 0 V. Values as in the stages; the filter of 1 ohm and 100 uF from memory.
  */
-import type { Composer } from "../../src/shipped/composer.ts";
+import type { Composer } from "../../src/compose/composer.ts";
 import {
   controller,
   currentSense,
   driveSignal,
   statusLight,
   thermistor,
-} from "../../src/shipped/stages/controller.ts";
-import { discreteInverter, PHASES } from "../../src/shipped/stages/discrete-inverter.ts";
-import { regulator } from "../../src/shipped/stages/offline-supply.ts";
+} from "../../src/compose/stages/controller.ts";
+import { discreteInverter, PHASES } from "../../src/compose/stages/discrete-inverter.ts";
+import { regulator } from "../../src/compose/stages/offline-supply.ts";
 import { Section } from "./section.ts";
 
 /** What the six switches of an axis drive, on its plug. */

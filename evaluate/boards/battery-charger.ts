@@ -3,9 +3,9 @@
  * 48 V behind a rectifier of two diodes. Values: bridge of 600 V switches, gate 22 ohm and 10 kohm, half-bridge drivers with
  * bootstrap, 1 uF in series with the winding (common practice); transformer, output choke and output capacitors from memory.
  */
-import { Composer } from "../../src/shipped/composer.ts";
-import { boost } from "../../src/shipped/stages/boost.ts";
-import { bus } from "../../src/shipped/stages/bus.ts";
+import { Composer } from "../../src/compose/composer.ts";
+import { boost } from "../../src/compose/stages/boost.ts";
+import { bus } from "../../src/compose/stages/bus.ts";
 import {
   controller,
   currentSense,
@@ -13,9 +13,9 @@ import {
   relayTransistor,
   statusLight,
   thermistor,
-} from "../../src/shipped/stages/controller.ts";
-import { inrush, mainsFilter, rectifier } from "../../src/shipped/stages/mains.ts";
-import { offlineSupply, regulator } from "../../src/shipped/stages/offline-supply.ts";
+} from "../../src/compose/stages/controller.ts";
+import { inrush, mainsFilter, rectifier } from "../../src/compose/stages/mains.ts";
+import { offlineSupply, regulator } from "../../src/compose/stages/offline-supply.ts";
 
 const LEGS = ["A", "B"] as const;
 

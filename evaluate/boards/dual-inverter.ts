@@ -2,20 +2,20 @@
  * An outdoor unit with two inverters on one bus, for evaluation only: compressor on a module, fan on six discrete switches,
  * three interleaved boosts, six rails. Composed of the shipped stages; what is repeated has nets of its own.
  */
-import { Composer } from "../../src/shipped/composer.ts";
-import { boost } from "../../src/shipped/stages/boost.ts";
-import { bus } from "../../src/shipped/stages/bus.ts";
+import { Composer } from "../../src/compose/composer.ts";
+import { boost } from "../../src/compose/stages/boost.ts";
+import { bus } from "../../src/compose/stages/bus.ts";
 import {
   controller,
   currentSense,
   relayTransistor,
   statusLight,
   thermistor,
-} from "../../src/shipped/stages/controller.ts";
-import { inrush, mainsFilter, rectifier } from "../../src/shipped/stages/mains.ts";
-import { moduleInverter } from "../../src/shipped/stages/module-inverter.ts";
-import { offlineSupply, regulator } from "../../src/shipped/stages/offline-supply.ts";
-import { currentLoop, relayArray, valves } from "../../src/shipped/stages/outdoor-loads.ts";
+} from "../../src/compose/stages/controller.ts";
+import { inrush, mainsFilter, rectifier } from "../../src/compose/stages/mains.ts";
+import { moduleInverter } from "../../src/compose/stages/module-inverter.ts";
+import { offlineSupply, regulator } from "../../src/compose/stages/offline-supply.ts";
+import { currentLoop, relayArray, valves } from "../../src/compose/stages/outdoor-loads.ts";
 import { axis } from "./axis.ts";
 import { Section } from "./section.ts";
 

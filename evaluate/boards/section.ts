@@ -3,7 +3,7 @@
  * shares with the rest of the board.
  */
 import type { PartKind, PartValue } from "../../src/board/board.ts";
-import { type BoardHead, Composer, type Extra } from "../../src/shipped/composer.ts";
+import { type BoardHead, Composer, type Extra } from "../../src/compose/composer.ts";
 
 /** A net of the builder under the name it has on this board. */
 export type Shared = Readonly<Record<string, string>>;

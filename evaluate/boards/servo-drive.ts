@@ -3,10 +3,10 @@
  * (gate drive, 24 V of the terminals, 12 V and 5 V of the encoder, 5 V and 3.3 V of the logic). Stages as shipped; encoder input and
  * holding brake output from memory.
  */
-import { Composer } from "../../src/shipped/composer.ts";
-import { seriesBus } from "../../src/shipped/stages/bus.ts";
-import { brakeChopper } from "../../src/shipped/stages/chopper.ts";
-import { barrier, potentiometerRail, switchedInput } from "../../src/shipped/stages/control-terminals.ts";
+import { Composer } from "../../src/compose/composer.ts";
+import { seriesBus } from "../../src/compose/stages/bus.ts";
+import { brakeChopper } from "../../src/compose/stages/chopper.ts";
+import { barrier, potentiometerRail, switchedInput } from "../../src/compose/stages/control-terminals.ts";
 import {
   controller,
   currentSense,
@@ -14,10 +14,10 @@ import {
   relayTransistor,
   statusLight,
   thermistor,
-} from "../../src/shipped/stages/controller.ts";
-import { discreteInverter, PHASES } from "../../src/shipped/stages/discrete-inverter.ts";
-import { chargeCircuit, rectifier, THREE_LINES, threePhaseFilter } from "../../src/shipped/stages/mains.ts";
-import { offlineSupply, regulator } from "../../src/shipped/stages/offline-supply.ts";
+} from "../../src/compose/stages/controller.ts";
+import { discreteInverter, PHASES } from "../../src/compose/stages/discrete-inverter.ts";
+import { chargeCircuit, rectifier, THREE_LINES, threePhaseFilter } from "../../src/compose/stages/mains.ts";
+import { offlineSupply, regulator } from "../../src/compose/stages/offline-supply.ts";
 
 const INPUTS = ["ENABLE", "LIMIT_P", "LIMIT_N", "HOME"] as const;
 const TRACKS = ["A", "B", "Z"] as const;

@@ -2,18 +2,18 @@
  * Boards of growing size for the plot of cost against parts: a supply alone, a drive of one axis, and drives of more and more
  * axes on one bus. Real stages repeated as real multi-axis drives repeat them, not random graphs.
  */
-import { Composer } from "../../src/shipped/composer.ts";
-import { bus } from "../../src/shipped/stages/bus.ts";
+import { Composer } from "../../src/compose/composer.ts";
+import { bus } from "../../src/compose/stages/bus.ts";
 import {
   controller,
   currentSense,
   relayTransistor,
   statusLight,
   thermistor,
-} from "../../src/shipped/stages/controller.ts";
-import { inrush, mainsFilter, ntcInrush, rectifier } from "../../src/shipped/stages/mains.ts";
-import { moduleInverter } from "../../src/shipped/stages/module-inverter.ts";
-import { offlineSupply, regulator } from "../../src/shipped/stages/offline-supply.ts";
+} from "../../src/compose/stages/controller.ts";
+import { inrush, mainsFilter, ntcInrush, rectifier } from "../../src/compose/stages/mains.ts";
+import { moduleInverter } from "../../src/compose/stages/module-inverter.ts";
+import { offlineSupply, regulator } from "../../src/compose/stages/offline-supply.ts";
 import { axis } from "./axis.ts";
 import { Section } from "./section.ts";
 

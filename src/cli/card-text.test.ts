@@ -38,6 +38,7 @@ const CARD: CardView = {
   cautions: [],
   wait: null,
   good: null,
+  restsOn: [],
   atStake: null,
   forecast: FORECAST,
   firstMinute: null,

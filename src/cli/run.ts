@@ -1,6 +1,6 @@
 import { Command, CommanderError } from "commander";
 import { addBench } from "./bench/bench-command.ts";
-import { addBoard } from "./commands/board.ts";
+import { addBoard } from "./boards/board-command.ts";
 import { addDeck } from "./commands/deck.ts";
 import { addNext } from "./commands/next.ts";
 import { addPredict } from "./commands/predict.ts";

@@ -34,9 +34,14 @@ export function suspectsText(believed: Believed): string {
       : `\nNo explanation accounts for these readings; take them again where the board has not been worked on since:\n${answer.unexplained
           .map((at) => `  ${eventWords(believed.job.board, believed.job.log[at])}\n`)
           .join("")}`;
+  const { board, log } = believed.job;
+  const assumptions = answer.assumptions
+    .map(({ reading, parts: assumed }) => `  ${eventWords(board, log[reading])}: ${assumed.join(", ")}\n`)
+    .join("");
+  const rests = assumptions === "" ? "" : `\nReadings that rest on parts nobody has seen:\n${assumptions}`;
   return `Faulty now:\n${table(parts)}${left > 0 ? `         and ${left} less likely parts\n` : ""}
 Explanations of the readings (what has been cured since is left out):
 ${table(explanations)}${percent(answer.remainder).padStart(7)}  all others together
 
-Nothing is faulty now: ${percent(answer.healthyProbability)}\n${unexplained}`;
+Nothing is faulty now: ${percent(answer.healthyProbability)}\n${unexplained}${rests}`;
 }

@@ -36,12 +36,21 @@ export interface BjtSpares {
   readonly saturation: { readonly be: number; readonly bc: number };
 }
 
+/** Branches of parts that nobody has seen: pairs of a branch and an index into `parts`. */
+interface AssumedBranches {
+  readonly parts: readonly string[];
+  readonly resistors: readonly (readonly [number, number])[];
+  readonly junctions: readonly (readonly [number, number])[];
+  readonly capacitors: readonly (readonly [number, number])[];
+}
+
 interface Deviations {
   /** standard deviation of each resistor and capacitor, as a share; of each junction in volts, among its type and of its type */
   readonly resistors: readonly number[];
   readonly junctions: readonly number[];
   readonly junctionTypes: readonly number[];
   readonly capacitors: readonly number[];
+  readonly assumed: AssumedBranches;
 }
 
 export interface BuiltCircuit {
@@ -86,6 +95,12 @@ export class CircuitBuilder {
     saturation: [] as number[],
   };
   readonly #spares: BjtSpares[] = [];
+  readonly #assumed = {
+    parts: [] as string[],
+    resistors: [] as [number, number][],
+    junctions: [] as [number, number][],
+    capacitors: [] as [number, number][],
+  };
   readonly #sites = new Map<string, Site>();
 
   /** `reference` is the net that everything is measured against inside the solver. */
@@ -104,6 +119,23 @@ export class CircuitBuilder {
 
   find(name: string): number | null {
     return name === this.#reference ? -1 : (this.#nets.get(name) ?? null);
+  }
+
+  /** What `layOut` adds belongs to a part that nobody has seen. */
+  assuming(ref: string, layOut: () => void): void {
+    const before = {
+      resistors: this.#resistors.from.length,
+      junctions: this.#junctions.from.length,
+      capacitors: this.#capacitors.from.length,
+    };
+    layOut();
+    const index = this.#assumed.parts.push(ref) - 1;
+    const mark = (branches: "resistors" | "junctions" | "capacitors", length: number) => {
+      for (let i = before[branches]; i < length; i++) this.#assumed[branches].push([i, index]);
+    };
+    mark("resistors", this.#resistors.from.length);
+    mark("junctions", this.#junctions.from.length);
+    mark("capacitors", this.#capacitors.from.length);
   }
 
   /** `ohms` may be infinite (no path yet). Returns the resistor's index. */
@@ -236,6 +268,7 @@ export class CircuitBuilder {
       junctions: this.#junctions.sigma,
       junctionTypes: this.#junctions.typeSigma,
       capacitors: this.#capacitors.sigma,
+      assumed: this.#assumed,
     };
     return { netlist, healthy, deviations, sites: this.#sites, bjtSpares: this.#spares };
   }

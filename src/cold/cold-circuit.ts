@@ -46,7 +46,9 @@ export function coldCircuit(board: Board, bench: BenchState): ColdCircuit {
       const net = netName(board, bench, part.ref, name);
       return net === null ? null : build.net(net);
     };
-    layOutPart({ build, part, pin, railVolts });
+    const layOut = () => layOutPart({ build, part, pin, railVolts });
+    if (part.assumed) build.assuming(part.ref, layOut);
+    else layOut();
   }
   const netOf = (place: Place): number => {
     const at = pinOfPlace(place);

@@ -150,6 +150,7 @@ export function bestLogLikelihood(mode: ColdMode, reading: Reading, meter: Meter
     spread: 0,
     common: 0,
     alike: 0,
+    restsOn: [],
   };
   return logNormalDensity(0) - Math.log(scale.digits(exact));
 }

@@ -64,7 +64,16 @@ export function switchboard(
     meter: DEFAULT_METER,
     predict(check, present) {
       const raw = pulled(check, present.map(faultName)) ? 0 : 0.5;
-      return { solved: true, raw, shown: raw, centre: raw, spread: 0.02, common: 0.01, alike: 0.01 };
+      return {
+        solved: true,
+        raw,
+        shown: raw,
+        centre: raw,
+        spread: 0.02,
+        common: 0.01,
+        alike: 0.01,
+        restsOn: [],
+      };
     },
     withEach: (check, present, candidates) =>
       candidates.map((one) => predictor.predict(check, [...present, one])),

@@ -13,6 +13,8 @@ export interface SuspectsAnswer {
   readonly explanations: readonly { readonly faults: readonly string[]; readonly probability: number }[];
   readonly remainder: number;
   readonly unexplained: readonly number[];
+  /** readings (log indexes) that rest on parts nobody has seen */
+  readonly assumptions: readonly { readonly reading: number; readonly parts: readonly string[] }[];
 }
 
 export function suspectsAnswer(assessment: Believed): SuspectsAnswer {
@@ -25,6 +27,7 @@ export function suspectsAnswer(assessment: Believed): SuspectsAnswer {
     explanations: namedExplanations(belief),
     remainder: belief.remainder,
     unexplained: belief.unexplained,
+    assumptions: [...assessment.assumptions].map(([reading, parts]) => ({ reading, parts })),
   };
 }
 

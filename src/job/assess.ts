@@ -19,6 +19,7 @@ import { propose } from "../planning/propose.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import { priorTable } from "../priors/prior-table.ts";
 import type { Parsed } from "../units/outcome.ts";
+import { type Assumptions, assumptionsBehind } from "./assumptions.ts";
 import type { Job } from "./job.ts";
 import { predictorsAfter } from "./predictor-of-job.ts";
 
@@ -29,6 +30,8 @@ export interface Assessment {
   readonly belief: Belief;
   readonly proposal: Proposal;
   readonly predictor: Predictor;
+  /** readings that rest on parts nobody has seen */
+  readonly assumptions: Assumptions;
 }
 
 /** An assessment before anything is proposed. */
@@ -160,7 +163,9 @@ export function beliefOf(job: Job, session: AssessmentSession): Parsed<Believed>
     }),
   );
   const predictor = session.predictor(job, timeline.value.now);
-  return { ok: true, value: { job, timeline: timeline.value, priors, belief, predictor } };
+  const predictorFor = (bench: BenchState) => session.predictor(job, bench);
+  const assumptions = assumptionsBehind(job.board, timeline.value, belief, predictorFor);
+  return { ok: true, value: { job, timeline: timeline.value, priors, belief, predictor, assumptions } };
 }
 
 /** What the planner knows of a job beside the belief. */

@@ -30,6 +30,8 @@ export interface CardView
   readonly wait: string | null;
   /** what a good board would show at a cold check; null where the step is none */
   readonly good: string | null;
+  /** parts nobody has seen that the reading to come rests on */
+  readonly restsOn: readonly string[];
   readonly others: readonly {
     readonly action: ActionView;
     readonly headline: string;
@@ -62,6 +64,8 @@ export interface LogLineView {
   readonly words: string;
   readonly undone: boolean;
   readonly unexplained: boolean;
+  /** parts nobody has seen that this reading rests on */
+  readonly restsOn: readonly string[];
   readonly canUndo: boolean;
 }
 

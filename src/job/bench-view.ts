@@ -6,6 +6,7 @@ import { curedWords, faultNameWords } from "../board/fault-words.ts";
 import { kindOf } from "../board/kinds.ts";
 import type { Reason, Suspect } from "../diagnosis/belief.ts";
 import { coldCheckOf, shownWords } from "../diagnosis/cold-evidence.ts";
+import type { MeterReading } from "../meter/prediction.ts";
 import { actionMinutes } from "../money/minutes.ts";
 import { partPrice } from "../money/prices.ts";
 import { andList } from "../planning/faults-in-words.ts";
@@ -90,6 +91,7 @@ function cardView(assessment: Assessment): CardView {
     cautions: proposal.cautions,
     wait: measure === null ? null : waitWords(assessment, measure),
     good: goodWords(assessment, action),
+    restsOn: goodReading(assessment, action)?.restsOn ?? [],
     atStake: proposal.atStake,
     forecast: proposal.forecast,
     firstMinute: proposal.firstMinute(),
@@ -104,11 +106,17 @@ function cardView(assessment: Assessment): CardView {
   };
 }
 
-/** What a good board would show at a cold check, with the bench as it is; null where the step is none. */
-function goodWords({ predictor }: Assessment, action: Action): string | null {
+/** The reading of a good board at a cold check, with the bench as it is; null where the step is none. */
+function goodReading({ predictor }: Assessment, action: Action): MeterReading | null {
   const check = action.do === "measure" ? coldCheckOf(action) : null;
   const good = check === null ? null : predictor.predict(check, []);
-  return check === null || good === null || !good.solved ? null : shownWords(check.mode, good.shown);
+  return good?.solved === true ? good : null;
+}
+
+function goodWords(assessment: Assessment, action: Action): string | null {
+  const good = goodReading(assessment, action);
+  const check = action.do === "measure" ? coldCheckOf(action) : null;
+  return good === null || check === null ? null : shownWords(check.mode, good.shown);
 }
 
 /** A reading that still moves after two seconds wants patience: say so, with where it starts. */
@@ -174,6 +182,7 @@ function logView(assessment: Assessment): LogLineView[] {
     words: eventWords(job.board, event),
     undone: event.do !== "undo" && !counting.has(logIndex),
     unexplained: belief.unexplained.includes(logIndex),
+    restsOn: assessment.assumptions.get(logIndex) ?? [],
     canUndo: event.id !== undefined && event.do !== "undo" && counting.has(logIndex),
   }));
 }

@@ -2,6 +2,7 @@
 import { type Admittance, admittance } from "../circuit/alternating.ts";
 import type { Values } from "../circuit/netlist.ts";
 import type { ComplexValues } from "../numeric/sparse-lu-complex.ts";
+import { assumedFarads, restsOn } from "./assumed-spread.ts";
 import type { ColdCheck, MeterReading, NotSolved } from "./prediction.ts";
 import { type Probing, whyUnsolved } from "./probing.ts";
 import { FARADS_HERTZ, FARADS_LEAST_OHMS } from "./ranges.ts";
@@ -27,22 +28,36 @@ export function readFarads(probing: Probing, check: ColdCheck, values: Values): 
   const { plus, minus } = settled.problem.source;
   const found = admittanceAt(probing, plus, minus, values);
   if (plus === minus)
-    return { solved: true, raw: 0, shown: "OL", centre: 0, spread: 0, common: 0, alike: 0, perVolt: null };
+    return {
+      solved: true,
+      raw: 0,
+      shown: "OL",
+      centre: 0,
+      spread: 0,
+      common: 0,
+      alike: 0,
+      restsOn: [],
+      perVolt: null,
+    };
   if (found === null)
     return { solved: false, why: "no solution: the admittance at 100 Hz could not be computed" };
   const raw = faradsIn(found);
   const shown = settled.raw < FARADS_LEAST_OHMS ? "OL" : raw;
-  const alike = spreadOf(probing, values, found);
+  const perShare = slopesOf(probing, values, found);
+  const alike = spreadOf(probing, values, perShare);
   const other = admittanceAt(probing, plus, minus, values, FARADS_METERS.otherHertz);
   const elsewhere = other === null ? raw : Math.max(0, faradsIn(other, FARADS_METERS.otherHertz));
+  const seenSpread = Math.hypot(alike, (elsewhere - raw) / 2, FARADS_METERS.strayDeviation);
+  const assumed = assumedFarads(probing.circuit, perShare);
   return {
     solved: true,
     raw,
     shown,
     centre: (Math.max(0, raw) + elsewhere) / 2 + FARADS_METERS.strayFarads,
-    spread: Math.hypot(alike, (elsewhere - raw) / 2, FARADS_METERS.strayDeviation),
+    spread: Math.hypot(seenSpread, Math.sqrt(assumed.variance)),
     alike,
     common: 0,
+    restsOn: restsOn(probing.circuit, assumed, seenSpread, 1),
     perVolt: found.perVolt,
   };
 }
@@ -71,24 +86,31 @@ function admittanceAt(
 
 const faradsIn = ({ im }: Admittance, hertz = FARADS_HERTZ): number => im / (2 * Math.PI * hertz);
 
+/**
+ * How the reading moves with the share by which one capacitor is larger, farads. By reciprocity the slope of Y with one capacitance
+ * is j omega (v / V)^2, v the volts across that capacitor while V stands at the probes.
+ */
+function slopesOf(probing: Probing, values: Values, found: Admittance): (capacitor: number) => number {
+  const { from, to } = probing.circuit.netlist.capacitors;
+  const at = (part: Float64Array, net: number) => (net < 0 ? 0 : part[net]);
+  return (i) => {
+    const re = at(found.perVolt.re, from[i]) - at(found.perVolt.re, to[i]);
+    const im = at(found.perVolt.im, from[i]) - at(found.perVolt.im, to[i]);
+    return (re * re - im * im) * values.farads[i];
+  };
+}
+
 /** Share of the variance that capacitors of one value have in common: they came from one reel and have aged together (common practice). */
 const LOT_SHARE = 0.8;
 
-/**
- * By reciprocity the slope of Y with one capacitance is j omega (v / V)^2, v the volts across that capacitor while V stands at
- * the probes. Like capacitors are off by the same share for the most part: three of a bank that are all a tenth low make a bank a tenth low.
- */
-function spreadOf(probing: Probing, values: Values, found: Admittance): number {
-  const { netlist, deviations } = probing.circuit;
-  const { from, to } = netlist.capacitors;
-  const at = (part: Float64Array, net: number) => (net < 0 ? 0 : part[net]);
+/** Like capacitors are off by the same share for the most part: three of a bank that are all a tenth low make a bank a tenth low. */
+function spreadOf(probing: Probing, values: Values, perShare: (capacitor: number) => number): number {
+  const { capacitors } = probing.circuit.deviations;
   let square = 0;
   const lots = new Map<number, number>();
   for (let i = 0; i < values.farads.length; i++) {
     if (values.farads[i] === 0) continue;
-    const re = at(found.perVolt.re, from[i]) - at(found.perVolt.re, to[i]);
-    const im = at(found.perVolt.im, from[i]) - at(found.perVolt.im, to[i]);
-    const own = (re * re - im * im) * values.farads[i] * deviations.capacitors[i];
+    const own = perShare(i) * capacitors[i];
     square += (1 - LOT_SHARE) * own * own;
     lots.set(values.farads[i], (lots.get(values.farads[i]) ?? 0) + own);
   }

@@ -31,6 +31,8 @@ export interface MeterReading {
   readonly spread: number;
   readonly common: number;
   readonly alike: number;
+  /** references of assumed parts that make much of the spread, weightiest first */
+  readonly restsOn: readonly string[];
 }
 
 /** A solve that did not converge is a named outcome, never a number. */

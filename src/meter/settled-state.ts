@@ -2,6 +2,7 @@
 import { Linearised } from "../circuit/linearised.ts";
 import type { Values } from "../circuit/netlist.ts";
 import type { ComplexValues } from "../numeric/sparse-lu-complex.ts";
+import { assumedCharge } from "./assumed-spread.ts";
 import { readFarads } from "./capacitance.ts";
 import { climbAt } from "./climbing.ts";
 import type { ColdCheck, Prediction } from "./prediction.ts";
@@ -90,5 +91,10 @@ function climbingPrediction(
     rangesOf(check.mode, probing.meter),
     probing.boardOhms,
   );
-  return readingOf(check, probing.meter, probed, climbingSpread(check.mode, probed, settled));
+  return readingOf(
+    check,
+    probing.meter,
+    probed,
+    climbingSpread(check.mode, probed, settled, assumedCharge(probing.circuit, probed)),
+  );
 }

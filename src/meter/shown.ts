@@ -28,8 +28,8 @@ export function readingOf(
       : over
         ? ("OL" as const)
         : raw;
-  const { centre, common, alike } = spread;
-  return { solved: true, raw, shown, centre, spread: spread.spread, common, alike };
+  const { centre, common, alike, restsOn } = spread;
+  return { solved: true, raw, shown, centre, spread: spread.spread, common, alike, restsOn };
 }
 
 /** Volts that the probes may move before the reading moves by a tenth of its spread. */
@@ -101,6 +101,7 @@ export function movedReading(
     spread: before.spread * carried,
     common: before.common * carried,
     alike: before.alike * carried,
+    restsOn: before.restsOn,
   };
   return readingOf(check, meter, { raw, range }, spread);
 }

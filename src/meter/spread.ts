@@ -8,6 +8,7 @@ import { junctionAmps } from "../circuit/junction.ts";
 import type { Linearised } from "../circuit/linearised.ts";
 import type { ColdCircuit } from "../cold/cold-circuit.ts";
 import { BJT_MODEL, TABLE_AMPS } from "../cold/model-table.ts";
+import { type AssumedCharge, assumedVolts, chargeSpread, restsOn } from "./assumed-spread.ts";
 import { amongMeters } from "./other-meters.ts";
 import type { Probed } from "./probing.ts";
 import { ohmsPerVolt, type Range } from "./ranges.ts";
@@ -31,8 +32,6 @@ export const METER_SPREAD = {
   emissionShare: 0.12,
   /** current of a junction in reverse, deviation of its ln (from memory) */
   leakSpreadLn: 1.5,
-  /** capacitance of a charging bus, share (20 % parts, two deviations) */
-  capacitanceShare: 0.1,
   /** the last digit in diode mode, volts */
   diodeVolts: 0.001,
 } as const;
@@ -43,6 +42,8 @@ export interface Spread {
   readonly spread: number;
   readonly common: number;
   readonly alike: number;
+  /** assumed parts that make much of the spread, weightiest first */
+  readonly restsOn: readonly string[];
 }
 
 /** A junction by which the probes move less than this many volts for each volt of its drop is left out. */
@@ -175,6 +176,7 @@ export function sensitivityOf(
   const ground = problem.netlist.nets;
   const seen = transfer[plus < 0 ? ground : plus] - transfer[minus < 0 ? ground : minus];
   const parts = partVolts(circuit, probed, transfer);
+  const assumed = assumedVolts(circuit, probed, transfer);
   const M = METER_SPREAD;
   const amps = (range.openVolts - volts) / range.ohms;
   const heat = parts.perJunctionVolt * M.voltsPerKelvin * M.kelvin;
@@ -184,23 +186,40 @@ export function sensitivityOf(
       M.constantCurrentShare * Math.min((seen * volts) / range.ohms, range.openVolts - volts);
     const common = Math.hypot(heat, current, toConstant);
     const alike = Math.hypot(Math.sqrt(parts.alike), M.diodeVolts);
-    const spread = Math.hypot(alike, Math.sqrt(parts.types), common);
-    return { common, alike, spread, centre: probed.raw };
+    const seenSpread = Math.hypot(alike, Math.sqrt(parts.types), common);
+    return {
+      common,
+      alike,
+      spread: Math.hypot(seenSpread, Math.sqrt(assumed.variance)),
+      centre: probed.raw,
+      restsOn: restsOn(circuit, assumed, seenSpread, 1),
+    };
   }
   const perVolt = ohmsPerVolt(range, volts);
   const { centreOhms, deviationLn } = amongMeters(mode, probed, ranges, transfer, boardOhms);
   const common = Math.hypot(heat * perVolt, M.ohmsShare * probed.raw);
   const meters = deviationLn * probed.raw;
   const alike = Math.hypot(Math.sqrt(parts.alike) * perVolt, M.ohmsContact);
-  const spread = Math.hypot(alike, Math.sqrt(parts.types) * perVolt, common, meters);
-  return { common, alike, centre: centreOhms, spread };
+  const seenSpread = Math.hypot(alike, Math.sqrt(parts.types) * perVolt, common, meters);
+  return {
+    common,
+    alike,
+    centre: centreOhms,
+    spread: Math.hypot(seenSpread, Math.sqrt(assumed.variance) * perVolt),
+    restsOn: restsOn(circuit, assumed, seenSpread, perVolt),
+  };
 }
 
 /**
  * Spread of a climbing reading. Between the probes stands a capacitance that charges towards the open voltage: from V = E (1 -
  * exp(-x)) follow the slopes with its tolerance and with the meter's current, and what a constant current would show (E x).
  */
-export function climbingSpread(mode: ColdMode, probed: Probed, settled: Spread): Spread {
+export function climbingSpread(
+  mode: ColdMode,
+  probed: Probed,
+  settled: Spread,
+  assumed: AssumedCharge,
+): Spread {
   const { range, volts } = probed;
   const M = METER_SPREAD;
   const share = Math.min(Math.max(volts / range.openVolts, 0), 0.999);
@@ -209,6 +228,12 @@ export function climbingSpread(mode: ColdMode, probed: Probed, settled: Spread):
   const toConstant = M.constantCurrentShare * (range.openVolts * Math.min(1, x) - volts);
   const scale = mode === "diode" ? 1 : ohmsPerVolt(range, volts);
   const common = Math.hypot(slope * M.currentShare, mode === "diode" ? toConstant : 0) * scale;
-  const own = Math.hypot(slope * M.capacitanceShare * scale, settled.spread - Math.abs(settled.common));
-  return { centre: probed.raw, common, alike: own, spread: Math.hypot(common, own) };
+  const own = Math.hypot(slope * chargeSpread(assumed) * scale, settled.spread - Math.abs(settled.common));
+  return {
+    centre: probed.raw,
+    common,
+    alike: own,
+    spread: Math.hypot(common, own),
+    restsOn: [...new Set([...assumed.parts, ...settled.restsOn])],
+  };
 }

@@ -44,6 +44,7 @@ function tableMeter(healthy: number | "OL", table: Readonly<Record<string, numbe
     spread: 0.01,
     common: 0,
     alike: 0,
+    restsOn: [],
   });
   const shownFor = (faults: readonly Fault[]) =>
     faults.reduce<number | "OL">((shown, f) => (f.of === "part" ? (table[f.part] ?? shown) : shown), healthy);

@@ -47,7 +47,16 @@ const BUS_TO_PHASE: FindingStep = {
   lead: null,
 };
 
-const GOOD = { solved: true, raw: 3, shown: "OL", centre: 3, spread: 0, common: 0, alike: 0 } as const;
+const GOOD = {
+  solved: true,
+  raw: 3,
+  shown: "OL",
+  centre: 3,
+  spread: 0,
+  common: 0,
+  alike: 0,
+  restsOn: [],
+} as const;
 
 test("a check tests the faults that change its reading, not those that become unlikely because another explains the board", () => {
   expect([...testedFaults(BUS_TO_PHASE, HYPOTHESES)].sort()).toEqual([0, 2]);

@@ -82,7 +82,7 @@ function ohmsBetween(board: Board, bench: BenchState, check: ColdCheck, faults: 
 
 /** A reading by a meter that nobody doubts: nothing shared, no other meters. */
 function plain(raw: number, shown: MeterReading["shown"], spread: number): MeterReading {
-  return { solved: true, raw, shown, centre: raw, spread, common: 0, alike: 0 };
+  return { solved: true, raw, shown, centre: raw, spread, common: 0, alike: 0, restsOn: [] };
 }
 
 /** The meter by rule. Its `audible` is exact: it predicts and compares. */

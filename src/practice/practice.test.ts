@@ -46,6 +46,7 @@ const counting: MakePredictor = (on, bench, meter) => ({
     spread: 0,
     common: 0,
     alike: 0,
+    restsOn: [],
   }),
   withEach: (_check, _faults, candidates) => candidates.map(() => null),
   rawWith: () => null,
@@ -344,6 +345,7 @@ describe("the practice meter", () => {
     centre: raw,
     common: 0,
     alike: 0,
+    restsOn: [],
   });
   const random = (): number => 0.5;
 

@@ -2,8 +2,8 @@
  * The demo: a greenhouse ventilation fan drive, 1.5 kW, 230 V, six discrete switches. A board of our own, composed of stages
  * with the trade's usual values; prices are invented demo data in the usual proportions.
  */
-import { Composer } from "./composer.ts";
-import { bus } from "./stages/bus.ts";
+import { Composer } from "../compose/composer.ts";
+import { bus } from "../compose/stages/bus.ts";
 import {
   controller,
   currentSense,
@@ -11,10 +11,10 @@ import {
   relayTransistor,
   statusLight,
   thermistor,
-} from "./stages/controller.ts";
-import { discreteInverter, PHASES } from "./stages/discrete-inverter.ts";
-import { inrush, mainsFilter, rectifier } from "./stages/mains.ts";
-import { offlineSupply, regulator } from "./stages/offline-supply.ts";
+} from "../compose/stages/controller.ts";
+import { discreteInverter, PHASES } from "../compose/stages/discrete-inverter.ts";
+import { inrush, mainsFilter, rectifier } from "../compose/stages/mains.ts";
+import { offlineSupply, regulator } from "../compose/stages/offline-supply.ts";
 
 export function greenhouseFanDrive(): Record<string, unknown> {
   const board = new Composer({

@@ -2,13 +2,13 @@
  * A single-switch (quasi-resonant) induction hob, one zone, 1.8 kW. A board of our own, composed of stages with the trade's
  * usual values; prices are invented demo data in the usual proportions.
  */
-import { Composer } from "./composer.ts";
-import { controller, statusLight, thermistor } from "./stages/controller.ts";
-import { keyBoard, switchedFan } from "./stages/hob-loads.ts";
-import { hobComparators, lineCurrentSense } from "./stages/hob-sensing.ts";
-import { mainsFilter, rectifier } from "./stages/mains.ts";
-import { offlineSupply, regulator } from "./stages/offline-supply.ts";
-import { resonantInverter } from "./stages/resonant-inverter.ts";
+import { Composer } from "../compose/composer.ts";
+import { controller, statusLight, thermistor } from "../compose/stages/controller.ts";
+import { keyBoard, switchedFan } from "../compose/stages/hob-loads.ts";
+import { hobComparators, lineCurrentSense } from "../compose/stages/hob-sensing.ts";
+import { mainsFilter, rectifier } from "../compose/stages/mains.ts";
+import { offlineSupply, regulator } from "../compose/stages/offline-supply.ts";
+import { resonantInverter } from "../compose/stages/resonant-inverter.ts";
 
 export function inductionHob(): Record<string, unknown> {
   const board = new Composer({

@@ -2,14 +2,14 @@
  * An outdoor unit's inverter with single-switch boost and a three-phase module, four rails. A board of our own, composed of
  * stages with the trade's usual values; prices are invented demo data in the usual proportions.
  */
-import { Composer } from "./composer.ts";
-import { boost } from "./stages/boost.ts";
-import { bus } from "./stages/bus.ts";
-import { controller, statusLight, thermistor } from "./stages/controller.ts";
-import { inrush, mainsFilter, rectifier } from "./stages/mains.ts";
-import { moduleInverter } from "./stages/module-inverter.ts";
-import { offlineSupply, regulator } from "./stages/offline-supply.ts";
-import { currentLoop, fanPlug, relayArray, valves } from "./stages/outdoor-loads.ts";
+import { Composer } from "../compose/composer.ts";
+import { boost } from "../compose/stages/boost.ts";
+import { bus } from "../compose/stages/bus.ts";
+import { controller, statusLight, thermistor } from "../compose/stages/controller.ts";
+import { inrush, mainsFilter, rectifier } from "../compose/stages/mains.ts";
+import { moduleInverter } from "../compose/stages/module-inverter.ts";
+import { offlineSupply, regulator } from "../compose/stages/offline-supply.ts";
+import { currentLoop, fanPlug, relayArray, valves } from "../compose/stages/outdoor-loads.ts";
 
 export function outdoorUnitInverter(): Record<string, unknown> {
   const board = new Composer({

@@ -3,20 +3,32 @@
  * behind the bridge, module, brake chopper, isolated control terminals. Boards of our own, composed of stages with the trade's
  * usual values; prices are invented demo data in the usual proportions.
  */
-import { Composer } from "./composer.ts";
-import { bus, seriesBus } from "./stages/bus.ts";
-import { brakeChopper } from "./stages/chopper.ts";
+import { Composer } from "../compose/composer.ts";
+import { bus, seriesBus } from "../compose/stages/bus.ts";
+import { brakeChopper } from "../compose/stages/chopper.ts";
 import {
   barrier,
   contactTerminal,
   potentiometerRail,
   speedTerminal,
   switchedInput,
-} from "./stages/control-terminals.ts";
-import { controller, currentSense, relayTransistor, statusLight, thermistor } from "./stages/controller.ts";
-import { chargeCircuit, mainsFilter, rectifier, THREE_LINES, threePhaseFilter } from "./stages/mains.ts";
-import { moduleInverter } from "./stages/module-inverter.ts";
-import { offlineSupply, regulator, type SupplyBus } from "./stages/offline-supply.ts";
+} from "../compose/stages/control-terminals.ts";
+import {
+  controller,
+  currentSense,
+  relayTransistor,
+  statusLight,
+  thermistor,
+} from "../compose/stages/controller.ts";
+import {
+  chargeCircuit,
+  mainsFilter,
+  rectifier,
+  THREE_LINES,
+  threePhaseFilter,
+} from "../compose/stages/mains.ts";
+import { moduleInverter } from "../compose/stages/module-inverter.ts";
+import { offlineSupply, regulator, type SupplyBus } from "../compose/stages/offline-supply.ts";
 
 const INPUTS = ["RUN", "REV"] as const;
 

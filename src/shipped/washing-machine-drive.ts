@@ -3,13 +3,13 @@
  * and heats the water. A board of our own, composed of stages with the trade's usual values; prices are invented demo data in
  * the usual proportions.
  */
-import { Composer } from "./composer.ts";
-import { bus } from "./stages/bus.ts";
-import { controller, currentSense, thermistor } from "./stages/controller.ts";
-import { mainsFilter, ntcInrush, rectifier } from "./stages/mains.ts";
-import { moduleInverter } from "./stages/module-inverter.ts";
-import { offlineSupply, regulator } from "./stages/offline-supply.ts";
-import { relayArray } from "./stages/outdoor-loads.ts";
+import { Composer } from "../compose/composer.ts";
+import { bus } from "../compose/stages/bus.ts";
+import { controller, currentSense, thermistor } from "../compose/stages/controller.ts";
+import { mainsFilter, ntcInrush, rectifier } from "../compose/stages/mains.ts";
+import { moduleInverter } from "../compose/stages/module-inverter.ts";
+import { offlineSupply, regulator } from "../compose/stages/offline-supply.ts";
+import { relayArray } from "../compose/stages/outdoor-loads.ts";
 import {
   coil,
   doorLock,
@@ -18,7 +18,7 @@ import {
   lockSense,
   tacho,
   triacOutput,
-} from "./stages/washer-loads.ts";
+} from "../compose/stages/washer-loads.ts";
 
 /** One washing machine's water sensor: 35.9 kohm at 0 degC and 9.7 kohm at 30 degC (published), carried to 25 degC. */
 const WATER_SENSOR = { ohms: 11_850, beta: 3611 };

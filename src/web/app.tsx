@@ -7,5 +7,5 @@ import { useRoute } from "./route.ts";
 export function App() {
   const route = useRoute();
   if (route.screen === "job") return <BenchScreen key={route.id} id={route.id} />;
-  return route.screen === "new" ? <IntakeScreen /> : <JobsScreen />;
+  return route.screen === "new" ? <IntakeScreen describing={route.describing} /> : <JobsScreen />;
 }

@@ -7,6 +7,12 @@ export interface JobSoFar {
   readonly events: readonly KeptEvent[];
 }
 
+/** A board being described: answers by question, and what to call it (empty: as the answers say). */
+export interface Description {
+  readonly answers: Readonly<Record<string, string>>;
+  readonly name: string;
+}
+
 export type EngineRequest =
   | ({ readonly ask: "view"; readonly askId: number } & JobSoFar)
   | ({
@@ -16,7 +22,8 @@ export type EngineRequest =
       readonly action: ActionView;
     } & JobSoFar)
   | ({ readonly ask: "why"; readonly askId: number; readonly part: string } & JobSoFar)
-  | ({ readonly ask: "hidden"; readonly askId: number; readonly seed: number } & JobSoFar);
+  | ({ readonly ask: "hidden"; readonly askId: number; readonly seed: number } & JobSoFar)
+  | ({ readonly ask: "compose"; readonly askId: number } & Description);
 
 export type EngineAnswer =
   | { readonly askId: number; readonly ok: true; readonly answer: unknown }

@@ -4,6 +4,7 @@ import { foldLog } from "../bench/fold.ts";
 import type { Board } from "../board/board.ts";
 import { faultName } from "../board/fault.ts";
 import { faultNameWords } from "../board/fault-words.ts";
+import { composerView } from "../compose/composer-view.ts";
 import { AssessmentSession, assess, beliefOf } from "../job/assess.ts";
 import { becauseView, benchView } from "../job/bench-view.ts";
 import type { Job } from "../job/job.ts";
@@ -77,6 +78,10 @@ function answer(request: EngineRequest): unknown {
       return taken(becauseView(taken(beliefOf(jobOf(request), session)), request.part));
     case "hidden":
       return hidden(request, request.seed);
+    case "compose":
+      return taken(
+        composerView(request.answers, request.name.trim() === "" ? {} : { name: request.name.trim() }),
+      );
   }
 }
 

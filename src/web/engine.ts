@@ -1,6 +1,8 @@
 /** The worker behind promises. Views that nobody waits for any more are dropped, not computed. */
 import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
+import type { ComposerView } from "../wire/composer-view.ts";
 import type {
+  Description,
   EngineAnswer,
   EngineRequest,
   HiddenFaults,
@@ -71,6 +73,11 @@ export class Engine {
 
   async hidden(job: JobSoFar, seed: number): Promise<HiddenFaults> {
     return (await this.#ask({ ask: "hidden", seed, ...job })) as HiddenFaults;
+  }
+
+  /** The board described so far, and the questions about it. Throws what is wrong with an answer. */
+  async compose(description: Description): Promise<ComposerView> {
+    return (await this.#ask({ ask: "compose", ...description })) as ComposerView;
   }
 
   stop(): void {

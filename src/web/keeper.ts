@@ -162,12 +162,28 @@ async function settleEvents(id: string, events: readonly KeptEvent[]): Promise<v
   }));
 }
 
-/** The boards of the server, as last seen where it is away. */
+/** The boards of the server, as last seen where it is away, and before them those described in this browser, newest first. */
 export async function boardList(): Promise<BoardList> {
-  return freshOrKept("boards", api.boards, { boards: [] });
+  const list = await freshOrKept<BoardList>("boards", api.boards, { boards: [] });
+  const own = (await ownBoards()).map(({ id, title }) => ({ id, title }));
+  return { boards: [...own.reverse(), ...list.boards] };
+}
+
+async function ownBoards(): Promise<readonly BoardAnswer[]> {
+  return (await get<readonly BoardAnswer[]>("own-boards")) ?? [];
+}
+
+/** Keeps a board described here, in the place of an earlier state of it. */
+export function keepOwnBoard(board: BoardAnswer): Promise<void> {
+  return update<readonly BoardAnswer[]>("own-boards", (boards) => [
+    ...(boards ?? []).filter(({ id }) => id !== board.id),
+    board,
+  ]);
 }
 
 export async function boardFile(id: string): Promise<BoardAnswer | null> {
+  const own = (await ownBoards()).find((board) => board.id === id);
+  if (own !== undefined) return own;
   return freshOrKept<BoardAnswer | null>(`board:${id}`, () => api.board(id), null);
 }
 

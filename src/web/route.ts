@@ -3,7 +3,7 @@ import { useSyncExternalStore } from "react";
 
 export type Route =
   | { readonly screen: "jobs" }
-  | { readonly screen: "new" }
+  | { readonly screen: "new"; readonly describing: boolean }
   | { readonly screen: "job"; readonly id: string };
 
 export function useRoute(): Route {
@@ -21,7 +21,8 @@ export function useRoute(): Route {
 export function routeOf(hash: string): Route {
   const job = /^#\/job\/([A-Za-z0-9_-]{1,64})$/.exec(hash);
   if (job?.[1] !== undefined) return { screen: "job", id: job[1] };
-  return hash === "#/new" ? { screen: "new" } : { screen: "jobs" };
+  if (hash === "#/new" || hash === "#/new/board") return { screen: "new", describing: hash !== "#/new" };
+  return { screen: "jobs" };
 }
 
 export function go(to: string): void {

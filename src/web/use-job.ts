@@ -1,10 +1,11 @@
 /** One open job: its log in this browser, the engine's view of it, and how it stands with the server. */
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
-import { Engine } from "./engine.ts";
+import type { Engine } from "./engine.ts";
 import type { HiddenFaults, JobSoFar } from "./engine-messages.ts";
 import { happened, type KeptEvent, type KeptJob, newId, type Outcome } from "./job-event.ts";
 import { dropWaiting, keepEvents, openJob, type Sync, send } from "./keeper.ts";
+import { useEngine } from "./use-engine.ts";
 
 const RETRY_MS = 5_000;
 /** Progress is shown for anything longer. */
@@ -27,16 +28,6 @@ export interface OpenJob {
   practice(action: ActionView): Promise<Outcome>;
   hidden(): Promise<HiddenFaults>;
   why(part: string): Promise<BecauseView>;
-}
-
-function useEngine(): Engine | null {
-  const [engine, setEngine] = useState<Engine | null>(null);
-  useEffect(() => {
-    const started = new Engine();
-    setEngine(started);
-    return () => started.stop();
-  }, []);
-  return engine;
 }
 
 function useSync(id: string): readonly [Sync, () => void] {

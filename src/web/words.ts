@@ -127,6 +127,7 @@ export function bareCard(action: ActionView): CardView {
     cautions: [],
     wait: null,
     good: null,
+    restsOn: [],
     atStake: null,
     forecast: null,
     firstMinute: null,
@@ -186,4 +187,14 @@ export function range(low: number | null, high: number | null, unit: string): st
   const from = quantity(low, unit);
   const to = quantity(high, unit);
   return from === to ? from : `${from} to ${to}`;
+}
+
+/** At most so many parts are named: the first weigh most. */
+const MOST_ASSUMED_NAMED = 4;
+
+/** "Rests on R12, R13 and 3 more, which nobody has seen." */
+export function restsOnWords(parts: readonly string[]): string {
+  const named = parts.slice(0, MOST_ASSUMED_NAMED).join(", ");
+  const more = parts.length - MOST_ASSUMED_NAMED;
+  return `Rests on ${named}${more > 0 ? ` and ${more} more` : ""}, which nobody has seen.`;
 }

@@ -3,6 +3,7 @@ import { mkdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
+import { expect } from "vitest";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
@@ -16,7 +17,7 @@ export interface Step {
 }
 
 /** Accessibility problems of the page as it stands, one line each. */
-export async function accessProblems(page: Page): Promise<string[]> {
+async function accessProblems(page: Page): Promise<string[]> {
   await page.evaluate(AXE);
   return page.evaluate(async (runOnly) => {
     // The page's own animations end first: axe would measure a half-faded colour.
@@ -38,7 +39,7 @@ export async function accessProblems(page: Page): Promise<string[]> {
 }
 
 /** Targets under 48 px high, and anything that makes the page scroll sideways. */
-export async function touchProblems(page: Page): Promise<string[]> {
+async function touchProblems(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const targets = document.querySelectorAll<HTMLElement>(
       "button, a, select, summary, input:not([type=checkbox], [type=radio])",
@@ -51,9 +52,16 @@ export async function touchProblems(page: Page): Promise<string[]> {
   });
 }
 
-export async function picture(page: Page, name: string): Promise<void> {
+async function picture(page: Page, name: string): Promise<void> {
   mkdirSync(PICTURES, { recursive: true });
   await page.screenshot({ path: join(PICTURES, `${name}.png`) });
+}
+
+/** Keeps a picture of the page and holds it to what a thumb and a screen reader need. */
+export async function inspect(page: Page, name: string): Promise<void> {
+  await picture(page, name);
+  expect(await accessProblems(page), `${name}: accessibility`).toEqual([]);
+  expect(await touchProblems(page), `${name}: targets`).toEqual([]);
 }
 
 export interface Intake {

@@ -1,7 +1,6 @@
 /** The charge of a board on a phone: each store with its volts, the gates, and one tap with a reason to go on against them. */
-import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { accessProblems, cardReady, picture, takeIn, touchProblems } from "./bench-page.ts";
+import { cardReady, inspect, takeIn } from "./bench-page.ts";
 import { servePage } from "./served-page.ts";
 
 let served: Awaited<ReturnType<typeof servePage>>;
@@ -13,12 +12,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await served?.close();
 });
-
-async function inspect(page: Page, name: string): Promise<void> {
-  await picture(page, name);
-  expect(await accessProblems(page), `${name}: accessibility`).toEqual([]);
-  expect(await touchProblems(page), `${name}: targets`).toEqual([]);
-}
 
 const events = async (id: string) => (await served.store.readJob(id))?.events ?? [];
 

@@ -13,7 +13,7 @@ import { type ListeningServer, startServer } from "../../src/server/start-server
 import { SHIPPED } from "../../src/shipped/shipped.ts";
 import { openSqliteStore } from "../../src/store/sqlite/open-store.ts";
 import type { JobAnswer } from "../../src/wire/job-api.ts";
-import { accessProblems, answerCard, cardReady, picture, takeIn, touchProblems } from "./bench-page.ts";
+import { answerCard, cardReady, inspect, takeIn } from "./bench-page.ts";
 import { launchChromium } from "./chromium.ts";
 
 const MOST_STEPS = 120;
@@ -87,12 +87,6 @@ async function readJob(id: string): Promise<JobAnswer> {
   const answer = await fetch(`${server.url}api/jobs/${id}`);
   expect(answer.status).toBe(200);
   return (await answer.json()) as JobAnswer;
-}
-
-async function inspect(page: Page, name: string): Promise<void> {
-  await picture(page, name);
-  expect(await accessProblems(page), `${name}: accessibility`).toEqual([]);
-  expect(await touchProblems(page), `${name}: targets`).toEqual([]);
 }
 
 /** Answers card after card until the job is closed; returns how many. */

@@ -4,7 +4,7 @@ import { useState } from "react";
 import type { BenchView, CardView } from "../../wire/bench-view.ts";
 import { field, type Outcome } from "../job-event.ts";
 import { SafetyNotice } from "../shell/safety-notice.tsx";
-import { minutes, money } from "../words.ts";
+import { minutes, money, restsOnWords } from "../words.ts";
 import { AnswerKeys } from "./answer-keys.tsx";
 import type { CardProps } from "./bench-props.ts";
 import { Expectations } from "./expectations.tsx";
@@ -55,6 +55,7 @@ export function CheckCard(props: CardProps) {
       {card.good !== null && (
         <p className="why">
           A good board shows <span className="figure">{card.good}</span>.
+          {card.restsOn.length > 0 && ` ${restsOnWords(card.restsOn)}`}
         </p>
       )}
       <Expectations card={card} />

@@ -1,4 +1,6 @@
 /** Everything done, oldest first, each line with its undo. Undo appends: nothing is lost. */
+
+import { restsOnWords } from "../words.ts";
 import type { PanelProps } from "./bench-props.ts";
 import { PicturesStrip } from "./pictures-strip.tsx";
 
@@ -33,6 +35,7 @@ function Log({ view, hands, waiting }: LogProps) {
             {line.unexplained && (
               <span className="log-note">Nothing explains this one. Measure it again.</span>
             )}
+            {line.restsOn.length > 0 && <span className="log-note">{restsOnWords(line.restsOn)}</span>}
           </span>
           {line.canUndo && !line.undone && line.id !== null && (
             <button

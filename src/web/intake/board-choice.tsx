@@ -1,10 +1,10 @@
 /** Which board: a shipped one that this one is like. What comes off by a plug is taken as not having come with it. */
 import { useEffect, useState } from "react";
 import type { BoardList } from "../../wire/job-api.ts";
-import { partFacts } from "../board-facts.ts";
 import { boardFile, boardList } from "../keeper.ts";
+import { go } from "../route.ts";
 import { Choices } from "./choices.tsx";
-import type { IntakeProps, PartMark } from "./intake.ts";
+import { chosenBoard, type IntakeProps } from "./intake.ts";
 
 export function BoardChoice({ intake, change }: IntakeProps) {
   const [boards, setBoards] = useState<BoardList["boards"] | null>(null);
@@ -20,9 +20,7 @@ export function BoardChoice({ intake, change }: IntakeProps) {
     const file = await boardFile(boardId);
     if (file === null)
       return setProblem("That board is not in this browser, and the bench computer is away.");
-    const away = partFacts(file.board).filter((part) => part.kind === "motor");
-    const marks = new Map(away.map((part): [string, PartMark] => [part.ref, "absent"]));
-    change({ board: file.board, marks });
+    change(chosenBoard(boardId, file.board));
   };
   return (
     <>
@@ -42,6 +40,9 @@ export function BoardChoice({ intake, change }: IntakeProps) {
         value={intake.boardId}
         onValue={(id) => void choose(id)}
       />
+      <button type="button" onClick={() => go("#/new/board")}>
+        None is like it: describe the board
+      </button>
     </>
   );
 }

@@ -1,5 +1,6 @@
 /** A new job on one screen, in under a minute. */
 import { useState } from "react";
+import { DescribeScreen } from "../describe/describe-screen.tsx";
 import { newId } from "../job-event.ts";
 import { startJob } from "../keeper.ts";
 import { go } from "../route.ts";
@@ -22,7 +23,8 @@ import { PartMarks } from "./part-marks.tsx";
 import { Pictures } from "./pictures.tsx";
 import { TermsFields } from "./terms-fields.tsx";
 
-export function IntakeScreen() {
+/** `describing`: the questions about a board of one's own stand in front of it. */
+export function IntakeScreen({ describing }: { readonly describing: boolean }) {
   const [intake, setIntake] = useState<Intake>(FIRST_INTAKE);
   const [problem, setProblem] = useState<string | null>(null);
   const change = (part: Partial<Intake>) => {
@@ -38,6 +40,7 @@ export function IntakeScreen() {
     await startJob({ id, ...title, practice, job: headerOf(intake) }, firstEvents(intake), intake.pictures);
     go(`#/job/${id}`);
   };
+  if (describing) return <DescribeScreen intake={intake} change={change} />;
   return (
     <div className="intake">
       <header className="bench-bar">

@@ -1,5 +1,5 @@
 /** What the intake gathers, and the job it becomes. */
-import { withAssumed } from "../board-facts.ts";
+import { partFacts, withAssumed } from "../board-facts.ts";
 import { happened, type JobHeader, type KeptEvent, newId } from "../job-event.ts";
 import type { PictureToSend } from "../picture.ts";
 
@@ -42,9 +42,18 @@ export const EQUIPMENT: readonly { readonly name: string; readonly words: string
 /** How a part of this board stands to the board file. */
 export type PartMark = "absent" | "different" | "unsure";
 
+/** What was said of a board of one's own; `id` is the one it is kept by. */
+export interface Described {
+  readonly id: string;
+  readonly answers: Readonly<Record<string, string>>;
+  readonly name: string;
+}
+
 export interface Intake {
   readonly boardId: string;
   readonly board: unknown;
+  /** kept while the intake is open, so that going back to the questions loses none */
+  readonly described: Described | null;
   readonly title: string;
   readonly cause: string;
   readonly symptom: string;
@@ -71,6 +80,7 @@ export type TermName = (typeof TERMS)[number]["name"];
 export const FIRST_INTAKE: Intake = {
   boardId: "",
   board: null,
+  described: null,
   title: "",
   cause: "",
   symptom: "dead",
@@ -133,6 +143,12 @@ export function firstEvents(intake: Intake): readonly KeptEvent[] {
 /** The practice seed typed, or one from this job's fresh id where none was. */
 export function seedOf(intake: Intake): number {
   return intake.seed === "" ? Number.parseInt(newId().slice(0, 7), 16) : Number(intake.seed);
+}
+
+/** The choice of a board: what comes off by a plug and stays with the appliance did not come with it. */
+export function chosenBoard(boardId: string, board: unknown): Pick<Intake, "boardId" | "board" | "marks"> {
+  const away = partFacts(board).filter((part) => part.kind === "motor");
+  return { boardId, board, marks: new Map(away.map((part): [string, PartMark] => [part.ref, "absent"])) };
 }
 
 /** What every part of the intake is given. */

@@ -1,6 +1,6 @@
-import type { Board } from "../board/board.ts";
-import { rolesInWords } from "../board/roles-in-words.ts";
-import { table } from "./answer-text.ts";
+import type { Board } from "../../board/board.ts";
+import { rolesInWords } from "../../board/roles-in-words.ts";
+import { table } from "../answer-text.ts";
 
 /** What was read of a board, in words. */
 export function boardText(board: Board): string {

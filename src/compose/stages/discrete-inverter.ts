@@ -7,25 +7,20 @@ import type { Composer } from "../composer.ts";
 
 export const PHASES = ["U", "V", "W"] as const;
 
-/** Driver pins `hin_x` and `lin_x` come from the controller through 100 ohm; `drive` is the drivers' rail. */
-export function discreteInverter(board: Composer, drive: string): void {
-  for (const phase of PHASES) {
+/**
+ * Driver pins `hin_x` and `lin_x` come from the controller through 100 ohm; `drive` is the drivers' rail, `volts` the rating of
+ * the switches.
+ */
+export function discreteInverter(
+  board: Composer,
+  drive: string,
+  { phases = PHASES, volts = 600 }: { readonly phases?: readonly string[]; readonly volts?: number } = {},
+): void {
+  for (const phase of phases) {
     board.stage("inverter");
     const shunt = `E_${phase}`;
-    board.part(
-      "Q",
-      "igbt",
-      { g: `G_H${phase}`, c: "PBUS", e: phase },
-      { volts: 600, amps: 20 },
-      { price: 2.6 },
-    );
-    board.part(
-      "Q",
-      "igbt",
-      { g: `G_L${phase}`, c: phase, e: shunt },
-      { volts: 600, amps: 20 },
-      { price: 2.6 },
-    );
+    board.part("Q", "igbt", { g: `G_H${phase}`, c: "PBUS", e: phase }, { volts, amps: 20 }, { price: 2.6 });
+    board.part("Q", "igbt", { g: `G_L${phase}`, c: phase, e: shunt }, { volts, amps: 20 }, { price: 2.6 });
     board.resistor(shunt, "NBUS", 0.02, { watts: 2, tolerance: 0.01 }, { price: 0.3, role: "shunt" });
     board.net(phase, `phase ${phase}`);
     board.net(`G_H${phase}`, `gate of the upper switch of phase ${phase}`);

@@ -37,14 +37,41 @@ export function mainsFilter(board: Composer, { line, neutral, earth }: MainsNets
   board.net("L_F", "line behind the fuse");
 }
 
-/** PTC with the relay contact across it; the coil hangs on 12 or 15 V and is pulled down by a driver. */
-export function inrush(board: Composer, coilRail: string, coilLow: string, coilVolts: number): void {
+/** Fuse and one varistor, one X capacitor: small boards without a choke of their own (common practice). */
+export function plainFilter(board: Composer, { line, neutral }: MainsNets, amps: number): void {
+  fuseAlone(board, { line, neutral }, amps);
+  board.part("RV", "varistor", { "1": "L_F", "2": neutral }, { volts: 470, joules: 125 });
+  board.capacitor("L_F", neutral, 0.47e-6, 310, "film");
+  board.resistor("L_F", neutral, 1e6);
+}
+
+/** The line fuse and nothing else. */
+export function fuseAlone(
+  board: Composer,
+  { line, neutral }: Pick<MainsNets, "line" | "neutral">,
+  amps: number,
+): void {
+  board.stage("input");
+  board.part("F", "fuse", { "1": line, "2": "L_F" }, { amps, volts: 250 });
+  board.net(line, "mains L at the terminal");
+  board.net(neutral, "mains N at the terminal");
+  board.net("L_F", "line behind the fuse");
+}
+
+/** PTC with the relay contact across it; the coil hangs on 12 or 15 V and is pulled down by a driver. `from` is the line before it. */
+export function inrush(
+  board: Composer,
+  coilRail: string,
+  coilLow: string,
+  coilVolts: number,
+  from = "L_C",
+): void {
   board.stage("inrush");
-  board.part("RT", "ptc", { "1": "L_C", "2": "L_B" }, { ohms: 47 }, { price: 0.9 });
+  board.part("RT", "ptc", { "1": from, "2": "L_B" }, { ohms: 47 }, { price: 0.9 });
   board.part(
     "K",
     "relay",
-    { coil1: coilRail, coil2: coilLow, com: "L_C", no: "L_B" },
+    { coil1: coilRail, coil2: coilLow, com: from, no: "L_B" },
     { coilOhms: coilVolts === 12 ? 360 : 560, coilVolts, amps: 20 },
     { price: 2.4 },
   );
@@ -53,9 +80,9 @@ export function inrush(board: Composer, coilRail: string, coilLow: string, coilV
 }
 
 /** NTC alone in the line, as in small drives and washing machines: no relay, it stays in the path and runs warm. */
-export function ntcInrush(board: Composer): void {
+export function ntcInrush(board: Composer, from = "L_C"): void {
   board.stage("inrush");
-  board.part("RT", "ntc", { "1": "L_C", "2": "L_B" }, { ohms: 5 }, { price: 0.7 });
+  board.part("RT", "ntc", { "1": from, "2": "L_B" }, { ohms: 5 }, { price: 0.7 });
   board.net("L_B", "line behind the inrush NTC");
 }
 
@@ -63,7 +90,13 @@ export function ntcInrush(board: Composer): void {
  * Charge resistor between bridge and bus with the relay contact across it, as drives have it for one and three phases alike; the
  * coil is pulled down by a driver. A film capacitor of `filmVolts` stands before it.
  */
-export function chargeCircuit(board: Composer, coilRail: string, coilLow: string, filmVolts: number): void {
+export function chargeCircuit(
+  board: Composer,
+  coilRail: string,
+  coilLow: string,
+  filmVolts: number,
+  coilVolts: 12 | 15 = 15,
+): void {
   board.stage("rectifier");
   board.capacitor("BR_P", "NBUS", 0.1e-6, filmVolts, "film", { price: 0.5 });
   board.stage("inrush");
@@ -72,7 +105,7 @@ export function chargeCircuit(board: Composer, coilRail: string, coilLow: string
     "K",
     "relay",
     { coil1: coilRail, coil2: coilLow, com: "BR_P", no: "PBUS" },
-    { coilOhms: 560, coilVolts: 15, amps: 20 },
+    { coilOhms: coilVolts === 12 ? 360 : 560, coilVolts, amps: 20 },
     { price: 2.4 },
   );
   board.diode(coilLow, coilRail, "signal", 100, 0.2);

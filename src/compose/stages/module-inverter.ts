@@ -6,7 +6,7 @@
 import type { Composer } from "../composer.ts";
 import { PHASES } from "./discrete-inverter.ts";
 
-const SIGNALS = ["up", "vp", "wp", "un", "vn", "wn"] as const;
+export const SIGNALS = ["up", "vp", "wp", "un", "vn", "wn"] as const;
 
 /** What changes with the size of the drive; what is left out is a 20 A 600 V module with 20 mohm shunts. */
 export interface ModuleRatings {

@@ -33,15 +33,27 @@ export class Composer {
   readonly #rails = new Map<string, Record<string, unknown>>();
   readonly #points = new Map<string, Record<string, unknown>>();
   readonly #counts = new Map<string, number>();
+  readonly #priced: boolean;
   #stage = "";
+  #doubted: ReadonlySet<string> | "all" = new Set();
 
-  constructor(head: BoardHead) {
+  /** `priced` false: the stages' prices are left out, and the program's own table counts. */
+  constructor(head: BoardHead, { priced = true }: { readonly priced?: boolean } = {}) {
     this.#head = head;
+    this.#priced = priced;
   }
 
   /** Parts added from here on belong to this stage. */
   stage(name: string): void {
     this.#stage = name;
+  }
+
+  /** Parts that `build` adds to these stages, or to any, carry `assumed`: nobody has seen them. */
+  doubting(stages: readonly string[] | "all", build: () => void): void {
+    const before = this.#doubted;
+    this.#doubted = stages === "all" ? stages : new Set(stages);
+    build();
+    this.#doubted = before;
   }
 
   /** Adds a part and returns its reference. `prefix` numbers it unless a reference is given. */
@@ -52,10 +64,19 @@ export class Composer {
     value: PartValue,
     extra: Extra = {},
   ): string {
-    const { ref: given, ...rest } = extra;
+    const { ref: given, ...said } = extra;
+    const { price: _, ...unpriced } = said;
+    const doubted = this.#doubted === "all" || this.#doubted.has(this.#stage);
     const ref = given ?? `${prefix}${this.#next(prefix)}`;
     if (this.#parts.has(ref)) throw new Error(`part ${ref} stands on the board twice`);
-    this.#parts.set(ref, { kind, pins, value, stage: this.#stage, ...rest });
+    this.#parts.set(ref, {
+      kind,
+      pins,
+      value,
+      stage: this.#stage,
+      ...(this.#priced ? said : unpriced),
+      ...(doubted ? { assumed: true } : {}),
+    });
     return ref;
   }
 
@@ -108,9 +129,9 @@ export class Composer {
     this.#rails.set(name, { net, volts, tolerance, from, ...(against === undefined ? {} : { against }) });
   }
 
-  /** A place by what the eye finds, with its place on the picture. */
-  point(name: string, net: string, at: string, xy: readonly [number, number]): void {
-    this.#points.set(name, { net, at, xy });
+  /** A place by what the eye finds, and where known by its place on the picture. */
+  point(name: string, net: string, at: string, xy?: readonly [number, number]): void {
+    this.#points.set(name, { net, at, ...(xy === undefined ? {} : { xy }) });
   }
 
   /** The content of the board file. Labels of nets that no pin names are refused. */

@@ -5,25 +5,28 @@
  */
 import type { Composer } from "../composer.ts";
 
-/** Adds `count` electrolytics side by side from PBUS to NBUS, and a sense chain to `sense`. */
-export function bus(board: Composer, count: number, farads: number, sense: string): void {
+/** Adds `count` electrolytics of `volts` side by side from PBUS to NBUS, and a sense chain to `sense`. */
+export function bus(board: Composer, count: number, farads: number, sense: string, volts = 450): void {
   board.stage("bus");
   for (let i = 0; i < count; i++)
-    board.capacitor("PBUS", "NBUS", farads, 450, "electrolytic", { price: 4.2 });
+    board.capacitor("PBUS", "NBUS", farads, volts, "electrolytic", { price: 4.2 });
   board.capacitor("PBUS", "NBUS", 0.22e-6, 630, "film", { price: 0.6 });
   board.resistor("PBUS", "BL1", 150_000, { watts: 2 });
   board.resistor("BL1", "NBUS", 150_000, { watts: 2 });
   senseChain(board, sense, 470_000);
 }
 
-/** The bus of 400 V mains: two electrolytics in series, each with its balancing resistor, and a sense chain to `sense`. */
-export function seriesBus(board: Composer, farads: number, sense: string): void {
+/**
+ * The bus of 400 V mains: two electrolytics in series, `count` of them side by side in each half, each half with its balancing
+ * resistor, and a sense chain to `sense`.
+ */
+export function seriesBus(board: Composer, farads: number, sense: string, count = 1): void {
   board.stage("bus");
   for (const [plus, minus] of [
     ["PBUS", "BUS_M"],
     ["BUS_M", "NBUS"],
   ] as const) {
-    board.capacitor(plus, minus, farads, 400, "electrolytic", { price: 4.2 });
+    for (let i = 0; i < count; i++) board.capacitor(plus, minus, farads, 400, "electrolytic", { price: 4.2 });
     board.resistor(plus, minus, 100_000, { watts: 3 }, { role: "balancing resistor" });
   }
   board.capacitor("PBUS", "NBUS", 0.22e-6, 1000, "film", { price: 0.9 });

@@ -19,6 +19,9 @@ export interface Secondary {
 /** The bus that feeds it: behind one phase of 230 V, or behind three of 400 V. */
 export type SupplyBus = "325 V" | "565 V";
 
+/** What tells the switch how high the rails are: an optocoupler behind the first one, or the switch's own winding. */
+export type Feedback = "optocoupler" | "own winding";
+
 /**
  * Builds the supply, fed from the net `feed`; the first secondary is the regulated one. Returns the references of the rails'
  * diodes.
@@ -26,7 +29,11 @@ export type SupplyBus = "325 V" | "565 V";
 export function offlineSupply(
   board: Composer,
   secondaries: readonly Secondary[],
-  { from = "325 V", feed = "PBUS" }: { readonly from?: SupplyBus; readonly feed?: string } = {},
+  {
+    from = "325 V",
+    feed = "PBUS",
+    feedback = "optocoupler",
+  }: { readonly from?: SupplyBus; readonly feed?: string; readonly feedback?: Feedback } = {},
 ): Map<string, string> {
   board.stage("supply");
   board.resistor(feed, "SUP_P", 4.7, { watts: 1 }, { price: 0.2, role: "fuse resistor" });
@@ -68,17 +75,28 @@ export function offlineSupply(
     });
     board.ceramic(rail, against);
   }
-  const regulated = secondaries[0];
+  if (feedback === "optocoupler") optoLoop(board, secondaries[0]);
+  else ownLoop(board);
+  board.net("DRAIN", "drain of the off-line switch");
+  board.net("SUP_P", "feed of the small supply");
+  board.net("VCC_SW", "supply of the off-line switch");
+  return diodes;
+}
+
+/** Shunt reference and optocoupler that hold the first rail. */
+function optoLoop(board: Composer, regulated: Secondary): void {
   board.resistor(regulated.rail, "OPTO_A", 1_000);
   board.part("OC", "opto", { a: "OPTO_A", k: "REF_K", c: "FB", e: "NBUS" }, {}, { price: 0.3 });
   board.part("U", "shuntref", { ref: "REF", k: "REF_K", a: "NBUS" }, { volts: 2.5 }, { price: 0.3 });
   board.resistor(regulated.rail, "REF", 10_000 * (regulated.volts / 2.5 - 1), { tolerance: 0.01 });
   board.resistor("REF", "NBUS", 10_000, { tolerance: 0.01 });
   board.ceramic("REF_K", "REF");
-  board.net("DRAIN", "drain of the off-line switch");
-  board.net("SUP_P", "feed of the small supply");
-  board.net("VCC_SW", "supply of the off-line switch");
-  return diodes;
+}
+
+/** A divider from the switch's own supply, which follows the rails by the turns; values from memory. */
+function ownLoop(board: Composer): void {
+  board.resistor("VCC_SW", "FB", 47_000, { tolerance: 0.01 });
+  board.resistor("FB", "NBUS", 10_000, { tolerance: 0.01 });
 }
 
 /** The supply's own capacitor behind the fuse resistor; at 565 V two in series, each with its resistor. */

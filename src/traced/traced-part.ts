@@ -1,0 +1,68 @@
+/** What every reader of traced circuits makes: parts that read, a list of what does not, and a board of both. */
+
+import { KIND_NAMES, kindOf } from "../board/kinds.ts";
+import { parseBoard } from "../board/parse-board.ts";
+import { NAME } from "../units/fields.ts";
+import type { Parsed } from "../units/outcome.ts";
+
+export type Content = Readonly<Record<string, unknown>>;
+
+/** What a model, subcircuit or symbol is: its kind, the pins in the file's order, and what the board file says of it beside. */
+export interface MappedModel {
+  readonly kind: string;
+  readonly pins?: readonly string[];
+  readonly value?: Content;
+}
+
+export interface TraceOptions {
+  /** by the file's own name for it, case ignored */
+  readonly models?: Readonly<Record<string, MappedModel>>;
+  /** the board file's `supply`, where the file does not carry one */
+  readonly supply?: Content;
+  /** the net rails are measured against */
+  readonly zero?: string;
+}
+
+export interface NotUnderstood {
+  readonly line: number;
+  readonly text: string;
+  readonly why: string;
+}
+
+export interface TracedBoard {
+  readonly board: Content;
+  readonly notUnderstood: readonly NotUnderstood[];
+}
+
+/** What is wrong with a part of this kind on these nets, or null: kinds, pins and names are held to the board file's. */
+export function partProblem(kind: string, nets: ReadonlyMap<string, string>): string | null {
+  const known = KIND_NAMES.find((one) => one === kind);
+  if (known === undefined) return `${kind} is no kind of part: map it`;
+  const row = kindOf(known);
+  const strange = [...nets.keys()].find(
+    (pin) => !row.otherPins && ![...row.pins, ...row.mayLeaveOut].includes(pin),
+  );
+  if (strange !== undefined) return `${kind} has no pin ${strange}: map its pins`;
+  const missing = row.pins.find((pin) => !nets.has(pin));
+  if (missing !== undefined) return `its pin ${missing} is on no net`;
+  const wrong = [...nets.values()].find((net) => !NAME.test(net));
+  return wrong === undefined ? null : `"${wrong}" is not a net name (letters, digits, _ + - only)`;
+}
+
+/** The board, if it reads; what was left out is told with the problem, since it is often the cause. */
+export function tracedBoard(board: Content, left: readonly NotUnderstood[]): Parsed<TracedBoard> {
+  const notUnderstood = [...left].sort((a, b) => a.line - b.line);
+  const parsed = parseBoard(board);
+  if (parsed.ok) return { ok: true, value: { board, notUnderstood } };
+  const [first] = notUnderstood;
+  const why =
+    first === undefined
+      ? ""
+      : ` (left out: ${notUnderstood.length} lines, first line ${first.line}: ${first.why})`;
+  return { ok: false, problem: `${parsed.problem}${why}` };
+}
+
+export const NO_SUPPLY = {
+  ok: false,
+  problem: "the file does not say what the board runs on: give the supply, such as ac,230,50,L,N",
+} as const;

@@ -1,0 +1,110 @@
+/** A board that nobody has described: four answers make one that can be worked on, the rest makes it exact. */
+import { useState } from "react";
+import type { QuestionView } from "../../wire/composer-view.ts";
+import { chosenBoard, type Described, type IntakeProps } from "../intake/intake.ts";
+import { newId } from "../job-event.ts";
+import { keepOwnBoard } from "../keeper.ts";
+import { go } from "../route.ts";
+import { QuestionField, UNSURE } from "./question-field.tsx";
+import { useDescription } from "./use-description.ts";
+
+const NOTHING_SAID: Described = { id: "", answers: {}, name: "" };
+
+export function DescribeScreen({ intake, change }: IntakeProps) {
+  const described = intake.described ?? NOTHING_SAID;
+  const { view, problem } = useDescription(described);
+  const [lacking, setLacking] = useState<string | null>(null);
+  const say = (part: Partial<Described>) => {
+    setLacking(null);
+    change({ described: { ...described, ...part } });
+  };
+  const answer = (id: string, value: string) => say({ answers: { ...described.answers, [id]: value } });
+  const use = async () => {
+    if (view === null || problem !== null) return;
+    if (view.needed.length > 0) return setLacking(`Still to be answered: ${view.needed.join(", ")}.`);
+    const id = described.id === "" ? `own-${newId()}` : described.id;
+    await keepOwnBoard({ id, title: view.name, board: view.board });
+    change({ ...chosenBoard(id, view.board), described: { ...described, id } });
+    go("#/new");
+  };
+  const questions = view?.questions ?? [];
+  const fieldOf = (question: QuestionView) => (
+    <QuestionField
+      key={question.id}
+      question={question}
+      answer={answerTo(question, described)}
+      onAnswer={(value) => answer(question.id, value)}
+    />
+  );
+  return (
+    <div className="intake">
+      <header className="bench-bar">
+        <button type="button" className="quiet" onClick={() => go("#/new")}>
+          Back
+        </button>
+        <h1>Describe the board</h1>
+      </header>
+      <main>
+        {questions.filter(({ first }) => first).map(fieldOf)}
+        <div className="folded">
+          <Details questions={questions.filter(({ first }) => !first)} fieldOf={fieldOf} />
+        </div>
+        <label className="entry">
+          What to call it (optional)
+          <input
+            autoComplete="off"
+            maxLength={120}
+            placeholder={view?.name ?? ""}
+            value={described.name}
+            onChange={(event) => say({ name: event.target.value })}
+          />
+        </label>
+        <div className="start-bar">
+          {(problem ?? lacking) !== null && (
+            <p role="alert" className="entry-problem">
+              {problem ?? lacking}
+            </p>
+          )}
+          <button type="button" className="primary tall" onClick={() => void use()}>
+            Use this board
+            {view !== null && (
+              <small className="button-note">
+                {view.parts} parts, {view.assumed} of them not seen
+              </small>
+            )}
+          </button>
+        </div>
+      </main>
+    </div>
+  );
+}
+
+/** An answer that no longer fits is shown as not given: the view has dropped it. */
+function answerTo(question: QuestionView, { answers }: Described): string {
+  const given = answers[question.id] ?? "";
+  const dropped = question.unit === null && !question.choices.some(({ value }) => value === given);
+  if (given !== "" && !dropped) return given;
+  return question.first ? "" : UNSURE;
+}
+
+interface DetailsProps {
+  readonly questions: readonly QuestionView[];
+  fieldOf(question: QuestionView): React.JSX.Element;
+}
+
+function Details({ questions, fieldOf }: DetailsProps) {
+  const open = questions.filter(({ answer }) => answer === null).length;
+  return (
+    <details>
+      <summary>
+        <span>
+          What else is known{" "}
+          <small>
+            {open} of {questions.length} taken as usual and held to be uncertain
+          </small>
+        </span>
+      </summary>
+      <div className="described">{questions.map(fieldOf)}</div>
+    </details>
+  );
+}

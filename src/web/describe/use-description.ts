@@ -1,0 +1,28 @@
+/** The board as the answers so far describe it, worked out by the engine. */
+import { useEffect, useState } from "react";
+import type { ComposerView } from "../../wire/composer-view.ts";
+import type { Description } from "../engine-messages.ts";
+import { useEngine } from "../use-engine.ts";
+
+interface Described {
+  /** the last one that could be made; null before the first */
+  readonly view: ComposerView | null;
+  readonly problem: string | null;
+}
+
+export function useDescription({ answers, name }: Description): Described {
+  const engine = useEngine();
+  const [described, setDescribed] = useState<Described>({ view: null, problem: null });
+  useEffect(() => {
+    if (engine === null) return;
+    let wanted = true;
+    engine.compose({ answers, name }).then(
+      (view) => wanted && setDescribed({ view, problem: null }),
+      (error: Error) => wanted && setDescribed((before) => ({ ...before, problem: error.message })),
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [engine, answers, name]);
+  return described;
+}
