@@ -1,7 +1,10 @@
 import { Command, CommanderError } from "commander";
 import { addBench } from "./bench/bench-command.ts";
 import { addBoard } from "./commands/board.ts";
+import { addCatalogue } from "./commands/catalogue.ts";
+import { addCool } from "./commands/cool.ts";
 import { addDeck } from "./commands/deck.ts";
+import { addFit } from "./commands/fit.ts";
 import { addNext } from "./commands/next.ts";
 import { addPredict } from "./commands/predict.ts";
 import { addPriors } from "./commands/priors.ts";
@@ -57,7 +60,19 @@ function makeProgram(io: Io, finish: Finish): Command {
       getOutHasColors: () => io.color,
       getErrHasColors: () => io.color,
     });
-  for (const add of [addBench, addServe, addNext, addSuspects, addPredict, addDeck, addBoard, addPriors]) {
+  for (const add of [
+    addBench,
+    addServe,
+    addNext,
+    addSuspects,
+    addPredict,
+    addDeck,
+    addBoard,
+    addPriors,
+    addFit,
+    addCatalogue,
+    addCool,
+  ]) {
     add(program, io, finish);
   }
   return program;

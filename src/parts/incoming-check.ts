@@ -112,8 +112,8 @@ const BY_KIND: Readonly<Partial<Record<PartKind, readonly IncomingStep[]>>> = {
     pulled("ESR, beside a new one of its kind", "no more than twice as much"),
     pulled("seal, top and feet", "no dome, no stain, no soft seal"),
     step(
-      "an electrolytic that lay over a year: its volts through 1 kohm 2 W or more, leads clipped on first",
-      "the current falls within minutes: reformed; then discharge it and prove it below 10 V",
+      "an electrolytic that lay over a year: its volts from a limited supply through 22 kohm 10 W, clipped on before power",
+      "the current falls to its leakage within the hour: reformed; then discharge it and prove it below 10 V",
     ),
   ],
   varistor: [step("highest ohms, both ways", "over 10 Mohm"), pulled("the coating", "no crack, no soot")],
@@ -164,7 +164,7 @@ export function incomingCheck(
   used: boolean,
 ): readonly IncomingStep[] {
   const steps = [...LIVE_LOOK, ...(BY_KIND[kind] ?? [])];
-  const onSink = SCREWED.has(role) && kind !== "module";
+  const onSink = SCREWED.has(role) && kind !== "module" && kind !== "switcher";
   if (onSink) steps.push(ratings.tab === "isolated" ? TAB_ISOLATED : TAB_LIVE);
   return used ? steps : steps.filter((one) => !one.pulledOnly);
 }

@@ -3,7 +3,7 @@ import type { PartKind } from "../board/board.ts";
 import { kindOf } from "../board/kinds.ts";
 import { ratingText } from "./rating-text.ts";
 import { type FigureName, RATINGS, type RatingName, type Ratings, ratingWords } from "./ratings.ts";
-import type { Judge, Says, Speech } from "./rule.ts";
+import { type Judge, judged, type Says, type Speech } from "./rule.ts";
 
 /** Two figures closer than this are the same: catalogue files round. */
 const ROUNDING = 1e-9;
@@ -20,19 +20,33 @@ export function said(name: RatingName, value: NonNullable<Ratings[RatingName]>):
 export function unknownOf(name: RatingName, original: Ratings, candidate: Ratings): Speech | null {
   const [had, has] = [original[name], candidate[name]];
   const words = ratingWords(name);
-  if (had !== undefined && has !== undefined) return null;
-  if (had === undefined && has === undefined)
-    return { says: "open", about: name, words: `${words}: known of neither; read both data sheets` };
-  if (has === undefined)
-    return {
-      says: "open",
-      about: name,
-      words: `the candidate's ${words} is not known; original: ${said(name, had ?? "")}`,
-    };
-  return {
+  const open = (unknown: NonNullable<Speech["unknown"]>, text: string): Speech => ({
     says: "open",
     about: name,
-    words: `the original's ${words} is not known; candidate: ${said(name, has)}`,
+    unknown,
+    words: text,
+  });
+  if (had !== undefined && has !== undefined) return null;
+  if (had === undefined && has === undefined)
+    return open("both", `${words}: known of neither; read both data sheets`);
+  if (has === undefined)
+    return open("candidate", `the candidate's ${words} is not known; original: ${said(name, had ?? "")}`);
+  return open("original", `the original's ${words} is not known; candidate: ${said(name, has)}`);
+}
+
+/** `voltage at least 600 V`; where the original's is not known, `voltage at least the original's`. */
+function wantsFigure(name: FigureName, low: number, high: number): Judge["wants"] {
+  return ({ ratings }) => {
+    const had = ratings[name];
+    const bound = (times: number) => {
+      if (had !== undefined) return said(name, had * times).slice(ratingWords(name).length + 1);
+      return times === 1 ? "the original's" : `${times} times the original's`;
+    };
+    const ends = [
+      ...(low > 0 ? [`at least ${bound(low)}`] : []),
+      ...(Number.isFinite(high) ? [`at most ${bound(high)}`] : []),
+    ];
+    return `${ratingWords(name)} ${low === 1 && high === 1 ? bound(1) : ends.join(", ")}`;
   };
 }
 
@@ -43,7 +57,7 @@ export function within(
   high: number,
   beyond: { readonly below?: Says; readonly above?: Says } = {},
 ): Judge {
-  return ({ ratings }, { type }) => {
+  const hear: Judge["hear"] = ({ ratings }, { type }) => {
     const unknown = unknownOf(name, ratings, type.ratings);
     const [had, has] = [ratings[name], type.ratings[name]];
     if (unknown !== null || had === undefined || has === undefined) return unknown;
@@ -55,6 +69,7 @@ export function within(
       return { says: beyond.above ?? "bars", about: name, words: `${both}: at most ${bound(high)} wanted` };
     return { says: "meets", about: name, words: both };
   };
+  return { wants: wantsFigure(name, low, high), hear };
 }
 
 /** At least the original's. */
@@ -69,7 +84,7 @@ export function atMost(name: FigureName, times = 1, otherwise: Says = "bars"): J
 
 /** The same word, name or flag. */
 export function same(name: Exclude<RatingName, FigureName>, otherwise: Says = "bars"): Judge {
-  return ({ ratings }, { type }) => {
+  const hear: Judge["hear"] = ({ ratings }, { type }) => {
     const unknown = unknownOf(name, ratings, type.ratings);
     const [had, has] = [ratings[name], type.ratings[name]];
     if (unknown !== null || had === undefined || has === undefined) return unknown;
@@ -77,17 +92,22 @@ export function same(name: Exclude<RatingName, FigureName>, otherwise: Says = "b
     if (alike) return { says: "meets", about: name, words: said(name, has) };
     return { says: otherwise, about: name, words: `${said(name, has)}, original: ${said(name, had)}` };
   };
+  const wants: Judge["wants"] = ({ ratings }) => {
+    const had = ratings[name];
+    return had === undefined ? `the same ${ratingWords(name)}` : said(name, had);
+  };
+  return { wants, hear };
 }
 
 /** A flag that the candidate must have where the original has it. */
 export function whereFitted(name: "cutout" | "copack"): Judge {
-  return ({ ratings }, { type }) => {
+  return judged(`${ratingWords(name)} where the original has it`, ({ ratings }, { type }) => {
     if (ratings[name] !== true) return null;
     const has = type.ratings[name];
     if (has === undefined) return unknownOf(name, ratings, type.ratings);
     if (has) return { says: "meets", about: name, words: said(name, true) };
     return { says: "bars", about: name, words: `${said(name, false)}, the original has it` };
-  };
+  });
 }
 
 /** Something the role needs, whatever the original had: a floor for a figure, a word, a flag. */
@@ -97,22 +117,35 @@ export function needs(
   wanted: string,
   otherwise: Says = "bars",
 ): Judge {
-  return (_, { type }) => {
+  const words = RATINGS.get(name)?.reads === "flag" ? wanted : `${ratingWords(name)} ${wanted}`;
+  return judged(words, (_, { type }) => {
     const has = type.ratings[name];
     if (has === undefined)
       return {
         says: "open",
         about: name,
+        unknown: "candidate",
         words: `the candidate's ${ratingWords(name)} is not known; wanted: ${wanted}`,
       };
     if (enough(has)) return { says: "meets", about: name, words: said(name, has) };
     return { says: otherwise, about: name, words: `${said(name, has)}; wanted: ${wanted}` };
-  };
+  });
 }
 
 /** The rule where the original is of one kind. */
 export function onlyFor(kind: PartKind, judge: Judge): Judge {
-  return (wanted, candidate) => (wanted.kind === kind ? judge(wanted, candidate) : null);
+  return {
+    wants: (wanted) => (wanted.kind === kind ? judge.wants(wanted) : ""),
+    hear: (wanted, candidate) => (wanted.kind === kind ? judge.hear(wanted, candidate) : null),
+  };
+}
+
+/** The rule but where the original is of one kind. */
+export function notFor(kind: PartKind, judge: Judge): Judge {
+  return {
+    wants: (wanted) => (wanted.kind === kind ? "" : judge.wants(wanted)),
+    hear: (wanted, candidate) => (wanted.kind === kind ? null : judge.hear(wanted, candidate)),
+  };
 }
 
 /** A kind as a person calls it. */

@@ -22,10 +22,23 @@ export interface Speech {
   readonly words: string;
   /** the rating it is about, where it is one */
   readonly about?: RatingName;
+  /** whose rating has to be looked up */
+  readonly unknown?: "original" | "candidate" | "both";
 }
 
-/** null: the rule has nothing to say here. */
-export type Judge = (wanted: Wanted, candidate: Candidate) => Speech | null;
+type Hear = (wanted: Wanted, candidate: Candidate) => Speech | null;
+
+export interface Judge {
+  /** what is asked in this place, in a few words; empty where nothing is */
+  readonly wants: (wanted: Wanted) => string;
+  /** null: the rule has nothing to say here */
+  readonly hear: Hear;
+}
+
+/** A judge whose words do not come from a rating; as text they are the same wherever the part stands. */
+export function judged(wants: string | Judge["wants"], hear: Hear): Judge {
+  return { wants: typeof wants === "string" ? () => wants : wants, hear };
+}
 
 export interface Rule {
   readonly id: string;

@@ -3,7 +3,7 @@ import { atLeast, atMost, needs, same, within } from "./judges.ts";
 import { allAlike } from "./kind-judges.ts";
 import type { PartRole } from "./part-role.ts";
 import { safetyClass } from "./rating-judges.ts";
-import { type Rule, rule } from "./rule.ts";
+import { judged, type Rule, rule } from "./rule.ts";
 
 const WET: readonly PartRole[] = ["bus capacitor", "rail capacitor", "supply pin capacitor"];
 const FILM: readonly PartRole[] = ["film capacitor", "resonant capacitor"];
@@ -35,10 +35,10 @@ export const CAPACITOR_RULES: readonly Rule[] = [
   rule(
     "not far above in voltage",
     ["rail capacitor", "supply pin capacitor"],
-    ({ ratings: had, ...wanted }, candidate) => {
-      const speech = atMost("volts", MOST_TIMES_VOLTS, "asks")({ ratings: had, ...wanted }, candidate);
+    judged("at most twice the voltage", (wanted, candidate) => {
+      const speech = atMost("volts", MOST_TIMES_VOLTS, "asks").hear(wanted, candidate);
       return speech?.says === "asks" ? speech : null;
-    },
+    }),
     "over twice the voltage it is another part: taller, of other ESR",
     { custom: ANY_ESR },
   ),

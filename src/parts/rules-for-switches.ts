@@ -1,5 +1,5 @@
 /** Substitution: IGBTs, MOSFETs, power modules, off-line switches. */
-import { atLeast, atMost, needs, onlyFor, same, whereFitted, within } from "./judges.ts";
+import { atLeast, atMost, needs, notFor, onlyFor, same, whereFitted, within } from "./judges.ts";
 import { allAlike, noMosfet, pairTogether } from "./kind-judges.ts";
 import type { PartRole } from "./part-role.ts";
 import { moduleCurrent, notFarBigger, tab, warmCurrent } from "./rating-judges.ts";
@@ -7,7 +7,7 @@ import { type Rule, rule } from "./rule.ts";
 
 const POWER: readonly PartRole[] = ["motor switch", "boost switch", "resonant switch", "small switch"];
 const OFF_LINE: readonly PartRole[] = ["off-line switch"];
-const SCREWED: readonly PartRole[] = [...POWER, ...OFF_LINE];
+const SOLDERED: readonly PartRole[] = [...POWER, ...OFF_LINE];
 const MODULE: readonly PartRole[] = ["power module"];
 
 /** Short-circuit time that drives count on. Common practice: 5 to 10 us. */
@@ -25,7 +25,7 @@ const MOSFET = "a MOSFET for an IGBT, same volts";
 export const SWITCH_RULES: readonly Rule[] = [
   rule(
     "blocking voltage",
-    [...SCREWED, ...MODULE],
+    [...SOLDERED, ...MODULE],
     atLeast("volts"),
     "it blocks the bus and the spike of every switching",
   ),
@@ -148,12 +148,12 @@ export const SWITCH_RULES: readonly Rule[] = [
     onlyFor("switcher", within("hertz", 1, 1)),
     "the transformer was wound for one frequency",
   ),
-  rule("pin order", SCREWED, same("pinOrder"), "crossed leads over a heatsink are the next fault"),
-  rule("package", SCREWED, same("package", "asks"), "holes, screw, clip and height on the heatsink"),
+  rule("pin order", SOLDERED, same("pinOrder"), "crossed leads over a heatsink are the next fault"),
+  rule("package", SOLDERED, same("package", "asks"), "holes, screw, clip and height on the heatsink"),
   rule(
     "tab",
-    SCREWED,
-    tab,
+    SOLDERED,
+    notFor("switcher", tab),
     "a live tab puts collector or drain on the heatsink, which may be touched or may be a shorted bus",
     { custom: "a metal tab is the same part, only cheaper" },
   ),

@@ -61,7 +61,7 @@ bus capacitor | a film capacitor for an electrolytic | type film | | no | capaci
 ceramic | 25 V for 50 V | volts 25V |  | no | capacitor voltage
 ceramic | 10 nF for 100 nF | farads 10nF | | no | ceramic capacitance
 chip | another type | | named another chip | if | same chip
-controller | the same chip, empty | program none |  | no | program
+controller | the same chip, empty | program none; named the original |  | no | program
 controller | one from a donor of the same board number | pulled |  | if | pulled
 controller | another chip with the right program | | named another chip | no | identical chip
 film capacitor | 100 nF for 220 nF | farads 100nF | | no | film capacitance
@@ -189,6 +189,7 @@ function caseOf(line: string): SubstitutionCase {
   const [candidate, place] = [changesOf(is), changesOf(was)];
   const kind = (changes: Changes) => changes.words.get("kind") as PartKind | undefined;
   const type = likeOriginal(at, {}, kind(candidate));
+  const changed = Object.keys(candidate.ratings).length > 0 || kind(candidate) !== undefined;
   const usual = placeOf(at);
   const list = (key: string) => place.words.get(key)?.split(" ") ?? [];
   const alike = list("set");
@@ -204,7 +205,11 @@ function caseOf(line: string): SubstitutionCase {
       alike,
     },
     candidate: {
-      type: { ...type, ratings: known({ ...type.ratings, ...candidate.ratings }) },
+      type: {
+        ...type,
+        name: candidate.words.get("named") ?? (changed ? "another type" : type.name),
+        ratings: known({ ...type.ratings, ...candidate.ratings }),
+      },
       used: candidate.words.has("pulled"),
     },
     fits: fits === "if" ? "fits with conditions" : (fits as Fits),

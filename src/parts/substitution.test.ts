@@ -48,6 +48,22 @@ describe("will this one do?", () => {
     }
   });
 
+  it("asks nothing of the very type that was there but where it goes and where it comes from", () => {
+    const bare = { ...placeOf("motor switch"), ratings: {} };
+    const type = likeOriginal("motor switch");
+    expect(judge(bare, { type, used: false }).fits).toBe("fits");
+    expect(
+      judge({ ...bare, parallel: ["Q2"] }, { type, used: true })
+        .findings.filter(objects)
+        .map(({ rule }) => rule),
+    ).toEqual(["pulled", "a pair together"]);
+    // but what the board file says against it still counts
+    expect(
+      judge(placeOf("motor switch"), { type: likeOriginal("motor switch", { volts: 400 }), used: false })
+        .fits,
+    ).toBe("no");
+  });
+
   it("puts what bars first and what was kept last", () => {
     const order = ["bars", "asks", "open", "notes", "meets"];
     for (const one of CASES) {

@@ -29,11 +29,18 @@ export function objects(finding: Speech): boolean {
   return ORDER[finding.says] <= ORDER.open;
 }
 
+/** Of the very type that was there nothing has to be compared or looked up; what the board file contradicts still bars. */
+function ofSameType(speech: Speech): Speech {
+  const compared = speech.about !== undefined && (speech.says === "asks" || speech.says === "open");
+  return compared ? { says: "meets", words: "the same type" } : speech;
+}
+
 /** The verdict on one candidate for one place, by the rule table alone: nothing is tried, nothing is assumed. */
 export function judge(wanted: Wanted, candidate: Candidate): Verdict {
   const findings = rulesFor(wanted.role).flatMap((rule): readonly Finding[] => {
-    const speech = rule.judge(wanted, candidate);
-    if (speech === null) return [];
+    const heard = rule.judge.hear(wanted, candidate);
+    if (heard === null) return [];
+    const speech = wanted.name === candidate.type.name ? ofSameType(heard) : heard;
     const { id, why, mark, source } = rule;
     return [
       {

@@ -1,15 +1,5 @@
 /** The job file that is being worked on: events are added at its end, everything else in it stays as it was. */
-import {
-  closeSync,
-  fsyncSync,
-  openSync,
-  realpathSync,
-  renameSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from "node:fs";
-import { basename, dirname, join } from "node:path";
+import { realpathSync } from "node:fs";
 import type { JobEvent } from "../../bench/event.ts";
 import type { Job } from "../../job/job.ts";
 import { parseJob } from "../../job/parse-job.ts";
@@ -17,6 +7,7 @@ import { refusedPower } from "../../safety/resistor-on.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import { loadJob } from "../load-job.ts";
 import { readText } from "../read-file.ts";
+import { replaceFile } from "../replace-file.ts";
 
 export class JobFile {
   readonly #path: string;
@@ -73,29 +64,5 @@ export class JobFile {
     this.#textOnDisk = text;
     this.#job = job.value;
     return job;
-  }
-}
-
-/** Puts `text` in the place of a file: whoever reads meanwhile, or after a power cut, finds the old or the new, whole. */
-function replaceFile(path: string, text: string): void {
-  const beside = join(dirname(path), `.${basename(path)}.${process.pid}.new`);
-  try {
-    writeFileSync(beside, text, { mode: statSync(path).mode & 0o777, flush: true });
-    renameSync(beside, path);
-  } catch (error) {
-    rmSync(beside, { force: true });
-    throw error;
-  }
-  syncFolder(dirname(path));
-}
-
-/** The new name is on the disk only once its folder is. Windows cannot open a folder, and does this by itself. */
-function syncFolder(folder: string): void {
-  if (process.platform === "win32") return;
-  const handle = openSync(folder, "r");
-  try {
-    fsyncSync(handle);
-  } finally {
-    closeSync(handle);
   }
 }
