@@ -20,7 +20,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   job: ["units", "board", "bench", "meter", "live", "priors", "diagnosis", "money", "safety", "planning"],
   shipped: ["units", "board"],
   practice: ["units", "numeric", "board", "bench", "meter", "live", "priors", "job"],
-  wire: ["units", "board", "bench", "job"],
+  wire: ["units", "board", "bench", "parts", "job"],
   store: ["units", "board", "bench", "job", "wire"],
   server: ["units", "wire", "job", "shipped", "store"],
   cli: [

@@ -10,7 +10,7 @@ export const warmCurrent = judged(
   "as much current at a case of 100 degC as the original",
   ({ ratings: had }, { type: { ratings: has } }) => {
     const wanted = had.hotAmps ?? had.amps;
-    if (wanted === undefined) return unknownOf("amps", had, has);
+    if (wanted === undefined) return unknownOf("hotAmps", had, has);
     if (has.hotAmps !== undefined) {
       const words = `${said("hotAmps", has.hotAmps)}, original ${said(had.hotAmps === undefined ? "amps" : "hotAmps", wanted)}`;
       if (has.hotAmps >= wanted) return { says: "meets", about: "hotAmps", words };
@@ -19,12 +19,13 @@ export const warmCurrent = judged(
         ? { says: "bars", about: "hotAmps", words }
         : { says: "asks", about: "hotAmps", words: `${words}: compare both at 100 degC` };
     }
-    if (has.amps === undefined) return unknownOf("amps", had, has);
+    if (has.amps === undefined) return unknownOf("hotAmps", { hotAmps: wanted }, has);
     const words = `${said("amps", has.amps)}, original ${said("amps", wanted)}`;
     if (has.amps < wanted) return { says: "bars", about: "amps", words };
     return {
       says: "open",
       about: "hotAmps",
+      unknown: "candidate",
       words: `${words}; the candidate's current at 100 degC is not known`,
     };
   },

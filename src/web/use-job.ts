@@ -1,6 +1,7 @@
 /** One open job: its log in this browser, the engine's view of it, and how it stands with the server. */
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
+import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import { Engine } from "./engine.ts";
 import type { HiddenFaults, JobSoFar } from "./engine-messages.ts";
 import { happened, type KeptEvent, type KeptJob, newId, type Outcome } from "./job-event.ts";
@@ -27,6 +28,7 @@ export interface OpenJob {
   practice(action: ActionView): Promise<Outcome>;
   hidden(): Promise<HiddenFaults>;
   why(part: string): Promise<BecauseView>;
+  partFit(part: string, typed: TypedFit): Promise<FitView>;
 }
 
 function useEngine(): Engine | null {
@@ -103,6 +105,24 @@ function usePracticeBoard(engine: Engine | null, job: KeptJob | null, events: re
   return { practice, hidden };
 }
 
+/** What the engine says of one part; the same functions while the log is. */
+function useAboutPart(engine: Engine | null, job: KeptJob | null, events: readonly KeptEvent[]) {
+  const header = job?.header;
+  const ask = useCallback(
+    <T>(question: (on: Engine, soFar: JobSoFar) => Promise<T>) =>
+      engine === null || header === undefined
+        ? Promise.reject<T>(new Error("the engine is still starting"))
+        : question(engine, { header, events }),
+    [engine, header, events],
+  );
+  const why = useCallback((part: string) => ask((on, soFar) => on.why(soFar, part)), [ask]);
+  const partFit = useCallback(
+    (part: string, typed: TypedFit) => ask((on, soFar) => on.partFit(soFar, part, typed)),
+    [ask],
+  );
+  return { why, partFit };
+}
+
 /** Opens a job and keeps it: everything recorded is safe in this browser before it is sent. */
 export function useJob(id: string): OpenJob {
   const engine = useEngine();
@@ -131,14 +151,7 @@ export function useJob(id: string): OpenJob {
       );
   };
   const { practice, hidden } = usePracticeBoard(engine, known, events);
-  const header = known?.header;
-  const why = useCallback(
-    (part: string) =>
-      engine === null || header === undefined
-        ? Promise.reject<BecauseView>(new Error("the engine is still starting"))
-        : engine.why({ header, events }, part),
-    [engine, header, events],
-  );
+  const { why, partFit } = useAboutPart(engine, known, events);
   return {
     job,
     events,
@@ -154,5 +167,6 @@ export function useJob(id: string): OpenJob {
     practice,
     hidden,
     why,
+    partFit,
   };
 }
