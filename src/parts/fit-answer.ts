@@ -1,7 +1,6 @@
 /** The whole answer to "which part will do" for one place: what is asked, by which rules, and what there is. */
 import type { Board, Part } from "../board/board.ts";
-import type { Catalogue, CatalogueType } from "./catalogue.ts";
-import { inHouse } from "./catalogue.ts";
+import { type Catalogue, type CatalogueType, inHouse, type StockLine } from "./catalogue.ts";
 import { BASELINE, type IncomingStep, incomingCheck } from "./incoming-check.ts";
 import { type Offer, offersFor } from "./offers.ts";
 import type { PartRole } from "./part-role.ts";
@@ -20,17 +19,11 @@ export interface KnownRating {
   readonly text: string;
 }
 
-export interface OfferAnswer {
+export interface OfferAnswer extends Omit<StockLine, "type"> {
   readonly name: string;
   readonly kind: string;
   readonly fits: Fits;
   readonly inHouse: boolean;
-  readonly count: number | null;
-  readonly place: string | null;
-  readonly price: number | null;
-  readonly supplier: string | null;
-  readonly used: boolean;
-  readonly donor: string | null;
   /** where its ratings were read */
   readonly source: string | null;
   readonly ratings: readonly KnownRating[];
@@ -67,22 +60,17 @@ export function knownRatings(ratings: Ratings): readonly KnownRating[] {
 }
 
 function offerAnswer({ line, verdict }: Offer, role: PartRole): OfferAnswer {
-  const { type, count, place, price, supplier, used, donor } = line;
+  const { type, ...stock } = line;
   return {
     name: type.name,
     kind: type.kind,
     fits: verdict.fits,
     inHouse: inHouse(line),
-    count,
-    place,
-    price,
-    supplier,
-    used,
-    donor,
+    ...stock,
     source: type.source === null ? null : `${type.source.mark}: ${type.source.words}`,
     ratings: knownRatings(type.ratings),
     findings: verdict.findings,
-    incoming: incomingCheck(type.kind, role, type.ratings, used),
+    incoming: incomingCheck(type.kind, role, type.ratings, line.used),
   };
 }
 

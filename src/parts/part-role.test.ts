@@ -60,6 +60,12 @@ const MORE: Raw = {
     pins: { plus: "PBUS", minus: "NBUS" },
     value: { farads: 470e-6, volts: 450, type: "electrolytic" },
   },
+  C14: {
+    kind: "capacitor",
+    pins: { plus: "FEED", minus: "NBUS" },
+    value: { farads: 4.7e-6, volts: 450, type: "electrolytic" },
+    stage: "supply",
+  },
   Q10: { kind: "igbt", pins: { g: "G_PFC2", c: "SW", e: "NBUS" }, value: { volts: 650, amps: 40 } },
 };
 
@@ -73,6 +79,7 @@ describe("the role of a part that may be exchanged", () => {
     ["BR1", "bridge"],
     ["C13", "bus capacitor"],
     ["C1", "bus capacitor"],
+    ["C14", "bus capacitor"],
     ["C3", "film capacitor"],
     ["Q1", "motor switch"],
     ["Q4", "motor switch"],
@@ -107,6 +114,7 @@ describe("the role of a part that may be exchanged", () => {
   it("comes with its set: a motor switch with the other five, a bus capacitor with its bank", () => {
     expect(wantedAt(board, partOf(board, "Q1"), null).alike).toEqual(["Q4", "Q2", "Q5", "Q3", "Q6"]);
     expect(wantedAt(board, partOf(board, "C13"), null).alike).toEqual(["C1", "C2"]);
+    expect(wantedAt(board, partOf(board, "C14"), null).alike).toEqual([]);
   });
 
   it("comes with the switch that shares its current, whatever gate that has", () => {

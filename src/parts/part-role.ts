@@ -47,6 +47,8 @@ export type PartRole =
 
 /** From this on a resistor at a high voltage is one of a chain that drops it. Common practice: 47 k to 1 M. */
 const CHAIN_OHMS = 47_000;
+/** From this rating on an electrolytic holds rectified mains: the board file's own rule for the bus. */
+const BUS_CAPACITOR_VOLTS = 200;
 /** The fuse resistor in the feed of a small supply: 2.2 to 10 ohm, here with room to spare. Common practice. */
 const FUSE_RESISTOR_OHMS = 47;
 
@@ -108,6 +110,8 @@ function capacitorRole(board: Board, roles: Roles, part: Part): PartRole {
   const supplies = [...board.parts.values()].filter((one) => one.kind === "switcher");
   if (electrolytic && supplies.some((one) => nets.includes(one.pins.get("vcc") ?? "")))
     return "supply pin capacitor";
+  // The small supply's own reservoir stands on the bus's volts too.
+  if (electrolytic && (part.value.volts ?? 0) >= BUS_CAPACITOR_VOLTS) return "bus capacitor";
   if (electrolytic) return "rail capacitor";
   return part.value.type === "film" ? "film capacitor" : "ceramic";
 }

@@ -61,7 +61,7 @@ function alikeOf(roles: Roles, part: Part, role: PartRole): readonly string[] {
       : role === "bus capacitor"
         ? roles.busCapacitors
         : [];
-  return [...new Set(set)].filter((ref) => ref !== part.ref);
+  return set.includes(part.ref) ? [...new Set(set)].filter((ref) => ref !== part.ref) : [];
 }
 
 /**

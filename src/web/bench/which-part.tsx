@@ -75,17 +75,36 @@ function Rules({ view }: { readonly view: FitView }) {
   return (
     <section aria-label="What it must hold to">
       <h3>What it must hold to here</h3>
-      <dl className="fit-rules">
-        {view.rules.map((rule) => (
-          <div key={rule.id}>
-            <dt>{rule.wants}</dt>
-            <dd>
-              {rule.why} <span className="aside">({rule.source ?? rule.mark})</span>
-            </dd>
-          </div>
-        ))}
-      </dl>
+      <Pairs
+        pairs={view.rules.map((rule) => ({
+          head: rule.wants,
+          text: rule.why,
+          aside: rule.source ?? rule.mark,
+        }))}
+      />
     </section>
+  );
+}
+
+interface Pair {
+  readonly head: string;
+  readonly text: string;
+  readonly aside?: string;
+}
+
+function Pairs({ pairs }: { readonly pairs: readonly Pair[] }) {
+  return (
+    <dl className="fit-rules">
+      {pairs.map(({ head, text, aside }) => (
+        <div key={head}>
+          <dt>{head}</dt>
+          <dd>
+            {text}
+            {aside !== undefined && <span className="aside"> ({aside})</span>}
+          </dd>
+        </div>
+      ))}
+    </dl>
   );
 }
 
@@ -167,17 +186,12 @@ function Incoming({ view }: { readonly view: FitView }) {
   return (
     <section aria-label="Before it goes in">
       <h3>Two minutes before it goes in</h3>
-      <dl className="fit-rules">
-        {view.incoming.map((step) => (
-          <div key={step.do}>
-            <dt>
-              {step.do}
-              {step.pulledOnly ? " (pulled parts)" : ""}
-            </dt>
-            <dd>{step.expect}</dd>
-          </div>
-        ))}
-      </dl>
+      <Pairs
+        pairs={view.incoming.map((step) => ({
+          head: step.pulledOnly ? `${step.do} (pulled parts)` : step.do,
+          text: step.expect,
+        }))}
+      />
       <p className="aside">{view.baseline}</p>
     </section>
   );
