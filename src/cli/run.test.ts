@@ -235,6 +235,7 @@ describe("help", () => {
       "fit",
       "catalogue",
       "cool",
+      "sum",
     ]) {
       const help = await ran(command, "--help");
       expect(help.code, command).toBe(0);

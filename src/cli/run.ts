@@ -9,6 +9,7 @@ import { addNext } from "./commands/next.ts";
 import { addPredict } from "./commands/predict.ts";
 import { addPriors } from "./commands/priors.ts";
 import { addServe } from "./commands/serve.ts";
+import { addSum } from "./commands/sum.ts";
 import { addSuspects } from "./commands/suspects.ts";
 import { BAD_INPUT, BROKEN, DONE, type Finish, type Io, oneLine } from "./io.ts";
 import { version } from "./version.ts";
@@ -72,6 +73,7 @@ function makeProgram(io: Io, finish: Finish): Command {
     addFit,
     addCatalogue,
     addCool,
+    addSum,
   ]) {
     add(program, io, finish);
   }
