@@ -75,14 +75,10 @@ function offerAnswer({ line, verdict }: Offer, role: PartRole): OfferAnswer {
 }
 
 function rulesAt(wanted: Wanted): readonly RuleAnswer[] {
-  return rulesFor(wanted.role).map(({ id, judge, why, mark, source, custom }) => ({
-    id,
-    wants: judge.wants(wanted),
-    why,
-    mark,
-    source,
-    custom,
-  }));
+  const asked = rulesFor(wanted.role).map(({ id, judge, why, mark, source, custom }) => {
+    return { id, wants: judge.wants(wanted), why, mark, source, custom };
+  });
+  return asked.filter(({ wants }) => wants !== "");
 }
 
 /** `original` is the catalogue's entry of the part that was there, where its marking was read. Pure; offers come best first. */

@@ -49,6 +49,17 @@ describe("a candidate typed beside the original", () => {
     expect(typed.ratings.find(({ name }) => name === "gateCoulombs")?.text).toBe("100 nC");
   });
 
+  it("is not asked for what does not concern its place", () => {
+    const asked = (ref: string) => view(ref).rules.map(({ id, wants }) => [id, wants]);
+    for (const ref of board.parts.keys())
+      for (const [id, wants] of asked(ref)) expect(wants, `${ref} ${id}`).not.toBe("");
+    // nothing stands beside Q1, but five others are of its set
+    expect(asked("Q1").map(([id]) => id)).not.toContain("a pair together");
+    expect(asked("Q1")).toContainEqual(["one type in all legs", "one type in the whole set"]);
+    // a switcher chip is no MOSFET
+    expect(asked("U1").map(([id]) => id)).not.toContain("on-resistance");
+  });
+
   it("stands beside the types that many makers sell, those that will not do left out", () => {
     const { offers } = view("DZ1");
     expect(offers.length).toBeGreaterThan(0);

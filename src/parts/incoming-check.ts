@@ -144,7 +144,7 @@ const BY_KIND: Readonly<Partial<Record<PartKind, readonly IncomingStep[]>>> = {
 };
 
 const TAB_ISOLATED = step("leads joined, to the tab, insulation tester or the highest ohms", "over 20 Mohm");
-const TAB_LIVE = step("tab to the middle pin", "below 1 ohm: the tab is live, so pad and bush are needed");
+const TAB_LIVE = step("tab to the middle pin", "below 1 ohm: live, so pad and bush are needed; OL: isolated");
 
 /** Roles whose case may touch the heatsink. */
 const SCREWED: ReadonlySet<PartRole> = new Set([

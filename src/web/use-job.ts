@@ -12,6 +12,7 @@ const RETRY_MS = 5_000;
 const PROGRESS_MS = 500;
 
 export interface OpenJob {
+  readonly id: string;
   readonly job: KeptJob | null | "loading";
   readonly events: readonly KeptEvent[];
   readonly view: BenchView | null;
@@ -153,6 +154,7 @@ export function useJob(id: string): OpenJob {
   const { practice, hidden } = usePracticeBoard(engine, known, events);
   const { why, partFit } = useAboutPart(engine, known, events);
   return {
+    id,
     job,
     events,
     view,

@@ -53,11 +53,7 @@ export function CheckCard(props: CardProps) {
         <HeldBack gate={gate} view={view} hands={hands} />
       )}
       {card.action.do === "replace" && (
-        <WhichPart
-          key={field(card.action, "part")}
-          part={field(card.action, "part") ?? ""}
-          partFit={props.open.partFit}
-        />
+        <WhichPart job={props.open.id} part={field(card.action, "part") ?? ""} partFit={props.open.partFit} />
       )}
       {card.why !== "" && <p className="why">{card.why}</p>}
       {card.good !== null && (

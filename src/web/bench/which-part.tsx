@@ -4,26 +4,27 @@ import type { Finding, FitView, OfferAnswer, TypedFit } from "../../wire/fit-vie
 import { CandidateTable } from "./candidate-table.tsx";
 
 interface WhichPartProps {
+  readonly job: string;
   readonly part: string;
   partFit(part: string, typed: TypedFit): Promise<FitView>;
 }
 
-/** What was typed of each place stays while the page is open, whatever card comes between. */
+/** What was typed of each place of each job stays while the page is open, whatever card comes between. */
 const typedFor = new Map<string, TypedFit>();
 const NOTHING: TypedFit = { original: {}, candidate: {} };
 
-export function WhichPart({ part, partFit }: WhichPartProps) {
+export function WhichPart({ job, part, partFit }: WhichPartProps) {
   const [opened, setOpened] = useState(false);
   return (
     <details className="which-part" onToggle={(event) => setOpened(event.currentTarget.open)}>
       <summary>Which part will do</summary>
-      {opened && <WhichPartBody part={part} partFit={partFit} />}
+      {opened && <WhichPartBody key={`${job} ${part}`} job={job} part={part} partFit={partFit} />}
     </details>
   );
 }
 
-function WhichPartBody({ part, partFit }: WhichPartProps) {
-  const [typed, setTyped] = useState<TypedFit>(typedFor.get(part) ?? NOTHING);
+function WhichPartBody({ job, part, partFit }: WhichPartProps) {
+  const [typed, setTyped] = useState<TypedFit>(typedFor.get(`${job} ${part}`) ?? NOTHING);
   const [view, setView] = useState<FitView | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   useEffect(() => {
@@ -37,7 +38,7 @@ function WhichPartBody({ part, partFit }: WhichPartProps) {
     };
   }, [part, partFit, typed]);
   const type = (change: TypedFit) => {
-    typedFor.set(part, change);
+    typedFor.set(`${job} ${part}`, change);
     setTyped(change);
   };
   if (problem !== null) return <p role="alert">{problem}</p>;
