@@ -1,11 +1,24 @@
-import { closeSync, fsyncSync, openSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+/** Writing a file so that nobody ever finds half of it. */
+import {
+  closeSync,
+  existsSync,
+  fsyncSync,
+  openSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { basename, dirname, join } from "node:path";
 
-/** Puts `text` in the place of a file: whoever reads meanwhile, or after a power cut, finds the old or the new, whole. */
+/** Puts `text` in the place of a file: whoever reads meanwhile, or after a power cut, finds the old or the new, whole. One that is not there yet is made. */
 export function replaceFile(path: string, text: string): void {
   const beside = join(dirname(path), `.${basename(path)}.${process.pid}.new`);
   try {
-    writeFileSync(beside, text, { mode: statSync(path).mode & 0o777, flush: true });
+    writeFileSync(beside, text, {
+      mode: existsSync(path) ? statSync(path).mode & 0o777 : 0o666,
+      flush: true,
+    });
     renameSync(beside, path);
   } catch (error) {
     rmSync(beside, { force: true });

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { ran, refusal } from "./ran.fixture.ts";
 import { run } from "./run.ts";
 import { capturedIo, type Folder, freshFolder, SMALL_BOARD, SMALL_JOB } from "./small-job.fixture.ts";
 
@@ -10,20 +11,6 @@ beforeEach(() => {
   job = folder.file("job.json", SMALL_JOB);
 });
 afterEach(() => folder.remove());
-
-async function ran(...argv: string[]): Promise<{ code: number; out: string; err: string }> {
-  const io = capturedIo();
-  const code = await run(argv, io);
-  return { code, ...io.said };
-}
-
-/** Bad input: exit 2, one line on standard error, nothing on standard output. */
-async function refusal(...argv: string[]): Promise<string> {
-  const { code, out, err } = await ran(...argv);
-  expect({ code, out }).toEqual({ code: 2, out: "" });
-  expect(err).toMatch(/^[^\n]+\n$/);
-  return err;
-}
 
 const BUS = { do: "measure", mode: "diode", red: "NBUS", black: "PBUS" };
 
@@ -237,7 +224,19 @@ describe("help", () => {
     expect(code).toBe(0);
     expect(out).toMatch(/Exit codes:/);
     expect(out).toMatch(/\$ faultwright bench/);
-    for (const command of ["suspects", "next", "predict", "deck", "bench", "serve", "priors"]) {
+    for (const command of [
+      "suspects",
+      "next",
+      "predict",
+      "deck",
+      "bench",
+      "serve",
+      "priors",
+      "fit",
+      "catalogue",
+      "cool",
+      "sum",
+    ]) {
       const help = await ran(command, "--help");
       expect(help.code, command).toBe(0);
       expect(help.out, command).toMatch(/Example/);

@@ -1,11 +1,15 @@
 import { Command, CommanderError } from "commander";
 import { addBench } from "./bench/bench-command.ts";
 import { addBoard } from "./boards/board-command.ts";
+import { addCatalogue } from "./commands/catalogue.ts";
+import { addCool } from "./commands/cool.ts";
 import { addDeck } from "./commands/deck.ts";
+import { addFit } from "./commands/fit.ts";
 import { addNext } from "./commands/next.ts";
 import { addPredict } from "./commands/predict.ts";
 import { addPriors } from "./commands/priors.ts";
 import { addServe } from "./commands/serve.ts";
+import { addSum } from "./commands/sum.ts";
 import { addSuspects } from "./commands/suspects.ts";
 import { BAD_INPUT, BROKEN, DONE, type Finish, type Io, oneLine } from "./io.ts";
 import { version } from "./version.ts";
@@ -57,7 +61,20 @@ function makeProgram(io: Io, finish: Finish): Command {
       getOutHasColors: () => io.color,
       getErrHasColors: () => io.color,
     });
-  for (const add of [addBench, addServe, addNext, addSuspects, addPredict, addDeck, addBoard, addPriors]) {
+  for (const add of [
+    addBench,
+    addServe,
+    addNext,
+    addSuspects,
+    addPredict,
+    addDeck,
+    addBoard,
+    addPriors,
+    addFit,
+    addCatalogue,
+    addCool,
+    addSum,
+  ]) {
     add(program, io, finish);
   }
   return program;

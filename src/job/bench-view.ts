@@ -7,8 +7,8 @@ import { kindOf } from "../board/kinds.ts";
 import type { Reason, Suspect } from "../diagnosis/belief.ts";
 import { coldCheckOf, shownWords } from "../diagnosis/cold-evidence.ts";
 import type { MeterReading } from "../meter/prediction.ts";
-import { actionMinutes } from "../money/minutes.ts";
-import { partPrice } from "../money/prices.ts";
+import { amountNumber } from "../money/amount.ts";
+import { jobSum } from "../money/job-sum.ts";
 import { andList } from "../planning/faults-in-words.ts";
 import type { Action } from "../planning/proposal.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
@@ -229,15 +229,7 @@ function placeList(board: Board): { place: string; words: string }[] {
   return [...nets, ...pins];
 }
 
-function spent(assessment: Assessment): { minutesSpent: number; moneySpent: number } {
-  const { job, timeline } = assessment;
-  let minutesSpent = 0;
-  let moneySpent = 0;
-  for (const { event, before } of timeline.entries) {
-    minutesSpent += actionMinutes(job.board, before, event);
-    if (event.do !== "replace") continue;
-    const part = job.board.parts.get(event.part);
-    moneySpent += event.price ?? (part === undefined ? 0 : partPrice(part));
-  }
-  return { minutesSpent, moneySpent };
+function spent({ job, timeline }: Assessment): { minutesSpent: number; moneySpent: number } {
+  const { minutes, partsTotal } = jobSum(job.board, timeline, job.terms);
+  return { minutesSpent: amountNumber(minutes), moneySpent: amountNumber(partsTotal) };
 }

@@ -1,5 +1,5 @@
 /** The rungs of a limited power-up: what each proves, when to go on and when to stop. Common practice, after the trade's ladder. */
-import type { Mark } from "../priors/mark.ts";
+import type { Mark } from "../units/mark.ts";
 
 export type RungId = "A" | "B" | "C" | "D" | "E" | "F" | "H";
 

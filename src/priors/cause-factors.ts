@@ -1,7 +1,7 @@
 import type { PartKind } from "../board/board.ts";
 import type { FaultMode } from "../board/fault.ts";
+import type { Sourced } from "../units/mark.ts";
 import type { Cause } from "./cause.ts";
-import type { Sourced } from "./mark.ts";
 import type { StageGroup } from "./stage-groups.ts";
 
 /** What a factor applies to; everything named must hold, what is not named is free. */

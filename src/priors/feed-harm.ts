@@ -4,10 +4,10 @@
  */
 import type { PowerEvent } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
+import type { Sourced } from "../units/mark.ts";
 import { viewOf } from "./circuit-view.ts";
 import type { FaultPrior, KnockOn } from "./fault-prior.ts";
 import { feedNets } from "./fed-nets.ts";
-import type { Sourced } from "./mark.ts";
 
 /** What does the harm when one fault brings another with it. */
 export type HarmBy = "line current" | "bus energy" | "bus volts" | "rail volts";

@@ -1,6 +1,6 @@
 import type { Part } from "../board/board.ts";
+import type { Sourced } from "../units/mark.ts";
 import { capacitorShape } from "./junctions.ts";
-import type { Sourced } from "./mark.ts";
 import type { StageGroup } from "./stage-groups.ts";
 
 /** How often a stage holds the first fault of a dead board. */

@@ -1,8 +1,8 @@
 import type { Part } from "../board/board.ts";
 import type { FaultMode } from "../board/fault.ts";
+import type { Sourced } from "../units/mark.ts";
 import type { CircuitView } from "./circuit-view.ts";
 import { junctionsOf } from "./junctions.ts";
-import type { Sourced } from "./mark.ts";
 
 /** A place where something fails, and how. */
 export interface Failing {

@@ -3,7 +3,7 @@ import type { Observed } from "../bench/event.ts";
 import { OBSERVED } from "../bench/words.ts";
 import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
-import type { Mark } from "./mark.ts";
+import type { Mark } from "../units/mark.ts";
 import { boardEffect, type PowerEffect } from "./power-effects.ts";
 
 type EndRow = Readonly<Partial<Record<Observed, number>>>;

@@ -2,9 +2,9 @@ import type { Finding } from "../bench/event.ts";
 import { FINDINGS } from "../bench/words.ts";
 import type { Part } from "../board/board.ts";
 import type { Fault, FaultMode } from "../board/fault.ts";
+import type { Sourced } from "../units/mark.ts";
 import type { Cause } from "./cause.ts";
 import { junctionsOf } from "./junctions.ts";
-import type { Sourced } from "./mark.ts";
 import type { Shape } from "./mode-shares.ts";
 
 type Shares = Readonly<Partial<Record<Finding, number>>>;

@@ -1,5 +1,5 @@
 import type { FaultMode } from "../board/fault.ts";
-import type { Sourced } from "./mark.ts";
+import type { Sourced } from "../units/mark.ts";
 
 /** What fails: a part kind, or one junction inside a part, as far as failure modes differ. */
 export type Shape =

@@ -2,9 +2,9 @@ import type { Feed, Observed, Place, PowerEvent } from "../bench/event.ts";
 import { OBSERVED } from "../bench/words.ts";
 import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
+import type { Sourced } from "../units/mark.ts";
 import { limitsSupply } from "./bench-load.ts";
 import { limitsShorts, viewOf } from "./circuit-view.ts";
-import type { Sourced } from "./mark.ts";
 import { boardEffect, type PowerEffect } from "./power-effects.ts";
 
 /** What the technician sees at power-up, as shares, by what feeds the board. */

@@ -1,4 +1,5 @@
 import { faultName } from "../board/fault.ts";
+import type { Sourced } from "../units/mark.ts";
 import { CAUSE_FACTORS } from "./cause-factors.ts";
 import type { PriorTable } from "./fault-prior.ts";
 import { FEED_HARM_ROWS } from "./feed-harm.ts";
@@ -6,7 +7,6 @@ import { KIND_WEIGHTS, STAGE_SHARES } from "./kind-rates.ts";
 import { KNOCK_ON_RULES, ruleWords } from "./knock-on-rules.ts";
 import { LOAD_ENDS, LOAD_ENDS_MARK } from "./load-outcomes.ts";
 import { FINDING_ROWS } from "./look-findings.ts";
-import type { Sourced } from "./mark.ts";
 import { MODE_SHARES } from "./mode-shares.ts";
 import type { PowerEffect } from "./power-effects.ts";
 import { OUTCOME_ROWS } from "./power-outcomes.ts";

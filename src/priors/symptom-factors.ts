@@ -1,6 +1,6 @@
+import type { Sourced } from "../units/mark.ts";
 import type { Symptom } from "./cause.ts";
 import type { FactorWhere } from "./cause-factors.ts";
-import type { Sourced } from "./mark.ts";
 
 /** For jobs with this symptom, rates of the faults named are multiplied. All that apply multiply. */
 export interface SymptomFactor extends Sourced {

@@ -1,5 +1,6 @@
 /** What the page and its worker say to each other. Plain data, structured-clone safe. */
 import type { ActionView } from "../wire/bench-view.ts";
+import type { TypedFit } from "../wire/fit-view.ts";
 import type { JobHeader, KeptEvent, Outcome } from "./job-event.ts";
 
 export interface JobSoFar {
@@ -22,6 +23,12 @@ export type EngineRequest =
       readonly action: ActionView;
     } & JobSoFar)
   | ({ readonly ask: "why"; readonly askId: number; readonly part: string } & JobSoFar)
+  | ({
+      readonly ask: "fit";
+      readonly askId: number;
+      readonly part: string;
+      readonly typed: TypedFit;
+    } & JobSoFar)
   | ({ readonly ask: "hidden"; readonly askId: number; readonly seed: number } & JobSoFar)
   | ({ readonly ask: "compose"; readonly askId: number } & Description);
 

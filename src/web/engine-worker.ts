@@ -11,10 +11,12 @@ import type { Job } from "../job/job.ts";
 import { parseJob } from "../job/parse-job.ts";
 import { warmUp } from "../job/warm-up.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
+import { fitView } from "../parts/fit-view.ts";
 import { type Asked, answer as practiceAnswer } from "../practice/answer.ts";
 import { faultsAfter, faultsOnArrival, type PracticeJob, practiceJobOf } from "../practice/hidden-course.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { BenchView } from "../wire/bench-view.ts";
+import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type {
   EngineAnswer,
   EngineRequest,
@@ -67,6 +69,13 @@ function hidden(soFar: JobSoFar, seed: number): HiddenFaults {
   };
 }
 
+function partFit(soFar: JobSoFar, ref: string, typed: TypedFit): FitView {
+  const { board } = jobOf(soFar).asBrought;
+  const part = board.parts.get(ref);
+  if (part === undefined) throw new Error(`this board has no part ${ref}`);
+  return fitView(board, part, typed);
+}
+
 function answer(request: EngineRequest): unknown {
   switch (request.ask) {
     case "view":
@@ -76,6 +85,8 @@ function answer(request: EngineRequest): unknown {
       return practice(request, request.seed, request.action as unknown as Asked);
     case "why":
       return taken(becauseView(taken(beliefOf(jobOf(request), session)), request.part));
+    case "fit":
+      return partFit(request, request.part, request.typed);
     case "hidden":
       return hidden(request, request.seed);
     case "compose":

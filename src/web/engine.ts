@@ -1,6 +1,7 @@
 /** The worker behind promises. Views that nobody waits for any more are dropped, not computed. */
 import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
 import type { ComposerView } from "../wire/composer-view.ts";
+import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type {
   Description,
   EngineAnswer,
@@ -69,6 +70,11 @@ export class Engine {
   /** Why a part is suspected or cleared. */
   async why(job: JobSoFar, part: string): Promise<BecauseView> {
     return (await this.#ask({ ask: "why", part, ...job })) as BecauseView;
+  }
+
+  /** Which part will do in a place, beside what was typed of one. */
+  async partFit(job: JobSoFar, part: string, typed: TypedFit): Promise<FitView> {
+    return (await this.#ask({ ask: "fit", part, typed, ...job })) as FitView;
   }
 
   async hidden(job: JobSoFar, seed: number): Promise<HiddenFaults> {

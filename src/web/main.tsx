@@ -10,6 +10,7 @@ import "./style/card.css";
 import "./style/panels.css";
 import "./style/power.css";
 import "./style/charge.css";
+import "./style/fit.css";
 
 const page = document.getElementById("page");
 if (page === null) throw new Error("index.html has no #page");

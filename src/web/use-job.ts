@@ -1,6 +1,7 @@
 /** One open job: its log in this browser, the engine's view of it, and how it stands with the server. */
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
+import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type { Engine } from "./engine.ts";
 import type { HiddenFaults, JobSoFar } from "./engine-messages.ts";
 import { happened, type KeptEvent, type KeptJob, newId, type Outcome } from "./job-event.ts";
@@ -12,6 +13,7 @@ const RETRY_MS = 5_000;
 const PROGRESS_MS = 500;
 
 export interface OpenJob {
+  readonly id: string;
   readonly job: KeptJob | null | "loading";
   readonly events: readonly KeptEvent[];
   readonly view: BenchView | null;
@@ -28,6 +30,7 @@ export interface OpenJob {
   practice(action: ActionView): Promise<Outcome>;
   hidden(): Promise<HiddenFaults>;
   why(part: string): Promise<BecauseView>;
+  partFit(part: string, typed: TypedFit): Promise<FitView>;
 }
 
 function useSync(id: string): readonly [Sync, () => void] {
@@ -94,6 +97,24 @@ function usePracticeBoard(engine: Engine | null, job: KeptJob | null, events: re
   return { practice, hidden };
 }
 
+/** What the engine says of one part; the same functions while the log is. */
+function useAboutPart(engine: Engine | null, job: KeptJob | null, events: readonly KeptEvent[]) {
+  const header = job?.header;
+  const ask = useCallback(
+    <T>(question: (on: Engine, soFar: JobSoFar) => Promise<T>) =>
+      engine === null || header === undefined
+        ? Promise.reject<T>(new Error("the engine is still starting"))
+        : question(engine, { header, events }),
+    [engine, header, events],
+  );
+  const why = useCallback((part: string) => ask((on, soFar) => on.why(soFar, part)), [ask]);
+  const partFit = useCallback(
+    (part: string, typed: TypedFit) => ask((on, soFar) => on.partFit(soFar, part, typed)),
+    [ask],
+  );
+  return { why, partFit };
+}
+
 /** Opens a job and keeps it: everything recorded is safe in this browser before it is sent. */
 export function useJob(id: string): OpenJob {
   const engine = useEngine();
@@ -122,15 +143,9 @@ export function useJob(id: string): OpenJob {
       );
   };
   const { practice, hidden } = usePracticeBoard(engine, known, events);
-  const header = known?.header;
-  const why = useCallback(
-    (part: string) =>
-      engine === null || header === undefined
-        ? Promise.reject<BecauseView>(new Error("the engine is still starting"))
-        : engine.why({ header, events }, part),
-    [engine, header, events],
-  );
+  const { why, partFit } = useAboutPart(engine, known, events);
   return {
+    id,
     job,
     events,
     view,
@@ -145,5 +160,6 @@ export function useJob(id: string): OpenJob {
     practice,
     hidden,
     why,
+    partFit,
   };
 }

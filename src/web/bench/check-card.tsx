@@ -14,6 +14,7 @@ import { gateBefore, HeldBack } from "./held-back.tsx";
 import { PowerForecast } from "./power-forecast.tsx";
 import { Probes } from "./probes.tsx";
 import { SomethingElse } from "./something-else.tsx";
+import { WhichPart } from "./which-part.tsx";
 
 export function CheckCard(props: CardProps) {
   const { card, view, agenda, hands } = props;
@@ -50,6 +51,9 @@ export function CheckCard(props: CardProps) {
         </>
       ) : (
         <HeldBack gate={gate} view={view} hands={hands} />
+      )}
+      {card.action.do === "replace" && (
+        <WhichPart job={props.open.id} part={field(card.action, "part") ?? ""} partFit={props.open.partFit} />
       )}
       {card.why !== "" && <p className="why">{card.why}</p>}
       {card.good !== null && (

@@ -4,7 +4,7 @@
  */
 export type Mark = "seen" | "seen-2nd" | "common practice" | "from memory";
 
-/** What every row of every table of this layer carries beside its figures. */
+/** What every row of every table carries beside its figures. */
 export interface Sourced {
   readonly id: string;
   readonly mark: Mark;

@@ -1,0 +1,203 @@
+import { type Command, Option } from "commander";
+import { ORDER_OF_WORK, torqueRange } from "../../parts/cooling/mounting.ts";
+import {
+  beforeAndAfter,
+  INTERFACES,
+  type InterfaceName,
+  junctionTemperatures,
+} from "../../parts/cooling/thermal-chain.ts";
+import { type Insulation, spacingFor } from "../../parts/rebuild/spacing.ts";
+import { type TrackLayer, trackWidthMm } from "../../parts/rebuild/track-current.ts";
+import type { Parsed } from "../../units/outcome.ts";
+import { parseQuantity } from "../../units/quantity.ts";
+import { answerText } from "../answer-text.ts";
+import { DONE, type Finish, type Io, refuse } from "../io.ts";
+
+const UNDER = Object.keys(INTERFACES) as InterfaceName[];
+const LAYERS: readonly TrackLayer[] = ["outside", "inside"];
+
+export function addCool(program: Command, io: Io, finish: Finish): void {
+  const cool = program
+    .command("cool")
+    .description("will it stay cool: junction, screw, and the distances and tracks of a rebuilt area")
+    .addHelpText(
+      "after",
+      `
+Examples:
+  $ faultwright cool junction --watts 18 --case 0.64 --sink 1.5 --under paste --instead pad
+  $ faultwright cool screw TO-247
+  $ faultwright cool spacing --line 230 --volts 400 --degree 3
+  $ faultwright cool track --amps 8 --rise 20`,
+    );
+  const answer = (made: () => Parsed<Told>, json: boolean) => finish(() => told(made, json, io));
+  cool
+    .command("junction")
+    .description(
+      "the temperature of one junction on its heatsink, and after a change of what lies under the case",
+    )
+    .requiredOption("--watts <watts>", "heat of the part")
+    .requiredOption("--case <kelvin per watt>", "junction to case, from its data sheet")
+    .requiredOption("--sink <kelvin per watt>", "heatsink to air")
+    .option("--air <degC>", "air at the heatsink", "40")
+    .addOption(new Option("--under <what>", "between case and heatsink").choices(UNDER).default("paste"))
+    .addOption(new Option("--instead <what>", "compared with").choices(UNDER))
+    .option("--json", "one JSON object for a script")
+    .action((options: JunctionOptions) => answer(() => junction(options), options.json === true));
+  cool
+    .command("screw")
+    .description("how tight, and the order of the work")
+    .argument("<case>", "as TO-247")
+    .option("--json", "one JSON object for a script")
+    .action((caseName: string, options: { json?: true }) =>
+      answer(() => screw(caseName), options.json === true),
+    );
+  cool
+    .command("spacing")
+    .description("clearance and creepage between two conductors of a rebuilt area, up to 2000 m")
+    .requiredOption("--line <volts>", "line to neutral of the mains")
+    .requiredOption("--volts <volts>", "working voltage between the two, effective or steady")
+    .addOption(
+      new Option("--category <category>", "overvoltage category")
+        .choices(["I", "II", "III", "IV"])
+        .default("II"),
+    )
+    .addOption(
+      new Option("--degree <degree>", "pollution: 1 sealed, 2 dry indoors, 3 damp or dirty")
+        .choices(["1", "2", "3"])
+        .default("2"),
+    )
+    .addOption(
+      new Option("--material <group>", "of the laminate; ordinary board is III")
+        .choices(["I", "II", "III"])
+        .default("III"),
+    )
+    .option("--reinforced", "between mains and what a hand may touch")
+    .option("--json", "one JSON object for a script")
+    .action((options: SpacingOptions) => answer(() => spacing(options), options.json === true));
+  cool
+    .command("track")
+    .description("the width of a rebuilt track")
+    .requiredOption("--amps <amps>", "current")
+    .option("--rise <kelvin>", "how much warmer it may get", "20")
+    .option("--copper <micrometres>", "thickness", "35")
+    .addOption(new Option("--layer <layer>", "of the board").choices(LAYERS).default("outside"))
+    .option("--json", "one JSON object for a script")
+    .action((options: TrackOptions) => answer(() => track(options), options.json === true));
+}
+
+/** An answer as a script reads it, and as a person does. */
+interface Told {
+  readonly json: object;
+  readonly text: string;
+}
+
+function told(made: () => Parsed<Told>, json: boolean, io: Io): number {
+  const answer = made();
+  if (!answer.ok) return refuse(io, answer.problem);
+  io.out(json ? answerText(answer.value.json) : answer.value.text);
+  return DONE;
+}
+
+/** Reads options that are figures; the first that is none is the problem. */
+function figures<K extends string>(texts: Readonly<Record<K, string>>): Parsed<Readonly<Record<K, number>>> {
+  const found: Partial<Record<K, number>> = {};
+  for (const [key, text] of Object.entries(texts) as [K, string][]) {
+    const read = parseQuantity(text);
+    if (!read.ok || typeof read.value !== "number")
+      return { ok: false, problem: `--${key}: "${text}" is no figure` };
+    found[key] = read.value;
+  }
+  return { ok: true, value: found as Record<K, number> };
+}
+
+interface JunctionOptions {
+  readonly watts: string;
+  readonly case: string;
+  readonly sink: string;
+  readonly air: string;
+  readonly under: InterfaceName;
+  readonly instead?: InterfaceName;
+  readonly json?: true;
+}
+
+/** The worse end of each interface is reckoned with: nobody knows which end a bench reached. */
+function junction(options: JunctionOptions): Parsed<Told> {
+  const read = figures({ watts: options.watts, case: options.case, sink: options.sink, air: options.air });
+  if (!read.ok) return read;
+  const { watts, case: junctionToCase, sink, air } = read.value;
+  const on = (name: InterfaceName) => ({ watts, junctionToCase, caseToSink: INTERFACES[name].high });
+  const now = junctionTemperatures([on(options.under)], sink, air);
+  if (!now.ok) return now;
+  const [junctionDegC = air] = now.value.junctionDegC;
+  const { words, low, high, mark, source } = INTERFACES[options.under];
+  const first = `junction ${junctionDegC.toFixed(0)} degC, heatsink ${now.value.sinkDegC.toFixed(0)} degC, with ${words} (${low} to ${high} K/W, the worse taken; ${mark}: ${source})\n`;
+  const json = { sinkDegC: now.value.sinkDegC, junctionDegC, caseToSink: high };
+  if (options.instead === undefined) return { ok: true, value: { json, text: first } };
+  const compared = beforeAndAfter(on(options.under), on(options.instead), sink, air);
+  if (!compared.ok) return compared;
+  const { afterDegC, failureTimes, cool } = compared.value;
+  const second = `with ${INTERFACES[options.instead].words}: junction ${afterDegC.toFixed(0)} degC, failures ${failureTimes.toFixed(1)} times as often; ${cool ? "within" : "above"} the guide of 110 degC (onsemi AN1040/D)\n`;
+  return { ok: true, value: { json: { ...json, instead: compared.value }, text: first + second } };
+}
+
+function screw(caseName: string): Parsed<Told> {
+  const range = torqueRange(caseName);
+  if (!range.ok) return range;
+  const { least, most, rows } = range.value;
+  const sources = rows.map((row) => `    ${row.mark}: ${row.source}\n`).join("");
+  const order = ORDER_OF_WORK.map((step, at) => `    ${at + 1}. ${step}\n`).join("");
+  const text = `${caseName}: ${least.toFixed(2)} to ${most.toFixed(2)} N m, M3; its own data sheet comes first\n${sources}  In this order:\n${order}`;
+  return {
+    ok: true,
+    value: { json: { leastNewtonMetres: least, mostNewtonMetres: most, order: ORDER_OF_WORK }, text },
+  };
+}
+
+interface SpacingOptions {
+  readonly line: string;
+  readonly volts: string;
+  readonly category: "I" | "II" | "III" | "IV";
+  readonly degree: "1" | "2" | "3";
+  readonly material: "I" | "II" | "III";
+  readonly reinforced?: true;
+  readonly json?: true;
+}
+
+function spacing(options: SpacingOptions): Parsed<Told> {
+  const read = figures({ line: options.line, volts: options.volts });
+  if (!read.ok) return read;
+  const insulation: Insulation = options.reinforced === true ? "reinforced" : "basic";
+  const found = spacingFor({
+    lineVolts: read.value.line,
+    workingVolts: read.value.volts,
+    category: options.category,
+    degree: Number(options.degree) as 1 | 2 | 3,
+    material: options.material,
+    insulation,
+  });
+  if (!found.ok) return found;
+  const { clearanceMm, creepageMm, impulseVolts } = found.value;
+  const text = `${clearanceMm} mm through air, ${creepageMm} mm along the surface (${insulation}, impulse ${impulseVolts} V; IEC 60664-1 tables, seen at second hand)
+Mill a charred area out until it is white. Local codes and the appliance's own standard come first.\n`;
+  return { ok: true, value: { json: { ...found.value, insulation }, text } };
+}
+
+interface TrackOptions {
+  readonly amps: string;
+  readonly rise: string;
+  readonly copper: string;
+  readonly layer: TrackLayer;
+  readonly json?: true;
+}
+
+const MICROMETRES_PER_MM = 1000;
+
+function track(options: TrackOptions): Parsed<Told> {
+  const read = figures({ amps: options.amps, rise: options.rise, copper: options.copper });
+  if (!read.ok) return read;
+  const { amps, rise, copper } = read.value;
+  const width = trackWidthMm(amps, rise, options.layer, copper / MICROMETRES_PER_MM);
+  if (!width.ok) return width;
+  const text = `${width.value.toFixed(2)} mm wide for ${amps} A and ${rise} K, ${options.layer}, ${copper} um of copper (IPC-2221 curve)\n`;
+  return { ok: true, value: { json: { widthMm: width.value }, text } };
+}

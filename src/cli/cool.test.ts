@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { ran, refusal } from "./ran.fixture.ts";
+
+const cool = (...argv: string[]) => ran("cool", ...argv);
+
+describe("cool", () => {
+  it("tells the junction, before and after the pad", async () => {
+    const argv = [
+      "junction",
+      "--watts",
+      "20",
+      "--case",
+      "0.6",
+      "--sink",
+      "1.5",
+      "--air",
+      "40",
+      "--instead",
+      "pad",
+    ];
+    const { json, text } = {
+      json: JSON.parse((await cool(...argv, "--json")).out),
+      text: (await cool(...argv)).out,
+    };
+    // 40 + 20 x 1.5 = 70; paste at its worse end 1 K/W: 70 + 20 x 1.6; pad 1.3 K/W
+    expect(json).toMatchObject({
+      sinkDegC: 70,
+      junctionDegC: 102,
+      instead: { beforeDegC: 102, afterDegC: 108, cool: true },
+    });
+    expect(text).toMatch(/junction 102 degC, heatsink 70 degC, with paste.*\n.*junction 108 degC/);
+  });
+
+  it("tells the torque with its sources, and the order of the work", async () => {
+    const { out } = await cool("screw", "TO-220");
+    expect(out).toMatch(/^TO-220: 0\.55 to 0\.69 N m/);
+    expect(out).toMatch(/seen-2nd: ST TN1225[\s\S]*1\. clean both faces[\s\S]*solder now/);
+  });
+
+  it("tells distances and a track's width", async () => {
+    expect((await cool("spacing", "--line", "230", "--volts", "250")).out).toMatch(
+      /^1\.5 mm through air, 2\.5 mm along/,
+    );
+    expect((await cool("spacing", "--line", "230", "--volts", "250", "--reinforced")).out).toMatch(
+      /^3 mm through air, 5 mm/,
+    );
+    expect((await cool("track", "--amps", "5", "--rise", "10")).out).toMatch(/^2\.77 mm wide/);
+  });
+
+  it.each([
+    [["track", "--amps", "40"], "current: 40 A is outside 0.01 to 35 A"],
+    [["track", "--amps", "x"], '--amps: "x" is no figure'],
+    [["spacing", "--line", "230", "--volts", "1500"], "working voltage: 1500 V is outside 0 to 1000 V"],
+    [["screw", "SO-8"], "no torque is known for SO-8; known: TO-220"],
+    [["junction", "--watts", "-5", "--case", "1", "--sink", "1"], "heat: -5 W is outside"],
+    [["junction", "--watts", "5", "--case", "1", "--sink", "1", "--under", "butter"], "--under"],
+  ])("refuses %j in one line", async (argv, problem) => {
+    expect(await refusal("cool", ...argv)).toContain(problem);
+  });
+});

@@ -1,0 +1,220 @@
+/** A catalogue file's rows made into lines of stock: every row is read or refused with all its reasons, never half of it. */
+import type { PartKind } from "../board/board.ts";
+import { KIND_NAMES } from "../board/kinds.ts";
+import type { CsvRow } from "../units/csv-text.ts";
+import { nearest, quoted } from "../units/nearest.ts";
+import type { Parsed } from "../units/outcome.ts";
+import type { CatalogueType, StockLine } from "./catalogue.ts";
+import { ratingCell, readRating } from "./rating-text.ts";
+import { RATINGS, type RatingName, type Ratings } from "./ratings.ts";
+
+/** Columns that are not ratings, in the order in which a file is written. */
+const OWN_COLUMNS = ["name", "kind", "count", "place", "price", "supplier", "used", "donor"] as const;
+type OwnColumn = (typeof OWN_COLUMNS)[number];
+
+/** Every column that a catalogue file may have. */
+export const COLUMNS: readonly (OwnColumn | RatingName)[] = [...OWN_COLUMNS, ...RATINGS.keys()];
+
+export interface RefusedRow {
+  readonly line: number;
+  readonly name: string;
+  readonly reasons: readonly string[];
+}
+
+export interface ReadCatalogue {
+  readonly lines: readonly { readonly line: number; readonly stock: StockLine }[];
+  readonly refused: readonly RefusedRow[];
+}
+
+const MOST_NAME = 80;
+
+/** `Hot Amps`, `hot_amps` and `hotAmps` are one column. */
+const plain = (header: string) => header.toLowerCase().replace(/[\s_-]+/g, "");
+const BY_PLAIN: ReadonlyMap<string, OwnColumn | RatingName> = new Map(
+  COLUMNS.map((name) => [plain(name), name]),
+);
+
+/** The header line as columns. A column that is not known, or twice there, refuses the whole file: half of a file would go unread. */
+export function readHeader(header: CsvRow): Parsed<readonly (OwnColumn | RatingName)[]> {
+  const columns: (OwnColumn | RatingName)[] = [];
+  for (const cell of header.cells) {
+    const column = BY_PLAIN.get(plain(cell));
+    const close = nearest(plain(cell), BY_PLAIN.keys());
+    const hint = close === null ? "" : `; did you mean ${quoted(BY_PLAIN.get(close) ?? "")}?`;
+    if (column === undefined)
+      return {
+        ok: false,
+        problem: `line ${header.line}: ${quoted(cell)} is no column of a catalogue${hint}`,
+      };
+    if (columns.includes(column))
+      return { ok: false, problem: `line ${header.line}: the column ${quoted(column)} stands twice` };
+    columns.push(column);
+  }
+  if (!columns.includes("name"))
+    return {
+      ok: false,
+      problem: `line ${header.line}: there is no column "name"; the first line names the columns`,
+    };
+  return { ok: true, value: columns };
+}
+
+type Cells = ReadonlyMap<OwnColumn | RatingName, string>;
+
+/** Collects what is wrong with one row. */
+class Row {
+  readonly reasons: string[] = [];
+  readonly #cells: Cells;
+
+  constructor(cells: Cells) {
+    this.#cells = cells;
+  }
+
+  text(column: OwnColumn): string | null {
+    const text = this.#cells.get(column) ?? "";
+    return text === "" ? null : text;
+  }
+
+  number(column: "count" | "price", whole: boolean): number | null {
+    const text = this.text(column);
+    if (text === null) return null;
+    const value = Number(text.replace(",", "."));
+    const fine = /^\d+([.,]\d+)?$/.test(text) && (!whole || Number.isSafeInteger(value));
+    if (fine) return value;
+    this.reasons.push(
+      `${column}: ${quoted(text)}: expected ${whole ? "a whole number" : "an amount"} of 0 or more`,
+    );
+    return null;
+  }
+
+  flag(column: "used"): boolean {
+    const text = this.text(column)?.toLowerCase() ?? "no";
+    if (["yes", "y", "true", "1", "x"].includes(text)) return true;
+    if (!["no", "n", "false", "0"].includes(text))
+      this.reasons.push(`${column}: ${quoted(text)}: expected yes or no`);
+    return false;
+  }
+
+  ratings(): Ratings {
+    const ratings: Record<string, unknown> = {};
+    for (const [column, text] of this.#cells) {
+      if (text === "" || !RATINGS.has(column as RatingName)) continue;
+      const read = readRating(text, column as RatingName);
+      if (read.ok) ratings[column] = read.value;
+      else this.reasons.push(`${column}: ${read.problem}`);
+    }
+    return ratings;
+  }
+}
+
+/** The kind a row names, or that of the same name before it. */
+function kindOfRow(row: Row, before: CatalogueType | undefined): PartKind | null {
+  const text = row.text("kind");
+  if (text === null) {
+    if (before !== undefined) return before.kind;
+    row.reasons.push("kind: is missing, and no row above and no standard type has this name");
+    return null;
+  }
+  const kind = KIND_NAMES.find((one) => one === text.toLowerCase());
+  const close = kind === undefined ? nearest(text, KIND_NAMES) : null;
+  if (kind === undefined)
+    row.reasons.push(
+      `kind: ${quoted(text)} is no kind of part${close === null ? "" : `; did you mean ${quoted(close)}?`}`,
+    );
+  else if (before !== undefined && before.kind !== kind)
+    row.reasons.push(`kind: ${quoted(text)}, but the ${before.name} known before is a ${before.kind}`);
+  return kind ?? null;
+}
+
+/** One name is one type: what two rows say of it must agree. */
+function joined(row: Row, ratings: Ratings, before: CatalogueType | undefined): Ratings {
+  if (before === undefined) return ratings;
+  for (const [name, value] of Object.entries(ratings) as [RatingName, NonNullable<Ratings[RatingName]>][]) {
+    const had = before.ratings[name];
+    const rule = RATINGS.get(name);
+    if (rule !== undefined && had !== undefined && had !== value)
+      row.reasons.push(
+        `${name}: ${ratingCell(value, rule)}, but ${before.name} was given ${ratingCell(had, rule)} before`,
+      );
+  }
+  return { ...before.ratings, ...ratings };
+}
+
+/** What one row says, and what it adds to the types known; with any reason against it, neither. */
+function readRow(
+  cells: Cells,
+  tooMany: readonly string[],
+  types: Map<string, CatalogueType>,
+): { readonly reasons: readonly string[]; readonly stock: StockLine | null } {
+  const row = new Row(cells);
+  row.reasons.push(...tooMany);
+  const name = row.text("name");
+  if (name === null) row.reasons.push("name: is missing");
+  if (name !== null && name.length > MOST_NAME) row.reasons.push(`name: longer than ${MOST_NAME} characters`);
+  const before = name === null ? undefined : types.get(name);
+  const kind = kindOfRow(row, before);
+  const ratings = joined(row, row.ratings(), before);
+  const stock = {
+    count: row.number("count", true),
+    place: row.text("place"),
+    price: row.number("price", false),
+    supplier: row.text("supplier"),
+    used: row.flag("used"),
+    donor: row.text("donor"),
+  };
+  if (row.reasons.length > 0 || name === null || kind === null) return { reasons: row.reasons, stock: null };
+  const type: CatalogueType = { name, kind, ratings, source: before?.source ?? null };
+  types.set(name, type);
+  return { reasons: [], stock: { type, ...stock, used: stock.used || stock.donor !== null } };
+}
+
+/**
+ * Every row below the header. A name that stands in `known` needs neither kind nor ratings. What a row refused says of a name does not count
+ * for the rows after it.
+ */
+export function readRows(
+  columns: readonly (OwnColumn | RatingName)[],
+  rows: readonly CsvRow[],
+  known: readonly CatalogueType[],
+): ReadCatalogue {
+  const types = new Map(known.map((type) => [type.name, type]));
+  const lines: { line: number; stock: StockLine }[] = [];
+  const refused: RefusedRow[] = [];
+  for (const { line, cells, problem } of rows) {
+    const named: Cells = new Map(columns.map((column, at) => [column, (cells[at] ?? "").trim()]));
+    if (problem !== null) {
+      refused.push({ line, name: named.get("name") ?? "", reasons: [problem] });
+      continue;
+    }
+    const tooMany =
+      cells.length > columns.length ? [`${cells.length} cells under ${columns.length} columns`] : [];
+    const { reasons, stock } = readRow(named, tooMany, types);
+    if (stock !== null) lines.push({ line, stock });
+    else refused.push({ line, name: named.get("name") ?? "", reasons });
+  }
+  // A later row may have told more of a type than an earlier one knew.
+  const whole = ({ line, stock }: (typeof lines)[number]) => ({
+    line,
+    stock: { ...stock, type: types.get(stock.type.name) ?? stock.type },
+  });
+  return { lines: lines.map(whole), refused };
+}
+
+/** Lines of stock as a file has them: the columns that any line uses, then one row a line. */
+export function catalogueCells(lines: readonly StockLine[]): readonly (readonly string[])[] {
+  const own = (line: StockLine, column: OwnColumn): string => {
+    if (column === "name" || column === "kind") return line.type[column];
+    if (column === "used") return line.used ? "yes" : "";
+    const value = line[column];
+    return value === null ? "" : String(value);
+  };
+  const cell = (line: StockLine, column: OwnColumn | RatingName): string => {
+    const rule = RATINGS.get(column as RatingName);
+    if (rule === undefined) return own(line, column as OwnColumn);
+    const value = line.type.ratings[column as RatingName];
+    return value === undefined ? "" : ratingCell(value, rule);
+  };
+  const used = COLUMNS.filter(
+    (column) => column === "name" || lines.some((line) => cell(line, column) !== ""),
+  );
+  return [used, ...lines.map((line) => used.map((column) => cell(line, column)))];
+}

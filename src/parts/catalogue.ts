@@ -1,0 +1,39 @@
+/** What a shop can fit: types of parts with their ratings, and where one of them lies. */
+import type { PartKind } from "../board/board.ts";
+import type { Sourced } from "../units/mark.ts";
+import type { Ratings } from "./ratings.ts";
+
+/** One type of part. Its `source` tells where its ratings were read; a shop's own entry may have none. */
+export interface CatalogueType {
+  readonly name: string;
+  readonly kind: PartKind;
+  readonly ratings: Ratings;
+  readonly source: Sourced | null;
+}
+
+/** Some of one type: in a drawer, or still on a donor board. */
+export interface StockLine {
+  readonly type: CatalogueType;
+  /** null: a type that is known, with none in the house */
+  readonly count: number | null;
+  readonly place: string | null;
+  /** price of one in the shop's currency */
+  readonly price: number | null;
+  readonly supplier: string | null;
+  /** taken off another board, whether it still sits there or lies in a drawer */
+  readonly used: boolean;
+  /** the board that it is on or came from */
+  readonly donor: string | null;
+}
+
+export type Catalogue = readonly StockLine[];
+
+/** Is there one to fit now? */
+export function inHouse(line: StockLine): boolean {
+  return (line.count ?? 0) > 0;
+}
+
+/** A type that nobody has in the house. */
+export function notInHouse(type: CatalogueType): StockLine {
+  return { type, count: null, place: null, price: null, supplier: null, used: false, donor: null };
+}

@@ -1,0 +1,116 @@
+/** Screwing a part to its heatsink: how tight, and in which order. */
+import type { Mark } from "../../units/mark.ts";
+import type { Parsed } from "../../units/outcome.ts";
+
+/** What one maker says of one case. Newton metres, M3 screw; null where it does not say. */
+export interface Torque {
+  readonly cases: readonly string[];
+  readonly least: number | null;
+  readonly usual: number | null;
+  readonly most: number;
+  readonly mark: Mark;
+  readonly source: string;
+}
+
+/** One kilogram-force centimetre in newton metres. */
+const KGF_CM = 0.0980665;
+
+export const TORQUES: readonly Torque[] = [
+  {
+    cases: ["TO-220"],
+    least: null,
+    usual: 0.55,
+    most: 0.7,
+    mark: "seen-2nd",
+    source: "ST TN1225, quoted at mithatkonar.com",
+  },
+  {
+    cases: ["TO-247", "TO-247-4", "TO-3P", "TO-3PF"],
+    least: null,
+    usual: 0.55,
+    most: 1,
+    mark: "seen-2nd",
+    source: "ST TN1225, quoted at mithatkonar.com",
+  },
+  {
+    cases: ["TO-220"],
+    least: null,
+    usual: 0.5,
+    most: 0.8,
+    mark: "seen-2nd",
+    source: "ST AN260, quoted at mithatkonar.com: little is gained above 0.50",
+  },
+  {
+    cases: ["TO-220"],
+    least: 0.49,
+    usual: null,
+    most: 0.686,
+    mark: "seen",
+    source: "Sanken data sheet, beike2008.cn p. 10",
+  },
+  {
+    cases: ["TO-3P"],
+    least: 0.686,
+    usual: null,
+    most: 0.822,
+    mark: "seen",
+    source: "Sanken data sheet, beike2008.cn p. 10",
+  },
+  {
+    cases: ["TO-220"],
+    least: null,
+    usual: null,
+    most: 1,
+    mark: "seen",
+    source: "Infineon, board assembly of TO packages rev 4.0 p. 21",
+  },
+  { cases: ["TO-247"], least: null, usual: null, most: 1.1, mark: "seen", source: "IRG4PC50SD data sheet" },
+  {
+    cases: ["TO-247"],
+    least: 6 * KGF_CM,
+    usual: null,
+    most: 12 * KGF_CM,
+    mark: "seen",
+    source: "40EPS bulletin I2104 rev C",
+  },
+];
+
+export interface TorqueRange {
+  readonly least: number;
+  readonly most: number;
+  readonly rows: readonly Torque[];
+}
+
+/**
+ * The range that no source forbids: from the highest "least" or "usual" that stays under the lowest "most". A maker's own data sheet wins
+ * over it.
+ */
+export function torqueRange(caseName: string): Parsed<TorqueRange> {
+  const wanted = caseName
+    .trim()
+    .toUpperCase()
+    .replace(/F$|FP$/, "");
+  const rows = TORQUES.filter((row) =>
+    row.cases.some((one) => one === wanted || one === caseName.trim().toUpperCase()),
+  );
+  if (rows.length === 0)
+    return {
+      ok: false,
+      problem: `no torque is known for ${caseName}; known: ${[...new Set(TORQUES.flatMap((row) => row.cases))].join(" ")}`,
+    };
+  const most = Math.min(...rows.map((row) => row.most));
+  const lower = rows.flatMap((row) => [row.least ?? 0, row.usual ?? 0]).filter((value) => value <= most);
+  return { ok: true, value: { least: Math.max(...lower), most, rows } };
+}
+
+/** The order of the work. Common practice; new paste after every lift is also asked for by a maker's service text. */
+export const ORDER_OF_WORK: readonly string[] = [
+  "clean both faces until no old paste is left; a pad that was squeezed once is replaced",
+  "a thin even film of paste, no more than fills the grooves; a dry pad takes none",
+  "put the part on its heatsink with spacer, bush and pad, leads through the board, not soldered",
+  "snug all screws by hand, crosswise",
+  "full torque, crosswise",
+  "solder now, so that no lead carries the pull of a screw",
+  "over 20 Mohm from each lead to the heatsink; read the junctions again, since a clamp can short a part that read well loose",
+  "taken off again: clean, new paste, from the start",
+];

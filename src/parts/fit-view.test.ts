@@ -1,0 +1,70 @@
+import { describe, expect, it } from "vitest";
+import { parseBoard } from "../board/parse-board.ts";
+import { smallDrive } from "../board/small-drive.fixture.ts";
+import { fitView, type TypedFit } from "./fit-view.ts";
+
+const parsed = parseBoard(smallDrive());
+if (!parsed.ok) throw new Error(parsed.problem);
+const board = parsed.value;
+
+function view(ref: string, typed: Partial<TypedFit> = {}) {
+  const part = board.parts.get(ref);
+  if (part === undefined) throw new Error(ref);
+  return fitView(board, part, { original: {}, candidate: {}, ...typed });
+}
+
+describe("a candidate typed beside the original", () => {
+  it("is asked for what the role's rules weigh, with what the board file knows", () => {
+    const fields = new Map(view("Q1").fields.map((field) => [field.name, field]));
+    for (const name of [
+      "volts",
+      "hotAmps",
+      "shortCircuitSeconds",
+      "gateCoulombs",
+      "copack",
+      "pinOrder",
+      "tab",
+    ] as const)
+      expect(fields.has(name), name).toBe(true);
+    expect(fields.get("volts")).toMatchObject({ original: "600 V", unit: "V" });
+    expect(fields.get("gateCoulombs")).toMatchObject({ original: null, unit: "C" });
+    expect(fields.get("copack")?.choices).toEqual(["yes", "no"]);
+    expect(fields.has("farads")).toBe(false);
+  });
+
+  it("is judged as soon as anything of it is known, and what is typed wrong is told beside its field", () => {
+    expect(view("Q1").candidate).toBeNull();
+    const typed = view("Q1", { candidate: { volts: "500V", gateCoulombs: "95 Ah" } });
+    expect(typed.candidate?.fits).toBe("no");
+    expect(typed.candidate?.findings[0]).toMatchObject({ rule: "blocking voltage", says: "bars" });
+    expect(typed.problems).toEqual([
+      { of: "candidate", name: "gateCoulombs", problem: '"95 Ah": expected gate charge in C' },
+    ]);
+  });
+
+  it("is compared with the data sheet of the part that was there", () => {
+    const typed = view("Q1", { original: { gateCoulombs: "100nC" }, candidate: { gateCoulombs: "160nC" } });
+    const finding = typed.candidate?.findings.find(({ rule }) => rule === "gate charge");
+    expect(finding).toMatchObject({ says: "bars", custom: "a bigger IGBT is always better" });
+    expect(typed.ratings.find(({ name }) => name === "gateCoulombs")?.text).toBe("100 nC");
+  });
+
+  it("is not asked for what does not concern its place", () => {
+    const asked = (ref: string) => view(ref).rules.map(({ id, wants }) => [id, wants]);
+    for (const ref of board.parts.keys())
+      for (const [id, wants] of asked(ref)) expect(wants, `${ref} ${id}`).not.toBe("");
+    // nothing stands beside Q1, but five others are of its set
+    expect(asked("Q1").map(([id]) => id)).not.toContain("a pair together");
+    expect(asked("Q1")).toContainEqual(["one type in all legs", "one type in the whole set"]);
+    // a switcher chip is no MOSFET
+    expect(asked("U1").map(([id]) => id)).not.toContain("on-resistance");
+  });
+
+  it("stands beside the types that many makers sell, those that will not do left out", () => {
+    const { offers } = view("DZ1");
+    expect(offers.length).toBeGreaterThan(0);
+    expect(offers.length).toBeLessThanOrEqual(4);
+    expect(offers.every(({ fits }) => fits !== "no")).toBe(true);
+    expect(offers[0]?.name).toBe("1N5248B");
+  });
+});

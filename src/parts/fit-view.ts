@@ -1,0 +1,105 @@
+/** What the page shows of "which part will do": the answer, and a table to type the original's and a candidate's ratings into. */
+import type { Board, Part } from "../board/board.ts";
+import { type CatalogueType, notInHouse } from "./catalogue.ts";
+import { type FitAnswer, fitAnswer, type OfferAnswer } from "./fit-answer.ts";
+import { readRating } from "./rating-text.ts";
+import { RATINGS, type RatingName, type Ratings } from "./ratings.ts";
+import { STANDARD_LINES } from "./standard-types.ts";
+import { judge } from "./verdict.ts";
+import { wantedAt } from "./wanted.ts";
+
+/** Ratings as they were typed, by name; an empty text is not known. */
+export type TypedRatings = Readonly<Record<string, string>>;
+
+export interface TypedFit {
+  /** of the part that was there, what its data sheet says beyond the board file */
+  readonly original: TypedRatings;
+  readonly candidate: TypedRatings;
+}
+
+/** One row of the comparison. */
+export interface FitField {
+  readonly name: RatingName;
+  readonly words: string;
+  /** the unit of a figure */
+  readonly unit: string | null;
+  /** the words that may be chosen; a flag has yes and no */
+  readonly choices: readonly string[];
+  /** the original's, where the board file has it */
+  readonly original: string | null;
+}
+
+export interface FitView extends FitAnswer {
+  readonly fields: readonly FitField[];
+  /** null until something of a candidate was typed */
+  readonly candidate: OfferAnswer | null;
+  /** what could not be read, by column and rating */
+  readonly problems: readonly {
+    readonly of: "original" | "candidate";
+    readonly name: RatingName;
+    readonly problem: string;
+  }[];
+}
+
+/** Types shown to a person who has no catalogue at hand. */
+const MOST_OFFERS = 4;
+
+interface ReadTyped {
+  readonly ratings: Ratings;
+  readonly problems: readonly { readonly name: RatingName; readonly problem: string }[];
+}
+
+function readTyped(typed: TypedRatings): ReadTyped {
+  const ratings: Record<string, unknown> = {};
+  const problems: { name: RatingName; problem: string }[] = [];
+  for (const name of RATINGS.keys()) {
+    const text = typed[name]?.trim() ?? "";
+    if (text === "") continue;
+    const read = readRating(text, name);
+    if (read.ok) ratings[name] = read.value;
+    else problems.push({ name, problem: read.problem });
+  }
+  return { ratings, problems };
+}
+
+/** Every rating that some rule of the role asks for, and whatever is known of the original. */
+function fieldsOf(board: Board, part: Part): readonly FitField[] {
+  const wanted = wantedAt(board, part, null);
+  const bare: CatalogueType = { name: "", kind: part.kind, ratings: {}, source: null };
+  const asked = new Set(judge(wanted, { type: bare, used: false }).findings.map(({ about }) => about));
+  const known = new Map(fitAnswer(board, part, null, []).ratings.map(({ name, text }) => [name, text]));
+  return [...RATINGS].flatMap(([name, rule]) => {
+    if (!asked.has(name) && !known.has(name)) return [];
+    const choices = rule.reads === "word" ? rule.known : rule.reads === "flag" ? ["yes", "no"] : [];
+    const unit = rule.reads === "figure" ? rule.unit : null;
+    return [{ name, words: rule.words, unit, choices, original: known.get(name) ?? null }];
+  });
+}
+
+/** Pure; what cannot be read is told beside its field and does not count. */
+export function fitView(board: Board, part: Part, typed: TypedFit): FitView {
+  const original = readTyped(typed.original);
+  const candidate = readTyped(typed.candidate);
+  const { kind } = part;
+  const known: CatalogueType | null =
+    Object.keys(original.ratings).length === 0
+      ? null
+      : { name: "the part that was there", kind, ratings: original.ratings, source: null };
+  const answer = fitAnswer(board, part, known, STANDARD_LINES);
+  const compared =
+    Object.keys(candidate.ratings).length === 0
+      ? null
+      : fitAnswer(board, part, known, [
+          notInHouse({ name: "the candidate", kind, ratings: candidate.ratings, source: null }),
+        ]).offers[0];
+  return {
+    ...answer,
+    offers: answer.offers.filter(({ fits }) => fits !== "no").slice(0, MOST_OFFERS),
+    fields: fieldsOf(board, part),
+    candidate: compared ?? null,
+    problems: [
+      ...original.problems.map((one) => ({ of: "original" as const, ...one })),
+      ...candidate.problems.map((one) => ({ of: "candidate" as const, ...one })),
+    ],
+  };
+}

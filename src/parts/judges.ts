@@ -1,0 +1,154 @@
+/** The forms that rules of substitution take: a rating compared with the original's. */
+import type { PartKind } from "../board/board.ts";
+import { kindOf } from "../board/kinds.ts";
+import { ratingText } from "./rating-text.ts";
+import { type FigureName, RATINGS, type RatingName, type Ratings, ratingWords } from "./ratings.ts";
+import { type Judge, judged, type Says, type Speech } from "./rule.ts";
+
+/** Two figures closer than this are the same: catalogue files round. */
+const ROUNDING = 1e-9;
+
+/** `gate charge 160 nC`. */
+export function said(name: RatingName, value: NonNullable<Ratings[RatingName]>): string {
+  const rule = RATINGS.get(name);
+  if (rule === undefined) throw new Error(`no such rating: ${name}`);
+  if (rule.reads === "flag") return `${value === true ? "" : "no "}${rule.words}`;
+  return `${rule.words} ${ratingText(value, rule)}`;
+}
+
+/** What has to be looked up before a rating can be compared; null where both are known. */
+export function unknownOf(name: RatingName, original: Ratings, candidate: Ratings): Speech | null {
+  const [had, has] = [original[name], candidate[name]];
+  const words = ratingWords(name);
+  const open = (unknown: NonNullable<Speech["unknown"]>, text: string): Speech => ({
+    says: "open",
+    about: name,
+    unknown,
+    words: text,
+  });
+  if (had !== undefined && has !== undefined) return null;
+  if (had === undefined && has === undefined)
+    return open("both", `${words}: known of neither; read both data sheets`);
+  if (has === undefined)
+    return open("candidate", `the candidate's ${words} is not known; original: ${said(name, had ?? "")}`);
+  return open("original", `the original's ${words} is not known; candidate: ${said(name, has)}`);
+}
+
+/** `voltage at least 600 V`; where the original's is not known, `voltage at least the original's`. */
+function wantsFigure(name: FigureName, low: number, high: number): Judge["wants"] {
+  return ({ ratings }) => {
+    const had = ratings[name];
+    const bound = (times: number) => {
+      if (had !== undefined) return said(name, had * times).slice(ratingWords(name).length + 1);
+      return times === 1 ? "the original's" : `${times} times the original's`;
+    };
+    const ends = [
+      ...(low > 0 ? [`at least ${bound(low)}`] : []),
+      ...(Number.isFinite(high) ? [`at most ${bound(high)}`] : []),
+    ];
+    return `${ratingWords(name)} ${low === 1 && high === 1 ? bound(1) : ends.join(", ")}`;
+  };
+}
+
+/** A figure between `low` and `high` times the original's. Beyond either end the rule says what is given for it. */
+export function within(
+  name: FigureName,
+  low: number,
+  high: number,
+  beyond: { readonly below?: Says; readonly above?: Says } = {},
+): Judge {
+  const hear: Judge["hear"] = ({ ratings }, { type }) => {
+    const unknown = unknownOf(name, ratings, type.ratings);
+    const [had, has] = [ratings[name], type.ratings[name]];
+    if (unknown !== null || had === undefined || has === undefined) return unknown;
+    const both = `${said(name, has)}, original ${said(name, had).slice(ratingWords(name).length + 1)}`;
+    const bound = (times: number) => said(name, had * times).slice(ratingWords(name).length + 1);
+    if (has < had * low * (1 - ROUNDING))
+      return { says: beyond.below ?? "bars", about: name, words: `${both}: at least ${bound(low)} wanted` };
+    if (has > had * high * (1 + ROUNDING))
+      return { says: beyond.above ?? "bars", about: name, words: `${both}: at most ${bound(high)} wanted` };
+    return { says: "meets", about: name, words: both };
+  };
+  return { wants: wantsFigure(name, low, high), hear };
+}
+
+/** At least the original's. */
+export function atLeast(name: FigureName, otherwise: Says = "bars"): Judge {
+  return within(name, 1, Number.POSITIVE_INFINITY, { below: otherwise });
+}
+
+/** At most the original's, or so many times that. */
+export function atMost(name: FigureName, times = 1, otherwise: Says = "bars"): Judge {
+  return within(name, 0, times, { above: otherwise });
+}
+
+/** The same word, name or flag. */
+export function same(name: Exclude<RatingName, FigureName>, otherwise: Says = "bars"): Judge {
+  const hear: Judge["hear"] = ({ ratings }, { type }) => {
+    const unknown = unknownOf(name, ratings, type.ratings);
+    const [had, has] = [ratings[name], type.ratings[name]];
+    if (unknown !== null || had === undefined || has === undefined) return unknown;
+    const alike = String(had).toLowerCase() === String(has).toLowerCase();
+    if (alike) return { says: "meets", about: name, words: said(name, has) };
+    return { says: otherwise, about: name, words: `${said(name, has)}, original: ${said(name, had)}` };
+  };
+  const wants: Judge["wants"] = ({ ratings }) => {
+    const had = ratings[name];
+    return had === undefined ? `the same ${ratingWords(name)}` : said(name, had);
+  };
+  return { wants, hear };
+}
+
+/** A flag that the candidate must have where the original has it. */
+export function whereFitted(name: "cutout" | "copack"): Judge {
+  return judged(`${ratingWords(name)} where the original has it`, ({ ratings }, { type }) => {
+    if (ratings[name] !== true) return null;
+    const has = type.ratings[name];
+    if (has === undefined) return unknownOf(name, ratings, type.ratings);
+    if (has) return { says: "meets", about: name, words: said(name, true) };
+    return { says: "bars", about: name, words: `${said(name, false)}, the original has it` };
+  });
+}
+
+/** Something the role needs, whatever the original had: a floor for a figure, a word, a flag. */
+export function needs(
+  name: RatingName,
+  enough: (value: NonNullable<Ratings[RatingName]>) => boolean,
+  wanted: string,
+  otherwise: Says = "bars",
+): Judge {
+  const words = RATINGS.get(name)?.reads === "flag" ? wanted : `${ratingWords(name)} ${wanted}`;
+  return judged(words, (_, { type }) => {
+    const has = type.ratings[name];
+    if (has === undefined)
+      return {
+        says: "open",
+        about: name,
+        unknown: "candidate",
+        words: `the candidate's ${ratingWords(name)} is not known; wanted: ${wanted}`,
+      };
+    if (enough(has)) return { says: "meets", about: name, words: said(name, has) };
+    return { says: otherwise, about: name, words: `${said(name, has)}; wanted: ${wanted}` };
+  });
+}
+
+/** The rule where the original is of one kind. */
+export function onlyFor(kind: PartKind, judge: Judge): Judge {
+  return {
+    wants: (wanted) => (wanted.kind === kind ? judge.wants(wanted) : ""),
+    hear: (wanted, candidate) => (wanted.kind === kind ? judge.hear(wanted, candidate) : null),
+  };
+}
+
+/** The rule but where the original is of one kind. */
+export function notFor(kind: PartKind, judge: Judge): Judge {
+  return {
+    wants: (wanted) => (wanted.kind === kind ? "" : judge.wants(wanted)),
+    hear: (wanted, candidate) => (wanted.kind === kind ? null : judge.hear(wanted, candidate)),
+  };
+}
+
+/** A kind as a person calls it. */
+export function kindWords(kind: PartKind): string {
+  return kindOf(kind).words;
+}

@@ -1,0 +1,69 @@
+import { describe, expect, it } from "vitest";
+import { notInHouse, type StockLine } from "./catalogue.ts";
+import { incomingCheck } from "./incoming-check.ts";
+import { offersFor } from "./offers.ts";
+import { likeOriginal, placeOf } from "./originals.fixture.ts";
+import type { Ratings } from "./ratings.ts";
+
+function line(name: string, change: Ratings, more: Partial<StockLine> = {}): StockLine {
+  return { ...notInHouse({ ...likeOriginal("bridge", change), name }), ...more };
+}
+
+describe("parts for a place", () => {
+  const drawer = { count: 3, place: "drawer 4" };
+  const catalogue = [
+    line("too low", { volts: 400 }, drawer),
+    line("on order", { volts: 800 }, { price: 1.5 }),
+    line("dear", { volts: 800 }, { ...drawer, price: 3 }),
+    line("cheap", { volts: 800 }, { ...drawer, price: 2 }),
+    line("no price", { volts: 800 }, drawer),
+    line("pulled", { volts: 800 }, { ...drawer, price: 0, used: true, donor: "heat pump board 12" }),
+    line("of a wider case", { package: "GBPC" }, { ...drawer, price: 1 }),
+    { ...line("no bridge", {}), type: likeOriginal("boost diode") },
+  ];
+
+  it("are ranked by verdict, by what lies in the house, by conditions, by price; another kind is left out", () => {
+    const names = offersFor(placeOf("bridge"), catalogue).map((offer) => [
+      offer.line.type.name,
+      offer.verdict.fits,
+    ]);
+    expect(names).toEqual([
+      ["cheap", "fits"],
+      ["dear", "fits"],
+      ["no price", "fits"],
+      ["on order", "fits"],
+      ["pulled", "fits with conditions"],
+      ["of a wider case", "fits with conditions"],
+      ["too low", "no"],
+    ]);
+  });
+});
+
+describe("the two minutes before a part goes in", () => {
+  it("try an IGBT's junctions, gate, hold and release, and a pulled one's threshold and die", () => {
+    const fresh = incomingCheck("igbt", "motor switch", { tab: "isolated" }, false);
+    const used = incomingCheck("igbt", "motor switch", { tab: "isolated" }, true);
+    expect(fresh.map((one) => one.expect).join("; ")).toMatch(
+      /OL.*0\.35 to 0\.55 V.*still conducts.*off again.*over 20 Mohm/,
+    );
+    expect(used.length).toBe(fresh.length + 2);
+    expect(used.filter((one) => !fresh.includes(one)).every((one) => one.pulledOnly)).toBe(true);
+  });
+
+  it("ask for pad and bush where the tab is live or nobody knows", () => {
+    for (const ratings of [{ tab: "live" }, {}])
+      expect(incomingCheck("igbt", "boost switch", ratings, false).at(-1)?.expect).toContain("pad and bush");
+  });
+
+  it("look at a module's control side too, not only at its six diodes", () => {
+    const words = incomingCheck("module", "power module", {}, false)
+      .map((one) => one.do)
+      .join("; ");
+    expect(words).toMatch(/V15 to COM.*VB.*each input.*fault and trip.*base plate/);
+  });
+
+  it("begin with the marking whatever the part", () => {
+    for (const kind of ["igbt", "inductor", "capacitor", "fuse"] as const)
+      expect(incomingCheck(kind, "other", {}, true)[0]?.do).toContain("marking");
+  });
+});

@@ -1,0 +1,132 @@
+/** Substitution: bridges, diodes, zeners, transistors. */
+import { atLeast, atMost, same, within } from "./judges.ts";
+import { pairTogether } from "./kind-judges.ts";
+import type { PartRole } from "./part-role.ts";
+import {
+  carbideReadsHigh,
+  clampVolts,
+  fastStaysFast,
+  recovery,
+  schottkyBySchottky,
+  surgeOfBridge,
+  tab,
+} from "./rating-judges.ts";
+import { type Rule, rule } from "./rule.ts";
+
+const SWITCHED: readonly PartRole[] = [
+  "boost diode",
+  "clamp diode",
+  "secondary diode",
+  "bootstrap diode",
+  "fast diode",
+];
+const DIODES: readonly PartRole[] = [...SWITCHED, "mains diode", "signal diode"];
+const SCREWED: readonly PartRole[] = ["bridge", "boost diode"];
+
+/** Zeners of one nominal voltage differ by this much. Common practice: 5 % types. */
+const ZENER_SHARE = 0.05;
+/** Forward drop that takes a rail with it. From memory. */
+const MOST_DROP = 1.25;
+
+export const DIODE_RULES: readonly Rule[] = [
+  rule(
+    "reverse voltage",
+    ["bridge", ...DIODES],
+    atLeast("volts"),
+    "the peak of the mains, or output plus reflected voltage behind a transformer, with a quarter to spare",
+    {
+      mark: "seen",
+      source: "flyback secondary diode: Vout + Vin/n, derated by 1.25 (powerint.com, puzzler 1)",
+    },
+  ),
+  rule("rectified current", ["bridge", ...DIODES], atLeast("amps"), "it heats with every ampere"),
+  rule(
+    "surge current of a bridge",
+    ["bridge"],
+    surgeOfBridge,
+    "the capacitors' first charge goes through it; in one family 15 A and 25 A parts both stand 300 A, only the 35 A part 400 A",
+    {
+      mark: "seen",
+      source: "GBPC15/25/35 data (dtsheet.com 2981566)",
+      custom: "a bridge of 25 A for one of 15 A cures surge failures",
+    },
+  ),
+  rule("I2t", ["bridge"], atLeast("meltingAmps2Seconds"), "the fuse has to blow before it", {
+    mark: "seen",
+    source: "GBPC15/25/35 data (dtsheet.com 2981566)",
+  }),
+  rule(
+    "surge current of a mains diode",
+    ["mains diode"],
+    atLeast("surgeAmps"),
+    "the capacitor's first charge",
+  ),
+  rule(
+    "recovery time",
+    SWITCHED,
+    recovery,
+    "each recovery is a short circuit across the switch, tens of thousands of times a second",
+  ),
+  rule(
+    "fast stays fast",
+    SWITCHED,
+    fastStaysFast,
+    "a mains rectifier burns within minutes there, even where one left the factory in that place",
+    { mark: "seen", source: "520101.com, 1N4007 in a supply's secondary", custom: "1N4007 everywhere" },
+  ),
+  rule(
+    "Schottky by Schottky",
+    ["secondary diode", "fast diode"],
+    schottkyBySchottky,
+    "an ultrafast diode drops twice as much: it runs hotter, and the rail comes out low",
+  ),
+  rule(
+    "forward drop",
+    ["secondary diode"],
+    atMost("dropVolts", MOST_DROP, "asks"),
+    "the drop is taken from the rail and becomes heat",
+    { mark: "from memory" },
+  ),
+  rule("silicon carbide", ["boost diode"], carbideReadsHigh, "the next one to measure it has to know"),
+  rule(
+    "recovery of a signal diode",
+    ["signal diode"],
+    atMost("recoverySeconds", 1, "asks"),
+    "fast edges pass it",
+  ),
+  rule(
+    "pin order",
+    SCREWED,
+    same("pinOrder"),
+    "plus, minus and the two AC pins stand in more than one order",
+  ),
+  rule("package", [...SCREWED, ...DIODES.slice(1)], same("package", "asks"), "holes, pitch and screw"),
+  rule("tab", ["boost diode"], tab, "the cathode is the bus, or the anode the switch, on the heatsink", {
+    custom: "a metal tab is the same part, only cheaper",
+  }),
+  rule("a pair together", SCREWED, pairTogether, "a mismatch loads one of them with most of the current", {
+    custom: "of a parallel pair change only the dead one",
+  }),
+  rule(
+    "clamp voltage",
+    ["gate clamp"],
+    clampVolts,
+    "lower, it steals the drive; higher, the gate breaks first",
+  ),
+  rule(
+    "zener voltage",
+    ["zener"],
+    within("volts", 1 - ZENER_SHARE, 1 + ZENER_SHARE),
+    "it sets a level that something relies on",
+  ),
+  rule("zener power", ["gate clamp", "zener"], atLeast("watts"), "it takes what comes through a broken gate"),
+  rule("polarity", ["transistor"], same("polarity"), "NPN and PNP stand in one totem pole"),
+  rule("collector voltage", ["transistor"], atLeast("volts"), "it blocks its supply, and the kick of a coil"),
+  rule("collector current", ["transistor"], atLeast("amps"), "a gate is charged in amperes"),
+  rule(
+    "pin order of a transistor",
+    ["transistor"],
+    same("pinOrder"),
+    "E B C and E C B are both sold in one case",
+  ),
+];

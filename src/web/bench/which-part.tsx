@@ -1,0 +1,199 @@
+/** Which part will do in the place that is to get a new one: what it must hold to, what many makers sell, and one candidate compared. */
+import { useEffect, useState } from "react";
+import type { Finding, FitView, OfferAnswer, TypedFit } from "../../wire/fit-view.ts";
+import { CandidateTable } from "./candidate-table.tsx";
+
+interface WhichPartProps {
+  readonly job: string;
+  readonly part: string;
+  partFit(part: string, typed: TypedFit): Promise<FitView>;
+}
+
+/** What was typed of each place of each job stays while the page is open, whatever card comes between. */
+const typedFor = new Map<string, TypedFit>();
+const NOTHING: TypedFit = { original: {}, candidate: {} };
+
+export function WhichPart({ job, part, partFit }: WhichPartProps) {
+  const [opened, setOpened] = useState(false);
+  return (
+    <details className="which-part" onToggle={(event) => setOpened(event.currentTarget.open)}>
+      <summary>Which part will do</summary>
+      {opened && <WhichPartBody key={`${job} ${part}`} job={job} part={part} partFit={partFit} />}
+    </details>
+  );
+}
+
+function WhichPartBody({ job, part, partFit }: WhichPartProps) {
+  const [typed, setTyped] = useState<TypedFit>(typedFor.get(`${job} ${part}`) ?? NOTHING);
+  const [view, setView] = useState<FitView | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  useEffect(() => {
+    let waiting = true;
+    partFit(part, typed).then(
+      (found) => waiting && setView(found),
+      (error: Error) => waiting && setProblem(error.message),
+    );
+    return () => {
+      waiting = false;
+    };
+  }, [part, partFit, typed]);
+  const type = (change: TypedFit) => {
+    typedFor.set(`${job} ${part}`, change);
+    setTyped(change);
+  };
+  if (problem !== null) return <p role="alert">{problem}</p>;
+  if (view === null) return <p className="aside">Looking it up…</p>;
+  return (
+    <div className="which-part-body">
+      <Place view={view} />
+      <Rules view={view} />
+      <Customs view={view} />
+      <Offers offers={view.offers} />
+      <section aria-label="Compare one">
+        <h3>Compare one, from its data sheet</h3>
+        <CandidateTable view={view} typed={typed} onType={type} />
+        {view.candidate !== null && <CandidateVerdict candidate={view.candidate} />}
+      </section>
+      <Incoming view={view} />
+    </div>
+  );
+}
+
+function Place({ view }: { readonly view: FitView }) {
+  const beside = [
+    view.parallel.length > 0 ? `It shares its current with ${view.parallel.join(", ")}.` : "",
+    view.alike.length > 0 ? `It is one of a set with ${view.alike.join(", ")}.` : "",
+  ];
+  return (
+    <p>
+      <span className="ref">{view.part}</span> is the {view.role}.{" "}
+      {beside.filter((one) => one !== "").join(" ")}
+    </p>
+  );
+}
+
+function Rules({ view }: { readonly view: FitView }) {
+  return (
+    <section aria-label="What it must hold to">
+      <h3>What it must hold to here</h3>
+      <Pairs
+        pairs={view.rules.map((rule) => ({
+          head: rule.wants,
+          text: rule.why,
+          aside: rule.source ?? rule.mark,
+        }))}
+      />
+    </section>
+  );
+}
+
+interface Pair {
+  readonly head: string;
+  readonly text: string;
+  readonly aside?: string;
+}
+
+function Pairs({ pairs }: { readonly pairs: readonly Pair[] }) {
+  return (
+    <dl className="fit-rules">
+      {pairs.map(({ head, text, aside }) => (
+        <div key={head}>
+          <dt>{head}</dt>
+          <dd>
+            {text}
+            {aside !== undefined && <span className="aside"> ({aside})</span>}
+          </dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+/** What is said in the trade of this role, and wrong. */
+function Customs({ view }: { readonly view: FitView }) {
+  const customs = [...new Set(view.rules.flatMap(({ custom }) => custom ?? []))];
+  if (customs.length === 0) return null;
+  return (
+    <section aria-label="Dangerous customs">
+      <h3>Often said, and wrong</h3>
+      <ul className="cautions">
+        {customs.map((custom) => (
+          <li key={custom}>“{custom}”</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Offers({ offers }: { readonly offers: readonly OfferAnswer[] }) {
+  if (offers.length === 0) return null;
+  return (
+    <section aria-label="Types many makers sell">
+      <h3>Types many makers sell</h3>
+      <ul className="plain">
+        {offers.map((offer) => (
+          <li key={offer.name}>
+            <b>{offer.name}</b>: {offer.fits}. <OpenPoints findings={offer.findings} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function OpenPoints({ findings }: { readonly findings: readonly Finding[] }) {
+  const asked = findings.filter(({ says }) => says === "asks").map(({ words }) => words);
+  const open = findings.filter(({ says }) => says === "open").map(({ rule }) => rule);
+  return (
+    <span className="aside">
+      {asked.join("; ")}
+      {open.length > 0 && `${asked.length > 0 ? "; " : ""}look up: ${open.join(", ")}`}
+    </span>
+  );
+}
+
+const SIGNS: Readonly<Record<Finding["says"], string>> = {
+  bars: "No",
+  asks: "Only if",
+  open: "Look up",
+  notes: "Know",
+  meets: "Kept",
+};
+
+function CandidateVerdict({ candidate }: { readonly candidate: OfferAnswer }) {
+  const kept = candidate.findings.filter(({ says }) => says === "meets");
+  return (
+    <div role="status" className="fit-verdict" data-fits={candidate.fits}>
+      <p>
+        The candidate: <b>{candidate.fits}</b>.
+      </p>
+      <ul className="plain">
+        {candidate.findings
+          .filter(({ says }) => says !== "meets")
+          .map((finding) => (
+            <li key={finding.rule}>
+              <b>{SIGNS[finding.says]}.</b> {finding.words}
+              {finding.says === "open" ? "" : `: ${finding.why}`}
+              {finding.custom !== null && ` (“${finding.custom}” is wrong)`}
+            </li>
+          ))}
+      </ul>
+      {kept.length > 0 && <p className="aside">Kept: {kept.map(({ rule }) => rule).join(", ")}.</p>}
+    </div>
+  );
+}
+
+function Incoming({ view }: { readonly view: FitView }) {
+  return (
+    <section aria-label="Before it goes in">
+      <h3>Two minutes before it goes in</h3>
+      <Pairs
+        pairs={view.incoming.map((step) => ({
+          head: step.pulledOnly ? `${step.do} (pulled parts)` : step.do,
+          text: step.expect,
+        }))}
+      />
+      <p className="aside">{view.baseline}</p>
+    </section>
+  );
+}
