@@ -1,6 +1,7 @@
 import type { Board, Part } from "../board/board.ts";
 import type { Fault, PartFault } from "../board/fault.ts";
 import { SUPPLY_FAILS_OHMS } from "../live/live-models.ts";
+import { balances, DRIFT_LEAVES, isBanked } from "./capacitor-banks.ts";
 import {
   acrossMains,
   type CircuitView,
@@ -90,15 +91,6 @@ const PHASES_SPARE = 3;
 const RESERVOIR_FARADS = 4.7e-6;
 
 const SERIES: ReadonlySet<string> = new Set(["fuse", "link", "choke", "inductor", "resistor"]);
-
-/** Is it a resistor that shares the volts out between two capacitors in series? */
-function balances(view: CircuitView, part: Part): boolean {
-  const nets = netsOf(part);
-  return (
-    part.kind === "resistor" &&
-    view.seriesPairs.flat().some((one) => netsOf(one).every((net) => nets.includes(net)))
-  );
-}
 
 /** Is the winding that failed one the mains runs through, as a current transformer's is? */
 function inLine(view: CircuitView, part: Part, junction: string | null): boolean {
@@ -232,24 +224,6 @@ function chipEffect(junction: string, ohms: number): PowerEffect {
     return ohms < 100 ? "rail-short" : ohms < 2000 ? "weak" : "none";
   return ohms < 5000 ? "no-run" : "none";
 }
-
-/** A bank does with this share of its capacitance (from memory). */
-const ENOUGH_FARADS = 0.6;
-
-/** Do the other capacitors across the same nets carry on with this share of its own left, as in a bank across the bus? */
-function isBanked(board: Board, part: Part, left: number): boolean {
-  if (part.kind !== "capacitor") return false;
-  const nets = netsOf(part);
-  const own = part.value.farads ?? 0;
-  let all = 0;
-  for (const other of board.parts.values())
-    if (other.kind === "capacitor" && netsOf(other).every((net) => nets.includes(net)))
-      all += other.value.farads ?? 0;
-  return all > own && all - own * (1 - left) >= ENOUGH_FARADS * all;
-}
-
-/** Of a capacitor that has drifted, as the board file format has it. */
-const DRIFT_LEAVES = 0.5;
 
 /** What one fault alone does under power. */
 export function powerEffect(view: CircuitView, fault: Fault): PowerEffect {
