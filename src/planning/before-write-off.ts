@@ -1,6 +1,6 @@
 /**
- * A part that nobody sells condemns the whole board, and readings in circuit are only as good as the model of the board. Before it is
- * written off, such a part is measured by itself: its pin lifted (three minutes), then two readings on the part in hand. Common
+ * Readings in circuit are only as good as the model of the board. Before a part that nobody sells condemns the whole board, and before a new part
+ * is taken out again for another, it is measured by itself: its pin lifted (three minutes), then readings on the part in hand. Common
  * practice: lift it before condemning the controller.
  */
 
@@ -45,10 +45,26 @@ export function beforeWriteOff(
   const [condemned] = model.cures
     .filter(({ possible }) => !possible)
     .sort((a, b) => (dead.get(b.name) ?? 0) - (dead.get(a.name) ?? 0) || (a.name < b.name ? -1 : 1));
-  const part = condemned === undefined ? undefined : board.parts.get(condemned.name);
+  return condemned === undefined
+    ? null
+    : byItself({ board, bench, timeline }, condemned.name, READINGS_IN_HAND, hypotheses, steps);
+}
+
+/**
+ * The next step of measuring a part by itself; null where it cannot be freed by a lifted pin, is off the board, or has been read so often.
+ * @param readings - on the part in hand that settle it
+ */
+export function byItself(
+  { board, bench, timeline }: Pick<PlanningInput, "board" | "bench" | "timeline">,
+  ref: string,
+  readings: number,
+  hypotheses: Hypotheses,
+  steps: readonly FindingStep[],
+): MissingProof | null {
+  const part = board.parts.get(ref);
   if (part === undefined || bench.off.has(part.ref)) return null;
   const inHand = measuredInHandSince(timeline, part.ref);
-  if (inHand !== null && inHand >= READINGS_IN_HAND) return null;
+  if (inHand !== null && inHand >= readings) return null;
   const free = freeStep(board, bench, part, hypotheses);
   if (free === null || free.action.do !== "lift") return null;
   if (inHand === null) return { action: free.action, part: part.ref, step: free };

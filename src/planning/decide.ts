@@ -7,7 +7,7 @@ import type { PriorTable } from "../priors/fault-prior.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { atStake, mustShowStakes } from "./at-stake.ts";
 import { beforePower, resolderedUnread } from "./before-power.ts";
-import { beforeWriteOff, type MissingProof } from "./before-write-off.ts";
+import { beforeWriteOff, byItself, type MissingProof } from "./before-write-off.ts";
 import { type Draft, dueProposal, outlook, probesOn } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import { percent } from "./faults-in-words.ts";
@@ -217,6 +217,16 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
   const [first] = ordered;
   const unread = resolderedUnread(input, first.name);
   if (unread !== null) return dueProposal(input, unread, model);
+  const again = timeline.replacedIn.has(first.name)
+    ? byItself(input, first.name, 1, hypotheses, given.steps)
+    : null;
+  if (again !== null)
+    return proofProposal(
+      given,
+      again,
+      weighed,
+      `${first.name} is new and reads as if it were bad (${percent(dead.get(first.name) ?? 0)}). Measure it by itself before another is fitted: either it came bad, or the board is not as drawn.`,
+    );
   const solder = resolderFirst(input, first.name, hypotheses, { ...first, perMinute: model.perMinute });
   if (solder !== null) return resolderProposal(given, solder, first.name, weighed);
   const action = cureAction(board, first.name);
@@ -274,7 +284,13 @@ function stopProposal(given: Case, weighed: readonly WeighedStep[]): Draft {
   const share = total > 0 ? impossible / total : 0;
   if (share >= 0.5) {
     const missing = beforeWriteOff(input, hypotheses, model, dead, steps);
-    if (missing !== null) return proofProposal(given, missing, weighed);
+    if (missing !== null)
+      return proofProposal(
+        given,
+        missing,
+        weighed,
+        `${missing.part} (${percent(dead.get(missing.part) ?? 0)}) would condemn the board, since it cannot be bought: it is measured by itself before the board is written off.`,
+      );
   }
   const action: Action = { do: "close", verdict: share >= 0.5 ? "not-repairable" : "not-economic" };
   return {
@@ -317,16 +333,17 @@ function unexplainedProposal(given: Case, weighed: readonly WeighedStep[]): Draf
 
 function proofProposal(
   given: Case,
-  { action, part, step }: MissingProof,
+  { action, step }: MissingProof,
   weighed: readonly WeighedStep[],
+  why: string,
 ): Draft {
-  const { input, hypotheses, model, dead } = given;
+  const { input, hypotheses, model } = given;
   return {
     action,
     row: [],
     minutes: minutesOf(input.board, input.timeline.now, action),
     money: 0,
-    why: `${part} (${percent(dead.get(part) ?? 0)}) would condemn the board, since it cannot be bought: it is measured by itself before the board is written off.`,
+    why,
     expect: expectations(step, hypotheses, input.board, goodReading(given.predictor, action)),
     others: others(given, action, weighed, []),
     atStake: null,

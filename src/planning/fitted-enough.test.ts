@@ -18,9 +18,15 @@ const enoughAfter = (...log: readonly JobEvent[]): readonly string[] => {
 const reads = (reading: Reading): JobEvent => ({ do: "measure", mode: "ohms", red, black, reading });
 const fit: JobEvent = { do: "replace", part: "F1" };
 
-it("a new fuse across which it still reads open, as across the old one, is not fitted once more", () => {
+it("a new fuse across which it still reads open, as across the old one, is measured by itself, and then not fitted once more", () => {
   expect(enoughAfter(reads("OL"), fit)).toEqual([]);
-  expect(enoughAfter(reads("OL"), fit, reads("OL"))).toEqual(["F1"]);
+  expect(enoughAfter(reads("OL"), fit, reads("OL"))).toEqual([]);
+  const lifted: JobEvent = { do: "lift", place: "F1.1" };
+  const alone: JobEvent = { do: "measure", mode: "ohms", red: "F1.1", black, reading: 0.2 };
+  expect(enoughAfter(reads("OL"), fit, reads("OL"), lifted)).toEqual([]);
+  const back: JobEvent = { do: "refit", place: "F1.1" };
+  expect(enoughAfter(reads("OL"), fit, reads("OL"), lifted, back)).toEqual([]);
+  expect(enoughAfter(reads("OL"), fit, reads("OL"), lifted, alone, back)).toEqual(["F1"]);
 });
 
 it("a new part that reads wrong in a way of its own may be bad, and one that reads good is no question", () => {

@@ -1,13 +1,16 @@
 /**
- * Parts that are not fitted once more. A new part at which a check still reads the same wrong thing as at the old one is hardly bad
- * itself: the board is not as its file says there (another part in the way, one that was never fitted), and a third one would read
- * the same. A new part that reads wrong in a way of its own may be bad, or in wrong, and is seen to. Common practice.
+ * Parts that are not fitted once more. A new part at which a check still reads the same wrong thing as at the old one, and that has been
+ * measured by itself since, is hardly bad: the board is not as its file says there (another part in the way, one that was never fitted), and a
+ * third one would read the same. One that cannot be freed by a lifted pin counts without. A new part that reads wrong in a way of its own may be
+ * bad, or in wrong, and is seen to. Common practice.
  */
 import type { MeasureEvent, Reading } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { coldCheckOf } from "../diagnosis/cold-evidence.ts";
 import type { Predictor } from "../meter/prediction.ts";
+import { pinToLift } from "./hands-on-steps.ts";
+import { measuredInHandSince } from "./in-hand.ts";
 
 /** New parts after which the place is believed to be sound, whatever it reads. */
 const MOST_FITTED = 2;
@@ -24,9 +27,16 @@ export function fittedEnough(board: Board, timeline: Timeline, predictor: Predic
   const enough = new Set<string>();
   for (const [part, at] of fits) {
     const last = at[at.length - 1] ?? 0;
-    if (at.length >= MOST_FITTED || readsAsBefore(board, timeline, predictor, part, last)) enough.add(part);
+    const asked = (measuredInHandSince(timeline, part) ?? 0) > 0 || !freedByAPin(board, part);
+    if (at.length >= MOST_FITTED || (asked && readsAsBefore(board, timeline, predictor, part, last)))
+      enough.add(part);
   }
   return enough;
+}
+
+function freedByAPin(board: Board, ref: string): boolean {
+  const part = board.parts.get(ref);
+  return part !== undefined && pinToLift(part) !== null;
 }
 
 function readsAsBefore(

@@ -114,7 +114,7 @@ function lookStep(
 }
 
 /** The pin to lift so that the meter sees this part alone; null where the part has to come off. */
-function pinToLift(part: Part): string | null {
+export function pinToLift(part: Part): string | null {
   switch (part.kind) {
     case "igbt":
     case "bjt":

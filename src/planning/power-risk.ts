@@ -22,7 +22,12 @@ export class PowerRisk {
   constructor(input: PlanningInput, belief: Belief, priors: PriorTable) {
     this.#input = input;
     this.#priors = priors;
-    this.#risks = new PowerRisks(belief, priors, input.timeline.now.off);
+    this.#risks = new PowerRisks(
+      belief,
+      priors,
+      input.timeline.now.off,
+      new Set(input.timeline.replacedIn.keys()),
+    );
   }
 
   /** Chances and money of one power-up. */

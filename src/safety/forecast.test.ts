@@ -49,16 +49,25 @@ const MAINS: FeedHarm = {
   reaches: null,
 };
 const FREE = { of: () => 0, most: 100 };
+/** A fuse fitted here has met none of the faults yet. */
+const NEW_FUSE = new Set(["F1"]);
 
-test("a fuse breaks by the knock-ons of what is still believed shorted: 0.3 (1 - e^-2) + 0.7 (1 - e^-0.05)", () => {
+test("a new fuse breaks by the knock-ons of what is still believed shorted: 0.3 (1 - e^-2) + 0.7 (1 - e^-0.05)", () => {
   const risks = new PowerRisks(
     belief(explanation([], 0.7, [0, 0, 0.1]), explanation([0], 0.3, [0, 0, 0])),
     PRIORS,
     new Set(),
+    NEW_FUSE,
   );
   const fuse = risks.under(MAINS, FREE).breaks.find(({ part }) => part === "F1");
   expect(fuse?.probability).toBeCloseTo(0.3 * (1 - Math.exp(-2)) + 0.7 * (1 - Math.exp(-0.05)), 12);
   expect(risks.because("F1", MAINS)).toEqual({ fault: "D1:short", probability: expect.closeTo(0.3, 12) });
+});
+
+test("a fuse that came whole through the power that the short was there under bears more than a new one: a rate of 2 leaves 2 / 3", () => {
+  const survivor = new PowerRisks(belief(explanation([0], 1, [0, 0, 0])), PRIORS, new Set());
+  const fuse = survivor.under(MAINS, FREE).breaks.find(({ part }) => part === "F1");
+  expect(fuse?.probability).toBeCloseTo(1 - Math.exp(-2 / 3), 12);
 });
 
 test("a board with nothing wrong breaks only by its own rates, and says no fault is behind it", () => {
@@ -80,8 +89,8 @@ test("a dead part does not die again, and a part off the board neither dies nor 
   expect(off.breaks.find(({ part }) => part === "F1")?.probability).toBe(0);
 });
 
-test("a feed that holds the line's current to a twentieth takes the fuse twenty times more rarely, and costs so much less", () => {
-  const risks = new PowerRisks(belief(explanation([0], 1, [0, 0, 0])), PRIORS, new Set());
+test("a feed that holds the line's current to a twentieth takes a new fuse twenty times more rarely, and costs so much less", () => {
+  const risks = new PowerRisks(belief(explanation([0], 1, [0, 0, 0])), PRIORS, new Set(), NEW_FUSE);
   const money = { of: (part: string) => (part === "F1" ? 3 : 0), most: 100 };
   const lamp: FeedHarm = { ...MAINS, own: 0, by: { ...MAINS.by, "line current": 0.05 } };
   expect(risks.under(lamp, money).lossMoney).toBeCloseTo(3 * (1 - Math.exp(-0.1)), 12);

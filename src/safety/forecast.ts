@@ -33,6 +33,8 @@ export interface BreakMoney {
 const KINDS: readonly HarmBy[] = ["line current", "bus energy", "bus volts", "rail volts"];
 /** Explanations after this share of the belief change no figure that is shown. */
 const WEIGHED_SHARE = 0.995;
+/** Shape of the gamma by which parts differ in what they bear: the conjugate update of a rate after no event. From memory. */
+const SURVIVOR_SHAPE = 1;
 /** Rates below this break nothing that would be counted. */
 const LEAST_RATE = 1e-9;
 
@@ -55,12 +57,22 @@ export class PowerRisks {
   readonly #slot: ReadonlyMap<string, number>;
   readonly #priors: PriorTable;
   readonly #off: ReadonlySet<string>;
+  readonly #fitted: ReadonlySet<string>;
   readonly #cases: readonly Case[];
 
-  /** @param off - parts that are off the board: they neither break nor break others */
-  constructor(belief: Belief, priors: PriorTable, off: ReadonlySet<string>) {
+  /**
+   * @param off - parts that are off the board: they neither break nor break others
+   * @param fitted - parts that were fitted here: they have met none of the faults yet
+   */
+  constructor(
+    belief: Belief,
+    priors: PriorTable,
+    off: ReadonlySet<string>,
+    fitted: ReadonlySet<string> = new Set(),
+  ) {
     this.#priors = priors;
     this.#off = off;
+    this.#fitted = fitted;
     this.#parts = [...new Set(priors.faults.map(({ part }) => part))].filter((part) => !off.has(part));
     this.#slot = new Map(this.#parts.map((part, index) => [part, index]));
     const cases: Case[] = [];
@@ -93,7 +105,20 @@ export class PowerRisks {
       if (at !== undefined)
         rates[KINDS.indexOf(HARM_OF_RULE[rule] ?? KINDS[0])][at] += rate * present[parent];
     }
+    this.#asSurvivors(rates.slice(0, KINDS.length));
     return { weight, present, alive, rates };
+  }
+
+  /**
+   * What came alive through the power that the faults were there under has shown that it bears more than most: with strengths spread as
+   * widely as their mean (a gamma of shape 1), having survived a rate r once leaves r / (1 + r).
+   */
+  #asSurvivors(knocked: readonly Float64Array[]): void {
+    this.#parts.forEach((part, at) => {
+      if (this.#fitted.has(part)) return;
+      const once = knocked.reduce((sum, rates) => sum + rates[at], 0);
+      for (const rates of knocked) rates[at] /= 1 + once / SURVIVOR_SHAPE;
+    });
   }
 
   /** What this feed would break, and what that costs. */
