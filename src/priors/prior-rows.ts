@@ -10,6 +10,7 @@ import { levelsOf, NET_LEAK } from "./levels.ts";
 import { MODE_SHARES } from "./mode-shares.ts";
 import { neighbouringNets } from "./net-neighbours.ts";
 import { type StageGroup, stageGroups } from "./stage-groups.ts";
+import { symptomAgainst } from "./symptom-effects.ts";
 import { SYMPTOM_FACTORS } from "./symptom-factors.ts";
 import type { Told } from "./told.ts";
 
@@ -138,5 +139,5 @@ export function priorRows(board: Board, cause: Cause, symptom: Symptom, told: To
   for (const part of board.parts.values())
     rows.push(...partRows(part, groups.get(part.ref) ?? "other", weights.get(part.ref) ?? 0, given));
   rows.push(...leakRows(board, given));
-  return rows;
+  return rows.map((row) => ({ ...row, rate: row.rate * symptomAgainst(board, symptom, row.fault) }));
 }

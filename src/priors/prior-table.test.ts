@@ -164,7 +164,7 @@ describe("the tables behind it", () => {
     expect(ceramic.shares).toEqual({ open: 0.4, short: 0.4, drift: 0.1, leaky: 0.1 });
     const rate = (name: string): number => rateOf(moduleBoard, "unknown", (_, part) => part === name);
     const mode = (name: string, wanted: string): number =>
-      priorTable(moduleBoard, "unknown", "other")
+      priorTable(moduleBoard, "unknown", "dead")
         .faults.filter((row) => row.reportAs === `${name}:${wanted}`)
         .reduce((sum, row) => sum + row.rate, 0);
     expect(rate("C1")).toBeGreaterThan(0);

@@ -1,4 +1,5 @@
 import type { Board } from "../board/board.ts";
+import type { Fault } from "../board/fault.ts";
 import type { Symptom } from "./cause.ts";
 import { viewOf } from "./circuit-view.ts";
 import type { FaultPrior } from "./fault-prior.ts";
@@ -24,6 +25,38 @@ export const SYMPTOM_SHARES: Readonly<Record<PowerEffect, Readonly<Partial<Recor
   weak: { "starts-then-stops": 0.45, other: 0.2, "no-output": 0.15, dead: 0.03 },
   none: {},
 };
+
+/** How often boards come in with each of the words, whatever is wrong with them. From memory. */
+const COME_IN_AS: Readonly<Record<Symptom, number>> = {
+  dead: 0.5,
+  "no-output": 0.2,
+  "trips-supply": 0.12,
+  "starts-then-stops": 0.13,
+  other: 0.05,
+};
+/** Share of customers who say any of the words, whatever the board does. From memory. */
+const ILL_DESCRIBED = 0.03;
+/** What shows whatever else is wrong: without a bus or without rails nothing starts, and then stops. */
+const SHOWS_FIRST: ReadonlySet<PowerEffect> = new Set([
+  "input-open",
+  "line-short",
+  "earth-short",
+  "feed-open",
+  "bus-short",
+  "supply-short",
+  "supply-dead",
+  "rail-short",
+]);
+
+/**
+ * By how much the symptom speaks against a fault that would have shown first: what a board with it would come in as, against what boards come in
+ * as. 1 for a fault that another may hide. So a drive said to start and to stop again has no short across its bus, however the customer puts it.
+ */
+export function symptomAgainst(board: Board, symptom: Symptom, fault: Fault): number {
+  const effect = powerEffect(viewOf(board), fault);
+  if (!SHOWS_FIRST.has(effect)) return 1;
+  return Math.min(1, ((SYMPTOM_SHARES[effect][symptom] ?? 0) + ILL_DESCRIBED) / COME_IN_AS[symptom]);
+}
 
 /** For each fault the probability that it brings a board in with this symptom by itself: a shorted clamp to earth kills no drive. */
 export function bringsIn(board: Board, symptom: Symptom, faults: readonly FaultPrior[]): Float64Array {

@@ -24,7 +24,7 @@ const row = (
   factor,
 });
 
-/** Directions are common practice; sizes are judged and kept small, since customers describe badly. */
+/** Directions are common practice; sizes are judged and kept small, since customers describe badly. What the words rule out stands in `symptom-effects.ts`. */
 export const SYMPTOM_FACTORS: readonly SymptomFactor[] = [
   row(
     "dead",
@@ -43,13 +43,6 @@ export const SYMPTOM_FACTORS: readonly SymptomFactor[] = [
   ),
   row(
     "trips-supply",
-    "opens",
-    0.3,
-    { groups: ["input", "inrush", "rectifier"], modes: ["open", "drift"] },
-    "an open feed trips nothing",
-  ),
-  row(
-    "trips-supply",
     "low",
     0.5,
     { groups: ["logic", "sensor", "output", "rail"] },
@@ -58,24 +51,10 @@ export const SYMPTOM_FACTORS: readonly SymptomFactor[] = [
   row("starts-then-stops", "drift", 2.5, { modes: ["drift", "leaky"] }, "weak rather than dead"),
   row("starts-then-stops", "sense", 2, { groups: ["sensor", "rail"] }, "protection or a sagging rail"),
   row(
-    "starts-then-stops",
-    "hard",
-    0.4,
-    { groups: ["input", "rectifier", "bus"], modes: ["short", "open"] },
-    "it would not start",
-  ),
-  row(
     "no-output",
     "output",
     1.8,
     { groups: ["inverter", "drive", "output", "logic"] },
     "rails live, nothing turns",
-  ),
-  row(
-    "no-output",
-    "feed",
-    0.3,
-    { groups: ["input", "rectifier", "supply"], modes: ["short", "open"] },
-    "the feed works",
   ),
 ];
