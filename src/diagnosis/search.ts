@@ -14,6 +14,7 @@ import { finish, type ScoredSet, scoreSet } from "./scored-set.ts";
 import type { SearchLimits } from "./search-limits.ts";
 import { byScore, insertSorted } from "./set-order.ts";
 import { logPrior } from "./set-prior.ts";
+import { slipMenders } from "./slip-menders.ts";
 import { presentAt, type Universe } from "./universe.ts";
 
 /** The first sets are expanded with exact knowledge of what each reading can hear; later ones with a guess. */
@@ -82,6 +83,7 @@ export class ExplanationSearch {
       this.#expand(next);
     }
     for (const scored of this.ranked().slice(0, LAST_SWAPS)) this.#swapEach(scored);
+    this.#mendSlips();
     const [best] = this.ranked();
     if (best !== undefined)
       for (const set of crossedSwaps(
@@ -105,6 +107,17 @@ export class ExplanationSearch {
       this.#expanded.add(key);
       this.#addOne(this.#found.get(key) ?? this.#score(left));
     }
+  }
+
+  /** Gives what the best set leaves to a slip one more chance, beside the sets near it. */
+  #mendSlips(): void {
+    const ranked = this.ranked();
+    const [best] = ranked;
+    if (best === undefined) return;
+    const own = best.hearings.map(({ vector }) => overCommon(vector, this.#logWeights));
+    for (const worst of this.#misfits(own))
+      for (const set of slipMenders(this.#universe, this.#evidence, this.#logWeights, worst, ranked))
+        if (set.length <= this.#limits.size && !this.holds(set)) this.#keep(this.#score(set));
   }
 
   /**

@@ -63,6 +63,7 @@ const SHORTS: Partial<Readonly<Record<Shape, readonly Level[]>>> = {
   ceramic: CERAMIC_SHORT,
   "chip-supply": CHIP_SHORT,
   electrolytic: PART_SHORT,
+  switch: PART_SHORT,
   diode: PART_SHORT,
   "rectifier-diode": PART_SHORT,
   zener: PART_SHORT,
