@@ -176,6 +176,7 @@ test("faults cured since count in a set as well: with two parts replaced, eight 
       predictorFor: () => predictor,
       memory: new EvidenceMemory(),
     });
-  expect(after([]).unexplained).not.toEqual([]);
+  expect(after([]).explanations[0].faults).toHaveLength(6);
+  expect(after(["D0", "D1"]).explanations[0].faults).toHaveLength(8);
   expect(after(["D0", "D1"]).unexplained).toEqual([]);
 });
