@@ -51,3 +51,8 @@ export function outlook(model: RepairModel): Proposal["outlook"] {
     repairProbability: margin > plan.value ? worthRepairing : plan.repaired,
   };
 }
+
+/** Of a job that stops here: what was taken for looking, and nothing repaired. */
+export function outlookOfStopping({ terms }: RepairModel): Proposal["outlook"] {
+  return { expectedMargin: terms.feeIfNotRepaired, repairProbability: 0 };
+}

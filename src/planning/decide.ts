@@ -8,7 +8,7 @@ import { minutesOf } from "./action-minutes.ts";
 import { atStake, mustShowStakes } from "./at-stake.ts";
 import { beforePower, resolderedUnread } from "./before-power.ts";
 import { beforeWriteOff, byItself, type MissingProof } from "./before-write-off.ts";
-import { type Draft, dueProposal, outlook, probesOn } from "./cards.ts";
+import { type Draft, dueProposal, outlook, outlookOfStopping, probesOn } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import { percent } from "./faults-in-words.ts";
 import { type Findings, findings, firstOf, type WeighedStep, weighSteps, withRow } from "./finding-steps.ts";
@@ -304,7 +304,7 @@ function stopProposal(given: Case, weighed: readonly WeighedStep[]): Draft {
     atStake: null,
     forecast: null,
     probesOn: null,
-    outlook: outlook(model),
+    outlook: outlookOfStopping(model),
   };
 }
 

@@ -73,3 +73,15 @@ test("what is fitted with a fuse comes before it, and says so", () => {
 test("a stop says what the likeliest repair would have taken", () => {
   expect(whyStop(input(), 0)).toContain("30 EUR of parts");
 });
+
+test("a stop on a board that is likelier whole than not sends to what tells it to run, and names no part", () => {
+  const given = input();
+  const groups = given.model.groups.map((group, g) => (g === 0 ? { ...group, cures: [] } : group));
+  const words = whyStop(
+    { ...given, model: { ...given.model, groups, weights: Float64Array.of(0.7, 0.1, 0.1, 0.1) } },
+    0,
+  );
+  expect(words).toContain("more likely whole (70 %)");
+  expect(words).toContain("what tells it to run");
+  expect(words).not.toContain("EUR of parts");
+});

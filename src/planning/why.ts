@@ -139,12 +139,23 @@ export function whyStop({ board, hypotheses, model }: WhyInput, impossible: numb
     .sort((a, b) => (dead.get(b.name) ?? 0) - (dead.get(a.name) ?? 0))[0];
   if (impossible >= 0.5 && unobtainable !== undefined)
     return `${unobtainable.name} is dead (${percent(dead.get(unobtainable.name) ?? 0)}) and nobody sells it. Anything fitted now is money lost.`;
+  const whole = wholeChance(model);
+  if (whole >= 0.5)
+    return `By the readings this board is more likely whole (${percent(whole)}) than not, yet it has not been seen to run, and nothing left on this bench tells why. Before it is given back: what tells it to run may be missing (a command, a door or float switch, a sensor, the fan's signal). Try it in its own unit.`;
   const repair = likeliestRepair(model);
   if (repair === null)
     return "What is left to find and to replace would cost more in minutes and parts than the repair earns.";
   const { agreedPrice, currency } = model.terms;
   const names = andList(repair.names.map((name) => curedWords(name, board)));
   return `The likeliest repair from here is ${names}: ${Number(repair.money.toFixed(2))} ${currency} of parts, ${Math.round(repair.minutes)} min, and ${percent(repair.chance)} that it is enough. Weighed with what a failed try costs, that is worth less than stopping, at ${agreedPrice} ${currency} for the repair.`;
+}
+
+/** Chance that nothing on the board has to be cured. */
+function wholeChance({ groups, weights }: RepairModel): number {
+  return groups.reduce(
+    (sum, { cures, unlisted }, g) => (cures.length === 0 && !unlisted ? sum + weights[g] : sum),
+    0,
+  );
 }
 
 /** What would cure the likeliest state of the board that can be cured by name; null where none is. */
