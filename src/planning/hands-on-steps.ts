@@ -1,6 +1,7 @@
 import type { BenchState } from "../bench/bench-state.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board, Part } from "../board/board.ts";
+import type { PartFault } from "../board/fault.ts";
 import { supplyPin } from "../board/kinds.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import { MINUTES } from "../money/minutes.ts";
@@ -143,6 +144,19 @@ export function pinToLift(part: Part): string | null {
 
 const NEVER_OFF_TO_MEASURE: ReadonlySet<Part["kind"]> = new Set(["module", "controller", "motor", "ic"]);
 
+/** What a meter tells of a free part at least: leads and contacts are so many ohms, leads and fingers so many farads. From memory. */
+const TELLS_ALONE = { ohms: 0.5, farads: 1.5e-9 } as const;
+
+/** Would the part by itself read otherwise than a good one? A shunt of milliohms reads zero whole or shorted, a few picofarads read as none. */
+function tellsAlone({ kind, value }: Part, { mode, value: to }: PartFault): boolean {
+  if (mode === "leaky") return true;
+  if (kind === "capacitor" && mode !== "short") return (value.farads ?? 0) > TELLS_ALONE.farads;
+  if (kind !== "resistor" || mode === "open") return true;
+  const good = value.ohms ?? 1;
+  const bad = to ?? (mode === "short" ? 0 : 2 * good);
+  return Math.abs(bad - good) > TELLS_ALONE.ohms;
+}
+
 /** Freeing a part so that the meter sees it alone; null where only taking off something that stays on would do. */
 export function freeStep(
   board: Board,
@@ -158,7 +172,7 @@ export function freeStep(
   const faulty = Float64Array.from(hypotheses.list, (hypothesis) =>
     faultsOf(hypothesis, hypotheses).some((f) => {
       const { fault, part: of } = hypotheses.priors[f];
-      if (of !== part.ref || fault.of !== "part") return false;
+      if (of !== part.ref || fault.of !== "part" || !tellsAlone(part, fault)) return false;
       return pin === null || junctionPins(part, fault.junction)?.includes(pin) === true;
     })
       ? 1

@@ -30,6 +30,7 @@ export const HARM_OF_RULE: Readonly<Record<string, HarmBy>> = {
   "supply-switch-opens-feed": "line current",
   "supply-switch-opens-line-fuse": "line current",
   "supply-switch-kills-feedback": "bus volts",
+  "supply-switch-burns-control-feed": "bus volts",
   "supply-switch-raises-rails": "bus volts",
   "opto-passes-on": "bus volts",
   "clamp-open": "bus volts",

@@ -71,6 +71,14 @@ function supplyFuses(view: CircuitView): Part[] {
   });
 }
 
+/** Low resistors of the supply's stage that stand elsewhere: between its own winding and what feeds the switch's control. */
+function controlFeeds(view: CircuitView): Part[] {
+  const fuses = new Set(supplyFuses(view));
+  return ofKind(view.inGroups("supply"), "resistor").filter(
+    (part) => !fuses.has(part) && (part.value.ohms ?? 1e6) <= 47,
+  );
+}
+
 /** A low resistor of the supply's stage on the bus, though no winding follows at once (a coil or a second fuse between). */
 function isFeed(view: CircuitView, part: Part): boolean {
   return view.groupOf.get(part.ref) === "supply" && netsOf(part).includes(view.roles.bus?.plus ?? "");
@@ -143,6 +151,16 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
         ],
       );
     },
+  ),
+  rule(
+    "supply-switch-burns-control-feed",
+    0.15,
+    "drain voltage reaches the control side: the low resistor that feeds it from its own winding burns",
+    (view) =>
+      every(
+        view.supplySwitches.map((found) => short(found.fault)),
+        opensOf(controlFeeds(view)),
+      ),
   ),
   rule(
     "supply-switch-raises-rails",

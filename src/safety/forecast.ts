@@ -102,8 +102,10 @@ export class PowerRisks {
     for (const { parent, child, rate, rule } of knockOns) {
       if (present[parent] === 0 || faults[child].part === faults[parent].part) continue;
       const at = this.#slot.get(faults[child].part);
-      if (at !== undefined)
-        rates[KINDS.indexOf(HARM_OF_RULE[rule] ?? KINDS[0])][at] += rate * present[parent];
+      if (at === undefined) continue;
+      // where it is not known that the parent is there, it is likelier to be where the child has failed of it already
+      const both = present[parent] < 1 && !this.#fitted.has(faults[child].part) ? Math.exp(-rate) : 1;
+      rates[KINDS.indexOf(HARM_OF_RULE[rule] ?? KINDS[0])][at] += rate * present[parent] * both;
     }
     this.#asSurvivors(rates.slice(0, KINDS.length));
     return { weight, present, alive, rates };
