@@ -57,6 +57,9 @@ it("pulsing may be the lamp itself: the next larger one is tried, and without on
   const pulsing = [lamp("lamp-pulsing", 40), ...OFF];
   expect(next(pulsing, ["lamp-40", "lamp-150"])).toEqual({ do: "power", feed: "lamp", watts: 150 });
   expect(next(pulsing, ["lamp-40"])).toEqual({ do: "power", feed: "mains" });
+  // once: borne or not, the mains do not come again of themselves
+  const borne = [...pulsing, { do: "power", feed: "mains", observed: "quiet" } as const, ...OFF];
+  expect(next(borne, ["lamp-40"])).toBeNull();
   // with anything harder than pulsing it is no question of the lamp
   const bright = [
     { do: "power", feed: "lamp", watts: 40, observed: ["lamp-pulsing", "lamp-bright"] } as const,

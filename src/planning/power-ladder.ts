@@ -86,15 +86,15 @@ export function nextOnMains(input: PlanningInput): Rung | null {
   const tried = triedRungs(board, timeline);
   const mains = mainsRung(input);
   const lamp = tried.findLast(({ id }) => id === "E");
-  if (lamp?.came === "stopped" && pulsed(lamp)) {
-    const larger = lampFor(equipment, idleWatts(board), lamp.event.watts ?? 0);
-    return larger === null ? mains : { id: "E", action: lampOf(larger.watts) };
-  }
+  const mayBeLamp = lamp?.came === "stopped" && pulsed(lamp);
+  const larger = mayBeLamp ? lampFor(equipment, idleWatts(board), lamp.event.watts ?? 0) : null;
+  if (larger !== null) return { id: "E", action: lampOf(larger.watts) };
   // of several lamps the last one counts: a larger one has answered for the one that pulsed
-  if (tried.some((one) => one.came === "stopped" && (one.id !== "E" || one === lamp))) return null;
+  if (tried.some((one) => one.came === "stopped" && (one.id !== "E" || (one === lamp && !mayBeLamp))))
+    return null;
   if (tried.some(({ id }) => id === "H")) return null;
   if (tried.some(({ id }) => id === "F")) return mains.id === "H" ? mains : null;
-  return lamp?.came === "passed" ? mains : (lampRung(input) ?? mains);
+  return lamp?.came === "passed" || mayBeLamp ? mains : (lampRung(input) ?? mains);
 }
 
 /** Pulsing alone may be the lamp itself: the next size tells. */
