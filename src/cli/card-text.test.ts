@@ -28,6 +28,7 @@ const CARD: CardView = {
   red: null,
   black: null,
   mode: null,
+  clipModes: [],
   probesOn: null,
   row: [],
   rowWords: [],

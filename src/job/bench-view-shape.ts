@@ -21,6 +21,8 @@ export interface CardView
   readonly red: string | null;
   readonly black: string | null;
   readonly mode: string | null;
+  /** what each meter that is clipped on before this power-up is set to */
+  readonly clipModes: readonly ("dcv" | "acv")[];
   readonly row: readonly ActionView[];
   /** the same in words, as `headline` */
   readonly rowWords: readonly string[];

@@ -190,3 +190,12 @@ function jobAsBrought() {
   if (!job.ok) throw new Error(job.problem);
   return job.value;
 }
+
+test("a meter across the inrush part on the line is set to alternating volts, one across the bus to direct", () => {
+  const [ref] = inrush;
+  const pins = ["1", "2"].map((pin) => board.parts.get(ref ?? "")?.pins.get(pin) ?? "");
+  expect(clipMode(board, [pins[0], pins[1]])).toBe("acv");
+  expect(clipMode(board, [pins[1], pins[0]])).toBe("acv");
+  if (bus === null) throw new Error("no bus");
+  expect(clipMode(board, [bus.plus, bus.minus])).toBe("dcv");
+});

@@ -117,6 +117,7 @@ export function bareCard(action: ActionView): CardView {
     red: field(action, "red"),
     black: field(action, "black"),
     mode: field(action, "mode"),
+    clipModes: [],
     probesOn: null,
     row: [],
     rowWords: [],

@@ -16,11 +16,11 @@ export function Probes({ card, places }: Props) {
     return (
       <>
         <h2 className="headline">{card.headline}</h2>
-        {clipsOf(card).map(([red, black]) => (
+        {clipsOf(card).map(({ red, black, mode }) => (
           <section key={`${red} ${black}`} aria-label="Meter clipped on before power">
             <p className="mode">
-              <ModeDrawing mode="dcv" />
-              Clip the meter on before power, {MODE_WORDS.dcv}
+              <ModeDrawing mode={mode} />
+              Clip the meter on before power, {MODE_WORDS[mode]}
             </p>
             <div className="probes">
               <Probe tone="red" place={red} words={null} places={places} />
@@ -46,12 +46,20 @@ export function Probes({ card, places }: Props) {
   );
 }
 
-/** Pairs of places that meters go across before power. */
-function clipsOf({ action }: CardView): readonly (readonly [string, string])[] {
+interface ClipView {
+  readonly red: string;
+  readonly black: string;
+  readonly mode: CardView["clipModes"][number];
+}
+
+/** Pairs of places that meters go across before power, and what each meter is set to. */
+function clipsOf({ action, clipModes }: CardView): readonly ClipView[] {
   const { meters } = action;
   if (!Array.isArray(meters)) return [];
-  return meters.flatMap((pair: unknown) =>
-    Array.isArray(pair) && pair.length === 2 ? [[String(pair[0]), String(pair[1])] as const] : [],
+  return meters.flatMap((pair: unknown, at) =>
+    Array.isArray(pair) && pair.length === 2
+      ? [{ red: String(pair[0]), black: String(pair[1]), mode: clipModes[at] ?? "dcv" }]
+      : [],
   );
 }
 
