@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { faultName } from "../../src/board/fault.ts";
+import { parseFault } from "../../src/board/parse-fault.ts";
 import { seededRandom } from "../../src/practice/seeded-random.ts";
+import { judgedBoards } from "../boards/judged-boards.ts";
 import { CASCADES } from "./fault-table.ts";
 import { oracleBoard } from "./oracle-board.ts";
 import { METER_SPREADS } from "./oracle-meter.ts";
@@ -114,6 +116,25 @@ describe("under power, by the oracle's own rules", () => {
     expect(conditionOf(fan, [short(upper ?? "", "ce")])).toBe("half-leg");
     expect(conditionOf(fan, [short(upper ?? "", "ce"), short(lower ?? "", "ce")])).toBe("bus-short");
     expect(conditionOf(fan, [short(upper ?? "", "ce")], new Set([upper ?? ""]))).not.toBe("half-leg");
+  });
+
+  it("half a bridge and one phase of three carry on badly, two phases gone feed nothing, a discharge resistor or a clamp is not missed", () => {
+    const board = (id: string) => judgedBoards(id)[0].board;
+    const conditions = (id: string, ...names: readonly string[]) =>
+      conditionOf(
+        board(id),
+        names.map((name) => {
+          const fault = parseFault(name, board(id));
+          if (!fault.ok) throw new Error(fault.problem);
+          return fault.value;
+        }),
+      );
+    expect(conditions("greenhouse-fan-drive", "BR1.ac1plus:open")).toBe("weak");
+    expect(conditions("small-frequency-drive-3ph", "F1:open")).toBe("weak");
+    expect(conditions("small-frequency-drive-3ph", "F1:open", "F2:open")).toBe("input-open");
+    expect(conditions("greenhouse-fan-drive", "R1:open")).toBe("works");
+    expect(conditions("greenhouse-fan-drive", "ZD1:open")).toBe("works");
+    expect(conditions("induction-hob", "C7:open")).toBe("no-run");
   });
 
   it("every condition has chances that sum to one under each feed, and every cascade a chance", () => {

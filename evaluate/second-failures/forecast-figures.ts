@@ -51,7 +51,7 @@ export function forecastFigures(ups: readonly PowerUp[]): ForecastFigures {
   return {
     count: ups.length,
     foretold,
-    range: [foretold - half, foretold + half],
+    range: [Math.max(0, foretold - half), foretold + half],
     broke,
     inside: broke >= foretold - half && broke <= foretold + half,
     deciles,

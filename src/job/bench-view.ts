@@ -10,7 +10,7 @@ import type { MeterReading } from "../meter/prediction.ts";
 import { amountNumber } from "../money/amount.ts";
 import { jobSum } from "../money/job-sum.ts";
 import { andList } from "../planning/faults-in-words.ts";
-import { clipMode } from "../planning/live-clips.ts";
+import { clipAt } from "../planning/live-clips.ts";
 import type { Action } from "../planning/proposal.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
 import type { Parsed } from "../units/outcome.ts";
@@ -79,7 +79,7 @@ function cardView(assessment: Assessment): CardView {
     red: measure?.red === undefined ? null : placeWords(job.board, measure.red),
     black: measure?.black === undefined ? null : placeWords(job.board, measure.black),
     mode: measure === null ? null : modeWords(measure.mode),
-    clipModes: action.do === "power" ? (action.meters ?? []).map((pair) => clipMode(job.board, pair)) : [],
+    clipModes: action.do === "power" ? (action.meters ?? []).map((pair) => clipAt(job.board, pair).mode) : [],
     probesOn: proposal.probesOn,
     row: proposal.row.map((other) => ({ ...other })),
     rowWords: proposal.row.map((other) => {

@@ -6,7 +6,7 @@ import { deriveRoles } from "../board/roles.ts";
 import { liveReading } from "../live/live-reading.ts";
 import { couldProveBus } from "../planning/bus-proof.ts";
 import { planningHypotheses } from "../planning/hypotheses.ts";
-import { clipMode } from "../planning/live-clips.ts";
+import { clipAt } from "../planning/live-clips.ts";
 import { powerFinding } from "../planning/power-step.ts";
 import { repairModel } from "../planning/repair-model.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
@@ -121,7 +121,7 @@ function powered(
   const job = jobAsBrought();
   const live = session.live(job, { lifted: new Set(), off: new Set(), clips: [], powered: true }, action);
   const readings = (action.meters ?? []).map(([red, black]): JobEvent => {
-    const mode = clipMode(board, [red, black]);
+    const mode = clipAt(board, [red, black]).mode;
     const reading = liveReading(live.state([]), { mode, red, black });
     return { do: "measure", mode, red, black, reading: reading?.value ?? 0 };
   });
@@ -194,8 +194,8 @@ function jobAsBrought() {
 test("a meter across the inrush part on the line is set to alternating volts, one across the bus to direct", () => {
   const [ref] = inrush;
   const pins = ["1", "2"].map((pin) => board.parts.get(ref ?? "")?.pins.get(pin) ?? "");
-  expect(clipMode(board, [pins[0], pins[1]])).toBe("acv");
-  expect(clipMode(board, [pins[1], pins[0]])).toBe("acv");
+  expect(clipAt(board, [pins[0], pins[1]]).mode).toBe("acv");
+  expect(clipAt(board, [pins[1], pins[0]]).mode).toBe("acv");
   if (bus === null) throw new Error("no bus");
-  expect(clipMode(board, [bus.plus, bus.minus])).toBe("dcv");
+  expect(clipAt(board, [bus.plus, bus.minus]).mode).toBe("dcv");
 });

@@ -148,7 +148,7 @@ const NEVER_OFF_TO_MEASURE: ReadonlySet<Part["kind"]> = new Set(["module", "cont
 const TELLS_ALONE = { ohms: 0.5, farads: 1.5e-9 } as const;
 
 /** Would the part by itself read otherwise than a good one? A shunt of milliohms reads zero whole or shorted, a few picofarads read as none. */
-function tellsAlone({ kind, value }: Part, { mode, value: to }: PartFault): boolean {
+export function tellsAlone({ kind, value }: Part, { mode, value: to }: PartFault): boolean {
   if (mode === "leaky") return true;
   if (kind === "capacitor" && mode !== "short") return (value.farads ?? 0) > TELLS_ALONE.farads;
   if (kind !== "resistor" || mode === "open") return true;

@@ -16,11 +16,7 @@ import { livePartition } from "./live-partition.ts";
 import type { PlanningInput } from "./planning-input.ts";
 
 /** A pair of places with what a meter across it would show. */
-export interface Clips {
-  readonly places: readonly [Place, Place];
-  /** what stands there, in the technician's words */
-  readonly what: string;
-  readonly mode: ClipMode;
+export interface Clips extends Pair {
   readonly partition: Partition;
 }
 
@@ -29,6 +25,7 @@ const BUS_WORDS = "the bus";
 
 interface Pair {
   readonly places: readonly [Place, Place];
+  /** what stands there, in the technician's words */
   readonly what: string;
   /** what the meter is set to: alternating volts where both places are on the line */
   readonly mode: ClipMode;
@@ -162,16 +159,8 @@ export function clippedOn(timeline: Timeline): readonly (readonly [Place, Place]
   return lastPowered(timeline)?.power.meters ?? [];
 }
 
-function pairBetween(board: Board, [red, black]: readonly [Place, Place]): Pair | undefined {
-  return pairsOf(board).find(({ places }) => samePlaces(places, [red, black]));
-}
-
-/** What stands between these places, for the card that asks to read it. */
-export function whatBetween(board: Board, [red, black]: readonly [Place, Place]): string {
-  return pairBetween(board, [red, black])?.what ?? `${red} to ${black}`;
-}
-
-/** What the meter clipped across these places is set to. */
-export function clipMode(board: Board, places: readonly [Place, Place]): ClipMode {
-  return pairBetween(board, places)?.mode ?? "dcv";
+/** What stands between these places and what a meter clipped across them is set to. */
+export function clipAt(board: Board, places: readonly [Place, Place]): Pair {
+  const pair = pairsOf(board).find((one) => samePlaces(one.places, places));
+  return { places, what: pair?.what ?? places.join(" to "), mode: pair?.mode ?? "dcv" };
 }

@@ -5,7 +5,7 @@ import { MINUTES } from "../money/minutes.ts";
 import { type Draft, outlook } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import type { Hypotheses } from "./hypotheses.ts";
-import { whatBetween } from "./live-clips.ts";
+import { clipAt } from "./live-clips.ts";
 import { livePartition } from "./live-partition.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { RepairModel } from "./repair-model.ts";
@@ -53,7 +53,7 @@ function whyLive(
   const then = afterPower === undefined ? ", then switch off" : "";
   if (part !== undefined)
     return `Take the warmth of ${part} ${when}, from outside, without touching: what cooks shows before it fails.`;
-  return `The meter hangs on ${whatBetween(board, [red ?? "", black ?? ""])}: read it ${when}, with the hands off the board${then}.`;
+  return `The meter hangs on ${clipAt(board, [red ?? "", black ?? ""]).what}: read it ${when}, with the hands off the board${then}.`;
 }
 
 /** Seconds after switch-on as they are said. */

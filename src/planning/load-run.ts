@@ -11,15 +11,7 @@ import { type Draft, dueProposal } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
 import { netGain, type Onward } from "./last-looks.ts";
-import {
-  bestClips,
-  type Clips,
-  clipMode,
-  clippedOn,
-  samePlaces,
-  staysOn,
-  whatBetween,
-} from "./live-clips.ts";
+import { bestClips, type Clips, clipAt, clippedOn, samePlaces, staysOn } from "./live-clips.ts";
 import { livePartition } from "./live-partition.ts";
 import { liveProposal, momentWords } from "./live-proposal.ts";
 import { LOAD_TEST, type LoadRun, lastLoadRun, testLoad } from "./load-test.ts";
@@ -114,9 +106,7 @@ function whyShortRun(board: Board, { action }: FindingStep, inside: boolean): st
     load === "own" && [...board.parts.values()].some(({ kind }) => kind === "motor")
       ? " A motor that was unplugged goes back on only once every store is proven empty."
       : "";
-  const clips = meters
-    .map((places) => leadsWords({ places, what: whatBetween(board, places), mode: clipMode(board, places) }))
-    .join("; second meter ");
+  const clips = meters.map((places) => leadsWords(clipAt(board, places))).join("; second meter ");
   const on = !inside
     ? " Nobody reaches inside: a meter that is clipped on stays where it is."
     : meters.length === 0
@@ -191,7 +181,7 @@ function wasRead({ readings }: LoadRun, { mode, red, black, part }: LiveMeasure)
 }
 
 function unreadMeter(board: Board, run: LoadRun): LiveMeasure | null {
-  const asked = (run.power.meters ?? []).map((pair) => volts(clipMode(board, pair), pair));
+  const asked = (run.power.meters ?? []).map((pair) => volts(clipAt(board, pair).mode, pair));
   return asked.find((one) => !wasRead(run, one)) ?? null;
 }
 

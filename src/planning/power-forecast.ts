@@ -49,7 +49,7 @@ function reasonOf(input: PlanningInput, action: PowerEvent): string {
   if (tried.some((one) => one.id === id && one.event.feed !== "bench"))
     return "The board bears power and shows no more by itself: once more, with the meter at another place.";
   if (action.feed === "mains" && last?.id === "E" && pulsed(last))
-    return "The lamp pulsed and did nothing else. That may be the lamp itself, no larger one is at hand, and by the readings little is left to break.";
+    return "The lamp pulsed and did nothing else. That may be the lamp itself, and no larger one is at hand: on the mains at the risk told below.";
   if (action.feed === "mains" && last?.id === "E")
     return "The lamp showed nothing hard, and it passes too little to prove the board.";
   if (id === "H" && last?.id === "F") return "It bore the mains without its motor: now with it.";

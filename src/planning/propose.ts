@@ -14,7 +14,7 @@ import { decide } from "./decide.ts";
 import { firstMinute } from "./first-minute.ts";
 import { fittedEnough } from "./fitted-enough.ts";
 import { planningHypotheses } from "./hypotheses.ts";
-import { clipMode, clippedOn, samePlaces, unreadClips } from "./live-clips.ts";
+import { clipAt, clippedOn, samePlaces, unreadClips } from "./live-clips.ts";
 import { liveProposal } from "./live-proposal.ts";
 import { whileUnderLoad } from "./load-run.ts";
 import { type DueStep, makeSafe } from "./make-safe.ts";
@@ -49,7 +49,7 @@ export function propose(
   const readClips = ([red, black]: NonNullable<typeof clipped>) =>
     liveProposal(
       input,
-      { do: "measure", mode: clipMode(board, [red, black]), red, black },
+      { do: "measure", mode: clipAt(board, [red, black]).mode, red, black },
       hypotheses,
       model,
     );

@@ -55,6 +55,12 @@ describe("knock-ons", () => {
     expect(silent).toEqual([]);
   });
 
+  it("a shorted supply switch burns the low resistor that feeds its control, not the divider of its feedback", () => {
+    const drive = shippedBoard("small-frequency-drive-3ph");
+    expect(rate(drive, "U2.ds:short", "R33:open")).toBeCloseTo(0.15, 9);
+    expect(rate(drive, "U2.ds:short", "R34:open")).toBe(0);
+  });
+
   it("point from one fault to another of the table, never to the same place", () => {
     for (const board of [moduleBoard, discreteBoard, hob]) {
       const { faults, knockOns } = priorTable(board, "unknown", "dead");

@@ -70,6 +70,18 @@ test("a fuse that came whole through the power that the short was there under be
   expect(fuse?.probability).toBeCloseTo(1 - Math.exp(-2 / 3), 12);
 });
 
+test("a short that nobody has seen is likelier where it has opened its fuse already: half a chance of it counts e^-2 of a half", () => {
+  const unseen = new PowerRisks(belief(explanation([], 1, [0.5, 0, 0])), PRIORS, new Set());
+  const fuse = unseen.under(MAINS, FREE).breaks.find(({ part }) => part === "F1");
+  const once = 2 * 0.5 * Math.exp(-2);
+  expect(fuse?.probability).toBeCloseTo(1 - Math.exp(-once / (1 + once)), 12);
+  const fitted = new PowerRisks(belief(explanation([], 1, [0.5, 0, 0])), PRIORS, new Set(), NEW_FUSE);
+  expect(fitted.under(MAINS, FREE).breaks[0]).toEqual({
+    part: "F1",
+    probability: expect.closeTo(1 - Math.exp(-1), 12),
+  });
+});
+
 test("a board with nothing wrong breaks only by its own rates, and says no fault is behind it", () => {
   const risks = new PowerRisks(belief(explanation([], 1, [0, 0, 0])), PRIORS, new Set());
   const forecast = risks.under(MAINS, FREE);
