@@ -11,7 +11,7 @@ export interface Bus {
 }
 
 /** The file format's rule: a capacitor of this rating or more may be the bus's. */
-const BUS_CAPACITOR_VOLTS = 200;
+export const BUS_CAPACITOR_VOLTS = 200;
 
 /** Of the nets of one group, the one to name the bus by: that of its capacitors, else the board's zero, else the given. */
 function busNet(board: Board, groups: NetGroups, net: string, pin: "plus" | "minus"): string {

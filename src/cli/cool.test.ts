@@ -33,7 +33,7 @@ describe("cool", () => {
 
   it("tells the torque with its sources, and the order of the work", async () => {
     const { out } = await cool("screw", "TO-220");
-    expect(out).toMatch(/^TO-220: 0\.55 to 0\.69 N m/);
+    expect(out).toMatch(/^TO-220: 0\.55 to 0\.68 N m/);
     expect(out).toMatch(/seen-2nd: ST TN1225[\s\S]*1\. clean both faces[\s\S]*solder now/);
   });
 

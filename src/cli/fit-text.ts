@@ -26,7 +26,10 @@ export function fitText(answer: FitAnswer, candidate: OfferAnswer | null, color:
 }
 
 function rulesText({ rules }: FitAnswer): string {
-  const rows = rules.map(({ wants, why }) => [`    ${wants}`, why]);
+  const rows = rules.map(({ wants, why, mark, source }) => [
+    `    ${wants}`,
+    `${why} (${mark}${source === null ? "" : `: ${source}`})`,
+  ]);
   return `  What it must hold to here:\n${table(rows)}`;
 }
 

@@ -31,7 +31,11 @@ describe("fit", () => {
       ["BR8", "fits with conditions", true],
       ["BR4", "no", false],
     ]);
-    expect(own[2].findings[0]).toMatchObject({ rule: "reverse voltage", says: "bars", mark: "seen" });
+    expect(own[2].findings[0]).toMatchObject({
+      rule: "reverse voltage of a diode",
+      says: "bars",
+      mark: "common practice",
+    });
     expect(answer.rules.map(({ wants }: { wants: string }) => wants)).toContain("voltage at least 600 V");
     expect(answer.incoming[0].do).toBe("marking and legs");
   });

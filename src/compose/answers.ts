@@ -27,12 +27,14 @@ export function usualWords(question: Question, before: Settled): string {
   return question.choices.find(({ value }) => value === usual)?.words ?? usual;
 }
 
+/** A number as a person writes it: no exponent, no hexadecimal. */
+const PLAIN = /^\d+(\.\d+)?$/;
+
 function problemOf(question: Question, answer: string, before: Settled): string | null {
   if (question.kind === "number") {
     const number = Number(answer);
-    const fine = answer.trim() !== "" && number >= question.least && number <= question.most;
-    const whole = question.unit === "A" || question.unit === "uF" || Number.isInteger(number);
-    if (fine && whole) return null;
+    const fine = PLAIN.test(answer) && number >= question.least && number <= question.most;
+    if (fine && (!question.whole || Number.isInteger(number))) return null;
     return `${question.id}: expected a number of ${question.unit} from ${question.least} to ${question.most}, found ${quoted(answer)}`;
   }
   const values = choicesOf(question, before).map(({ value }) => value);
@@ -55,7 +57,7 @@ export function settleAnswers(answers: Answers): Parsed<SettledAnswers> {
   for (const question of QUESTIONS) {
     if (question.applies?.(values) === false) continue;
     const { id } = question;
-    const given = Object.hasOwn(answers, id) ? answers[id] : UNSURE;
+    const given = Object.hasOwn(answers, id) ? answers[id].trim() : UNSURE;
     if (given === UNSURE) {
       values.set(id, question.usual(values));
       open.add(id);

@@ -70,7 +70,7 @@ describe("a board made of answers", () => {
         ]);
       }
       expect([said, roles.bus?.plus, roles.bus?.minus]).toEqual([said, "PBUS", "NBUS"]);
-      expect([said, roles.motorSwitches.length]).toEqual([said, answers.motorPhases === "2" ? 4 : 6]);
+      expect([said, roles.motorSwitches.length]).toEqual([said, 6]);
       expect([said, roles.boosts.length]).toEqual([said, answers.boost === "switch" ? 1 : 0]);
       const settled = settleAnswers(answers);
       const inrush = settled.ok && settled.value.values.get("inrush") !== "none" ? 1 : 0;
@@ -95,6 +95,42 @@ describe("a board made of answers", () => {
       if (usual !== undefined) all[id] = usual;
     }
     expect([...composed(all).parts.values()].filter((part) => part.assumed)).toEqual([]);
+  });
+
+  it("states no amps of a fuse that nobody has read, and no capacitor beyond what it bears", () => {
+    const open = composed({
+      supply: "230-1",
+      boost: "none",
+      switches: "module",
+      rails: "15,5",
+      filter: "plain",
+    });
+    const read = composed({
+      supply: "230-1",
+      boost: "none",
+      switches: "module",
+      rails: "15,5",
+      filter: "plain",
+      fuseAmps: "6.3",
+    });
+    expect(open.parts.get("F1")?.value.amps).toBeUndefined();
+    expect(open.parts.get("F1")?.assumed).toBe(false);
+    expect(read.parts.get("F1")?.value.amps).toBe(6.3);
+    const high = { supply: "400-3", boost: "none", switches: "discrete", rails: "15,5" };
+    expect(settleAnswers({ ...high, bus: "parallel" }).ok).toBe(false);
+    const diodes = [...composed(high).parts.values()].filter(
+      ({ kind, stage, value }) => kind === "diode" && stage === "drive" && value.type === "fast",
+    );
+    expect(diodes).toHaveLength(3);
+    for (const { value } of diodes) expect(value.volts).toBe(1200);
+  });
+
+  it("takes a number as a person writes it, blanks round it, and no other spelling", () => {
+    const first = { supply: "230-1", boost: "none", switches: "module", rails: "15,5" };
+    expect(composed({ ...first, busMicrofarads: " 330 " }).parts.get("C5")).toBeDefined();
+    for (const busMicrofarads of ["1e3", "0x1f4", "3,3", ""])
+      expect(settleAnswers({ ...first, busMicrofarads }).ok, busMicrofarads).toBe(false);
+    expect(settleAnswers({ ...first, busCount: "1.5" }).ok).toBe(false);
   });
 
   it("puts series capacitors, a charge resistor and 1200 V switches behind three phases of 400 V", () => {

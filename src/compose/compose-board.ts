@@ -11,6 +11,7 @@ import { addLogic } from "./own-logic.ts";
 import { addPowerPath } from "./own-power-path.ts";
 import { addRails } from "./own-rails.ts";
 import { QUESTIONS } from "./questions.ts";
+import { PHASES } from "./stages/discrete-inverter.ts";
 
 export interface Described {
   /** a board file's content; it parses */
@@ -71,7 +72,7 @@ function addPlaces(board: Composer, own: OwnBoard): void {
   });
   board.point("TP_P", "PBUS", "plus pin of a large capacitor, the one away from bus minus");
   board.point("TP_0", "NBUS", "minus pin of a large capacitor, the striped side");
-  for (const phase of own.phases) board.point(`TP_${phase}`, phase, `motor terminal ${phase}`);
+  for (const phase of PHASES) board.point(`TP_${phase}`, phase, `motor terminal ${phase}`);
   for (const { name, volts } of own.rails)
     board.point(`TP_${name}`, name, `${volts} V, at any capacitor on it`);
 }

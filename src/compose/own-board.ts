@@ -1,7 +1,6 @@
 /** What follows from the answers for the board as a whole: volts, ratings, names of rails, phases and signals. */
 import type { SettledAnswers } from "./answers.ts";
 import type { QuestionId } from "./questions.ts";
-import { PHASES } from "./stages/discrete-inverter.ts";
 import { THREE_LINES } from "./stages/mains.ts";
 
 export interface OwnRail {
@@ -29,7 +28,6 @@ export class OwnBoard {
   readonly boosted: boolean;
   readonly discrete: boolean;
   readonly rails: readonly OwnRail[];
-  readonly phases: readonly string[];
   /** the nets that the mains comes in on */
   readonly terminals: readonly string[];
 
@@ -50,7 +48,6 @@ export class OwnBoard {
           tolerance: railVolts < LOGIC_VOLTS ? 0.05 : 0.1,
         };
       });
-    this.phases = this.answer("motorPhases") === "2" ? PHASES.slice(0, 2) : PHASES;
     this.terminals = this.threePhase ? THREE_LINES.map(({ terminal }) => terminal) : ["L_IN", "N_IN"];
   }
 
@@ -63,6 +60,11 @@ export class OwnBoard {
     return Number(this.answer(id));
   }
 
+  /** A number that was answered; undefined where it was not: nobody has read it. */
+  said(id: QuestionId): number | undefined {
+    return this.#answers.open.has(id) ? undefined : this.number(id);
+  }
+
   /** The stages to take as not seen where one of these questions is open: all, or none. */
   doubtOf(...ids: readonly QuestionId[]): "all" | readonly string[] {
     return ids.some((id) => this.#answers.open.has(id)) ? "all" : [];
@@ -70,11 +72,8 @@ export class OwnBoard {
 
   /** Who knows the switches need not know what stands round their gates. */
   get doubtOfSwitches(): "all" | readonly string[] {
-    return this.#answers.open.has("gates")
-      ? this.doubtOf("switches") === "all"
-        ? "all"
-        : ["drive"]
-      : this.doubtOf("switches");
+    if (this.#answers.open.has("switches")) return "all";
+    return this.#answers.open.has("gates") ? ["drive"] : [];
   }
 
   get hertz(): number {

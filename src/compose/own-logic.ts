@@ -2,6 +2,7 @@
 import type { Composer } from "./composer.ts";
 import type { OwnBoard } from "./own-board.ts";
 import { controller, currentSense, driveSignal, statusLight, thermistor } from "./stages/controller.ts";
+import { PHASES } from "./stages/discrete-inverter.ts";
 import { loadRelays } from "./stages/load-relays.ts";
 import { SIGNALS } from "./stages/module-inverter.ts";
 
@@ -10,6 +11,7 @@ const MOTOR_OHMS = 3;
 /** Ceramics beside a controller. Common practice: one a supply pin. */
 const CERAMICS = 3;
 
+/** Adds controller, sensors, relays and motor, wired to the stages that are there already. */
 export function addLogic(board: Composer, own: OwnBoard): void {
   const pins: Record<string, string> = { ...addDriveSignals(board, own), vbus: "BUS_SENSE", nrst: "NRST" };
   if (own.boosted) Object.assign(pins, { pfc: "PFC_PWM", ipfc: "PFC_IS" });
@@ -18,7 +20,7 @@ export function addLogic(board: Composer, own: OwnBoard): void {
   addSensing(board, own, pins);
   addRelays(board, own, pins);
   addController(board, own, pins);
-  addMotor(board, own);
+  addMotor(board);
 }
 
 function addDriveSignals(board: Composer, own: OwnBoard): Record<string, string> {
@@ -29,7 +31,7 @@ function addDriveSignals(board: Composer, own: OwnBoard): Record<string, string>
     return pins;
   }
   board.doubting(own.doubtOf("gates", "switches"), () => {
-    for (const phase of own.phases)
+    for (const phase of PHASES)
       for (const [side, driver] of [
         ["H", "HI"],
         ["L", "LI"],
@@ -95,17 +97,8 @@ function addController(board: Composer, own: OwnBoard, pins: Readonly<Record<str
   });
 }
 
-function addMotor(board: Composer, own: OwnBoard): void {
+function addMotor(board: Composer): void {
   board.stage("output");
   const off = { plugged: true, minutes: { remove: 0.5, restore: 0.5 } };
-  if (own.phases.length === 3)
-    board.part("MOT", "motor", { u: "U", v: "V", w: "W" }, { ohms: MOTOR_OHMS }, off);
-  else
-    board.part(
-      "L",
-      "inductor",
-      { "1": "U", "2": "V" },
-      { ohms: MOTOR_OHMS },
-      { ...off, role: "motor winding" },
-    );
+  board.part("MOT", "motor", { u: "U", v: "V", w: "W" }, { ohms: MOTOR_OHMS }, off);
 }

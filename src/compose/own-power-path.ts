@@ -26,6 +26,7 @@ const INRUSH_LOW = "K_LOW";
 /** A brake resistor on its terminals. From memory: 100 ohm at 325 V, 200 ohm at 565 V. */
 const BRAKE_OHMS = { low: 100, high: 200 } as const;
 
+/** Adds everything between the mains terminals and the motor, in the order of the current. */
 export function addPowerPath(board: Composer, own: OwnBoard): void {
   const lines = addMains(board, own);
   addInrushAndBridge(board, own, lines);
@@ -33,7 +34,7 @@ export function addPowerPath(board: Composer, own: OwnBoard): void {
   addBus(board, own);
   const ratings = { volts: own.switchVolts, snubberVolts: own.filmVolts };
   board.doubting(own.doubtOfSwitches, () => {
-    if (own.discrete) discreteInverter(board, own.driveRail, { phases: own.phases, ...ratings });
+    if (own.discrete) discreteInverter(board, own.driveRail, own.switchVolts);
     else moduleInverter(board, own.driveRail, own.logicRail.name, ratings);
   });
   if (own.answer("brake") === "yes")
@@ -45,7 +46,7 @@ export function addPowerPath(board: Composer, own: OwnBoard): void {
 
 /** The filter; returns the lines behind it. */
 function addMains(board: Composer, own: OwnBoard): readonly string[] {
-  const amps = own.number("fuseAmps");
+  const amps = own.said("fuseAmps");
   if (own.threePhase) {
     board.doubting(own.doubtOf("supply"), () => threePhaseFilter(board, "PE", amps));
     return THREE_LINES.map(({ bridge }) => bridge);

@@ -18,7 +18,6 @@ export type QuestionId =
   | "busCount"
   | "busMicrofarads"
   | "gates"
-  | "motorPhases"
   | "brake"
   | "offline"
   | "lowRails"
@@ -59,6 +58,8 @@ export interface ChoiceQuestion extends Asked {
 export interface NumberQuestion extends Asked {
   readonly kind: "number";
   readonly unit: string;
+  /** counted, not measured */
+  readonly whole: boolean;
   readonly least: number;
   readonly most: number;
 }
@@ -111,7 +112,7 @@ const FIRST: readonly Question[] = [
     first: true,
     choices: [
       { value: "module", words: "Power module", hint: "one block on the heatsink" },
-      { value: "discrete", words: "Single switches", hint: "four or six transistors on the heatsink" },
+      { value: "discrete", words: "Single switches", hint: "six transistors on the heatsink" },
     ],
     usual: () => "module",
     mark: "common practice",
@@ -158,6 +159,7 @@ const MAINS_AND_BUS: readonly Question[] = [
     title: "Mains fuse",
     first: false,
     unit: "A",
+    whole: false,
     least: 0.1,
     most: 200,
     usual: (before) => (before.get("boost") === "switch" ? "20" : phases(before) === 3 ? "12" : "10"),
@@ -197,6 +199,7 @@ const MAINS_AND_BUS: readonly Question[] = [
       { value: "parallel", words: "Side by side" },
       { value: "series", words: "Two in series", hint: "with a resistor across each" },
     ],
+    fits: (value, before) => value === "series" || volts(before) <= SERIES_FROM_VOLTS,
     usual: (before) => (volts(before) > SERIES_FROM_VOLTS ? "series" : "parallel"),
     mark: "common practice",
     source: "electrolytics end at 450 V: above that two share the bus",
@@ -207,6 +210,7 @@ const MAINS_AND_BUS: readonly Question[] = [
     title: "How many side by side",
     first: false,
     unit: "capacitors",
+    whole: true,
     least: 1,
     most: 12,
     usual: (before) => (before.get("bus") === "series" ? "1" : "2"),
@@ -219,6 +223,7 @@ const MAINS_AND_BUS: readonly Question[] = [
     title: "Each bus capacitor",
     first: false,
     unit: "uF",
+    whole: false,
     least: 1,
     most: 10_000,
     usual: () => "470",
@@ -243,20 +248,6 @@ const OUTPUT_AND_LOGIC: readonly Question[] = [
     usual: () => "usual",
     mark: "common practice",
     source: "47 ohm in, 10 kohm and 18 V across; at a module 100 ohm and 1 nF an input",
-  },
-  {
-    kind: "choice",
-    id: "motorPhases",
-    title: "Phases of the motor",
-    first: false,
-    choices: [
-      { value: "3", words: "Three" },
-      { value: "2", words: "One winding", hint: "two half bridges" },
-    ],
-    applies: (before) => before.get("switches") === "discrete",
-    usual: () => "3",
-    mark: "common practice",
-    source: "six switches on the heatsink",
   },
   {
     kind: "choice",
@@ -320,6 +311,7 @@ const OUTPUT_AND_LOGIC: readonly Question[] = [
     title: "Relays for loads",
     first: false,
     unit: "relays",
+    whole: true,
     least: 0,
     most: 7,
     usual: () => "0",
@@ -346,6 +338,7 @@ const OUTPUT_AND_LOGIC: readonly Question[] = [
     title: "Thermistors",
     first: false,
     unit: "thermistors",
+    whole: true,
     least: 0,
     most: 6,
     usual: () => "1",

@@ -16,7 +16,7 @@ export const EQUIPMENT: ReadonlyMap<string, string> = new Map([
   ["high-voltage-supply", "an isolated supply of 100 to 150 V DC with a current limit"],
   ["isolation-transformer", "an isolation transformer"],
   ["variac", "a variable transformer"],
-  ["thermometer", "a contact or spot thermometer"],
+  ["thermometer", "a spot (infrared) thermometer; one that has to touch does not count"],
   ["thermal-camera", "a thermal camera"],
   ["clip-leads", "clip-on meter leads"],
   ["second-meter", "a second meter"],

@@ -55,7 +55,7 @@ it("with a camera the clamp of a rail that hangs low is looked at from outside, 
   const { action, why } = nextOn(CAMERA, "quiet");
   expect(action).toMatchObject({ do: "measure", mode: "temperature", by: "camera", part: "ZD2" });
   expect(action.do === "measure" && [20, 120].includes(action.afterPower ?? 0)).toBe(true);
-  expect(why).toContain("without touching");
+  expect(why).toContain("nothing touches a live board");
   if (action.do !== "measure") return;
   const warm = nextOn(CAMERA, "quiet", { ...action, reading: 80 });
   expect(warm.action).not.toMatchObject({ part: "ZD2", afterPower: action.afterPower });

@@ -5,6 +5,7 @@
  * controller 20-60. Small parts cost next to nothing and are bought in strips.
  */
 import type { Part, PartKind } from "../board/board.ts";
+import { BUS_CAPACITOR_VOLTS } from "../board/bus.ts";
 import { kindOf } from "../board/kinds.ts";
 import { DEFAULT_TERMS } from "./terms.ts";
 
@@ -44,7 +45,6 @@ const POWER_DIODE = 1;
 const POWER_DIODE_AMPS = 5;
 /** One of two to four bus capacitors whose set is 5-15. */
 const BUS_CAPACITOR = 3;
-const BUS_CAPACITOR_VOLTS = 200;
 const BUS_CAPACITOR_FARADS = 47e-6;
 /** Film capacitors for mains and bus. */
 const FILM_CAPACITOR = 0.5;

@@ -1,12 +1,7 @@
 /** Rows of a file taken into a stock: what each would do, before any is done. */
-import type { StockLine } from "./catalogue.ts";
+import { type StockLine, stockKey } from "./catalogue.ts";
 
 export type Fate = "new" | "changed" | "same";
-
-/** One line of stock is one type, in one place, new or pulled, off one donor. */
-export function stockKey(line: StockLine): string {
-  return JSON.stringify([line.type.name, line.place, line.used, line.donor]);
-}
 
 export interface Taken {
   /** in the order of what was taken in */

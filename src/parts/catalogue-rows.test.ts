@@ -39,6 +39,17 @@ describe("a catalogue file", () => {
     expect(line?.type).toMatchObject({ kind: "diode", ratings: { volts: 1000, type: "rectifier" } });
   });
 
+  it("refuses what may be a thousand or a fraction, and one line of stock given twice", () => {
+    expect(
+      reasons(
+        'name,kind,count,place,price\nA,diode,1,x,"1,200"\nA,diode,2,x,1.20\nA,diode,5,x,1.20\nA,diode,5,y,1.20\n',
+      ),
+    ).toEqual([
+      [2, 'price: "1,200": a thousand or a fraction? Write 1200, or 1.2'],
+      [4, "stands in line 3 already, in the same place"],
+    ]);
+  });
+
   it("refuses a row with every reason it has, and none of it counts", () => {
     expect(
       reasons(

@@ -4,7 +4,7 @@ import { KIND_NAMES } from "../board/kinds.ts";
 import type { CsvRow } from "../units/csv-text.ts";
 import { nearest, quoted } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
-import type { CatalogueType, StockLine } from "./catalogue.ts";
+import { type CatalogueType, type StockLine, stockKey } from "./catalogue.ts";
 import { ratingCell, readRating } from "./rating-text.ts";
 import { RATINGS, type RatingName, type Ratings } from "./ratings.ts";
 
@@ -78,8 +78,13 @@ class Row {
     const text = this.text(column);
     if (text === null) return null;
     const value = Number(text.replace(",", "."));
-    const fine = /^\d+([.,]\d+)?$/.test(text) && (!whole || Number.isSafeInteger(value));
+    const thousands = /,\d{3}$/.test(text);
+    const fine = /^\d+([.,]\d+)?$/.test(text) && !thousands && (!whole || Number.isSafeInteger(value));
     if (fine) return value;
+    if (thousands) {
+      this.reasons.push(`${column}: ${quoted(text)}: a thousand or a fraction? Write 1200, or 1.2`);
+      return null;
+    }
     this.reasons.push(
       `${column}: ${quoted(text)}: expected ${whole ? "a whole number" : "an amount"} of 0 or more`,
     );
@@ -178,6 +183,7 @@ export function readRows(
 ): ReadCatalogue {
   const types = new Map(known.map((type) => [type.name, type]));
   const lines: { line: number; stock: StockLine }[] = [];
+  const lineOf = new Map<string, number>();
   const refused: RefusedRow[] = [];
   for (const { line, cells, problem } of rows) {
     const named: Cells = new Map(columns.map((column, at) => [column, (cells[at] ?? "").trim()]));
@@ -188,8 +194,15 @@ export function readRows(
     const tooMany =
       cells.length > columns.length ? [`${cells.length} cells under ${columns.length} columns`] : [];
     const { reasons, stock } = readRow(named, tooMany, types);
-    if (stock !== null) lines.push({ line, stock });
-    else refused.push({ line, name: named.get("name") ?? "", reasons });
+    const key = stock === null ? "" : stockKey(stock);
+    const twice = stock === null ? undefined : lineOf.get(key);
+    if (stock !== null && twice === undefined) {
+      lineOf.set(key, line);
+      lines.push({ line, stock });
+      continue;
+    }
+    const told = twice === undefined ? reasons : [`stands in line ${twice} already, in the same place`];
+    refused.push({ line, name: named.get("name") ?? "", reasons: told });
   }
   // A later row may have told more of a type than an earlier one knew.
   const whole = ({ line, stock }: (typeof lines)[number]) => ({

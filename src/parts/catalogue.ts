@@ -26,6 +26,11 @@ export interface StockLine {
   readonly donor: string | null;
 }
 
+/** One line of stock is one type, in one place, new or pulled, off one donor. */
+export function stockKey(line: StockLine): string {
+  return JSON.stringify([line.type.name, line.place, line.used, line.donor]);
+}
+
 export type Catalogue = readonly StockLine[];
 
 /** Is there one to fit now? */

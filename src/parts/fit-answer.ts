@@ -1,6 +1,6 @@
 /** The whole answer to "which part will do" for one place: what is asked, by which rules, and what there is. */
 import type { Board, Part } from "../board/board.ts";
-import { type Catalogue, type CatalogueType, inHouse, type StockLine } from "./catalogue.ts";
+import { type Catalogue, inHouse, type StockLine } from "./catalogue.ts";
 import { BASELINE, type IncomingStep, incomingCheck } from "./incoming-check.ts";
 import { type Offer, offersFor } from "./offers.ts";
 import type { PartRole } from "./part-role.ts";
@@ -9,7 +9,7 @@ import { RATINGS, type RatingName, type Ratings } from "./ratings.ts";
 import type { Rule } from "./rule.ts";
 import { rulesFor } from "./rule-table.ts";
 import type { Finding, Fits } from "./verdict.ts";
-import { type Wanted, wantedAt } from "./wanted.ts";
+import { type Original, type Wanted, wantedAt } from "./wanted.ts";
 
 /** One rating of the original, for a person; the value is in SI units. */
 export interface KnownRating {
@@ -85,7 +85,7 @@ function rulesAt(wanted: Wanted): readonly RuleAnswer[] {
 export function fitAnswer(
   board: Board,
   part: Part,
-  original: CatalogueType | null,
+  original: Original | null,
   catalogue: Catalogue,
 ): FitAnswer {
   const wanted = wantedAt(board, part, original);

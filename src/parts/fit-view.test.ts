@@ -49,6 +49,11 @@ describe("a candidate typed beside the original", () => {
     expect(typed.ratings.find(({ name }) => name === "gateCoulombs")?.text).toBe("100 nC");
   });
 
+  it("needs no name of its own to stand in for a chip: what is typed of the original gives it none", () => {
+    const typed = view("U1", { original: { volts: "700V" }, candidate: { volts: "800V" } });
+    expect(typed.candidate?.fits).not.toBe("no");
+  });
+
   it("is not asked for what does not concern its place", () => {
     const asked = (ref: string) => view(ref).rules.map(({ id, wants }) => [id, wants]);
     for (const ref of board.parts.keys())

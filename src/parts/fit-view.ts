@@ -81,10 +81,7 @@ export function fitView(board: Board, part: Part, typed: TypedFit): FitView {
   const original = readTyped(typed.original);
   const candidate = readTyped(typed.candidate);
   const { kind } = part;
-  const known: CatalogueType | null =
-    Object.keys(original.ratings).length === 0
-      ? null
-      : { name: "the part that was there", kind, ratings: original.ratings, source: null };
+  const known = Object.keys(original.ratings).length === 0 ? null : { name: null, ratings: original.ratings };
   const answer = fitAnswer(board, part, known, STANDARD_LINES);
   const compared =
     Object.keys(candidate.ratings).length === 0

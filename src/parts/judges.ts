@@ -102,9 +102,11 @@ export function same(name: Exclude<RatingName, FigureName>, otherwise: Says = "b
 /** A flag that the candidate must have where the original has it. */
 export function whereFitted(name: "cutout" | "copack"): Judge {
   return judged(`${ratingWords(name)} where the original has it`, ({ ratings }, { type }) => {
-    if (ratings[name] !== true) return null;
-    const has = type.ratings[name];
-    if (has === undefined) return unknownOf(name, ratings, type.ratings);
+    const [had, has] = [ratings[name], type.ratings[name]];
+    // what the original had not need not be there, and what is there is there whatever the original had
+    if (had === false) return null;
+    if (has !== true && (has === undefined || had === undefined))
+      return unknownOf(name, ratings, type.ratings);
     if (has) return { says: "meets", about: name, words: said(name, true) };
     return { says: "bars", about: name, words: `${said(name, false)}, the original has it` };
   });

@@ -1,6 +1,6 @@
 /** What a part does on its board, in the words that decide what may stand in for it. */
 import type { Board, Part } from "../board/board.ts";
-import { busGroups } from "../board/bus.ts";
+import { BUS_CAPACITOR_VOLTS, busGroups } from "../board/bus.ts";
 import { isEarth } from "../board/earth-net.ts";
 import type { Roles } from "../board/roles.ts";
 
@@ -45,10 +45,8 @@ export type PartRole =
   | "transistor"
   | "other";
 
-/** From this on a resistor at a high voltage is one of a chain that drops it. Common practice: 47 k to 1 M. */
-const CHAIN_OHMS = 47_000;
-/** From this rating on an electrolytic holds rectified mains: the board file's own rule for the bus. */
-const BUS_CAPACITOR_VOLTS = 200;
+/** From this on a resistor at a high voltage is one of a chain that drops it. Common practice: 47 k to 1 M; 33 k to 100 k where it balances two capacitors. */
+const CHAIN_OHMS = 33_000;
 /** The fuse resistor in the feed of a small supply: 2.2 to 10 ohm, here with room to spare. Common practice. */
 const FUSE_RESISTOR_OHMS = 47;
 

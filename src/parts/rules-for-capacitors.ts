@@ -25,9 +25,10 @@ export const CAPACITOR_RULES: readonly Rule[] = [
     same("type"),
     "each type has its own losses, leakage and way of dying",
   ),
+  rule("voltage of a dry capacitor", [...FILM, "ceramic"], atLeast("volts"), "it stands it for life"),
   rule(
     "capacitor voltage",
-    [...WET, ...FILM, "ceramic"],
+    WET,
     atLeast("volts"),
     "450 V for 400 V is welcome; a surge of more than 1.15 times the rating is not borne",
     { mark: "seen", source: "surge 1.15 times: 038 RSU data sheet, doc 28309" },
@@ -60,7 +61,7 @@ export const CAPACITOR_RULES: readonly Rule[] = [
     ["supply pin capacitor"],
     within("farads", 1, PIN_MOST),
     "it sets the start-up time: too large, and the supply tries for ever",
-    { custom: "a bigger capacitor is better" },
+    { mark: "from memory", custom: "a bigger capacitor is better" },
   ),
   rule("ripple current", ["bus capacitor"], atLeast("rippleAmps"), "ripple is what heats and dries it", {
     custom: ANY_ESR,
@@ -134,6 +135,7 @@ export const CAPACITOR_RULES: readonly Rule[] = [
     ["film capacitor"],
     within("farads", 1, BUS_MOST),
     "it takes the edges off the bus",
+    { mark: "from memory" },
   ),
   rule(
     "ceramic capacitance",

@@ -23,17 +23,23 @@ const SWITCHED: readonly PartRole[] = [
 const DIODES: readonly PartRole[] = [...SWITCHED, "mains diode", "signal diode"];
 const SCREWED: readonly PartRole[] = ["bridge", "boost diode"];
 
-/** Zeners of one nominal voltage differ by this much. Common practice: 5 % types. */
+/** Zeners of one nominal voltage differ by this much. From memory: 5 % types. */
 const ZENER_SHARE = 0.05;
 /** Forward drop that takes a rail with it. From memory. */
 const MOST_DROP = 1.25;
 
 export const DIODE_RULES: readonly Rule[] = [
   rule(
-    "reverse voltage",
-    ["bridge", ...DIODES],
+    "reverse voltage of a diode",
+    ["bridge", ...DIODES.filter((role) => role !== "secondary diode")],
     atLeast("volts"),
-    "the peak of the mains, or output plus reflected voltage behind a transformer, with a quarter to spare",
+    "the peak of the mains or of the bus stands on it",
+  ),
+  rule(
+    "reverse voltage",
+    ["secondary diode"],
+    atLeast("volts"),
+    "output plus reflected voltage behind a transformer, with a quarter to spare",
     {
       mark: "seen",
       source: "flyback secondary diode: Vout + Vin/n, derated by 1.25 (powerint.com, puzzler 1)",
@@ -51,10 +57,7 @@ export const DIODE_RULES: readonly Rule[] = [
       custom: "a bridge of 25 A for one of 15 A cures surge failures",
     },
   ),
-  rule("I2t", ["bridge"], atLeast("meltingAmps2Seconds"), "the fuse has to blow before it", {
-    mark: "seen",
-    source: "GBPC15/25/35 data (dtsheet.com 2981566)",
-  }),
+  rule("I2t", ["bridge"], atLeast("meltingAmps2Seconds"), "the fuse has to blow before it"),
   rule(
     "surge current of a mains diode",
     ["mains diode"],
@@ -118,6 +121,7 @@ export const DIODE_RULES: readonly Rule[] = [
     ["zener"],
     within("volts", 1 - ZENER_SHARE, 1 + ZENER_SHARE),
     "it sets a level that something relies on",
+    { mark: "from memory" },
   ),
   rule("zener power", ["gate clamp", "zener"], atLeast("watts"), "it takes what comes through a broken gate"),
   rule("polarity", ["transistor"], same("polarity"), "NPN and PNP stand in one totem pole"),

@@ -8,7 +8,7 @@ const NEARLY = { low: 0.98, high: 1.02 };
 const SHUNT = { low: 0.99, high: 1.01 };
 /** Cold ohms of inrush parts scatter this much. Common practice: marked value, 20 % either way. */
 const INRUSH = { low: 0.8, high: 1.2 };
-/** Varistors of one number scatter by a tenth; another number starts beyond. Common practice: 10 % types. */
+/** Varistors of one number scatter by a tenth; another number starts beyond. From memory. */
 const VARISTOR = { low: 0.95, high: 1.05 };
 /** How much more current a relay's coil may ask of the array that pulls it. From memory. */
 const LEAST_COIL_OHMS = 0.8;
@@ -58,6 +58,13 @@ const MAINS_RULES: readonly Rule[] = [
     ["varistor"],
     within("volts", VARISTOR.low, VARISTOR.high),
     "higher protects nothing, lower dies of the mains",
+    { mark: "from memory" },
+  ),
+  rule(
+    "continuous AC voltage",
+    ["varistor"],
+    within("acVolts", 1, 1),
+    "275, 300 and 320 V are three varistors: what stands on it for ever is not a matter of a tenth",
   ),
   rule("disc of a varistor", ["varistor"], atLeast("discMm"), "the disc is the energy it takes"),
   rule("thermal cut-out", ["varistor"], whereFitted("cutout"), "a worn varistor burns without it"),
@@ -74,6 +81,7 @@ const MAINS_RULES: readonly Rule[] = [
     ["relay"],
     within("coilVolts", NEARLY.low, NEARLY.high),
     "it pulls in, or it does not",
+    { mark: "from memory" },
   ),
   rule(
     "coil current",
@@ -92,6 +100,7 @@ const RESISTOR_RULES: readonly Rule[] = [
     ["shunt"],
     within("ohms", SHUNT.low, SHUNT.high),
     "trip and current sense are scaled by it; two in parallel will do",
+    { mark: "from memory" },
   ),
   rule(
     "drift of a shunt",
@@ -160,6 +169,7 @@ const SMALL_RULES: readonly Rule[] = [
     ["regulator", "shunt reference"],
     within("volts", NEARLY.low, NEARLY.high),
     "a rail's chips stand little more than it",
+    { mark: "from memory" },
   ),
   rule("current of a regulator", ["regulator"], atLeast("amps"), "it shuts down warm otherwise"),
   rule("tab and pins", ["regulator", "shunt reference"], same("pinOrder"), "two orders are sold in one case"),

@@ -139,8 +139,8 @@ export const SWITCH_RULES: readonly Rule[] = [
   rule(
     "power of a switcher",
     OFF_LINE,
-    onlyFor("switcher", atLeast("watts")),
-    "the next bigger sister fits, the smaller does not",
+    onlyFor("switcher", within("watts", 1, 1, { above: "asks" })),
+    "the next bigger sister fits once its current limit and its feedback have been compared; the smaller does not",
   ),
   rule(
     "frequency of a switcher",

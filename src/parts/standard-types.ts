@@ -75,8 +75,15 @@ const DIODES: readonly CatalogueType[] = [
     seen("US1A to US1M data sheet, dtsheet.com 333896"),
   ),
   ...series(
-    ["UF4004", "UF4007"],
-    [400, 1000],
+    ["UF4004"],
+    [400],
+    "diode",
+    { type: "fast", amps: 1, surgeAmps: 30, recoverySeconds: 50e-9, package: "DO-41" },
+    MEMORY,
+  ),
+  ...series(
+    ["UF4007"],
+    [1000],
     "diode",
     { type: "fast", amps: 1, surgeAmps: 30, recoverySeconds: 75e-9, package: "DO-41" },
     MEMORY,
@@ -250,7 +257,7 @@ const MAINS_PARTS: readonly CatalogueType[] = [
       `${String(discMm).padStart(2, "0")}D471K`,
       "varistor",
       { volts: 470, acVolts: 300, discMm, tolerance: 0.1 },
-      { mark: "seen", words: "number decoded as that of 14D471K" },
+      MEMORY,
     ),
   ),
   ...[10, 14, 20].map((discMm) =>

@@ -49,7 +49,7 @@ boost switch | without a diode where none was | copack no | copack no | fits
 boost switch | a 200 V MOSFET where one of 650 V was | kind mosfet; volts 200V | kind mosfet | no | blocking voltage
 bridge | 800 V for 600 V | volts 800V |  | fits
 bridge | 35 A with 400 A of surge and 660 A2s | amps 35A; surgeAmps 400A; meltingAmps2Seconds 660 |  | fits
-bridge | 400 V for 600 V | volts 400V |  | no | reverse voltage
+bridge | 400 V for 600 V | volts 400V |  | no | reverse voltage of a diode
 bridge | plus at the other end | pinOrder - ~ ~ + |  | no | pin order
 bridge | 10 A for 15 A, with less I2t than the fuse lets through | amps 10A; surgeAmps 200A; meltingAmps2Seconds 166 | | no | rectified current, surge current of a bridge, I2t
 bus capacitor | 450 V for 400 V, ripple as good | volts 450V |  | fits
@@ -58,7 +58,10 @@ bus capacitor | an 85 degC type | degC 85 |  | no | 105 degC
 bus capacitor | 5 mm taller, legs at 7.5 mm | heightMm 45; pitchMm 7.5 |  | if | height, pin pitch
 bus capacitor | one new type in a bank of three |  | set C6 C7 | if | one type in the bank
 bus capacitor | a film capacitor for an electrolytic | type film | | no | capacitor type
-ceramic | 25 V for 50 V | volts 25V |  | no | capacitor voltage
+ceramic | 25 V for 50 V | volts 25V |  | no | voltage of a dry capacitor
+bus capacitor | 400 V for 450 V | volts 400V | volts 450V | no | capacitor voltage
+secondary diode | 40 V where 60 V was | volts 40V | volts 60V | no | reverse voltage
+varistor | one for 275 V where one for 300 V was | acVolts 275V | acVolts 300V | no | continuous AC voltage
 ceramic | 10 nF for 100 nF | farads 10nF | | no | ceramic capacitance
 chip | another type | | named another chip | if | same chip
 controller | the same chip, empty | program none; named the original |  | no | program
@@ -76,7 +79,7 @@ inrush part | an NTC for a PTC | kind ntc |  | no | kind
 inrush part | 10 ohm for 47 ohm | ohms 10 |  | no | cold resistance
 inrush part | a smaller PTC: half the current and energy | amps 500mA; joules 40 | | no | current of an inrush part, energy of an inrush part
 mains diode | 1N4007 where 1N4007 belongs, in the feed of a small supply | recoverySeconds 30us |  | fits
-mains diode | 1N4001 for 1N4007 on the mains | volts 50V | | no | reverse voltage
+mains diode | 1N4001 for 1N4007 on the mains | volts 50V | | no | reverse voltage of a diode
 mains diode | half the surge current | surgeAmps 15A | | no | surge current of a mains diode
 mains diode | a surface-mount case for axial leads | package SMA | | if | package
 motor switch | the same type again |  |  | fits
@@ -92,7 +95,7 @@ motor switch | the same type, pulled | pulled |  | if | pulled
 off-line switch | 650 V for 800 V | volts 650V |  | no | blocking voltage
 off-line switch | twice the on-resistance | ohmsOn 7 |  | no | on-resistance
 off-line switch | a switcher chip of the next family | kind switcher; family B; watts 15W; hertz 65kHz | kind switcher; family A; watts 15W; hertz 65kHz | no | same family of switcher
-off-line switch | the next bigger sister of a switcher chip | kind switcher; family A; watts 20W; hertz 65kHz | kind switcher; family A; watts 15W; hertz 65kHz | fits
+off-line switch | the next bigger sister of a switcher chip | kind switcher; family A; watts 20W; hertz 65kHz | kind switcher; family A; watts 15W; hertz 65kHz | if | power of a switcher
 off-line switch | a sister of double frequency | kind switcher; family A; watts 15W; hertz 130kHz | kind switcher; family A; watts 15W; hertz 65kHz | no | frequency of a switcher
 off-line switch | 1 A for 3 A | amps 1A | | no | drain current
 off-line switch | three times the gate charge | gateCoulombs 60nC | | if | gate charge of an off-line switch

@@ -2,7 +2,6 @@
 import type { Board, Part, PartKind, PartValue } from "../board/board.ts";
 import { deriveRoles, type Roles } from "../board/roles.ts";
 import { present } from "../units/fields.ts";
-import type { CatalogueType } from "./catalogue.ts";
 import { type PartRole, roleOf } from "./part-role.ts";
 import type { Ratings } from "./ratings.ts";
 
@@ -64,11 +63,17 @@ function alikeOf(roles: Roles, part: Part, role: PartRole): readonly string[] {
   return set.includes(part.ref) ? [...new Set(set)].filter((ref) => ref !== part.ref) : [];
 }
 
+/** The part that was there, as far as its marking or its data sheet tells: a name only where one was read. */
+export interface Original {
+  readonly name: string | null;
+  readonly ratings: Ratings;
+}
+
 /**
  * What the place of one part asks. `original` is the catalogue's entry of the part that was there, where its marking was read;
  * the board file's own values win over it.
  */
-export function wantedAt(board: Board, part: Part, original: CatalogueType | null): Wanted {
+export function wantedAt(board: Board, part: Part, original: Original | null): Wanted {
   const roles = deriveRoles(board);
   const role = roleOf(board, roles, part);
   const ofBank = alikeOf(roles, part, role);
@@ -80,7 +85,12 @@ export function wantedAt(board: Board, part: Part, original: CatalogueType | nul
     kind: part.kind,
     role,
     name: original?.name ?? null,
-    ratings: { ...SILENT[part.kind], ...original?.ratings, ...ratingsOfValue(part.value) },
+    // what nobody has seen is drawn as the trade has it: nothing of it was read
+    ratings: {
+      ...SILENT[part.kind],
+      ...original?.ratings,
+      ...(part.assumed ? {} : ratingsOfValue(part.value)),
+    },
     parallel: part.kind === "capacitor" ? [] : acrossTheSame(board, part),
     alike: members,
   };

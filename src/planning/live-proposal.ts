@@ -52,7 +52,7 @@ function whyLive(
   const when = afterPower === undefined ? "now" : `${momentWords(afterPower)} after switch-on`;
   const then = afterPower === undefined ? ", then switch off" : "";
   if (part !== undefined)
-    return `Take the warmth of ${part} ${when}, from outside, without touching: what cooks shows before it fails.`;
+    return `Take the warmth of ${part} ${when} with the camera or the spot thermometer, a hand's breadth away: nothing touches a live board. What cooks shows before it fails.`;
   return `The meter hangs on ${clipAt(board, [red ?? "", black ?? ""]).what}: read it ${when}, with the hands off the board${then}.`;
 }
 

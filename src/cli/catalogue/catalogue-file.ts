@@ -1,5 +1,5 @@
 /** A catalogue file on disk. */
-import type { StockLine } from "../../parts/catalogue.ts";
+import type { CatalogueType, StockLine } from "../../parts/catalogue.ts";
 import { catalogueCells, type ReadCatalogue, readHeader, readRows } from "../../parts/catalogue-rows.ts";
 import { STANDARD_TYPES } from "../../parts/standard-types.ts";
 import { csvRows, csvText } from "../../units/csv-text.ts";
@@ -11,8 +11,11 @@ export interface CatalogueFile extends ReadCatalogue {
   readonly rows: number;
 }
 
-/** Reads every row of a file. A problem is one that leaves no row to read: no such file, no header that can be read. */
-export function readCatalogueFile(file: string): Parsed<CatalogueFile> {
+/**
+ * Reads every row of a file. A problem is one that leaves no row to read: no such file, no header that can be read.
+ * @param known - types beside the standard ones that rows may name, and must not contradict
+ */
+export function readCatalogueFile(file: string, known: readonly CatalogueType[] = []): Parsed<CatalogueFile> {
   const text = readText(file);
   if (!text.ok) return text;
   const refuse = (problem: string): Parsed<never> => ({ ok: false, problem: `${file}: ${problem}` });
@@ -21,7 +24,10 @@ export function readCatalogueFile(file: string): Parsed<CatalogueFile> {
   if (header.problem !== null) return refuse(`line ${header.line}: ${header.problem}`);
   const columns = readHeader(header);
   if (!columns.ok) return refuse(columns.problem);
-  return { ok: true, value: { rows: below.length, ...readRows(columns.value, below, STANDARD_TYPES) } };
+  return {
+    ok: true,
+    value: { rows: below.length, ...readRows(columns.value, below, [...STANDARD_TYPES, ...known]) },
+  };
 }
 
 /** The lines of a file in which every row can be read; else a problem that names the first that cannot. */

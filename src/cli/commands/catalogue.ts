@@ -84,11 +84,12 @@ function check(file: string, json: boolean, io: Io): number {
 }
 
 function importRows(file: string, options: ImportOptions, io: Io): number {
-  const read = whileTold(io, () => readCatalogueFile(file));
-  if (!read.ok) return refuse(io, read.problem);
-  if (io.isTerminal) tellSize(io, read.value);
   const before = existsSync(options.into) ? loadCatalogue(options.into) : { ok: true as const, value: [] };
   if (!before.ok) return refuse(io, `${before.problem}; nothing was imported`);
+  const inStock = before.value.map(({ type }) => type);
+  const read = whileTold(io, () => readCatalogueFile(file, inStock));
+  if (!read.ok) return refuse(io, read.problem);
+  if (io.isTerminal) tellSize(io, read.value);
   const { lines, refused, rows } = read.value;
   const { fates, stock } = takeIn(
     before.value,

@@ -129,16 +129,25 @@ function junction(options: JunctionOptions): Parsed<Told> {
   const now = junctionTemperatures([on(options.under)], sink, air);
   if (!now.ok) return now;
   const [junctionDegC = air] = now.value.junctionDegC;
-  const { words, low, high, mark, source } = INTERFACES[options.under];
-  const first = `junction ${junctionDegC.toFixed(0)} degC, heatsink ${now.value.sinkDegC.toFixed(0)} degC, with ${words} (${low} to ${high} K/W, the worse taken; ${mark}: ${source})\n`;
+  const { high } = INTERFACES[options.under];
+  const first = `junction ${junctionDegC.toFixed(0)} degC, heatsink ${now.value.sinkDegC.toFixed(0)} degC, with ${interfaceWords(options.under)}\n`;
   const json = { sinkDegC: now.value.sinkDegC, junctionDegC, caseToSink: high };
   if (options.instead === undefined) return { ok: true, value: { json, text: first } };
   const compared = beforeAndAfter(on(options.under), on(options.instead), sink, air);
   if (!compared.ok) return compared;
   const { afterDegC, failureTimes, cool } = compared.value;
-  const second = `with ${INTERFACES[options.instead].words}: junction ${afterDegC.toFixed(0)} degC, failures ${failureTimes.toFixed(1)} times as often; ${cool ? "within" : "above"} the guide of 110 degC (onsemi AN1040/D)\n`;
+  const second = `with ${interfaceWords(options.instead)}: junction ${afterDegC.toFixed(0)} degC, failures ${failureTimes.toFixed(1)} times as often (seen for 135 to 160 degC); ${cool ? "within" : "above"} the guide of 110 degC (onsemi AN1040/D)\n`;
   return { ok: true, value: { json: { ...json, instead: compared.value }, text: first + second } };
 }
+
+function interfaceWords(name: InterfaceName): string {
+  const { words, low, high, mark, source } = INTERFACES[name];
+  return `${words} (${low} to ${high} K/W, the worse taken; ${mark}: ${source})`;
+}
+
+/** A least figure in hundredths, never less than it is; a most one never more. */
+const upwards = (figure: number): string => (Math.ceil(figure * 100 - 1e-9) / 100).toFixed(2);
+const downwards = (figure: number): string => (Math.floor(figure * 100 + 1e-9) / 100).toFixed(2);
 
 function screw(caseName: string): Parsed<Told> {
   const range = torqueRange(caseName);
@@ -146,7 +155,7 @@ function screw(caseName: string): Parsed<Told> {
   const { least, most, rows } = range.value;
   const sources = rows.map((row) => `    ${row.mark}: ${row.source}\n`).join("");
   const order = ORDER_OF_WORK.map((step, at) => `    ${at + 1}. ${step}\n`).join("");
-  const text = `${caseName}: ${least.toFixed(2)} to ${most.toFixed(2)} N m, M3; its own data sheet comes first\n${sources}  In this order:\n${order}`;
+  const text = `${caseName}: ${upwards(least)} to ${downwards(most)} N m, M3; its own data sheet comes first\n${sources}  In this order:\n${order}`;
   return {
     ok: true,
     value: { json: { leastNewtonMetres: least, mostNewtonMetres: most, order: ORDER_OF_WORK }, text },
@@ -198,6 +207,6 @@ function track(options: TrackOptions): Parsed<Told> {
   const { amps, rise, copper } = read.value;
   const width = trackWidthMm(amps, rise, options.layer, copper / MICROMETRES_PER_MM);
   if (!width.ok) return width;
-  const text = `${width.value.toFixed(2)} mm wide for ${amps} A and ${rise} K, ${options.layer}, ${copper} um of copper (IPC-2221 curve)\n`;
+  const text = `${upwards(width.value)} mm wide for ${amps} A and ${rise} K, ${options.layer}, ${copper} um of copper (IPC-2221 curve)\n`;
   return { ok: true, value: { json: { widthMm: width.value }, text } };
 }

@@ -9,14 +9,10 @@ export const PHASES = ["U", "V", "W"] as const;
 
 /**
  * Driver pins `hin_x` and `lin_x` come from the controller through 100 ohm; `drive` is the drivers' rail, `volts` the rating of
- * the switches.
+ * the switches and of the diodes that stand the bus with them.
  */
-export function discreteInverter(
-  board: Composer,
-  drive: string,
-  { phases = PHASES, volts = 600 }: { readonly phases?: readonly string[]; readonly volts?: number } = {},
-): void {
-  for (const phase of phases) {
+export function discreteInverter(board: Composer, drive: string, volts = 600): void {
+  for (const phase of PHASES) {
     board.stage("inverter");
     const shunt = `E_${phase}`;
     board.part("Q", "igbt", { g: `G_H${phase}`, c: "PBUS", e: phase }, { volts, amps: 20 }, { price: 2.6 });
@@ -52,7 +48,7 @@ export function discreteInverter(
     );
     board.ceramic(drive, "NBUS");
     board.resistor(drive, `BS_${phase}`, 22);
-    board.diode(`BS_${phase}`, `VB_${phase}`, "fast", 600, 1, { price: 0.2 });
+    board.diode(`BS_${phase}`, `VB_${phase}`, "fast", volts, 1, { price: 0.2 });
     board.capacitor(`VB_${phase}`, phase, 10e-6, 25, "electrolytic", { price: 0.2 });
     board.net(`VB_${phase}`, `bootstrap of phase ${phase}`);
   }

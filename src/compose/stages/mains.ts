@@ -11,10 +11,13 @@ export interface MainsNets {
   readonly earth: string;
 }
 
+/** Of a fuse whose print nobody has read there are no amps to state. */
+const rated = (amps: number | undefined) => (amps === undefined ? {} : { amps });
+
 /** Fuse, varistor, X capacitors with their bleeder, common-mode choke, Y capacitors. */
-export function mainsFilter(board: Composer, { line, neutral, earth }: MainsNets, amps: number): void {
+export function mainsFilter(board: Composer, { line, neutral, earth }: MainsNets, amps?: number): void {
   board.stage("input");
-  board.part("F", "fuse", { "1": line, "2": "L_F" }, { amps, volts: 250 }, { price: 0.8 });
+  board.part("F", "fuse", { "1": line, "2": "L_F" }, { ...rated(amps), volts: 250 }, { price: 0.8 });
   board.part("RV", "varistor", { "1": "L_F", "2": neutral }, { volts: 470, joules: 125 }, { price: 0.6 });
   board.part("RV", "varistor", { "1": neutral, "2": "GDT" }, { volts: 680, joules: 80 }, { price: 0.6 });
   board.part("RV", "varistor", { "1": "GDT", "2": earth }, { volts: 680, joules: 80 }, { price: 0.6 });
@@ -38,7 +41,7 @@ export function mainsFilter(board: Composer, { line, neutral, earth }: MainsNets
 }
 
 /** Fuse and one varistor, one X capacitor: small boards without a choke of their own (common practice). */
-export function plainFilter(board: Composer, { line, neutral }: MainsNets, amps: number): void {
+export function plainFilter(board: Composer, { line, neutral }: MainsNets, amps?: number): void {
   fuseAlone(board, { line, neutral }, amps);
   board.part("RV", "varistor", { "1": "L_F", "2": neutral }, { volts: 470, joules: 125 });
   board.capacitor("L_F", neutral, 0.47e-6, 310, "film");
@@ -49,10 +52,10 @@ export function plainFilter(board: Composer, { line, neutral }: MainsNets, amps:
 export function fuseAlone(
   board: Composer,
   { line, neutral }: Pick<MainsNets, "line" | "neutral">,
-  amps: number,
+  amps?: number,
 ): void {
   board.stage("input");
-  board.part("F", "fuse", { "1": line, "2": "L_F" }, { amps, volts: 250 });
+  board.part("F", "fuse", { "1": line, "2": "L_F" }, { ...rated(amps), volts: 250 });
   board.net(line, "mains L at the terminal");
   board.net(neutral, "mains N at the terminal");
   board.net("L_F", "line behind the fuse");
@@ -120,11 +123,11 @@ export const THREE_LINES = ["1", "2", "3"].map((n) => ({
 }));
 
 /** For three lines of 400 V: a fuse and a filter coil each, varistors and X capacitors between them, one star to earth. */
-export function threePhaseFilter(board: Composer, earth: string, amps: number): void {
+export function threePhaseFilter(board: Composer, earth: string, amps?: number): void {
   board.stage("input");
   THREE_LINES.forEach(({ terminal, fused, bridge }, i) => {
     const next = THREE_LINES[(i + 1) % THREE_LINES.length];
-    board.part("F", "fuse", { "1": terminal, "2": fused }, { amps, volts: 500 }, { price: 1.1 });
+    board.part("F", "fuse", { "1": terminal, "2": fused }, { ...rated(amps), volts: 500 }, { price: 1.1 });
     board.part(
       "RV",
       "varistor",

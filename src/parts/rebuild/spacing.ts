@@ -9,7 +9,7 @@ import { outside, ranged } from "../range.ts";
 /** 1 sealed, 2 ordinary indoor dirt, 3 conductive or damp dirt, 4 always conductive. A board of a wet or dusty place is 3. */
 export type PollutionDegree = 1 | 2 | 3 | 4;
 export type OvervoltageCategory = "I" | "II" | "III" | "IV";
-/** By comparative tracking index: I 600 and more, II 400 to 599, III 175 to 399. Ordinary board laminate is III. */
+/** By comparative tracking index: I 600 and more, II 400 to 599, III 100 to 399. Ordinary board laminate is III. */
 export type MaterialGroup = "I" | "II" | "III";
 export type Insulation = "basic" | "reinforced";
 
@@ -219,14 +219,19 @@ export function spacingFor(place: {
   if (!impulse.ok) return impulse;
   const clearance = clearanceMm(impulse.value, place.degree, place.insulation);
   if (!clearance.ok) return clearance;
+  // what stands there for ever asks for its own way through air; doubled insulation counts it as it counts an impulse (from memory)
+  const times = place.insulation === "reinforced" ? REINFORCED_IMPULSE : 1;
+  const steady = peakClearanceMm(place.workingVolts * Math.SQRT2 * times);
+  if (!steady.ok) return steady;
+  const air = Math.max(clearance.value, steady.value);
   const creepage = creepageMm(place.workingVolts, place.degree, place.material, place.insulation);
   if (!creepage.ok) return creepage;
   return {
     ok: true,
     value: {
       impulseVolts: impulse.value,
-      clearanceMm: clearance.value,
-      creepageMm: Math.max(creepage.value, clearance.value),
+      clearanceMm: air,
+      creepageMm: Math.max(creepage.value, air),
     },
   };
 }

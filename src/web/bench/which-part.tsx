@@ -30,7 +30,11 @@ function WhichPartBody({ job, part, partFit }: WhichPartProps) {
   useEffect(() => {
     let waiting = true;
     partFit(part, typed).then(
-      (found) => waiting && setView(found),
+      (found) => {
+        if (!waiting) return;
+        setView(found);
+        setProblem(null);
+      },
       (error: Error) => waiting && setProblem(error.message),
     );
     return () => {
@@ -41,10 +45,11 @@ function WhichPartBody({ job, part, partFit }: WhichPartProps) {
     typedFor.set(`${job} ${part}`, change);
     setTyped(change);
   };
-  if (problem !== null) return <p role="alert">{problem}</p>;
+  if (view === null && problem !== null) return <p role="alert">{problem}</p>;
   if (view === null) return <p className="aside">Looking it up…</p>;
   return (
     <div className="which-part-body">
+      {problem !== null && <p role="alert">{problem}</p>}
       <Place view={view} />
       <Rules view={view} />
       <Customs view={view} />
@@ -80,7 +85,7 @@ function Rules({ view }: { readonly view: FitView }) {
         pairs={view.rules.map((rule) => ({
           head: rule.wants,
           text: rule.why,
-          aside: rule.source ?? rule.mark,
+          aside: rule.source === null ? rule.mark : `${rule.mark}: ${rule.source}`,
         }))}
       />
     </section>

@@ -1,6 +1,6 @@
 /** A board that nobody has described: four answers make one that can be worked on, the rest makes it exact. */
 import { useState } from "react";
-import type { QuestionView } from "../../wire/composer-view.ts";
+import type { ComposerView, QuestionView } from "../../wire/composer-view.ts";
 import { chosenBoard, type Described, type IntakeProps } from "../intake/intake.ts";
 import { newId } from "../job-event.ts";
 import { keepOwnBoard } from "../keeper.ts";
@@ -12,7 +12,7 @@ const NOTHING_SAID: Described = { id: "", answers: {}, name: "" };
 
 export function DescribeScreen({ intake, change }: IntakeProps) {
   const described = intake.described ?? NOTHING_SAID;
-  const { view, problem } = useDescription(described);
+  const { view, problem, stale } = useDescription(described);
   const [lacking, setLacking] = useState<string | null>(null);
   const say = (part: Partial<Described>) => {
     setLacking(null);
@@ -20,10 +20,14 @@ export function DescribeScreen({ intake, change }: IntakeProps) {
   };
   const answer = (id: string, value: string) => say({ answers: { ...described.answers, [id]: value } });
   const use = async () => {
-    if (view === null || problem !== null) return;
+    if (view === null || stale || problem !== null) return;
     if (view.needed.length > 0) return setLacking(`Still to be answered: ${view.needed.join(", ")}.`);
     const id = described.id === "" ? `own-${newId()}` : described.id;
-    await keepOwnBoard({ id, title: view.name, board: view.board });
+    try {
+      await keepOwnBoard({ id, title: view.name, board: view.board });
+    } catch {
+      return setLacking("This browser could not keep the board: free some space in it, then tap again.");
+    }
     change({ ...chosenBoard(id, view.board), described: { ...described, id } });
     go("#/new");
   };
@@ -59,22 +63,35 @@ export function DescribeScreen({ intake, change }: IntakeProps) {
             onChange={(event) => say({ name: event.target.value })}
           />
         </label>
-        <div className="start-bar">
-          {(problem ?? lacking) !== null && (
-            <p role="alert" className="entry-problem">
-              {problem ?? lacking}
-            </p>
-          )}
-          <button type="button" className="primary tall" onClick={() => void use()}>
-            Use this board
-            {view !== null && (
-              <small className="button-note">
-                {view.parts} parts, {view.assumed} of them not seen
-              </small>
-            )}
-          </button>
-        </div>
+        <UseBar view={view} problem={problem ?? lacking} busy={stale} onUse={() => void use()} />
       </main>
+    </div>
+  );
+}
+
+interface UseBarProps {
+  readonly view: ComposerView | null;
+  readonly problem: string | null;
+  readonly busy: boolean;
+  onUse(): void;
+}
+
+function UseBar({ view, problem, busy, onUse }: UseBarProps) {
+  return (
+    <div className="start-bar">
+      {problem !== null && (
+        <p role="alert" className="entry-problem">
+          {problem}
+        </p>
+      )}
+      <button type="button" className="primary tall" aria-busy={busy} onClick={onUse}>
+        Use this board
+        {view !== null && (
+          <small className="button-note">
+            {view.parts} parts, {view.assumed} of them not seen
+          </small>
+        )}
+      </button>
     </div>
   );
 }

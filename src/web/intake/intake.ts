@@ -33,7 +33,7 @@ export const EQUIPMENT: readonly { readonly name: string; readonly words: string
   { name: "rechargeable-cell", words: "1.2 V cell with 1 ohm" },
   { name: "milliohm-meter", words: "Milliohm meter" },
   { name: "isolation-transformer", words: "Isolation transformer" },
-  { name: "thermometer", words: "Thermometer" },
+  { name: "thermometer", words: "Spot thermometer" },
   { name: "thermal-camera", words: "Thermal camera" },
   { name: "clip-leads", words: "Clip-on leads" },
   { name: "hot-air", words: "Hot air" },
