@@ -75,7 +75,11 @@ interface Took {
 /** Lists of which the order is that of probabilities: what is equal there but for rounding may stand either way. */
 const RANKED: ReadonlySet<string> = new Set(["modes", "suspects", "explanations"]);
 
-function inOneOrder(list: readonly unknown[]): readonly unknown[] {
+/** In the order of names, without what is as probable as the last listed: another may stand in its place. */
+function inOneOrder(ranked: readonly unknown[]): readonly unknown[] {
+  const chance = (one: unknown): number => (one as { readonly probability: number }).probability;
+  const least = ranked.length < LISTED ? -1 : chance(ranked.at(-1)) * (1 + SHARE) + SHARE;
+  const list = ranked.filter((one) => chance(one) > least);
   const name = (one: unknown): string =>
     JSON.stringify(one, (key, value) => (typeof value === "number" && key !== "fault" ? undefined : value));
   return [...list].sort((a, b) => (name(a) < name(b) ? -1 : 1));
