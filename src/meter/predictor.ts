@@ -251,7 +251,10 @@ class BoardPredictor implements Predictor {
   #state(check: ColdCheck, core: readonly Fault[], near: Probed | null): State {
     const key = this.#key(check, core);
     const known = this.#states.get(key);
-    if (known !== undefined) return known;
+    if (known !== undefined) {
+      known.askedAgain = true;
+      return known;
+    }
     const state = solveState(this.probing, check, this.probing.circuit.withFaults(core), near);
     this.#memory.keep(this.#states, key, state);
     return state;

@@ -27,10 +27,13 @@ export interface State {
   readonly beside: Map<number, Prediction | null>;
   /** farads only: the branch values, and net voltages for 1 V at the probes */
   readonly alternating: { readonly values: Values; readonly perVolt: ComplexValues } | null;
+  /** asked for since it was solved, or since it last could have made place for another */
+  askedAgain: boolean;
 }
 
 function stateOf(prediction: () => Prediction, rest: Partial<State> = {}): State {
-  return { settled: null, alternating: null, heard: new Map(), beside: new Map(), ...rest, prediction };
+  const blank = { settled: null, alternating: null, heard: new Map(), beside: new Map(), askedAgain: false };
+  return { ...blank, ...rest, prediction };
 }
 
 /** Solves `check` on a circuit with these values. `near`: the same check in a circuit that differs little, or null. */

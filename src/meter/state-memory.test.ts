@@ -35,16 +35,32 @@ test("readings do not depend on how much room there is to remember them", () => 
       }
 });
 
+const state = (): State => ({
+  prediction: () => ({ solved: false, why: "" }),
+  settled: null,
+  alternating: null,
+  heard: new Map(),
+  beside: new Map(),
+  askedAgain: false,
+});
+
 test("what was kept first makes place first, and the newest always stays", () => {
   const memory = new StateMemory(4_000);
   const home = new Map<string, State>();
-  const state = (): State => ({
-    prediction: () => ({ solved: false, why: "" }),
-    settled: null,
-    alternating: null,
-    heard: new Map(),
-    beside: new Map(),
-  });
   for (const key of ["a", "b", "c", "d"]) memory.keep(home, key, state());
   expect([...home.keys()]).toEqual(["c", "d"]);
+});
+
+test("what has been asked for again outlives what has not, and where all have, room is made all the same", () => {
+  const memory = new StateMemory(4_000);
+  const home = new Map<string, State>();
+  const first = state();
+  memory.keep(home, "a", first);
+  first.askedAgain = true;
+  for (const key of ["b", "c"]) memory.keep(home, key, state());
+  expect([...home.keys()]).toEqual(["a", "c"]);
+  for (const kept of home.values()) kept.askedAgain = true;
+  memory.keep(home, "d", state());
+  expect([...home.keys()]).toHaveLength(2);
+  expect(home.has("d")).toBe(true);
 });

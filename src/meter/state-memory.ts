@@ -1,6 +1,7 @@
 /**
- * Solved states of one board, kept by bytes: the predictors of its several states of the bench share the room, and what was solved
- * longest ago makes place first. Only speed depends on it.
+ * Solved states of one board, kept by bytes: the predictors of its several states of the bench share the room. What was solved longest
+ * ago makes place first, but for what has been asked for again since: that has one more turn (the healthy board behind every question
+ * of a check is as old as the job). Only speed depends on it.
  */
 import type { State } from "./settled-state.ts";
 
@@ -31,8 +32,13 @@ export class StateMemory {
     this.#entries.set(state, { home, key, bytes });
     this.#bytes += bytes;
     for (const [oldest, entry] of this.#entries) {
-      if (this.#bytes <= this.#mostBytes || oldest === state) return;
+      if (this.#bytes <= this.#mostBytes || this.#entries.size === 1) return;
       this.#entries.delete(oldest);
+      if (oldest === state || oldest.askedAgain) {
+        oldest.askedAgain = false;
+        this.#entries.set(oldest, entry);
+        continue;
+      }
       this.#bytes -= entry.bytes;
       if (entry.home.get(entry.key) === oldest) entry.home.delete(entry.key);
     }

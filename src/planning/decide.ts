@@ -11,7 +11,7 @@ import { beforeWriteOff, byItself, type MissingProof } from "./before-write-off.
 import { type Draft, dueProposal, outlook, outlookOfStopping, probesOn } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import { percent } from "./faults-in-words.ts";
-import { type Findings, findings, firstOf, type WeighedStep, weighSteps, withRow } from "./finding-steps.ts";
+import { type Findings, findings, firstOf, payingSteps, type WeighedStep, withRow } from "./finding-steps.ts";
 import { goodReading } from "./good-reading.ts";
 import { deadChance } from "./hands-on-steps.ts";
 import type { Hypotheses } from "./hypotheses.ts";
@@ -21,6 +21,7 @@ import { motorGate } from "./motor-first.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import { powerForecast, whyPower } from "./power-forecast.ts";
+import { PowerInTurn } from "./power-in-turn.ts";
 import { PowerRisk } from "./power-risk.ts";
 import { goesStraightOn } from "./power-step.ts";
 import { later, powerSteps } from "./power-steps.ts";
@@ -46,9 +47,9 @@ interface Case {
   readonly hypotheses: Hypotheses;
   readonly model: RepairModel;
   readonly found: Findings;
+  /** those that need no power */
   readonly steps: readonly FindingStep[];
-  /** power-up of the board as it is, unless it has been powered so already */
-  readonly powerStep: FindingStep | null;
+  readonly power: PowerInTurn;
   readonly housekeeping: DueStep | null;
   readonly dead: ReadonlyMap<string, number>;
   readonly risk: PowerRisk;
@@ -73,9 +74,9 @@ export function decide(
   const risk = new PowerRisk(input, belief, priors);
   // from a lamp that went dark to the cold checks every store is proven empty first; straight on to the mains nobody reaches inside
   const straightOn = goesStraightOn(input.board, input.timeline);
-  const power = powerSteps(input, hypotheses, model, risk, straightOn);
+  const power = new PowerInTurn(model, () => powerSteps(input, hypotheses, model, risk, straightOn));
   const proof = straightOn ? model.proofMinutes : 0;
-  const steps = [...found.steps.map((step) => later(step, proof)), ...power.finding];
+  const steps = found.steps.map((step) => later(step, proof));
   const given: Case = {
     input,
     belief,
@@ -85,7 +86,7 @@ export function decide(
     model,
     found,
     steps,
-    powerStep: power.due,
+    power,
     housekeeping,
     dead,
     risk,
@@ -94,9 +95,8 @@ export function decide(
   let weighed: readonly WeighedStep[] = [];
   for (const minutesPerBit of FINDING_OUT_RATES) {
     plan = planSteps(given, minutesPerBit);
-    weighed = weighSteps(steps, hypotheses, model, minutesPerBit);
-    const paying = weighed.filter(({ net }) => net > PLANNING_RATES.leastGainMinutes * model.perMinute);
-    const best = inHandFirst(paying);
+    weighed = power.among(steps, hypotheses, minutesPerBit);
+    const best = inHandFirst(payingSteps(weighed, model));
     if (best !== undefined) return findingProposal(given, best.step, weighed, minutesPerBit, plan);
     // a repair (or stopping) that is worth more than finding out at this price is not put off by a higher one
     if (bestCourse(model.weights, model, minutesPerBit).course !== "find out") break;
@@ -105,10 +105,10 @@ export function decide(
 }
 
 /** Of steps nearly as good as the best, the one on the part in hand: it was freed to be measured by itself. */
-function inHandFirst(paying: readonly WeighedStep[]): WeighedStep | undefined {
-  const [best] = paying;
+function inHandFirst(worthIt: readonly WeighedStep[]): WeighedStep | undefined {
+  const [best] = worthIt;
   return (
-    paying.find(
+    worthIt.find(
       ({ step, perMoney }) =>
         step.inHand !== null &&
         step.action.do === "measure" &&
@@ -118,9 +118,11 @@ function inHandFirst(paying: readonly WeighedStep[]): WeighedStep | undefined {
 }
 
 /** The plan's steps; powering up as it stands is left out where that has been done and told nothing. */
-function planSteps({ model, powerStep, housekeeping }: Case, minutesPerBit: number): readonly PlanStep[] {
+function planSteps(given: Case, minutesPerBit: number): readonly PlanStep[] {
+  const { model, housekeeping } = given;
   const plan = repairPlan(model.weights, model, minutesPerBit);
-  if (plan.steps[0]?.cures.length !== 0 || housekeeping !== null || powerStep !== null) return plan.steps;
+  if (plan.steps[0]?.cures.length !== 0 || housekeeping !== null || given.power.steps.due !== null)
+    return plan.steps;
   const rest = model.weights.map((weight, g) => (model.groups[g].cures.length === 0 ? 0 : weight));
   return repairPlan(rest, model, minutesPerBit).steps;
 }
@@ -161,11 +163,12 @@ function whyInput({ input: { board, timeline }, hypotheses, model }: Case): WhyI
 }
 
 function committed(given: Case, plan: readonly PlanStep[], weighed: readonly WeighedStep[]): Draft {
-  const { input, model, housekeeping, powerStep, dead } = given;
+  const { input, model, housekeeping, dead } = given;
   const [step] = plan;
   if (step === undefined) return stopProposal(given, weighed);
   // What is hardly suspected is not cured on the way: power tells whether anything is left at all.
   const surest = Math.max(0, ...step.cures.map((c) => dead.get(model.cures[c].name) ?? 0));
+  const powerStep = housekeeping === null ? given.power.steps.due : null;
   const mayPower = housekeeping !== null || powerStep !== null;
   // Where power has told nothing new, a guess is a last try; what is as good as cleared is not changed for the sake of trying.
   const least = mayPower ? PLANNING_RATES.cureAt : PLANNING_RATES.guessAt;

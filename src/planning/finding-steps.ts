@@ -128,6 +128,14 @@ export function weighSteps(
     .sort((a, b) => b.perMoney - a.perMoney);
 }
 
+/** Those that gain more than it would be worth naming. */
+export function payingSteps(
+  weighed: readonly WeighedStep[],
+  { perMinute }: RepairModel,
+): readonly WeighedStep[] {
+  return weighed.filter(({ net }) => net > PLANNING_RATES.leastGainMinutes * perMinute);
+}
+
 /** Adds to a chosen check the further checks of its set-up that are worth their minutes with the probes already there. */
 export function withRow(
   step: FindingStep,

@@ -10,7 +10,7 @@ import { powerFinding } from "./power-step.ts";
 import type { RepairModel } from "./repair-model.ts";
 import type { FindingStep } from "./steps.ts";
 
-interface PowerSteps {
+export interface PowerSteps {
   /** to find something out */
   readonly finding: readonly FindingStep[];
   /** the one to take where nothing cold pays: null where the board as it is has been powered so already, or too much would break */

@@ -54,7 +54,7 @@ export function repairPlan(
     let covered = 0;
     for (let i = open.length - 1; i >= 0; i--) {
       const g = open[i];
-      if (!groups[g].cures.every((c) => cured[c] === 1)) continue;
+      if (!allCured(groups[g].cures, cured)) continue;
       covered += weights[g];
       rest[g] = 0;
       breaks.cover(g);
@@ -83,12 +83,13 @@ class Breaks {
     this.#weights = weights;
     this.#groups = groups;
     this.#ofCure = new Float64Array(cures.length);
-    groups.forEach(({ breakMoney, cures: own, breakMoneyOf }, g) => {
-      this.total += weights[g] * breakMoney;
-      own.forEach((c, at) => {
-        this.#ofCure[c] += weights[g] * breakMoneyOf[at];
-      });
-    });
+    for (let g = 0; g < groups.length; g++) {
+      const weight = weights[g];
+      if (weight === 0) continue;
+      const { breakMoney, cures: own, breakMoneyOf } = groups[g];
+      this.total += weight * breakMoney;
+      for (let at = 0; at < own.length; at++) this.#ofCure[own[at]] += weight * breakMoneyOf[at];
+    }
   }
 
   /** What curing this takes away. */
@@ -99,7 +100,9 @@ class Breaks {
   /** What of a repaired group no cure answers for. */
   uncharged(group: number): number {
     const { breakMoney, breakMoneyOf } = this.#groups[group];
-    return this.#weights[group] * (breakMoney - breakMoneyOf.reduce((all, money) => all + money, 0));
+    let all = 0;
+    for (const money of breakMoneyOf) all += money;
+    return this.#weights[group] * (breakMoney - all);
   }
 
   cure(cure: number): void {
@@ -123,22 +126,36 @@ function bestStep(
 ): { readonly added: readonly number[]; readonly cost: number } {
   let best: { added: readonly number[]; cost: number } = { added: [], cost: testMoney };
   let ratio = -1;
+  // loops and no closures: this is asked of every outcome of every step
   for (const g of open) {
-    const added = groups[g].cures.filter((c) => cured[c] === 0);
-    const cost = added.reduce((money, c) => money + cures[c].money + cures[c].minutes * perMinute, testMoney);
+    const added: number[] = [];
+    let cost = testMoney;
+    let lost = breaks.total;
+    for (const c of groups[g].cures) {
+      if (cured[c] !== 0) continue;
+      added.push(c);
+      cost = cost + cures[c].money + cures[c].minutes * perMinute;
+      lost -= breaks.ofCure(c);
+    }
+    for (const c of added) cured[c] = 1;
     let gained = 0;
-    let lost = added.reduce((money, c) => money - breaks.ofCure(c), breaks.total);
     for (const other of open) {
-      if (!groups[other].cures.every((c) => cured[c] === 1 || added.includes(c))) continue;
+      if (!allCured(groups[other].cures, cured)) continue;
       gained += weights[other];
       lost -= breaks.uncharged(other);
     }
+    for (const c of added) cured[c] = 0;
     const perMoney = gained / Math.max(alive * cost + Math.max(0, lost), 1e-9);
     if (perMoney <= ratio) continue;
     ratio = perMoney;
     best = { added, cost };
   }
   return best;
+}
+
+function allCured(cures: readonly number[], cured: Uint8Array): boolean {
+  for (const c of cures) if (cured[c] === 0) return false;
+  return true;
 }
 
 /** The heaviest groups that can be repaired by name, heaviest first. */
