@@ -245,7 +245,13 @@ function readWords(
     return { do: name, question: needed(event, "question"), answer: event.text("answer") ?? "", ...stamp };
   if (name === "note") {
     const turned = event.has("turned") ? needed(event, "turned") : undefined;
-    return present<NoteEvent>({ do: name, text: event.text("text") ?? "", turned, leftOut: event.mark("leftOut"), ...stamp });
+    return present<NoteEvent>({
+      do: name,
+      text: event.text("text") ?? "",
+      turned,
+      leftOut: event.mark("leftOut"),
+      ...stamp,
+    });
   }
   return present<OverruleEvent>({
     do: name,

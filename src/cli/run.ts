@@ -5,6 +5,7 @@ import { addCatalogue } from "./commands/catalogue.ts";
 import { addCool } from "./commands/cool.ts";
 import { addDeck } from "./commands/deck.ts";
 import { addFit } from "./commands/fit.ts";
+import { addLearned } from "./commands/learned.ts";
 import { addNext } from "./commands/next.ts";
 import { addPredict } from "./commands/predict.ts";
 import { addPriors } from "./commands/priors.ts";
@@ -74,6 +75,7 @@ function makeProgram(io: Io, finish: Finish): Command {
     addCatalogue,
     addCool,
     addSum,
+    addLearned,
   ]) {
     add(program, io, finish);
   }

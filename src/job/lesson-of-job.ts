@@ -40,7 +40,8 @@ export interface Chained {
 export function lessonOf(asWorked: Job, chained: Chained): Parsed<Lesson> {
   const why = whyNoLesson(asWorked);
   const verdict = closedAs(asWorked.log);
-  if (why !== null || verdict === null) return { ok: false, problem: `nothing to learn from: ${why ?? "open"}` };
+  if (why !== null || verdict === null)
+    return { ok: false, problem: `nothing to learn from: ${why ?? "open"}` };
   const { board } = asWorked.asBrought;
   const job: Job = { ...asWorked, board: asWorked.unpriced, learned: null };
   const session = new AssessmentSession();

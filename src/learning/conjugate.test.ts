@@ -32,11 +32,14 @@ describe("counts added to what was believed", () => {
       [0, 1, 0, 2],
       [0.1, 0.3125, 0.25, 0.3375],
     ],
-  ])("V3: Dirichlet %j and counts %j have the means %j (functions.boardflare.com)", (pseudo, counts, means) => {
-    updateShares(pseudo, counts).forEach((share, at) => {
-      expect(share).toBeCloseTo(means[at] ?? Number.NaN, 6);
-    });
-  });
+  ])(
+    "V3: Dirichlet %j and counts %j have the means %j (functions.boardflare.com)",
+    (pseudo, counts, means) => {
+      updateShares(pseudo, counts).forEach((share, at) => {
+        expect(share).toBeCloseTo(means[at] ?? Number.NaN, 6);
+      });
+    },
+  );
 
   it("V4: a Dirichlet's mean is (a_i + x_i) / (n + sum of a) (Berkeley STAT 238, lecture 13)", () => {
     const [pseudo, counts] = [

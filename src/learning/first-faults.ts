@@ -26,7 +26,10 @@ export function knockOnIndex({ faults, knockOns }: PriorTable): KnockOnIndex {
   }
   const known = new Map<number, readonly Chance[]>();
   const sum = (parent: number, counts: (child: number) => boolean) =>
-    (byParent.get(parent) ?? []).reduce((total, { child, rate }) => (counts(child) ? total + rate : total), 0);
+    (byParent.get(parent) ?? []).reduce(
+      (total, { child, rate }) => (counts(child) ? total + rate : total),
+      0,
+    );
   return {
     chancesOf: (parent) => {
       const made = known.get(parent) ?? gathered(byParent.get(parent) ?? [], faults);
@@ -73,7 +76,9 @@ const MOST_TOGETHER = 10;
 export function firstFaults(table: PriorTable, index: KnockOnIndex, set: readonly number[]): FirstFaults {
   const size = Math.min(set.length, MOST_TOGETHER);
   const to = set.map((parent) => set.map((child) => (parent === child ? 0 : index.rate(parent, child))));
-  const toSite = set.map((parent) => set.map((child) => (parent === child ? 0 : index.rateToSite(parent, child))));
+  const toSite = set.map((parent) =>
+    set.map((child) => (parent === child ? 0 : index.rateToSite(parent, child))),
+  );
   const outside = set.map(
     (parent, i) =>
       index.chancesOf(parent).reduce((sum, { rate }) => sum + rate, 0) -
@@ -86,7 +91,9 @@ export function firstFaults(table: PriorTable, index: KnockOnIndex, set: readonl
   for (let firsts = 1; firsts < 1 << size; firsts++) {
     let weight = 1;
     const into = set.map((_, j) =>
-      (firsts & (1 << j)) !== 0 ? 0 : set.reduce((sum, _parent, i) => ((firsts & (1 << i)) !== 0 ? sum + to[i][j] : sum), 0),
+      (firsts & (1 << j)) !== 0
+        ? 0
+        : set.reduce((sum, _parent, i) => ((firsts & (1 << i)) !== 0 ? sum + to[i][j] : sum), 0),
     );
     for (let j = 0; j < size && weight > 0; j++) {
       if ((firsts & (1 << j)) !== 0) {

@@ -172,7 +172,12 @@ function learnModes(lessons: readonly Lesson[], rates: Rates): Pick<Learnt, "sha
 }
 
 /** A shape's modes after the counts; null for a shape that this program does not know, or of which next to nothing was seen. */
-function sharesOf(shape: string, before: LearntShares | null, sums: ModeSums, worth: number): LearntShares | null {
+function sharesOf(
+  shape: string,
+  before: LearntShares | null,
+  sums: ModeSums,
+  worth: number,
+): LearntShares | null {
   const table = Object.hasOwn(MODE_SHARES, shape) ? MODE_SHARES[shape as Shape].shares : null;
   if (table === null) return null;
   const modes = Object.keys(table) as FaultMode[];

@@ -20,7 +20,12 @@ const SAYS_NOTHING = row("given-up", 1, 1, "a board given up says nothing of wha
 
 /** By verdict; a board that came back corrects the verdict it left with. */
 export const OUTCOME_WEIGHTS: Readonly<Record<Verdict, OutcomeWeight>> = {
-  repaired: row("repaired", 1, 0.05, "a repaired board that stays away was repaired; one in twenty only hides its fault"),
+  repaired: row(
+    "repaired",
+    1,
+    0.05,
+    "a repaired board that stays away was repaired; one in twenty only hides its fault",
+  ),
   "no-fault": row("no-fault", 1, 0.2, "no fault found, and it never came back: mostly none was there"),
   "not-economic": SAYS_NOTHING,
   "not-repairable": SAYS_NOTHING,

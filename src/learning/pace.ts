@@ -33,8 +33,7 @@ const ROUNDS = 30;
  */
 export function pacesOf(taken: readonly PaceTaken[]): Map<string, LearntPace> {
   const gaps = new Map<string, number[]>();
-  for (const { action, logRatios } of taken)
-    gaps.set(action, [...(gaps.get(action) ?? []), ...logRatios]);
+  for (const { action, logRatios } of taken) gaps.set(action, [...(gaps.get(action) ?? []), ...logRatios]);
   return new Map(
     [...gaps]
       .filter(([, ratios]) => ratios.length > 0)

@@ -1,6 +1,12 @@
 /** Expected counts of what a board came in with, over everything it may have been (the E step of Dempster, Laird and Rubin 1977). */
 import type { PriorTable } from "../priors/fault-prior.ts";
-import { type Chance, type FirstFaults, firstFaults, type KnockOnIndex, knockOnIndex } from "./first-faults.ts";
+import {
+  type Chance,
+  type FirstFaults,
+  firstFaults,
+  type KnockOnIndex,
+  knockOnIndex,
+} from "./first-faults.ts";
 
 /** One thing the board may have been, as the diagnosis left it. */
 export interface MayHaveBeen {
@@ -43,8 +49,7 @@ function addBoard(
   set.forEach((parent, i) => {
     first[parent] += weight * split.first[i];
     for (const { children } of index.chancesOf(parent))
-      for (const [child, rate] of children)
-        into.set(child, (into.get(child) ?? 0) + rate * split.first[i]);
+      for (const [child, rate] of children) into.set(child, (into.get(child) ?? 0) + rate * split.first[i]);
   });
   const besideShare = (child: number): number => {
     const made = (into.get(child) ?? 0) + table.faults[child].rate;
@@ -58,7 +63,14 @@ function addBoard(
     for (const chance of index.chancesOf(parent)) {
       const made = rules.get(chance.rule) ?? { trials: 0, expected: 0, count: 0 };
       rules.set(chance.rule, made);
-      const { trials, count } = tried(chance, i, set, split, (child) => index.rate(parent, child), besideShare);
+      const { trials, count } = tried(
+        chance,
+        i,
+        set,
+        split,
+        (child) => index.rate(parent, child),
+        besideShare,
+      );
       made.trials += weight * trials;
       made.expected += weight * trials * -Math.expm1(-chance.rate);
       made.count += weight * Math.min(trials, count);

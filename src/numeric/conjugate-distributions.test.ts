@@ -26,8 +26,7 @@ describe("a share's distribution", () => {
     // P(Beta(a, b) <= x) is the chance of a or more successes in a + b - 1 trials of chance x
     const [a, b, x] = [4, 7, 0.37];
     const trials = a + b - 1;
-    const choose = (k: number) =>
-      Math.exp(logGamma(trials + 1) - logGamma(k + 1) - logGamma(trials - k + 1));
+    const choose = (k: number) => Math.exp(logGamma(trials + 1) - logGamma(k + 1) - logGamma(trials - k + 1));
     let sum = 0;
     for (let k = a; k <= trials; k++) sum += choose(k) * x ** k * (1 - x) ** (trials - k);
     expect(betaCumulative(x, a, b)).toBeCloseTo(sum, 12);

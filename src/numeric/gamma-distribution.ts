@@ -31,7 +31,5 @@ export function gammaCumulative(x: number, shape: number): number {
 
 /** The value that lies below with this probability, of a Gamma with this shape and rate. */
 export function gammaQuantile(probability: number, shape: number, rate: number): number {
-  return (
-    quantileOf((x) => gammaCumulative(x, shape), probability, 0, Number.POSITIVE_INFINITY) / rate
-  );
+  return quantileOf((x) => gammaCumulative(x, shape), probability, 0, Number.POSITIVE_INFINITY) / rate;
 }
