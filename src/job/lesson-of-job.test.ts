@@ -19,7 +19,9 @@ describe("a closed job teaches", () => {
     expect(of(read, "F1")?.count).toBeGreaterThan(0.5);
     expect(of(read, "C1")?.count ?? 0).toBeLessThan((of(read, "C1")?.expected ?? 0) / 3);
     const modes = read.modes.filter(({ sort }) => sort === "fuse");
-    expect(modes.find(({ mode }) => mode === "open")?.count).toBeGreaterThan(0.9 * (of(read, "F1")?.count ?? 0));
+    expect(modes.find(({ mode }) => mode === "open")?.count).toBeGreaterThan(
+      0.9 * (of(read, "F1")?.count ?? 0),
+    );
     expect(read).toMatchObject({ family: "rectifier", boardName: "small rectifier", cause: "surge" });
     expect(read.seen).toEqual({ fuse: 1, bridge: 1, electrolytic: 1, "stressed-resistor": 1 });
   });
