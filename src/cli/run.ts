@@ -4,6 +4,7 @@ import { addBoard } from "./boards/board-command.ts";
 import { addCatalogue } from "./commands/catalogue.ts";
 import { addCool } from "./commands/cool.ts";
 import { addDeck } from "./commands/deck.ts";
+import { addEarlier } from "./commands/earlier.ts";
 import { addFit } from "./commands/fit.ts";
 import { addLearned } from "./commands/learned.ts";
 import { addNext } from "./commands/next.ts";
@@ -76,6 +77,7 @@ function makeProgram(io: Io, finish: Finish): Command {
     addCool,
     addSum,
     addLearned,
+    addEarlier,
   ]) {
     add(program, io, finish);
   }

@@ -1,16 +1,12 @@
-import { existsSync } from "node:fs";
-import { basename, join } from "node:path";
 import type { Command } from "commander";
-import { benchLearntView, chainsOf, comebackOf, figuresOfJob } from "../../job/bench-lessons.ts";
-import type { Job } from "../../job/job.ts";
+import { benchLearntView, chainsOf, figuresOfJob } from "../../job/bench-lessons.ts";
 import { lessonOf, whyNoLesson } from "../../job/lesson-of-job.ts";
-import { parseJob } from "../../job/parse-job.ts";
 import { type Learnt, learn } from "../../learning/learnt.ts";
 import type { LearntView } from "../../learning/learnt-view.ts";
 import type { Lesson } from "../../learning/lesson.ts";
-import type { Parsed } from "../../units/outcome.ts";
 import { answerText, table } from "../answer-text.ts";
 import { DONE, type Finish, type Io, refuse } from "../io.ts";
+import { jobsHere } from "../kept-jobs.ts";
 import { loadJob } from "../load-job.ts";
 import { replaceFile } from "../replace-file.ts";
 
@@ -45,26 +41,22 @@ Examples:
     .action((files: string[], options: LearnedOptions) => finish(() => learned(files, options, io)));
 }
 
-interface Found {
-  readonly id: string;
-  readonly comebackOf: string | null;
-  readonly job: Job;
-}
-
 async function learned(files: readonly string[], options: LearnedOptions, io: Io): Promise<number> {
-  const found = files.length > 0 ? fromFiles(files) : await fromStore(options.data);
+  const found = await jobsHere(files, options.data);
   if (!found.ok) return refuse(io, found.problem);
   const lessons: Lesson[] = [];
   const without = { practice: 0, open: 0, "left out": 0 };
   const chains = chainsOf(found.value);
-  for (const { id, job } of found.value) {
-    const why = whyNoLesson(job);
+  for (const { id, practice, job: read } of found.value) {
+    const job = read();
+    if (!job.ok) return refuse(io, job.problem);
+    const why = practice ? "practice" : whyNoLesson(job.value);
     if (why !== null) {
       without[why]++;
       continue;
     }
     if (io.isTerminal) io.err(`\rreading ${id}...`);
-    const lesson = lessonOf(job, chains.get(id) ?? { cameBack: false, again: false });
+    const lesson = lessonOf(job.value, chains.get(id) ?? { cameBack: false, again: false });
     if (!lesson.ok) return refuse(io, `${id}: ${lesson.problem}`);
     lessons.push(lesson.value);
   }
@@ -74,41 +66,6 @@ async function learned(files: readonly string[], options: LearnedOptions, io: Io
   const view = benchLearntView(learnt);
   io.out(options.json === true ? answerText({ ...view, without }) : learnedText(view, without));
   return DONE;
-}
-
-function fromFiles(files: readonly string[]): Parsed<readonly Found[]> {
-  const found: Found[] = [];
-  for (const file of files) {
-    const loaded = loadJob(file);
-    if (!loaded.ok) return loaded;
-    const { job, content } = loaded.value;
-    found.push({ id: basename(file, ".json"), comebackOf: comebackOf(content), job });
-  }
-  return { ok: true, value: found };
-}
-
-async function fromStore(data: string | undefined): Promise<Parsed<readonly Found[]>> {
-  // Loaded here only: job files need neither the database nor the server.
-  const { defaultDataDir } = await import("../../server/data-dir.ts");
-  const { openSqliteStore } = await import("../../store/sqlite/open-store.ts");
-  const folder = data ?? defaultDataDir(process.env);
-  if (!existsSync(join(folder)))
-    return { ok: false, problem: `${folder}: no jobs are kept there yet; name job files, or another --data` };
-  const store = openSqliteStore(folder, () => new Date().toISOString());
-  try {
-    const found: Found[] = [];
-    for (const { id, practice, verdict } of await store.listJobs()) {
-      if (practice !== null || verdict === null) continue;
-      const kept = await store.readJob(id);
-      const job = kept === null ? null : parseJob({ ...kept.header, log: kept.events }, null);
-      if (kept === null || job === null) continue;
-      if (!job.ok) return { ok: false, problem: `${id}: ${job.problem}` };
-      found.push({ id, comebackOf: comebackOf(kept.header), job: job.value });
-    }
-    return { ok: true, value: found };
-  } finally {
-    await store.close();
-  }
 }
 
 function writeInto(file: string, learnt: Learnt, io: Io): number {
