@@ -36,7 +36,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   compose: ["units", "board"],
   shipped: ["units", "board", "compose"],
   practice: ["units", "numeric", "board", "bench", "meter", "live", "priors", "job"],
-  wire: ["units", "board", "bench", "parts", "job", "compose"],
+  wire: ["units", "board", "bench", "learning", "parts", "job", "compose"],
   store: ["units", "board", "bench", "job", "wire"],
   server: ["units", "wire", "job", "shipped", "store"],
   cli: [

@@ -1,5 +1,4 @@
 /** The jobs that a command looks over: files named, or what `serve` keeps. */
-import { existsSync } from "node:fs";
 import { basename } from "node:path";
 import { comebackOf } from "../job/bench-lessons.ts";
 import type { StoredJob } from "../job/earlier-jobs.ts";
@@ -45,12 +44,10 @@ function fromFiles(files: readonly string[]): Parsed<readonly JobHere[]> {
 
 async function fromStore(data: string | undefined): Promise<Parsed<readonly JobHere[]>> {
   // Loaded here only: job files need neither the database nor the server.
-  const { defaultDataDir } = await import("../server/data-dir.ts");
-  const { openSqliteStore } = await import("../store/sqlite/open-store.ts");
-  const folder = data ?? defaultDataDir(process.env);
-  if (!existsSync(folder))
+  const { keptJobs } = await import("../server/main.ts");
+  const { store, folder } = keptJobs(data);
+  if (store === null)
     return { ok: false, problem: `${folder}: no jobs are kept there yet; name job files, or another --data` };
-  const store = openSqliteStore(folder, () => new Date().toISOString());
   try {
     const found: JobHere[] = [];
     for (const { id, changedAt } of await store.listJobs()) {

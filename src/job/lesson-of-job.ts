@@ -1,4 +1,5 @@
 /** What a closed job teaches: read again with the tables' own figures, so that what was learnt never confirms itself. */
+import type { JobEvent, NoteEvent } from "../bench/event.ts";
 import { undoneEvents } from "../bench/fold.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import { deriveRoles } from "../board/roles.ts";
@@ -23,9 +24,14 @@ import type { Job } from "./job.ts";
 export function whyNoLesson(job: Pick<Job, "log" | "practice">): "practice" | "open" | "left out" | null {
   if (job.practice !== null) return "practice";
   if (closedAs(job.log) === null) return "open";
-  const undone = undoneEvents(job.log);
-  const leftOut = job.log.some((event, at) => event.do === "note" && event.leftOut === true && !undone[at]);
-  return leftOut ? "left out" : null;
+  return leftOutBy(job.log) === null ? null : "left out";
+}
+
+/** The note that leaves a job out of what is learnt, the last that is not undone. */
+export function leftOutBy(log: readonly JobEvent[]): NoteEvent | null {
+  const undone = undoneEvents(log);
+  const note = log.findLast((event, at) => event.do === "note" && event.leftOut === true && !undone[at]);
+  return note?.do === "note" ? note : null;
 }
 
 /** How a job hangs together with others of the bench. */
