@@ -6,14 +6,21 @@ import { deriveRoles } from "../board/roles.ts";
 import type { Belief, Explanation } from "../diagnosis/belief.ts";
 import type { JobKind } from "../learning/job-figures.ts";
 import type { Lesson, ModeTally, PaceTaken, PartTally, PricePaid } from "../learning/lesson.ts";
-import { CAME_BACK, OUTCOME_WEIGHTS, type OutcomeWeight } from "../learning/outcome-weights.ts";
+import {
+  CAME_BACK,
+  EXCHANGED_AND_CURED,
+  OUTCOME_WEIGHTS,
+  type OutcomeWeight,
+} from "../learning/outcome-weights.ts";
 import { GAPS } from "../learning/pace.ts";
 import { type MayHaveBeen, type SoftCounts, softCounts } from "../learning/soft-counts.ts";
 import { actionMinutes } from "../money/minutes.ts";
 import { partPrice } from "../money/prices.ts";
+import { viewOf } from "../priors/circuit-view.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import { junctionsOf } from "../priors/junctions.ts";
 import { faultSorts, NET_LEAK_SORT } from "../priors/learnt-rates.ts";
+import { powerEffect } from "../priors/power-effects.ts";
 import { partSort } from "../priors/prior-rows.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { AssessmentSession, beliefOf } from "./assess.ts";
@@ -57,8 +64,13 @@ export function lessonOf(asWorked: Job, chained: Chained): Parsed<Lesson> {
   if (!read.ok) return read;
   const { priors, timeline } = read.value;
   const outcome = chained.cameBack && !gaveUp(verdict) ? CAME_BACK : OUTCOME_WEIGHTS[verdict];
-  const counts = softCounts(priors, boardsOf(read.value.belief, outcome));
-  const expected = softCounts(priors, boardsOf(unread.value.belief, null));
+  const matters = mattering(job, priors);
+  const cured = verdict === "repaired" && !chained.cameBack ? exchanged(timeline) : [];
+  const boards = boardsOf(read.value.belief, matters, outcome).map((board) =>
+    withExchanged(board, priors, cured),
+  );
+  const counts = softCounts(priors, boards);
+  const expected = softCounts(priors, boardsOf(unread.value.belief, matters, null));
   return {
     ok: true,
     value: {
@@ -78,25 +90,75 @@ export function lessonOf(asWorked: Job, chained: Chained): Parsed<Lesson> {
 const gaveUp = (verdict: keyof typeof OUTCOME_WEIGHTS): boolean =>
   OUTCOME_WEIGHTS[verdict].whole === OUTCOME_WEIGHTS[verdict].faulty;
 
+/** For each fault whether a board with it does not do its work: only such a fault speaks for or against how a job ended. */
+function mattering({ board }: Job, { faults }: PriorTable): readonly boolean[] {
+  const view = viewOf(board);
+  return faults.map(({ fault }) => powerEffect(view, fault) !== "none");
+}
+
 /** Each explanation weighed by the outcome; what stands beside it unseen and uncured is weighed with the boards that it makes faulty. */
-function boardsOf({ explanations }: Belief, outcome: OutcomeWeight | null): MayHaveBeen[] {
+function boardsOf(
+  { explanations }: Belief,
+  matters: readonly boolean[],
+  outcome: OutcomeWeight | null,
+): MayHaveBeen[] {
   const { whole, faulty } = outcome ?? { whole: 1, faulty: 1 };
   return explanations.map((explanation) => {
+    const { presentNow, silent, nothingBeside } = explanation;
     const faults = explanation.faults.filter(({ since }) => since < 0).map(({ fault }) => fault);
-    const clean = explanation.presentNow.length > 0 ? 0 : explanation.nothingBeside;
+    const stands = presentNow.some((fault) => matters[fault]);
+    // Faults that make each other idle are fewer together than one by one: whichever tells of more boards that are whole.
+    const none = silent.reduce(
+      (product, share, fault) => (matters[fault] ? product * (1 - share) : product),
+      1,
+    );
+    const clean = stands ? 0 : presentNow.length > 0 ? none : Math.max(none, nothingBeside);
     const weight = whole * clean + faulty * (1 - clean);
-    const left = explanation.presentNow.length > 0 ? 1 : weight > 0 ? faulty / weight : 1;
-    return { probability: explanation.probability * weight, faults, beside: besideOf(explanation, left) };
+    const left = stands || weight <= 0 ? 1 : faulty / weight;
+    const beside = besideOf(explanation, matters, left);
+    return { probability: explanation.probability * weight, faults, beside };
   });
 }
 
-/** On arrival beside the core: what is there still, thinned by the outcome, and what was taken off the board meanwhile, as it was. */
-function besideOf({ silent, arrivedBeside }: Explanation, left: number): Float64Array {
+/** On arrival beside the core: what matters and is there still, thinned by the outcome; what does not, or was taken off meanwhile, as it was. */
+function besideOf(
+  { silent, arrivedBeside }: Explanation,
+  matters: readonly boolean[],
+  left: number,
+): Float64Array {
   const arrived = arrivedBeside?.() ?? silent;
   return arrived.map((share, fault) => {
     const there = Math.min(share, silent[fault]);
-    return there * left + (share - there);
+    return there * (matters[fault] ? left : 1) + (share - there);
   });
+}
+
+/** Parts that came with the board and were exchanged. */
+function exchanged({ entries }: Timeline): readonly string[] {
+  return [...new Set(entries.flatMap(({ event }) => (event.do === "replace" ? [event.part] : [])))];
+}
+
+/** The same board, weighed by what was exchanged on the way to its cure. */
+function withExchanged(board: MayHaveBeen, { faults }: PriorTable, cured: readonly string[]): MayHaveBeen {
+  const { whole, faulty } = EXCHANGED_AND_CURED;
+  const certain = new Set(board.faults.map((fault) => faults[fault].part));
+  const beside = Float64Array.from(board.beside);
+  let { probability } = board;
+  for (const part of cured) {
+    if (certain.has(part)) {
+      probability *= faulty;
+      continue;
+    }
+    const own = faults.flatMap((fault, index) => (fault.part === part ? [index] : []));
+    const share = Math.min(
+      1,
+      own.reduce((sum, index) => sum + beside[index], 0),
+    );
+    const weight = faulty * share + whole * (1 - share);
+    probability *= weight;
+    for (const index of own) beside[index] = Math.min(1, (beside[index] * faulty) / weight);
+  }
+  return { ...board, probability, beside };
 }
 
 function partsSeen(job: Job): Record<string, number> {

@@ -38,3 +38,14 @@ export const CAME_BACK: OutcomeWeight = row(
   1,
   "a board that comes back still had its fault; one in ten broke anew",
 );
+
+/**
+ * A part that was exchanged on a board which then was handed back working, against one that was not wrong: the technician saw more of it
+ * than stands in the log, but also acts on the very readings that stand there, so that it speaks gently.
+ */
+export const EXCHANGED_AND_CURED: OutcomeWeight = row(
+  "exchanged",
+  0.2,
+  1,
+  "a part exchanged on the way to a cure is five times as often a bad one, beyond what the log's readings say of it",
+);

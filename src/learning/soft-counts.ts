@@ -45,20 +45,16 @@ function addBoard(
   rules: Map<string, { trials: number; expected: number; count: number }>,
 ): void {
   const split = firstFaults(table, index, set);
-  const into = new Map<number, number>();
   set.forEach((parent, i) => {
     first[parent] += weight * split.first[i];
-    for (const { children } of index.chancesOf(parent))
-      for (const [child, rate] of children) into.set(child, (into.get(child) ?? 0) + rate * split.first[i]);
   });
+  const into = ratesInto(table, index, set, split, beside);
   const besideShare = (child: number): number => {
-    const made = (into.get(child) ?? 0) + table.faults[child].rate;
+    const made = into[child] + table.faults[child].rate;
     return made > 0 ? beside[child] / made : 0;
   };
-  for (let fault = 0; fault < beside.length; fault++) {
-    if (beside[fault] <= 0) continue;
-    first[fault] += weight * table.faults[fault].rate * besideShare(fault);
-  }
+  for (let fault = 0; fault < beside.length; fault++)
+    if (beside[fault] > 0) first[fault] += weight * table.faults[fault].rate * besideShare(fault);
   set.forEach((parent, i) => {
     for (const chance of index.chancesOf(parent)) {
       const made = rules.get(chance.rule) ?? { trials: 0, expected: 0, count: 0 };
@@ -77,6 +73,41 @@ function addBoard(
     }
   });
 }
+
+/** Rounds in which what stands unseen is sorted into first faults and what they brought: each knows the last one's first faults. */
+const ROUNDS = 3;
+
+/** Per fault: the rate at which the others brought it, those certain and those unseen, each as far as it failed first. */
+function ratesInto(
+  table: PriorTable,
+  index: KnockOnIndex,
+  set: readonly number[],
+  split: FirstFaults,
+  beside: ArrayLike<number>,
+): Float64Array {
+  const ofCertain = new Float64Array(table.faults.length);
+  const add = (to: Float64Array, parent: number, share: number) => {
+    for (const { children } of index.chancesOf(parent))
+      for (const [child, rate] of children) to[child] += rate * share;
+  };
+  set.forEach((parent, i) => {
+    add(ofCertain, parent, split.first[i]);
+  });
+  let into = ofCertain;
+  for (let round = 0; round < ROUNDS; round++) {
+    const next = Float64Array.from(ofCertain);
+    for (let fault = 0; fault < beside.length; fault++) {
+      if (beside[fault] < LEAST_PRESENT) continue;
+      const { rate } = table.faults[fault];
+      add(next, fault, (beside[fault] * rate) / (rate + into[fault]));
+    }
+    into = next;
+  }
+  return into;
+}
+
+/** What is less likely there than this brings nothing worth counting. */
+const LEAST_PRESENT = 1e-4;
 
 /** How often this chance was there to be taken, and was. `besideShare`: presence of an unseen child over all rates that could have made it. */
 function tried(
