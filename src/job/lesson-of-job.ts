@@ -1,6 +1,6 @@
 /** What a closed job teaches: read again with the tables' own figures, so that what was learnt never confirms itself. */
 import type { JobEvent, NoteEvent } from "../bench/event.ts";
-import { undoneEvents } from "../bench/fold.ts";
+import { foldLog, undoneEvents } from "../bench/fold.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import { deriveRoles } from "../board/roles.ts";
 import type { Belief, Explanation } from "../diagnosis/belief.ts";
@@ -49,8 +49,11 @@ export interface Chained {
   readonly again: boolean;
 }
 
-/** Expected counts of a closed job; refused, with one line, where it teaches nothing or its log is impossible. */
-export function lessonOf(asWorked: Job, chained: Chained): Parsed<Lesson> {
+/**
+ * Expected counts of a closed job; refused, with one line, where it teaches nothing or its log is impossible.
+ * @param known - what it is known to have come in with, in place of what the log tells: for measurements of the learning itself
+ */
+export function lessonOf(asWorked: Job, chained: Chained, known?: readonly MayHaveBeen[]): Parsed<Lesson> {
   const why = whyNoLesson(asWorked);
   const verdict = closedAs(asWorked.log);
   if (why !== null || verdict === null)
@@ -59,17 +62,20 @@ export function lessonOf(asWorked: Job, chained: Chained): Parsed<Lesson> {
   const job: Job = { ...asWorked, board: asWorked.unpriced, learned: null };
   const session = new AssessmentSession();
   const unread = beliefOf({ ...job, log: [] }, session);
-  const read = beliefOf(job, session);
+  const read = known === undefined ? beliefOf(job, session) : unread;
   if (!unread.ok) return unread;
   if (!read.ok) return read;
-  const { priors, timeline } = read.value;
+  const { priors } = read.value;
+  const folded = foldLog(job.board, job.absent, job.log);
+  if (!folded.ok) return folded;
+  const timeline = folded.value;
   const outcome = chained.cameBack && !gaveUp(verdict) ? CAME_BACK : OUTCOME_WEIGHTS[verdict];
   const matters = mattering(job, priors);
   const cured = verdict === "repaired" && !chained.cameBack ? exchanged(timeline) : [];
   const boards = boardsOf(read.value.belief, matters, outcome).map((board) =>
     withExchanged(board, priors, cured),
   );
-  const counts = softCounts(priors, boards);
+  const counts = softCounts(priors, known ?? boards);
   const expected = softCounts(priors, boardsOf(unread.value.belief, matters, null));
   return {
     ok: true,

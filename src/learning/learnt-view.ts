@@ -1,5 +1,5 @@
 /** What was learnt, line by line in words and figures, each default beside what took its place. */
-import type { Spread } from "./conjugate.ts";
+import { gammaSpread, type Spread } from "./conjugate.ts";
 import type { Learnt, LearntFactor, LearntShares } from "./learnt.ts";
 
 export interface LearntRow {
@@ -60,7 +60,7 @@ function rateRows(factors: ReadonlyMap<string, LearntFactor>, met?: ReadonlyMap<
       what: keyWords(key),
       before: `${count(factor.expected)} expected`,
       now: times(factor.mean),
-      between: between(factor),
+      between: between(gammaSpread(factor)),
       seen: `${count(factor.count)} found${met?.has(key) === true ? ` on ${met.get(key)} parts` : ""}`,
     },
   }));
@@ -81,16 +81,20 @@ function shareRows(shares: ReadonlyMap<string, LearntShares>): Weighed[] {
 
 /** The screen and the terminal show the same. `ruleWords`: a knock-on rule in words. */
 export function learntView(learnt: Learnt, ruleWords: (id: string) => string): LearntView {
-  const rates =
-    "Faults found first, against those that the line above expects in the same jobs; between: nine times in ten.";
+  const against = (what: string) =>
+    `Faults found, against those that ${what} in the same jobs; within these ends nine times in ten.`;
   return {
     jobs: learnt.jobs,
     boards: learnt.boards,
     sections: [
-      section("Sorts of parts", rates, rateRows(learnt.sorts, learnt.seen)),
-      section("After one cause", rates, rateRows(learnt.causes)),
-      section("In one family of boards", rates, rateRows(learnt.families)),
-      section("Parts of one board", rates, rateRows(learnt.parts)),
+      section("Sorts of parts", against("the tables expect"), rateRows(learnt.sorts, learnt.seen)),
+      section("After one cause", against("their sort leads to expect"), rateRows(learnt.causes)),
+      section("In one family of boards", against("sort and cause lead to expect"), rateRows(learnt.families)),
+      section(
+        "Parts of one board",
+        against("their sort leads to expect in that family"),
+        rateRows(learnt.parts),
+      ),
       section("How parts fail", "Shares of the modes, before and now.", shareRows(learnt.shares)),
       section(
         "How parts fail in one family",

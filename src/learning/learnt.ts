@@ -2,14 +2,15 @@
 import type { FaultMode } from "../board/fault.ts";
 import { ruleStrength } from "../priors/knock-on-rules.ts";
 import { MODE_SHARES, type Shape } from "../priors/mode-shares.ts";
-import { betaSpread, gammaSpread, type Spread, updateBeta, updateGamma, updateShares } from "./conjugate.ts";
+import { betaSpread, type Gamma, type Spread, updateBeta, updateGamma, updateShares } from "./conjugate.ts";
 import type { Lesson } from "./lesson.ts";
 import { type LearntPace, pacesOf } from "./pace.ts";
 import { type LearntPrice, pricesOf } from "./prices.ts";
 import { FACTOR_ENDS, PSEUDO_COUNTS } from "./pseudo-counts.ts";
 
-/** A factor on a rate: `mean` of 1 leaves it as it was. */
-export interface LearntFactor extends Spread {
+/** A factor on a rate, a Gamma: `mean` of 1 leaves it as it was. How far it may be off is worked out where it is shown. */
+export interface LearntFactor extends Gamma {
+  readonly mean: number;
   readonly count: number;
   /** faults expected in the same jobs by what stood before */
   readonly expected: number;
@@ -72,9 +73,9 @@ class Level {
     const learnt = new Map<string, LearntFactor>();
     for (const [key, { count, expected }] of [...this.#tallies].sort(([a], [b]) => (a < b ? -1 : 1))) {
       if (count < LEAST_SEEN && expected < LEAST_SEEN) continue;
-      const spread = gammaSpread(updateGamma({ shape: worth, rate: worth }, count, expected));
-      const mean = Math.min(FACTOR_ENDS.most, Math.max(FACTOR_ENDS.least, spread.mean));
-      learnt.set(key, { ...spread, mean, count, expected });
+      const gamma = updateGamma({ shape: worth, rate: worth }, count, expected);
+      const mean = Math.min(FACTOR_ENDS.most, Math.max(FACTOR_ENDS.least, gamma.shape / gamma.rate));
+      learnt.set(key, { ...gamma, mean, count, expected });
     }
     return learnt;
   }

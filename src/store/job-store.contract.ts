@@ -194,7 +194,7 @@ export function jobStoreContract(name: string, open: (clock: Clock) => JobStore 
           { do: "replace", part: "F1", id: "a" },
           { do: "replace", part: "Q1", id: "b" },
           { do: "undo", of: "b", id: "c" },
-          { do: "clean", id: "d" },
+          { do: "clean", stage: "logic", id: "d" },
           { do: "close", verdict: "repaired", id: "e" },
         ];
         await store.appendEvents("first", work, ACCEPT_ALL);
@@ -204,7 +204,7 @@ export function jobStoreContract(name: string, open: (clock: Clock) => JobStore 
           ["again", true, false],
           ["cousin", false, false],
         ]);
-        expect(told[0]).toMatchObject({ done: ["replace F1", "clean"], verdict: "repaired", cause: "surge" });
+        expect(told[0]).toMatchObject({ done: ["replace F1", "clean logic"], verdict: "repaired", cause: "surge" });
         expect(told[1]).toMatchObject({ done: [], verdict: null });
         expect(JSON.stringify(told)).not.toContain("thunderstorm");
         expect(await store.earlierJobs({ name: "nothing like it", family: "" })).toEqual([]);

@@ -30,7 +30,7 @@ export function LearntScreen() {
             {problem}
           </p>
         )}
-        <p role="status" className="sync">
+        <p role="status" className={lessons?.toRead === 0 && !lessons.away ? "aside" : "sync"}>
           {lessons === null ? "Looking…" : statusWords(lessons.toRead, lessons.away)}
         </p>
         {learnt !== null && <Learnt learnt={learnt} />}
