@@ -13,13 +13,18 @@ import { faultsOnArrival, type PracticeJob } from "../src/practice/hidden-course
 import { seededRandom } from "../src/practice/seeded-random.ts";
 import { priorTable } from "../src/priors/prior-table.ts";
 import { NOTHING_TOLD } from "../src/priors/told.ts";
-import type { NamedBoard } from "./boards/evaluation-boards.ts";
 import type { Shop } from "./shop-truth.ts";
 
 /** How this shop's jobs end. Invented. */
 const ENDS = { givenUp: 0.12, falselyClosed: 0.05, innocentExchanged: 0.25 } as const;
 /** Readings taken of every board before anything is believed in particular. */
 export const FIRST_READINGS = 8;
+
+/** A board that comes to this shop, as its file. */
+export interface ShopBoard {
+  readonly id: string;
+  readonly file: unknown;
+}
 
 export interface ShopJob {
   readonly boardId: string;
@@ -41,12 +46,12 @@ function jobOf(board: unknown, header: object, log: readonly object[]): Job {
 }
 
 /** A job of this shop; the same seed gives the same one. */
-export function shopJob(shop: Shop, { id, board: raw }: NamedBoard, file: unknown, seed: number): ShopJob {
+export function shopJob(shop: Shop, { id, file }: ShopBoard, seed: number): ShopJob {
   const random = seededRandom(seed, "job");
   const header = { cause: shop.drawCause(random), symptom: shop.drawSymptom(random) };
   const fresh = jobOf(file, header, []);
   const { board, cause, symptom } = fresh;
-  const rates = shop.rates(cause, id, [...raw.parts.keys()]);
+  const rates = shop.rates(cause, id, [...board.parts.keys()]);
   const table = priorTable(board, cause, symptom, NOTHING_TOLD, rates);
   const practice: PracticeJob = { job: fresh, table, seed };
   const hidden = faultsOnArrival(practice);
@@ -62,7 +67,8 @@ export function shopJob(shop: Shop, { id, board: raw }: NamedBoard, file: unknow
     .slice(0, FIRST_READINGS)
     .flatMap(({ mode, red, black }) => ask({ do: "measure", mode, red, black }));
   const given = random();
-  const work = given < ENDS.givenUp ? giveUp() : repair(board.parts, faulty, random, ask, dirtyParts(board, hidden));
+  const work =
+    given < ENDS.givenUp ? giveUp() : repair(board.parts, faulty, random, ask, dirtyParts(board, hidden));
   return {
     boardId: id,
     fresh,

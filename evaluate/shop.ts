@@ -1,11 +1,13 @@
 /**
- * `npm run evaluate:shop -- [jobs] [seed] [spread]`: a simulated shop whose causes, sorts of parts, modes and knock-ons differ from the
+ * `npm run evaluate:shop -- [jobs] [seed] [spread] [small | shipped]`: a simulated shop whose causes, sorts of parts, modes and knock-ons differ from the
  * tables. Each job is believed in before any reading, and every tenth after eight readings of our own solver with noise, with four sets of
  * figures: the tables', those learnt from the closed jobs before it through their logs and ends alone, those learnt from
- * what was truly wrong, and the shop's own. `spread` 0 is a shop just as the tables have it. Figures go to the terminal and
+ * what was truly wrong, and the shop's own. `spread` 0 is a shop just as the tables have it. The boards are three makes of one of 25 parts, in
+ * two families, so that hundreds of jobs take minutes, or shipped ones. Figures go to the terminal and
  * `reports/shop.html`.
  */
 import { mkdirSync, writeFileSync } from "node:fs";
+import { TWENTY_FIVE_PARTS } from "../src/diagnosis/twenty-five-parts.fixture.ts";
 import { AssessmentSession, beliefOf } from "../src/job/assess.ts";
 import { figuresOfJob } from "../src/job/bench-lessons.ts";
 import type { Job } from "../src/job/job.ts";
@@ -15,32 +17,33 @@ import { type Learnt, learn } from "../src/learning/learnt.ts";
 import type { Lesson } from "../src/learning/lesson.ts";
 import type { LearntRates } from "../src/priors/learnt-rates.ts";
 import { SHIPPED } from "../src/shipped/shipped.ts";
-import { judgedBoards } from "./boards/judged-boards.ts";
-import { type ShopJob, shopJob } from "./shop-jobs.ts";
+import { type ShopBoard, type ShopJob, shopJob } from "./shop-jobs.ts";
 import { shopPage, shopText } from "./shop-page.ts";
 import { FIGURES, type FiguresName, type ShopRun } from "./shop-run.ts";
 import { type Score, scoreOf } from "./shop-score.ts";
 import { shopOf } from "./shop-truth.ts";
 
-/** Boards whose diagnosis is quick enough for hundreds of jobs. */
-const BOARDS = [
+const SHIPPED_HERE = [
   "washing-machine-drive",
   "small-frequency-drive",
   "small-frequency-drive-3ph",
   "induction-hob",
 ];
+const MAKES = [
+  ["make-a", "boost front end A", "boost A"],
+  ["make-b", "boost front end B", "boost A"],
+  ["make-c", "boost front end C", "boost B"],
+] as const;
 const READ_EVERY = 10;
 const LEARN_EVERY = 5;
 const ALONE = { cameBack: false, again: false };
 
-const [jobs = 300, seed = 1, spread = 1] = process.argv.slice(2).map(Number);
+const [jobs = 300, seed = 1, spread = 1] = process.argv.slice(2, 5).map(Number);
 const shop = shopOf(seed, spread);
-const boards = BOARDS.map((id) => {
-  const [named] = judgedBoards(id);
-  const file = SHIPPED.find((shipped) => shipped.id === id)?.board;
-  if (named === undefined || file === undefined) throw new Error(`no board ${id} is shipped`);
-  return { named, file };
-});
+const boards: readonly ShopBoard[] =
+  process.argv[5] === "shipped"
+    ? SHIPPED.filter(({ id }) => SHIPPED_HERE.includes(id)).map(({ id, board }) => ({ id, file: board }))
+    : MAKES.map(([id, name, family]) => ({ id, file: { ...TWENTY_FIVE_PARTS, name, family } }));
 
 const asShop = (rates: LearntRates): JobFigures => ({ jobs: 0, ...rates, paces: {}, prices: {} });
 
@@ -83,7 +86,7 @@ const begun = process.cpuUsage();
 for (let at = 0; at < jobs; at++) {
   const chosen = boards[at % boards.length];
   if (chosen === undefined) break;
-  const job = shopJob(shop, chosen.named, chosen.file, seed * 100_000 + at);
+  const job = shopJob(shop, chosen, seed * 100_000 + at);
   for (const name of FIGURES) {
     const figures = figuresFor(name, job, learntSoft, learntTold);
     run.before.get(name)?.push(score(job.fresh, figures, job.faulty));
