@@ -4,7 +4,7 @@
  * figures: the tables', those learnt from the closed jobs before it through their logs and ends alone, those learnt from
  * what was truly wrong, and the shop's own. `spread` 0 is a shop just as the tables have it. The boards are three makes of one of 25 parts, in
  * two families, so that hundreds of jobs take minutes, or shipped ones. Figures go to the terminal and
- * `reports/shop.html`.
+ * `reports/shop-SEED-SPREAD.html`.
  */
 import { mkdirSync, writeFileSync } from "node:fs";
 import { TWENTY_FIVE_PARTS } from "../src/diagnosis/twenty-five-parts.fixture.ts";
@@ -35,7 +35,7 @@ const MAKES = [
   ["make-c", "boost front end C", "boost B"],
 ] as const;
 const READ_EVERY = 10;
-const LEARN_EVERY = 5;
+const LEARN_EVERY = 10;
 const ALONE = { cameBack: false, again: false };
 
 const [jobs = 300, seed = 1, spread = 1] = process.argv.slice(2, 5).map(Number);
@@ -96,10 +96,14 @@ for (let at = 0; at < jobs; at++) {
   soft.push(lesson(job, false));
   told.push(lesson(job, true));
   if ((at + 1) % LEARN_EVERY === 0) [learntSoft, learntTold] = [learn(soft), learn(told)];
-  if ((at + 1) % 50 === 0) console.log(`after ${at + 1} jobs\n${shopText(run)}`);
+  if ((at + 1) % 50 === 0 || at + 1 === jobs) report(at + 1);
 }
-const { user, system } = process.cpuUsage(begun);
-const words = `${jobs} jobs, shop ${seed}, spread ${spread}; ${((user + system) / 1e6).toFixed(0)} s of processor`;
-console.log(`${words}\n${shopText(run)}`);
-mkdirSync("reports", { recursive: true });
-writeFileSync("reports/shop.html", shopPage(run, words));
+
+/** What stands so far, so that a run which is stopped has not been for nothing. */
+function report(done: number): void {
+  const { user, system } = process.cpuUsage(begun);
+  const words = `${done} jobs, shop ${seed}, spread ${spread}; ${((user + system) / 1e6).toFixed(0)} s of processor`;
+  console.log(`${words}\n${shopText(run)}`);
+  mkdirSync("reports", { recursive: true });
+  writeFileSync(`reports/shop-${seed}-${spread}.html`, shopPage(run, words));
+}
