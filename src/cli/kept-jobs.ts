@@ -1,7 +1,6 @@
 /** The jobs that a command looks over: files named, or what `serve` keeps. */
 import { basename } from "node:path";
-import { comebackOf } from "../job/bench-lessons.ts";
-import type { StoredJob } from "../job/earlier-jobs.ts";
+import { comebackOf, type StoredJob } from "../job/earlier-jobs.ts";
 import type { Job } from "../job/job.ts";
 import { parseJob } from "../job/parse-job.ts";
 import type { Parsed } from "../units/outcome.ts";

@@ -25,11 +25,6 @@ export function chainsOf(jobs: readonly Linked[]): ReadonlyMap<string, Chained> 
   );
 }
 
-/** The job that a header says it is the come-back of. */
-export function comebackOf(header: Readonly<Record<string, unknown>>): string | null {
-  return typeof header.comebackOf === "string" ? header.comebackOf : null;
-}
-
 /** The figures that a job on this board after this cause is begun with. */
 export function figuresOfJob(learnt: Learnt, job: Pick<Job, "board" | "cause">): JobFigures | null {
   return figuresFor(learnt, jobKindOf(job), EXTRA_SORTS);

@@ -38,6 +38,18 @@ export interface StoredJob {
   readonly changedAt: string | null;
 }
 
+/**
+ * The id of the job whose board came back with this one; null where it is none, or came back for something that the repair has no part
+ * in. A file is named by its path.
+ */
+export function comebackOf({ comebackOf: link }: StoredJob["header"]): string | null {
+  if (typeof link !== "object" || link === null) return null;
+  const fields = new Map<string, unknown>(Object.entries(link));
+  const job = fields.get("job");
+  if (typeof job !== "string" || job === "" || fields.get("reason") === "other") return null;
+  return job.replace(/^.*[/\\]/, "").replace(/\.json$/, "");
+}
+
 const text = (value: unknown): string => (typeof value === "string" ? value : "");
 
 function boardOf(header: StoredJob["header"]): AskedBoard {
@@ -49,7 +61,7 @@ function boardOf(header: StoredJob["header"]): AskedBoard {
 
 /** Jobs on the board asked about, those of its number first, each group in the order given (latest change first, as stores list them). */
 export function earlierJobs(asked: AskedBoard, jobs: readonly StoredJob[]): readonly EarlierJob[] {
-  const cameBack = new Set(jobs.map(({ header }) => text(header.comebackOf)));
+  const cameBack = new Set(jobs.map(({ header }) => comebackOf(header)));
   const found = jobs.flatMap(({ id, header, events, changedAt }): EarlierJob[] => {
     const board = boardOf(header);
     const sameBoard = board.name === asked.name;

@@ -15,11 +15,11 @@ export interface KnockOnIndex {
   rateToSite(parent: number, child: number): number;
 }
 
-/** The table's knock-ons by parent, gathered when one is first asked for. */
+/** The table's knock-ons before a board comes in, by parent, gathered when one is first asked for. */
 export function knockOnIndex({ faults, knockOns }: PriorTable): KnockOnIndex {
   const byParent = new Map<number, { child: number; rate: number; rule: string }[]>();
-  for (const { parent, child, rate, rule } of knockOns) {
-    const edge = { child, rate, rule };
+  for (const { parent, child, arrivalRate, rule } of knockOns) {
+    const edge = { child, rate: arrivalRate, rule };
     const there = byParent.get(parent);
     if (there === undefined) byParent.set(parent, [edge]);
     else there.push(edge);

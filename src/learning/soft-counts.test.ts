@@ -21,7 +21,13 @@ function tableOf(rates: readonly number[], knockOns: readonly KnockOn[]): PriorT
   };
 }
 
-const knock = (parent: number, child: number, rate: number): KnockOn => ({ parent, child, rate, rule: "K" });
+const knock = (parent: number, child: number, rate: number): KnockOn => ({
+  parent,
+  child,
+  rate,
+  arrivalRate: rate,
+  rule: "K",
+});
 const NONE = [0, 0, 0];
 
 describe("which of two faults came first", () => {

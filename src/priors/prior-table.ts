@@ -1,4 +1,5 @@
 import type { Board } from "../board/board.ts";
+import { arrived } from "./arrival-knock-ons.ts";
 import type { Cause, Symptom } from "./cause.ts";
 import type { PriorTable } from "./fault-prior.ts";
 import { ROOT_FAULTS } from "./kind-rates.ts";
@@ -31,15 +32,17 @@ export function priorTable(
   learnt: LearntRates | null = null,
 ): PriorTable {
   const rows = priorRows(board, cause, symptom, told);
-  const total = rows.reduce((sum, row) => sum + row.rate, 0);
+  const { left, knockOns } = arrived(board, symptom, rows, knockOnsOf(board, rows, learnt?.knockOns));
+  const weights = rows.map(({ rate }, index) => rate * left[index]);
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
   const scale = total > 0 ? ROOT_FAULTS / total : 0;
-  const ofTables = rows.map((row) => ({ ...row, rate: row.rate * scale }));
+  const ofTables = rows.map((row, index) => ({ ...row, rate: weights[index] * scale }));
   const factors = learnt === null ? null : learntFactors(board, ofTables, learnt);
   const faults =
     factors === null ? ofTables : ofTables.map((row, at) => ({ ...row, rate: row.rate * factors[at] }));
   return {
     faults,
-    knockOns: knockOnsOf(board, faults, learnt?.knockOns),
+    knockOns,
     breaksAtPower: ofTables.map((row) => (row.rate * POWER_UP_FAULTS) / ROOT_FAULTS),
     fittedBad: FITTED_BAD,
   };

@@ -189,7 +189,9 @@ export function jobStoreContract(name: string, open: (clock: Clock) => JobStore 
         await store.createJob(newJob("cousin", on("PCB 12-B", "fan")));
         await store.createJob(newJob("other", on("PCB 77", "pump")));
         await store.createJob(newJob("played", { ...on("PCB 12-A", "fan"), practice: { seed: 1 } }));
-        await store.createJob(newJob("again", on("PCB 12-A", "fan", { comebackOf: "first" })));
+        await store.createJob(
+          newJob("again", on("PCB 12-A", "fan", { comebackOf: { job: "first", reason: "same-fault" } })),
+        );
         const work: KeptEvent[] = [
           { do: "replace", part: "F1", id: "a" },
           { do: "replace", part: "Q1", id: "b" },
@@ -204,7 +206,11 @@ export function jobStoreContract(name: string, open: (clock: Clock) => JobStore 
           ["again", true, false],
           ["cousin", false, false],
         ]);
-        expect(told[0]).toMatchObject({ done: ["replace F1", "clean logic"], verdict: "repaired", cause: "surge" });
+        expect(told[0]).toMatchObject({
+          done: ["replace F1", "clean logic"],
+          verdict: "repaired",
+          cause: "surge",
+        });
         expect(told[1]).toMatchObject({ done: [], verdict: null });
         expect(JSON.stringify(told)).not.toContain("thunderstorm");
         expect(await store.earlierJobs({ name: "nothing like it", family: "" })).toEqual([]);
