@@ -129,6 +129,8 @@ export interface NoteEvent extends Stamp {
   readonly text: string;
   /** a motor or fan that turned while it was plugged in: what turns charges the bus */
   readonly turned?: string;
+  /** nothing is to be learnt from this job, and why stands in `text` */
+  readonly leftOut?: true;
 }
 export interface OverruleEvent extends Stamp {
   readonly do: "overrule";

@@ -237,7 +237,7 @@ function readWords(
   name: "answer" | "note" | "overrule",
 ): AnswerEvent | NoteEvent | OverruleEvent {
   const fields = { answer: ["question", "answer"], note: ["text"], overrule: ["why"] }[name];
-  const optional = { answer: [], note: ["turned"], overrule: ["of"] }[name];
+  const optional = { answer: [], note: ["turned", "leftOut"], overrule: ["of"] }[name];
   event.only([...STAMP, ...fields, ...optional], name);
   event.require(...fields);
   const stamp = readStamp(event);
@@ -245,7 +245,13 @@ function readWords(
     return { do: name, question: needed(event, "question"), answer: event.text("answer") ?? "", ...stamp };
   if (name === "note") {
     const turned = event.has("turned") ? needed(event, "turned") : undefined;
-    return present<NoteEvent>({ do: name, text: event.text("text") ?? "", turned, ...stamp });
+    return present<NoteEvent>({
+      do: name,
+      text: event.text("text") ?? "",
+      turned,
+      leftOut: event.mark("leftOut"),
+      ...stamp,
+    });
   }
   return present<OverruleEvent>({
     do: name,

@@ -4,7 +4,9 @@ import { addBoard } from "./boards/board-command.ts";
 import { addCatalogue } from "./commands/catalogue.ts";
 import { addCool } from "./commands/cool.ts";
 import { addDeck } from "./commands/deck.ts";
+import { addEarlier } from "./commands/earlier.ts";
 import { addFit } from "./commands/fit.ts";
+import { addLearned } from "./commands/learned.ts";
 import { addNext } from "./commands/next.ts";
 import { addPredict } from "./commands/predict.ts";
 import { addPriors } from "./commands/priors.ts";
@@ -74,6 +76,8 @@ function makeProgram(io: Io, finish: Finish): Command {
     addCatalogue,
     addCool,
     addSum,
+    addLearned,
+    addEarlier,
   ]) {
     add(program, io, finish);
   }

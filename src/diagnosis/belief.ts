@@ -20,6 +20,11 @@ export interface Explanation {
   readonly silent: Float64Array;
   /** probability that nothing stands beside it now: faults that explain the same thing are each other's alternatives, so no product of `silent` */
   readonly nothingBeside: number;
+  /**
+   * For each fault of the prior table the probability that the board came in with it beside this core, unseen, cured since or not;
+   * worked out when asked, and only `believe` can tell
+   */
+  readonly arrivedBeside?: () => Float64Array;
   /** log likelihood of each reading (by log index) under this explanation */
   readonly readingLogLikelihood: ReadonlyMap<number, number>;
 }

@@ -177,8 +177,16 @@ function explanationOf(
     probability: core.probability,
     silent,
     nothingBeside: core.nothingBeside,
+    arrivedBeside: () => arrivedBeside(core, universe, priors.faults.length),
     readingLogLikelihood,
   };
+}
+
+function arrivedBeside(core: Core, universe: Universe, faults: number): Float64Array {
+  const arrived = new Float64Array(faults);
+  for (let e = 0; e < core.beside.length; e++)
+    if (universe.from[e] < 0) arrived[universe.fault[e]] += core.beside[e];
+  return arrived;
 }
 
 /** A core accounts for a piece when something better than a slip says so. */

@@ -65,7 +65,7 @@ const LIVE_KEPT = 2;
 
 /** What one board's assessments share: only speed depends on it, never an answer. */
 export class AssessmentSession {
-  #for: Pick<Job, "board" | "cause" | "symptom" | "told" | "meter"> | null = null;
+  #for: Pick<Job, "board" | "cause" | "symptom" | "told" | "meter" | "learned"> | null = null;
   #priors: PriorTable | null = null;
   #memory = new EvidenceMemory();
   #formed: { readonly key: string; readonly belief: Belief } | null = null;
@@ -75,7 +75,7 @@ export class AssessmentSession {
 
   priors(job: Job): PriorTable {
     this.#fit(job);
-    this.#priors ??= priorTable(job.board, job.cause, job.symptom, job.told);
+    this.#priors ??= priorTable(job.board, job.cause, job.symptom, job.told, job.learned);
     return this.#priors;
   }
 
@@ -131,10 +131,10 @@ export class AssessmentSession {
       was.cause === job.cause &&
       was.symptom === job.symptom &&
       was.told.poweredWet === job.told.poweredWet &&
-      JSON.stringify(was.meter) === JSON.stringify(job.meter);
+      JSON.stringify([was.meter, was.learned]) === JSON.stringify([job.meter, job.learned]);
     if (same) return;
-    const { board, cause, symptom, told, meter } = job;
-    this.#for = { board, cause, symptom, told, meter };
+    const { board, cause, symptom, told, meter, learned } = job;
+    this.#for = { board, cause, symptom, told, meter, learned };
     this.#priors = null;
     this.#memory = new EvidenceMemory();
     this.#formed = null;

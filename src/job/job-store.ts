@@ -3,6 +3,7 @@
  * holds every filling to what is written here. A job's log only grows: nothing here changes or removes an event.
  */
 import type { JobEvent, Verdict } from "../bench/event.ts";
+import type { AskedBoard, EarlierJob } from "./earlier-jobs.ts";
 
 /** A job file without its log and with its board inline: parsed JSON that `parseJob` accepts. */
 export type JobHeader = Readonly<Record<string, unknown>>;
@@ -90,6 +91,8 @@ export interface JobStore {
   createJob(job: NewJob): Promise<Written | Refusal>;
   /** Latest change first. */
   listJobs(): Promise<readonly JobSummary[]>;
+  /** Jobs on boards of this number or family, practice left out, latest change first within each. */
+  earlierJobs(board: AskedBoard): Promise<readonly EarlierJob[]>;
   readJob(id: string): Promise<KeptJob | null>;
   /**
    * Appends the events that are not there yet, all or none, in the order given. An id that is there with the same content

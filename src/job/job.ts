@@ -1,5 +1,6 @@
 import type { JobEvent } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
+import type { JobFigures } from "../learning/job-figures.ts";
 import type { MeterSettings } from "../meter/settings.ts";
 import type { Terms } from "../money/terms.ts";
 import type { Cause, Symptom } from "../priors/cause.ts";
@@ -14,6 +15,12 @@ export interface Job {
   readonly told: Told;
   /** board and absent parts as the job file gives them, before anything was marked in the log */
   readonly asBrought: { readonly board: Board; readonly absent: readonly string[] };
+  /** the board as marked, with the prices and minutes of its file: what was learnt left out */
+  readonly unpriced: Board;
+  /** what the bench had learnt when the job was begun; null: it is worked with the tables' figures */
+  readonly learned: JobFigures | null;
+  /** the number that hides the faults of a practice job; null: a board on a bench */
+  readonly practice: number | null;
   /** parts that are not on this board */
   readonly absent: readonly string[];
   /** what this bench has beyond one meter (`lamp-100`, `bench-supply`, ...) */

@@ -14,7 +14,9 @@ import type { Parsed } from "../units/outcome.ts";
 import { equipmentProblem } from "./equipment.ts";
 import type { Job } from "./job.ts";
 import { asMarked } from "./marked.ts";
+import { readLearned } from "./parse-learned.ts";
 import { toldIn } from "./told-in.ts";
+import { asWorkedHere } from "./worked-here.ts";
 
 export const JOB_FORMAT = "faultwright-job/1";
 /** A log longer than this is no bench job; folding one that long, undone all the way, takes about a second. */
@@ -28,6 +30,8 @@ const JOB_FIELDS = [
   "equipment",
   "terms",
   "meter",
+  "learned",
+  "practice",
   "log",
 ] as const;
 const TERM_FIELDS = [
@@ -144,10 +148,10 @@ function readLog(problems: Problems, job: Fields): readonly JobEvent[] {
 }
 
 /**
- * A job file's value (already JSON) as a job, deep-frozen, its log known to be possible. `board` is the board whose path the job
+ * A job file's value (already JSON) as a job, deep-frozen, its log known to be possible. `given` is the board whose path the job
  * gives (see `boardPathOf`), or null where the job carries its own. A problem is one line that begins with the field's path.
  */
-export function parseJob(input: unknown, board: Board | null): Parsed<Job> {
+export function parseJob(input: unknown, given: Board | null): Parsed<Job> {
   const problems = new Problems();
   const file = new Fields(problems, "", input);
   if (problems.first === null && file.raw("format") !== JOB_FORMAT)
@@ -155,7 +159,7 @@ export function parseJob(input: unknown, board: Board | null): Parsed<Job> {
   file.only(JOB_FIELDS, "a job");
   file.require("board", "cause", "symptom");
   if (problems.first !== null) return { ok: false, problem: problems.first };
-  const known = readBoard(problems, file, board);
+  const known = readBoard(problems, file, given);
   if (known === null) return { ok: false, problem: problems.first ?? "board: is missing" };
   const refs = [...known.parts.keys()];
   const absent = readWordList(problems, file, "absent", (ref) =>
@@ -167,6 +171,9 @@ export function parseJob(input: unknown, board: Board | null): Parsed<Job> {
     cause: file.word("cause", CAUSES) ?? "unknown",
     symptom: file.word("symptom", SYMPTOMS) ?? "other",
     told: NOTHING_TOLD,
+    unpriced: known,
+    learned: readLearned(file, known),
+    practice: file.number("practice", { least: 0 }) ?? null,
     absent,
     equipment: readWordList(problems, file, "equipment", equipmentProblem),
     terms: readTerms(file),
@@ -174,7 +181,9 @@ export function parseJob(input: unknown, board: Board | null): Parsed<Job> {
     log: readLog(problems, file),
   };
   if (problems.first !== null) return problems.outcome(job);
-  const marked = { ...job, ...asMarked(job.board, job.absent, job.log), told: toldIn(job.log) };
+  const asFound = asMarked(job.board, job.absent, job.log);
+  const board = asWorkedHere(asFound.board, job.learned);
+  const marked = { ...job, ...asFound, board, unpriced: asFound.board, told: toldIn(job.log) };
   const folded = foldLog(marked.board, marked.absent, marked.log);
   if (!folded.ok) problems.add("", folded.problem);
   return problems.outcome(deepFreeze(marked));

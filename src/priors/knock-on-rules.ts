@@ -16,3 +16,8 @@ export const KNOCK_ON_RULES: readonly KnockOnRule[] = [
 export function ruleWords(id: string): string {
   return KNOCK_ON_RULES.find((known) => known.id === id)?.words ?? id;
 }
+
+/** Strength of a rule by its table; null where no rule has this id. */
+export function ruleStrength(id: string): number | null {
+  return KNOCK_ON_RULES.find((known) => known.id === id)?.strength ?? null;
+}

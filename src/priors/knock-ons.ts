@@ -15,8 +15,13 @@ const keyOf = ({ site, mode }: Failing): string => `${site}:${mode}`;
 /**
  * The knock-ons of this board, by index into `faults`. A child's strength is shared out over its levels in proportion to their
  * own rates. One pair of faults reached by two rules keeps both.
+ * @param factors - by rule, times the strength that its table gives
  */
-export function knockOnsOf(board: Board, faults: readonly FaultPrior[]): PhysicalKnockOn[] {
+export function knockOnsOf(
+  board: Board,
+  faults: readonly FaultPrior[],
+  factors: Readonly<Record<string, number>> = {},
+): PhysicalKnockOn[] {
   const rows = new Map<string, number[]>();
   faults.forEach(({ site, fault }, index) => {
     const key = keyOf({ site, mode: fault.mode });
@@ -35,7 +40,7 @@ export function knockOnsOf(board: Board, faults: readonly FaultPrior[]): Physica
       const total = children.reduce((sum, index) => sum + (faults[index]?.rate ?? 0), 0);
       for (const child of children) {
         const share = total > 0 ? (faults[child]?.rate ?? 0) / total : 1 / children.length;
-        const rate = rule.strength * (link.times ?? 1) * share;
+        const rate = rule.strength * (link.times ?? 1) * share * (factors[rule.id] ?? 1);
         if (rate < LEAST_RATE) continue;
         for (const parent of parents) knockOns.push({ parent, child, rate, rule: rule.id });
       }

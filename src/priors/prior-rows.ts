@@ -55,7 +55,7 @@ function factorOf({ cause, symptom, told }: Given, subject: Subject): number {
 export function partWeights(board: Board): ReadonlyMap<string, number> {
   const roles = deriveRoles(board);
   const groups = stageGroups(board, roles);
-  const keyOf = (part: Part): string => resonantKey(part, roles) ?? weightKey(part);
+  const keyOf = (part: Part): string => partSort(part, roles);
   const sums = new Map<StageGroup, number>();
   for (const part of board.parts.values()) {
     const group = groups.get(part.ref) ?? "other";
@@ -68,6 +68,11 @@ export function partWeights(board: Board): ReadonlyMap<string, number> {
     weights.set(part.ref, (share * ownWeight(keyOf(part))) / Math.max(full, sums.get(group) ?? 0));
   }
   return weights;
+}
+
+/** The key of the kind weights that this part counts under on its board. */
+export function partSort(part: Part, roles: Roles): string {
+  return resonantKey(part, roles) ?? weightKey(part);
 }
 
 /** What a part of a single-switch resonant inverter weighs as, be it of a kind that elsewhere is one of many. */

@@ -4,6 +4,7 @@ import type { Cause, Symptom } from "./cause.ts";
 import type { PriorTable } from "./fault-prior.ts";
 import { ROOT_FAULTS } from "./kind-rates.ts";
 import { knockOnsOf } from "./knock-ons.ts";
+import { type LearntRates, learntFactors } from "./learnt-rates.ts";
 import { priorRows } from "./prior-rows.ts";
 import { NOTHING_TOLD, type Told } from "./told.ts";
 
@@ -20,23 +21,29 @@ export const FITTED_BAD = { new: 0.01, used: 0.1, fittedWrong: 0.02 } as const;
  * All that is believed of a board before the first reading: every fault mode of every part and of neighbouring nets with its
  * rate, scaled so that a board holds 1.3 root faults on average before knock-ons, and the knock-ons. The same
  * board, cause, symptom and answers give the same table, row for row.
+ * @param learnt - what the shop has learnt, which multiplies the scaled rates; null: the tables' figures alone. What a power-up breaks keeps
+ * the tables' rates, since what boards came in with does not tell of it.
  */
 export function priorTable(
   board: Board,
   cause: Cause,
   symptom: Symptom,
   told: Told = NOTHING_TOLD,
+  learnt: LearntRates | null = null,
 ): PriorTable {
   const rows = priorRows(board, cause, symptom, told);
-  const { left, knockOns } = arrived(board, symptom, rows, knockOnsOf(board, rows));
+  const { left, knockOns } = arrived(board, symptom, rows, knockOnsOf(board, rows, learnt?.knockOns));
   const weights = rows.map(({ rate }, index) => rate * left[index]);
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const scale = total > 0 ? ROOT_FAULTS / total : 0;
-  const faults = rows.map((row, index) => ({ ...row, rate: weights[index] * scale }));
+  const ofTables = rows.map((row, index) => ({ ...row, rate: weights[index] * scale }));
+  const factors = learnt === null ? null : learntFactors(board, ofTables, learnt);
+  const faults =
+    factors === null ? ofTables : ofTables.map((row, at) => ({ ...row, rate: row.rate * factors[at] }));
   return {
     faults,
     knockOns,
-    breaksAtPower: faults.map((row) => (row.rate * POWER_UP_FAULTS) / ROOT_FAULTS),
+    breaksAtPower: ofTables.map((row) => (row.rate * POWER_UP_FAULTS) / ROOT_FAULTS),
     fittedBad: FITTED_BAD,
   };
 }

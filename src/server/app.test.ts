@@ -290,4 +290,20 @@ describe("the page and the boards", () => {
     expect((await app.request("/api/boards/other")).status).toBe(404);
     expect((await app.request("/api/nothing")).status).toBe(404);
   });
+
+  it("tells what a board's number had before, and keeps a practice file practice", async () => {
+    await post("/api/jobs", { id: "j1", title: "for a customer", job: JOB });
+    await post("/api/jobs", { id: "p1", job: { ...JOB, practice: 7 } });
+    const asked = await app.request("/api/earlier?name=fan%20drive&family=fan-drive");
+    const answer = await asked.text();
+    expect(JSON.parse(answer).jobs.map((job: { id: string }) => job.id)).toEqual(["j1"]);
+    expect(answer).not.toContain("customer");
+    expect(await errorOf(app.request("/api/earlier"))).toEqual([
+      400,
+      "name or family: one of them is needed",
+    ]);
+    expect((await store.readJob("p1"))?.practice).toEqual({ seed: 7 });
+    expect(await (await app.request("/api/jobs/p1/file")).json()).toMatchObject({ practice: 7 });
+    expect(await (await app.request("/api/jobs/j1/file")).json()).not.toHaveProperty("practice");
+  });
 });

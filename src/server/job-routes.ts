@@ -26,7 +26,9 @@ export function jobRoutes(store: JobStore, acceptLog: AcceptLog, newId: NewId): 
     const id = context.req.param("id");
     const job = isId(id) ? await store.readJob(id) : null;
     if (job === null) return problem(context, `there is no job "${id}"`, 404);
-    const file = `${JSON.stringify({ ...job.header, log: job.events }, null, 2)}\n`;
+    // A practice board taken along stays one: nobody is to learn from faults that were drawn.
+    const practice = job.practice === null ? {} : { practice: job.practice.seed };
+    const file = `${JSON.stringify({ ...job.header, ...practice, log: job.events }, null, 2)}\n`;
     return context.body(file, 200, {
       "Content-Type": "application/json; charset=utf-8",
       "Content-Disposition": `attachment; filename="${id}.json"`,
@@ -58,7 +60,7 @@ async function createJob(
 
 /** A job file taken apart into what is kept; a line of words where it cannot be. */
 function newJobOf(request: CreateJobRequest, newId: NewId): NewJob | string {
-  const { log = [], ...header } = request.job;
+  const { log = [], practice, ...header } = request.job;
   if (typeof header.board === "string") {
     return `job: board: "${header.board}" is a path, which a server cannot follow; put the board itself there`;
   }
@@ -66,7 +68,7 @@ function newJobOf(request: CreateJobRequest, newId: NewId): NewJob | string {
   return {
     id: request.id ?? newId(),
     title: request.title?.trim() ?? boardName(header) ?? "job",
-    practice: request.practice ?? null,
+    practice: request.practice ?? (typeof practice === "number" ? { seed: practice } : null),
     header,
     events: log.map(withId),
   };

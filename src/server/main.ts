@@ -1,4 +1,6 @@
 /** The server as the program ships it: jobs in SQLite, and the boards that come with it. */
+import { existsSync } from "node:fs";
+import type { JobStore } from "../job/job-store.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
 import { openSqliteStore } from "../store/sqlite/open-store.ts";
 import { defaultDataDir } from "./data-dir.ts";
@@ -17,6 +19,12 @@ export interface RunningServer {
   readonly url: string;
   readonly dataDir: string;
   stop(): Promise<void>;
+}
+
+/** The jobs kept in a folder (left out: see `data-dir.ts`), for a command that reads them; null where there is no such folder. */
+export function keptJobs(dataDir = defaultDataDir(process.env)): { store: JobStore | null; folder: string } {
+  const store = existsSync(dataDir) ? openSqliteStore(dataDir, () => new Date().toISOString()) : null;
+  return { store, folder: dataDir };
 }
 
 /** Rejects with `code: "EADDRINUSE"` where the port asked for is taken. */

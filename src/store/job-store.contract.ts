@@ -180,6 +180,42 @@ export function jobStoreContract(name: string, open: (clock: Clock) => JobStore 
         expect(listed[1]?.changedAt).toBe(listed[1]?.createdAt);
       }));
 
+    it("tells what was done before on boards of a number or its family, practice and other boards left out", () =>
+      withStore(async (store) => {
+        const on = (name: string, family: string, changes: object = {}) => ({
+          header: { board: { name, family }, cause: "surge", symptom: "dead", ...changes },
+        });
+        await store.createJob(newJob("first", on("PCB 12-A", "fan")));
+        await store.createJob(newJob("cousin", on("PCB 12-B", "fan")));
+        await store.createJob(newJob("other", on("PCB 77", "pump")));
+        await store.createJob(newJob("played", { ...on("PCB 12-A", "fan"), practice: { seed: 1 } }));
+        await store.createJob(
+          newJob("again", on("PCB 12-A", "fan", { comebackOf: { job: "first", reason: "same-fault" } })),
+        );
+        const work: KeptEvent[] = [
+          { do: "replace", part: "F1", id: "a" },
+          { do: "replace", part: "Q1", id: "b" },
+          { do: "undo", of: "b", id: "c" },
+          { do: "clean", stage: "logic", id: "d" },
+          { do: "close", verdict: "repaired", id: "e" },
+        ];
+        await store.appendEvents("first", work, ACCEPT_ALL);
+        const told = await store.earlierJobs({ name: "PCB 12-A", family: "fan" });
+        expect(told.map(({ id, sameBoard, cameBack }) => [id, sameBoard, cameBack])).toEqual([
+          ["first", true, true],
+          ["again", true, false],
+          ["cousin", false, false],
+        ]);
+        expect(told[0]).toMatchObject({
+          done: ["replace F1", "clean logic"],
+          verdict: "repaired",
+          cause: "surge",
+        });
+        expect(told[1]).toMatchObject({ done: [], verdict: null });
+        expect(JSON.stringify(told)).not.toContain("thunderstorm");
+        expect(await store.earlierJobs({ name: "nothing like it", family: "" })).toEqual([]);
+      }));
+
     it("keeps pictures byte for byte, once each", () =>
       withStore(async (store) => {
         await store.createJob(newJob("j1"));

@@ -5,6 +5,7 @@ import type {
   BoardList,
   CreateJobAnswer,
   CreateJobRequest,
+  EarlierList,
   ErrorAnswer,
   JobAnswer,
   JobList,
@@ -51,6 +52,8 @@ export const api = {
       headers: { "content-type": data.type },
       body: data,
     }),
+  earlier: (name: string, family: string) =>
+    call<EarlierList>(`/earlier?${new URLSearchParams({ name, family })}`),
   boards: () => call<BoardList>("/boards"),
   board: (id: string) => call<BoardAnswer>(`/boards/${id}`),
 };

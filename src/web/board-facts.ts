@@ -30,6 +30,11 @@ export function partFacts(board: unknown): readonly PartFact[] {
   });
 }
 
+/** What a board is called, and its family; empty where the file does not say. */
+export function boardFacts(board: unknown): { readonly name: string; readonly family: string } {
+  return { name: text(record(board).name), family: text(record(board).family) };
+}
+
 /** The board with these parts marked as not seen or different: the diagnosis widens there. */
 export function withAssumed(board: unknown, refs: ReadonlySet<string>): unknown {
   const parts = Object.entries(record(record(board).parts)).map(([ref, part]) => [

@@ -1,6 +1,7 @@
 /** What the page and its worker say to each other. Plain data, structured-clone safe. */
 import type { ActionView } from "../wire/bench-view.ts";
 import type { TypedFit } from "../wire/fit-view.ts";
+import type { Chained, Lesson, Linked } from "../wire/learnt-view.ts";
 import type { JobHeader, KeptEvent, Outcome } from "./job-event.ts";
 
 export interface JobSoFar {
@@ -30,7 +31,25 @@ export type EngineRequest =
       readonly typed: TypedFit;
     } & JobSoFar)
   | ({ readonly ask: "hidden"; readonly askId: number; readonly seed: number } & JobSoFar)
-  | ({ readonly ask: "compose"; readonly askId: number } & Description);
+  | ({ readonly ask: "compose"; readonly askId: number } & Description)
+  | ({ readonly ask: "lesson-facts"; readonly askId: number } & JobSoFar)
+  | ({ readonly ask: "lesson"; readonly askId: number; readonly chained: Chained } & JobSoFar)
+  | { readonly ask: "chains"; readonly askId: number; readonly jobs: readonly Linked[] }
+  | { readonly ask: "learnt"; readonly askId: number; readonly lessons: readonly Lesson[] }
+  | {
+      readonly ask: "figures";
+      readonly askId: number;
+      readonly lessons: readonly Lesson[];
+      /** the new job's header */
+      readonly header: JobHeader;
+    };
+
+/** What stands in a closed job about being learnt from. */
+export interface LessonFacts {
+  readonly comebackOf: string | null;
+  /** the note that leaves it out */
+  readonly leftOutBy: string | null;
+}
 
 export type EngineAnswer =
   | { readonly askId: number; readonly ok: true; readonly answer: unknown }

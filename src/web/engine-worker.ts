@@ -6,10 +6,14 @@ import { faultName } from "../board/fault.ts";
 import { faultNameWords } from "../board/fault-words.ts";
 import { composerView } from "../compose/composer-view.ts";
 import { AssessmentSession, assess, beliefOf } from "../job/assess.ts";
+import { benchLearntView, chainsOf, figuresOfJob } from "../job/bench-lessons.ts";
 import { becauseView, benchView } from "../job/bench-view.ts";
+import { comebackOf } from "../job/earlier-jobs.ts";
 import type { Job } from "../job/job.ts";
+import { leftOutBy, lessonOf } from "../job/lesson-of-job.ts";
 import { parseJob } from "../job/parse-job.ts";
 import { warmUp } from "../job/warm-up.ts";
+import { learn } from "../learning/learnt.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
 import { fitView } from "../parts/fit-view.ts";
 import { type Asked, answer as practiceAnswer } from "../practice/answer.ts";
@@ -22,6 +26,7 @@ import type {
   EngineRequest,
   HiddenFaults,
   JobSoFar,
+  LessonFacts,
   PracticeOutcome,
 } from "./engine-messages.ts";
 
@@ -76,6 +81,10 @@ function partFit(soFar: JobSoFar, ref: string, typed: TypedFit): FitView {
   return fitView(board, part, typed);
 }
 
+function lessonFacts({ header, events }: JobSoFar): LessonFacts {
+  return { comebackOf: comebackOf(header), leftOutBy: leftOutBy(events)?.id ?? null };
+}
+
 function answer(request: EngineRequest): unknown {
   switch (request.ask) {
     case "view":
@@ -89,6 +98,16 @@ function answer(request: EngineRequest): unknown {
       return partFit(request, request.part, request.typed);
     case "hidden":
       return hidden(request, request.seed);
+    case "lesson-facts":
+      return lessonFacts(request);
+    case "lesson":
+      return taken(lessonOf(jobOf(request), request.chained));
+    case "chains":
+      return Object.fromEntries(chainsOf(request.jobs));
+    case "learnt":
+      return benchLearntView(learn(request.lessons));
+    case "figures":
+      return figuresOfJob(learn(request.lessons), taken(parseJob(request.header, null)));
     case "compose":
       return taken(
         composerView(request.answers, request.name.trim() === "" ? {} : { name: request.name.trim() }),

@@ -2,14 +2,17 @@
 import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
 import type { ComposerView } from "../wire/composer-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
+import type { Chained, JobFigures, LearntView, Lesson, Linked } from "../wire/learnt-view.ts";
 import type {
   Description,
   EngineAnswer,
   EngineRequest,
   HiddenFaults,
   JobSoFar,
+  LessonFacts,
   PracticeOutcome,
 } from "./engine-messages.ts";
+import type { JobHeader } from "./job-event.ts";
 
 type Question = EngineRequest extends infer R ? (R extends EngineRequest ? Omit<R, "askId"> : never) : never;
 
@@ -84,6 +87,29 @@ export class Engine {
   /** The board described so far, and the questions about it. Throws what is wrong with an answer. */
   async compose(description: Description): Promise<ComposerView> {
     return (await this.#ask({ ask: "compose", ...description })) as ComposerView;
+  }
+
+  async lessonFacts(job: JobSoFar): Promise<LessonFacts> {
+    return (await this.#ask({ ask: "lesson-facts", ...job })) as LessonFacts;
+  }
+
+  /** What a closed job teaches; throws where it teaches nothing. */
+  async lesson(job: JobSoFar, chained: Chained): Promise<Lesson> {
+    return (await this.#ask({ ask: "lesson", chained, ...job })) as Lesson;
+  }
+
+  /** How each job hangs together with the others, by its id. */
+  async chains(jobs: readonly Linked[]): Promise<Readonly<Record<string, Chained>>> {
+    return (await this.#ask({ ask: "chains", jobs })) as Readonly<Record<string, Chained>>;
+  }
+
+  async learnt(lessons: readonly Lesson[]): Promise<LearntView> {
+    return (await this.#ask({ ask: "learnt", lessons })) as LearntView;
+  }
+
+  /** The figures that a new job is worked with; null where nothing was learnt. */
+  async figures(lessons: readonly Lesson[], header: JobHeader): Promise<JobFigures | null> {
+    return (await this.#ask({ ask: "figures", lessons, header })) as JobFigures | null;
   }
 
   stop(): void {

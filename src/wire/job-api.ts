@@ -9,9 +9,11 @@
  * POST /api/jobs/:id/events           AppendRequest -> AppendAnswer; posting the same events again adds nothing
  * POST /api/jobs/:id/pictures/:pid    the JPEG or PNG itself -> PictureAnswer
  * GET  /api/jobs/:id/pictures/:pid    -> the picture
+ * GET  /api/earlier?name=&family=      -> EarlierList: what was done before on boards of this number or family
  * GET  /api/boards                    -> BoardList
  * GET  /api/boards/:id                -> BoardAnswer
  */
+import type { EarlierJob } from "../job/earlier-jobs.ts";
 import type {
   JobHeader,
   JobSummary,
@@ -37,6 +39,10 @@ export interface ErrorAnswer {
 
 export interface JobList {
   readonly jobs: readonly JobSummary[];
+}
+
+export interface EarlierList {
+  readonly jobs: readonly EarlierJob[];
 }
 
 export interface CreateJobRequest {

@@ -26,7 +26,7 @@ export function addBench(program: Command, io: Io, finish: Finish): void {
 
 /** Reads lines until `quit` or the end of input. Every line that was taken is in the file before the next is read. */
 async function bench(file: string, seed: number | undefined, io: Io): Promise<number> {
-  const opened = JobFile.open(file);
+  const opened = JobFile.open(file, seed);
   if (!opened.ok) return refuse(io, opened.problem);
   const session = new BenchSession(opened.value, io, seed === undefined ? null : new PracticeBench(seed));
   let worst = session.show();

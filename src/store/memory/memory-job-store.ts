@@ -1,5 +1,6 @@
 /** A job store that forgets when the process ends: for tests, and the plainest statement of the port. */
 import { closedAs } from "../../job/closed-as.ts";
+import { type AskedBoard, type EarlierJob, earlierJobs } from "../../job/earlier-jobs.ts";
 import type {
   AcceptLog,
   Clock,
@@ -75,6 +76,16 @@ export class MemoryJobStore implements JobStore {
         eventCount: entry.events.length,
         verdict: closedAs(entry.events),
       }));
+  }
+
+  async earlierJobs(board: AskedBoard): Promise<readonly EarlierJob[]> {
+    const jobs = [...this.#jobs.values()].filter(({ born }) => born.practice === null);
+    return earlierJobs(
+      board,
+      jobs
+        .sort((a, b) => b.changeNumber - a.changeNumber)
+        .map(({ born, events, changedAt }) => ({ id: born.id, header: born.header, events, changedAt })),
+    );
   }
 
   async readJob(id: string): Promise<KeptJob | null> {

@@ -1,6 +1,7 @@
 /** Jobs kept in one SQLite file: rows in, rows out; every rule that SQL can hold stands in `schema.ts`. */
 import type { Verdict } from "../../bench/event.ts";
 import { closedAs } from "../../job/closed-as.ts";
+import { type AskedBoard, type EarlierJob, earlierJobs } from "../../job/earlier-jobs.ts";
 import type {
   AcceptLog,
   Clock,
@@ -89,6 +90,25 @@ export class SqliteJobStore implements JobStore {
       eventCount: Number(row.event_count),
       verdict: verdicts.get(text(row.id)) ?? null,
     }));
+  }
+
+  async earlierJobs(board: AskedBoard): Promise<readonly EarlierJob[]> {
+    const rows = this.#connection.all(
+      `SELECT job.id, header,
+         max(created_at, coalesce((SELECT max(received_at) FROM event WHERE event.job = job.id), '')) AS changed_at
+       FROM job
+       WHERE practice IS NULL
+         AND (board_name = ? OR json_extract(header, '$.board.family') = ?)
+       ORDER BY changed_at DESC, job.rowid DESC`,
+      [board.name, board.family],
+    );
+    const jobs = rows.map((row) => ({
+      id: text(row.id),
+      header: JSON.parse(text(row.header)) as JobHeader,
+      events: this.#events(text(row.id)),
+      changedAt: text(row.changed_at),
+    }));
+    return earlierJobs(board, jobs);
   }
 
   /** The verdict of every closed job, from its closes and undos alone. */

@@ -3,10 +3,14 @@ import { useState } from "react";
 import { DescribeScreen } from "../describe/describe-screen.tsx";
 import { newId } from "../job-event.ts";
 import { startJob } from "../keeper.ts";
+import { useLessons } from "../learnt/use-lessons.ts";
+import { type BenchLessons, lessonsAtHand } from "../lessons.ts";
 import { go } from "../route.ts";
 import { SafetyNotice } from "../shell/safety-notice.tsx";
+import { useEngine } from "../use-engine.ts";
 import { BoardChoice } from "./board-choice.tsx";
 import { Choices } from "./choices.tsx";
+import { EarlierJobs } from "./earlier-jobs.tsx";
 import {
   CAUSES,
   EQUIPMENT,
@@ -27,6 +31,9 @@ import { TermsFields } from "./terms-fields.tsx";
 export function IntakeScreen({ describing }: { readonly describing: boolean }) {
   const [intake, setIntake] = useState<Intake>(FIRST_INTAKE);
   const [problem, setProblem] = useState<string | null>(null);
+  const engine = useEngine();
+  // Closed jobs that nobody has read yet are read while the intake is filled in.
+  const { lessons } = useLessons(engine);
   const change = (part: Partial<Intake>) => {
     setIntake((before) => ({ ...before, ...part }));
     setProblem(null);
@@ -37,7 +44,14 @@ export function IntakeScreen({ describing }: { readonly describing: boolean }) {
     const id = newId();
     const practice = intake.practice ? { seed: seedOf(intake) } : null;
     const title = intake.title.trim() === "" ? {} : { title: intake.title.trim() };
-    await startJob({ id, ...title, practice, job: headerOf(intake) }, firstEvents(intake), intake.pictures);
+    const header = headerOf(intake);
+    // Practice keeps the tables' figures, so that a number hides the same faults everywhere.
+    const figures =
+      practice !== null || engine === null
+        ? null
+        : await engine.figures(await lessonsAtHand(), header).catch(() => null);
+    const job = figures === null ? header : { ...header, learned: figures };
+    await startJob({ id, ...title, practice, job }, firstEvents(intake), intake.pictures);
     go(`#/job/${id}`);
   };
   if (describing) return <DescribeScreen intake={intake} change={change} />;
@@ -52,6 +66,7 @@ export function IntakeScreen({ describing }: { readonly describing: boolean }) {
       <main>
         <SafetyNotice />
         <IntakeFields intake={intake} change={change} />
+        {!intake.practice && lessons !== null && <Taught lessons={lessons} />}
         <div className="start-bar">
           {problem !== null && (
             <p role="alert" className="entry-problem">
@@ -67,11 +82,23 @@ export function IntakeScreen({ describing }: { readonly describing: boolean }) {
   );
 }
 
+function Taught({ lessons }: { readonly lessons: BenchLessons }) {
+  const read = lessons.jobs.filter(({ lesson }) => lesson !== null).length;
+  if (read + lessons.toRead === 0) return null;
+  return (
+    <p className="aside">
+      Likelihoods start from what {read === 1 ? "1 closed job" : `${read} closed jobs`} taught
+      {lessons.toRead > 0 && `, ${lessons.toRead} more being read`}.
+    </p>
+  );
+}
+
 function IntakeFields({ intake, change }: IntakeProps) {
   return (
     <>
       <PracticeSwitch intake={intake} change={change} />
       <BoardChoice intake={intake} change={change} />
+      {intake.board !== null && <EarlierJobs board={intake.board} />}
       <Choices
         title="What happened to it"
         choices={CAUSES.map(({ cause, words, hint }) => ({ value: cause, words, hint }))}

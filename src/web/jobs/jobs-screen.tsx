@@ -54,6 +54,9 @@ export function JobsScreen() {
           <button type="button" className="primary tall" onClick={() => go("#/new")}>
             New job
           </button>
+          <button type="button" className="tall" onClick={() => go("#/learnt")}>
+            What this bench has learnt
+          </button>
         </div>
         {problem !== null && (
           <p className="sync" role="status">

@@ -1,0 +1,56 @@
+/** The board as this bench knows it: what parts cost here, and how long its hands take. */
+import type { BenchState } from "../bench/bench-state.ts";
+import type { Board, Part, PartMinutes } from "../board/board.ts";
+import type { JobFigures } from "../learning/job-figures.ts";
+import { actionMinutes } from "../money/minutes.ts";
+import { FrozenMap } from "../units/frozen.ts";
+
+/** Actions whose minutes belong to a part; a reading, a look and a power-up keep those of the job format. */
+export const PART_ACTIONS = ["lift", "refit", "remove", "restore", "replace"] as const;
+
+const UNTOUCHED: BenchState = { lifted: new Set(), off: new Set(), clips: [], powered: false };
+
+/** Boards by what was learnt of them: caches behind a board are told apart by the object. */
+const known = new WeakMap<Board, Map<string, Board>>();
+
+/** The board with the prices and minutes of these figures; the same figures give the same object, none the board itself. */
+export function asWorkedHere(board: Board, figures: JobFigures | null): Board {
+  if (figures === null) return board;
+  const paced = PART_ACTIONS.filter((action) => (figures.paces[action] ?? 1) !== 1);
+  if (paced.length === 0 && Object.keys(figures.prices).length === 0) return board;
+  const key = JSON.stringify([figures.paces, figures.prices]);
+  const ofBoard = known.get(board) ?? new Map<string, Board>();
+  known.set(board, ofBoard);
+  const made = ofBoard.get(key);
+  if (made !== undefined) return made;
+  const parts = [...board.parts].map(([ref, part]): [string, Part] => [
+    ref,
+    {
+      ...part,
+      price: figures.prices[ref] ?? part.price,
+      minutes: minutesHere(board, part, figures, paced),
+    },
+  ]);
+  const here: Board = { ...board, parts: new FrozenMap(parts) };
+  ofBoard.set(key, here);
+  return here;
+}
+
+function minutesHere(
+  board: Board,
+  part: Part,
+  { paces }: JobFigures,
+  paced: readonly (typeof PART_ACTIONS)[number][],
+): PartMinutes {
+  const minutes: Record<string, number> = { ...part.minutes };
+  const [pin] = part.pins.keys();
+  for (const action of paced) {
+    if (pin === undefined) continue;
+    const asked =
+      action === "lift" || action === "refit"
+        ? { do: action, place: `${part.ref}.${pin}` }
+        : { do: action, part: part.ref };
+    minutes[action] = actionMinutes(board, UNTOUCHED, asked) * (paces[action] ?? 1);
+  }
+  return minutes;
+}

@@ -1,0 +1,156 @@
+/** What was learnt, line by line in words and figures, each default beside what took its place. */
+import { gammaSpread, type Spread } from "./conjugate.ts";
+import type { Learnt, LearntFactor, LearntShares } from "./learnt.ts";
+
+export interface LearntRow {
+  readonly what: string;
+  /** by the tables, or by the level above */
+  readonly before: string;
+  readonly now: string;
+  /** within these ends nine times in ten; empty where that is not told */
+  readonly between: string;
+  /** what it was counted from */
+  readonly seen: string;
+}
+
+export interface LearntSection {
+  readonly title: string;
+  /** what the columns are, in one sentence */
+  readonly note: string;
+  readonly rows: readonly LearntRow[];
+  /** further rows that stay where they were, within five in a hundred */
+  readonly unchanged: number;
+}
+
+export interface LearntView {
+  readonly jobs: number;
+  readonly boards: number;
+  readonly sections: readonly LearntSection[];
+}
+
+const NEAR = 0.05;
+const times = (factor: number): string => `x ${factor.toPrecision(2)}`;
+const share = (probability: number): string => `${(100 * probability).toFixed(0)} %`;
+const count = (value: number): string => value.toFixed(value < 10 ? 1 : 0);
+const between = ({ low, high }: Spread): string => `${low.toPrecision(2)} to ${high.toPrecision(2)}`;
+
+interface Weighed {
+  readonly row: LearntRow;
+  /** 0: as before */
+  readonly change: number;
+}
+
+function section(title: string, note: string, rows: readonly Weighed[]): LearntSection {
+  const changed = rows.filter(({ change }) => change >= NEAR);
+  return {
+    title,
+    note,
+    rows: [...changed].sort((a, b) => b.change - a.change).map(({ row }) => row),
+    unchanged: rows.length - changed.length,
+  };
+}
+
+const sortWords = (sort: string): string => sort.replaceAll("-", " ");
+const keyWords = (key: string): string => key.split("\n").map(sortWords).join(": ");
+
+function rateRows(factors: ReadonlyMap<string, LearntFactor>, met?: ReadonlyMap<string, number>): Weighed[] {
+  return [...factors].map(([key, factor]) => ({
+    change: Math.abs(Math.log(factor.mean)),
+    row: {
+      what: keyWords(key),
+      before: `${count(factor.expected)} expected`,
+      now: times(factor.mean),
+      between: between(gammaSpread(factor)),
+      seen: `${count(factor.count)} found${met?.has(key) === true ? ` on ${met.get(key)} parts` : ""}`,
+    },
+  }));
+}
+
+function shareRows(shares: ReadonlyMap<string, LearntShares>): Weighed[] {
+  return [...shares].map(([key, { modes, before, shares: now, counts }]) => ({
+    change: Math.max(...now.map((one, at) => Math.abs(one - (before[at] ?? 0)))),
+    row: {
+      what: keyWords(key),
+      before: modes.map((mode, at) => `${mode} ${share(before[at] ?? 0)}`).join(", "),
+      now: modes.map((mode, at) => `${mode} ${share(now[at] ?? 0)}`).join(", "),
+      between: "",
+      seen: modes.map((mode, at) => `${mode} ${count(counts[at] ?? 0)}`).join(", "),
+    },
+  }));
+}
+
+/** The screen and the terminal show the same. `ruleWords`: a knock-on rule in words. */
+export function learntView(learnt: Learnt, ruleWords: (id: string) => string): LearntView {
+  const against = (what: string) =>
+    `Faults found, against those that ${what} in the same jobs; within these ends nine times in ten.`;
+  return {
+    jobs: learnt.jobs,
+    boards: learnt.boards,
+    sections: [
+      section("Sorts of parts", against("the tables expect"), rateRows(learnt.sorts, learnt.seen)),
+      section("After one cause", against("their sort leads to expect"), rateRows(learnt.causes)),
+      section("In one family of boards", against("sort and cause lead to expect"), rateRows(learnt.families)),
+      section(
+        "Parts of one board",
+        against("their sort leads to expect in that family"),
+        rateRows(learnt.parts),
+      ),
+      section("How parts fail", "Shares of the modes, before and now.", shareRows(learnt.shares)),
+      section(
+        "How parts fail in one family",
+        "Shares of the modes, everywhere and there.",
+        shareRows(learnt.familyShares),
+      ),
+      section(
+        "What one fault brings with it",
+        "Chance that the second follows the first.",
+        knockOnRows(learnt, ruleWords),
+      ),
+      section(
+        "Minutes here",
+        "Times the minutes of the job format. Those of lifting, taking off and replacing are planned with; those of a reading, a look or power are shown only.",
+        paceRows(learnt),
+      ),
+      section("Prices paid", "New parts, in the job's currency.", priceRows(learnt)),
+    ],
+  };
+}
+
+function knockOnRows(learnt: Learnt, ruleWords: (id: string) => string): Weighed[] {
+  return [...learnt.knockOns].map(([rule, one]) => ({
+    change: Math.abs(one.mean - one.before),
+    row: {
+      what: ruleWords(rule),
+      before: share(one.before),
+      now: share(one.mean),
+      between: `${share(one.low)} to ${share(one.high)}`,
+      seen: `${count(one.count)} of ${count(one.trials)}`,
+    },
+  }));
+}
+
+function paceRows(learnt: Learnt): Weighed[] {
+  return [...learnt.paces].map(([action, pace]) => ({
+    change: Math.abs(Math.log(pace.factor)),
+    row: {
+      what: action,
+      before: "x 1",
+      now: times(pace.factor),
+      between: "",
+      seen: `${count(pace.count)} timed, ${count(pace.leftOut)} pauses left out`,
+    },
+  }));
+}
+
+function priceRows(learnt: Learnt): Weighed[] {
+  return [...learnt.prices.values()].map((price) => ({
+    change: price.price === price.usual ? 0 : 1,
+    row: {
+      what: `${price.boardName}: ${price.part}`,
+      before: price.usual.toFixed(2),
+      now: price.price.toFixed(2),
+      between: "",
+      seen: `${price.count} bought`,
+    },
+  }));
+}
