@@ -103,7 +103,11 @@ function ruleMeter(board: Board, bench: BenchState): Predictor {
     meter: DEFAULT_METER,
     predict,
     withEach: (check, faults, candidates) => candidates.map((one) => predict(check, [...faults, one])),
-    rawWith: () => null,
+    rawWith: (check, faults, at, ohms) =>
+      predict(
+        check,
+        faults.map((fault, i) => (i === at ? { ...fault, value: ohms } : fault)),
+      ).raw,
     effect: faultName,
     matters: (_check, faults) => faults,
     audible: (check, faults, candidates) => {
