@@ -119,7 +119,10 @@ describe("the half bridge", () => {
   });
 
   it("has the resistors, capacitors and coils of KiCad's own SPICE export, net by net", () => {
-    const read = readDeck(file("half-bridge.cir"), { supply: { ...SUPPLY, at: ["PBUS", "GND"] }, zero: "GND" });
+    const read = readDeck(file("half-bridge.cir"), {
+      supply: { ...SUPPLY, at: ["PBUS", "GND"] },
+      zero: "GND",
+    });
     if (!read.ok) throw new Error(read.problem);
     const exported = Object.entries(
       read.value.board.parts as Record<string, { pins: Record<string, string> }>,
