@@ -3,6 +3,7 @@
  * posted and a job read from disk are refused in the same words.
  */
 import { z } from "zod";
+import type { NewBoardVersion } from "../job/board-store.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { type AppendRequest, type CreateJobRequest, ID_PATTERN } from "../wire/job-api.ts";
 
@@ -23,6 +24,16 @@ const createJobRequest = z.strictObject({
 const appendRequest = z.strictObject({
   events: z.array(z.looseObject({ id, do: z.string() })).max(EVENTS_PER_POST),
 });
+
+const boardVersion = z.strictObject({
+  id,
+  title: z.string().trim().min(1).max(TITLE_LENGTH),
+  content: z.looseObject({}).nullable(),
+});
+
+export function parseBoardVersion(input: unknown): Parsed<NewBoardVersion> {
+  return checked(boardVersion, input);
+}
 
 export function parseCreateJob(input: unknown): Parsed<CreateJobRequest> {
   return checked(createJobRequest, input);

@@ -11,7 +11,11 @@
  * GET  /api/jobs/:id/pictures/:pid    -> the picture
  * GET  /api/boards                    -> BoardList
  * GET  /api/boards/:id                -> BoardAnswer
+ * GET  /api/own-boards                -> OwnBoardList
+ * GET  /api/own-boards/:id            -> OwnBoardAnswer, every version of it
+ * POST /api/own-boards/:id/versions   NewBoardVersion -> AppendAnswer; posting the same again adds nothing
  */
+import type { OwnBoard, OwnBoardSummary } from "../job/board-store.ts";
 import type {
   JobHeader,
   JobSummary,
@@ -78,3 +82,11 @@ export interface BoardAnswer {
   /** a board file's content */
   readonly board: unknown;
 }
+
+export type { NewBoardVersion } from "../job/board-store.ts";
+
+export interface OwnBoardList {
+  readonly boards: readonly OwnBoardSummary[];
+}
+
+export type OwnBoardAnswer = OwnBoard;
