@@ -22,6 +22,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   review: ["units", "board", "bench", "meter", "money"],
   compose: ["units", "board"],
   shipped: ["units", "board", "compose"],
+  sharing: ["units", "board", "bench", "priors", "job"],
   practice: ["units", "numeric", "board", "bench", "meter", "live", "priors", "job"],
   wire: ["units", "board", "bench", "parts", "job", "compose"],
   store: ["units", "board", "bench", "job", "wire"],
@@ -46,6 +47,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     "review",
     "compose",
     "shipped",
+    "sharing",
     "practice",
     "wire",
     "store",
@@ -75,6 +77,7 @@ export const PURE_LAYERS = [
   "review",
   "compose",
   "shipped",
+  "sharing",
   "practice",
   "wire",
 ] as const;

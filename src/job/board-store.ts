@@ -13,6 +13,8 @@ export interface NewBoardVersion {
   readonly title: string;
   /** null: the board is deleted */
   readonly content: OwnBoardContent | null;
+  /** counts of other shops that came with the board; left out: none */
+  readonly outcomes?: Readonly<Record<string, unknown>>;
 }
 
 export interface OwnBoardSummary {

@@ -29,6 +29,7 @@ const boardVersion = z.strictObject({
   id,
   title: z.string().trim().min(1).max(TITLE_LENGTH),
   content: z.looseObject({}).nullable(),
+  outcomes: z.looseObject({}).optional(),
 });
 
 export function parseBoardVersion(input: unknown): Parsed<NewBoardVersion> {

@@ -10,6 +10,7 @@ const version = (id: string, changes: Partial<NewBoardVersion> = {}): NewBoardVe
     name: "pump drive",
     parts: { R1: { kind: "resistor" }, R2: { kind: "resistor", assumed: true } },
   },
+  outcomes: { elsewhere: { jobs: 2 } },
   ...changes,
 });
 
@@ -30,6 +31,9 @@ export function boardStoreContract(
         ["v1", "pump drive"],
         ["v2", "pump drive, 2.2 kW"],
       ]);
+      expect((await boards.readBoard("b1"))?.versions.at(-1)).toMatchObject(
+        version("v2", { title: "pump drive, 2.2 kW" }),
+      );
       expect(await boards.listBoards()).toMatchObject([
         { id: "b1", title: "pump drive, 2.2 kW", versions: 2, parts: 2, assumed: 1, deleted: false },
       ]);

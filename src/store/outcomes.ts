@@ -25,7 +25,9 @@ export function versionConflict(id: string): Refusal {
 }
 
 export function sameVersion(a: NewBoardVersion, b: NewBoardVersion): boolean {
-  return a.title === b.title && canonicalJson(a.content) === canonicalJson(b.content);
+  const face = ({ title, content, outcomes = {} }: NewBoardVersion) =>
+    canonicalJson([title, content, outcomes]);
+  return face(a) === face(b);
 }
 
 /** Whether a job posted again is the one that was created (and has kept every event posted), whatever its log gained since. */

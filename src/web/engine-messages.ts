@@ -1,5 +1,6 @@
 /** What the page and its worker say to each other. Plain data, structured-clone safe. */
 import type { ActionView } from "../wire/bench-view.ts";
+import type { BoardChange, OwnBoardView } from "../wire/composer-view.ts";
 import type { TypedFit } from "../wire/fit-view.ts";
 import type { JobHeader, KeptEvent, Outcome } from "./job-event.ts";
 
@@ -30,7 +31,53 @@ export type EngineRequest =
       readonly typed: TypedFit;
     } & JobSoFar)
   | ({ readonly ask: "hidden"; readonly askId: number; readonly seed: number } & JobSoFar)
-  | ({ readonly ask: "compose"; readonly askId: number } & Description);
+  | ({ readonly ask: "compose"; readonly askId: number } & Description)
+  | {
+      readonly ask: "board";
+      readonly askId: number;
+      readonly content: unknown;
+      readonly change: BoardChange | null;
+    }
+  | ({ readonly ask: "pack"; readonly askId: number } & PackRequest)
+  | ({ readonly ask: "bring"; readonly askId: number } & BringRequest)
+  | { readonly ask: "alike"; readonly askId: number; readonly content: unknown };
+
+/** A board to give away, with counts of these jobs as those of `shop`; no jobs: the counts that came with it alone. */
+export interface PackRequest {
+  readonly content: unknown;
+  readonly outcomes: Readonly<Record<string, unknown>>;
+  readonly shop: string;
+  readonly jobs: readonly JobSoFar[];
+}
+
+/** A file's text and its name; `before`: the board that it would change, null where it is new. */
+export interface BringRequest {
+  readonly name: string;
+  readonly text: string;
+  readonly before: unknown;
+}
+
+/** What a file brings: kept by whoever has seen the changes. */
+export interface BroughtBoard {
+  readonly title: string;
+  readonly content: Readonly<Record<string, unknown>>;
+  readonly outcomes: Readonly<Record<string, unknown>>;
+  /** what keeping it would change, one line each */
+  readonly changes: readonly string[];
+}
+
+/** A headed list of a board's review. */
+export interface ReviewList {
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
+/** A board of one's own after a change: its file, what the page lists of it, and what is odd in it. */
+export interface OwnBoardAnswer {
+  readonly content: Readonly<Record<string, unknown>>;
+  readonly view: OwnBoardView;
+  readonly odd: readonly ReviewList[];
+}
 
 export type EngineAnswer =
   | { readonly askId: number; readonly ok: true; readonly answer: unknown }

@@ -4,25 +4,40 @@ import { foldLog } from "../bench/fold.ts";
 import type { Board } from "../board/board.ts";
 import { faultName } from "../board/fault.ts";
 import { faultNameWords } from "../board/fault-words.ts";
+import { parseBoard } from "../board/parse-board.ts";
+import { type BoardChange, changedBoard, ownBoardView } from "../compose/board-change.ts";
 import { composerView } from "../compose/composer-view.ts";
+import type { BoardContent } from "../compose/edit-board.ts";
 import { AssessmentSession, assess, beliefOf } from "../job/assess.ts";
 import { becauseView, benchView } from "../job/bench-view.ts";
 import type { Job } from "../job/job.ts";
 import { parseJob } from "../job/parse-job.ts";
 import { warmUp } from "../job/warm-up.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
+import { sharingPredictors } from "../meter/predictor.ts";
+import { DEFAULT_METER } from "../meter/settings.ts";
 import { fitView } from "../parts/fit-view.ts";
 import { type Asked, answer as practiceAnswer } from "../practice/answer.ts";
 import { faultsAfter, faultsOnArrival, type PracticeJob, practiceJobOf } from "../practice/hidden-course.ts";
+import { boardOddities, reviewBoard } from "../review/board-review.ts";
+import { ambiguityInWords, odditiesInWords } from "../review/review-in-words.ts";
+import { bring } from "../sharing/bring.ts";
+import { outcomesOf, type PooledOutcomes, pooled } from "../sharing/outcomes.ts";
+import { packText } from "../sharing/pack.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { BenchView } from "../wire/bench-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type {
+  BringRequest,
+  BroughtBoard,
   EngineAnswer,
   EngineRequest,
   HiddenFaults,
   JobSoFar,
+  OwnBoardAnswer,
+  PackRequest,
   PracticeOutcome,
+  ReviewList,
 } from "./engine-messages.ts";
 
 /** The board of the open job, parsed once: caches behind it are told apart by the object. */
@@ -76,6 +91,31 @@ function partFit(soFar: JobSoFar, ref: string, typed: TypedFit): FitView {
   return fitView(board, part, typed);
 }
 
+function ownBoard(before: BoardContent, change: BoardChange | null): OwnBoardAnswer {
+  const content = change === null ? before : taken(changedBoard(before, change));
+  const view = taken(ownBoardView(content));
+  return { content, view, odd: odditiesInWords(boardOddities(taken(parseBoard(content)))) };
+}
+
+function packed({ content, outcomes, shop, jobs }: PackRequest): string {
+  const board = taken(parseBoard(content));
+  const own = outcomesOf(board, jobs.map(jobOf));
+  // Both were read as what they are before they were kept.
+  const pooledOnes = pooled(outcomes as PooledOutcomes, shop, own);
+  return packText({ board: content as BoardContent, outcomes: pooledOnes });
+}
+
+function brought({ name, text, before }: BringRequest): BroughtBoard {
+  const { title, board, outcomes, changes } = taken(bring(text, name, before as BoardContent | null));
+  return { title, content: board, outcomes, changes };
+}
+
+function alike(content: unknown): readonly ReviewList[] {
+  const board = taken(parseBoard(content));
+  const bench = taken(foldLog(board, [], [])).now;
+  return ambiguityInWords(reviewBoard(board, bench, DEFAULT_METER, sharingPredictors(undefined)), board);
+}
+
 function answer(request: EngineRequest): unknown {
   switch (request.ask) {
     case "view":
@@ -93,6 +133,14 @@ function answer(request: EngineRequest): unknown {
       return taken(
         composerView(request.answers, request.name.trim() === "" ? {} : { name: request.name.trim() }),
       );
+    case "board":
+      return ownBoard(request.content as BoardContent, request.change);
+    case "pack":
+      return packed(request);
+    case "bring":
+      return brought(request);
+    case "alike":
+      return alike(request.content);
   }
 }
 

@@ -1,14 +1,19 @@
 /** The worker behind promises. Views that nobody waits for any more are dropped, not computed. */
 import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
-import type { ComposerView } from "../wire/composer-view.ts";
+import type { BoardChange, ComposerView } from "../wire/composer-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type {
+  BringRequest,
+  BroughtBoard,
   Description,
   EngineAnswer,
   EngineRequest,
   HiddenFaults,
   JobSoFar,
+  OwnBoardAnswer,
+  PackRequest,
   PracticeOutcome,
+  ReviewList,
 } from "./engine-messages.ts";
 
 type Question = EngineRequest extends infer R ? (R extends EngineRequest ? Omit<R, "askId"> : never) : never;
@@ -84,6 +89,26 @@ export class Engine {
   /** The board described so far, and the questions about it. Throws what is wrong with an answer. */
   async compose(description: Description): Promise<ComposerView> {
     return (await this.#ask({ ask: "compose", ...description })) as ComposerView;
+  }
+
+  /** A board of one's own with a change, or as it is. Throws why the change cannot be. */
+  async ownBoard(content: unknown, change: BoardChange | null): Promise<OwnBoardAnswer> {
+    return (await this.#ask({ ask: "board", content, change })) as OwnBoardAnswer;
+  }
+
+  /** What no cold check tells apart on a board; takes seconds. */
+  async alike(content: unknown): Promise<readonly ReviewList[]> {
+    return (await this.#ask({ ask: "alike", content })) as readonly ReviewList[];
+  }
+
+  /** The file of a board to give away. */
+  async pack(request: PackRequest): Promise<string> {
+    return (await this.#ask({ ask: "pack", ...request })) as string;
+  }
+
+  /** What a file of a board would bring. Throws one line where it is none. */
+  async bring(request: BringRequest): Promise<BroughtBoard> {
+    return (await this.#ask({ ask: "bring", ...request })) as BroughtBoard;
   }
 
   stop(): void {

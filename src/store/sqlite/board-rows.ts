@@ -41,12 +41,13 @@ export class BoardRows implements BoardStore {
           ? { ok: true, added: 0, length: versions.length }
           : versionConflict(version.id);
       this.#connection.run(
-        "INSERT INTO board_version (board, id, title, content, received_at) VALUES (?, ?, ?, ?, ?)",
+        "INSERT INTO board_version (board, id, title, content, outcomes, received_at) VALUES (?, ?, ?, ?, ?, ?)",
         [
           board,
           version.id,
           version.title,
           version.content === null ? null : JSON.stringify(version.content),
+          JSON.stringify(version.outcomes ?? {}),
           this.#clock(),
         ],
       );
@@ -56,13 +57,14 @@ export class BoardRows implements BoardStore {
 
   #board(id: string): OwnBoard {
     const rows = this.#connection.all(
-      "SELECT id, title, content, received_at FROM board_version WHERE board = ? ORDER BY arrival",
+      "SELECT id, title, content, outcomes, received_at FROM board_version WHERE board = ? ORDER BY arrival",
       [id],
     );
     const versions = rows.map((row) => ({
       id: String(row.id),
       title: String(row.title),
       content: row.content === null ? null : (JSON.parse(String(row.content)) as NewBoardVersion["content"]),
+      outcomes: JSON.parse(String(row.outcomes)) as Readonly<Record<string, unknown>>,
       receivedAt: String(row.received_at),
     }));
     return { id, versions };

@@ -56,6 +56,7 @@ export const SCHEMA_STEPS: readonly string[] = [
     id TEXT NOT NULL,
     title TEXT NOT NULL,
     content TEXT CHECK (content IS NULL OR json_valid(content)),
+    outcomes TEXT NOT NULL CHECK (json_valid(outcomes)),
     received_at TEXT NOT NULL,
     UNIQUE (board, id)
   ) STRICT;
