@@ -24,6 +24,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   shipped: ["units", "board", "compose"],
   sharing: ["units", "board", "bench", "priors", "job"],
   practice: ["units", "numeric", "board", "bench", "meter", "live", "priors", "job"],
+  teaching: ["units", "board", "bench", "meter", "priors", "money", "job", "practice"],
   wire: ["units", "board", "bench", "parts", "job", "compose"],
   store: ["units", "board", "bench", "job", "wire"],
   server: ["units", "wire", "job", "shipped", "store"],
@@ -49,6 +50,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     "shipped",
     "sharing",
     "practice",
+    "teaching",
     "wire",
     "store",
     "server",
@@ -79,6 +81,7 @@ export const PURE_LAYERS = [
   "shipped",
   "sharing",
   "practice",
+  "teaching",
   "wire",
 ] as const;
 
