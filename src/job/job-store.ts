@@ -3,6 +3,7 @@
  * holds every filling to what is written here. A job's log only grows: nothing here changes or removes an event.
  */
 import type { JobEvent, Verdict } from "../bench/event.ts";
+import type { PracticeCase } from "./practice-case.ts";
 
 /** A job file without its log and with its board inline: parsed JSON that `parseJob` accepts. */
 export type JobHeader = Readonly<Record<string, unknown>>;
@@ -10,9 +11,10 @@ export type JobHeader = Readonly<Record<string, unknown>>;
 /** An event as kept: its id, made by the client, is what makes a repeated post add nothing. */
 export type KeptEvent = JobEvent & { readonly id: string };
 
-/** Practice: readings are answered by the solver from hidden faults drawn with this seed. */
+/** Practice: readings are answered by the solver from hidden faults drawn with this seed, or from a recorded case. */
 export interface PracticeInfo {
   readonly seed: number;
+  readonly recorded?: PracticeCase;
 }
 
 export interface NewJob {

@@ -12,7 +12,17 @@ const EVENTS_PER_POST = 2000;
 const TITLE_LENGTH = 200;
 
 const id = z.string().regex(ID_PATTERN, "an id is 1 to 64 of letters, digits, _ and -");
-const practice = z.strictObject({ seed: z.int().min(0) });
+const step = z.strictObject({ words: z.string(), minutes: z.number(), money: z.number(), why: z.string() });
+const practice = z.strictObject({
+  seed: z.int().min(0),
+  recorded: z
+    .strictObject({
+      faults: z.array(z.string()).max(100),
+      recorded: z.array(z.looseObject({ do: z.string() })).max(EVENTS_PER_POST),
+      proposed: z.array(step).max(EVENTS_PER_POST),
+    })
+    .optional(),
+});
 
 const createJobRequest = z.strictObject({
   id: id.optional(),

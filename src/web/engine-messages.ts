@@ -2,7 +2,7 @@
 import type { ActionView } from "../wire/bench-view.ts";
 import type { BoardChange, OwnBoardView } from "../wire/composer-view.ts";
 import type { TypedFit } from "../wire/fit-view.ts";
-import type { JobHeader, KeptEvent, Outcome } from "./job-event.ts";
+import type { JobHeader, KeptEvent, KeptJob, Outcome } from "./job-event.ts";
 
 export interface JobSoFar {
   readonly header: JobHeader;
@@ -20,7 +20,7 @@ export type EngineRequest =
   | ({
       readonly ask: "practice";
       readonly askId: number;
-      readonly seed: number;
+      readonly practice: PracticeInfo;
       readonly action: ActionView;
     } & JobSoFar)
   | ({ readonly ask: "why"; readonly askId: number; readonly part: string } & JobSoFar)
@@ -30,7 +30,9 @@ export type EngineRequest =
       readonly part: string;
       readonly typed: TypedFit;
     } & JobSoFar)
-  | ({ readonly ask: "hidden"; readonly askId: number; readonly seed: number } & JobSoFar)
+  | ({ readonly ask: "hidden"; readonly askId: number; readonly practice: PracticeInfo } & JobSoFar)
+  | ({ readonly ask: "teach"; readonly askId: number; readonly title: string } & JobSoFar)
+  | ({ readonly ask: "ways"; readonly askId: number; readonly practice: PracticeInfo } & JobSoFar)
   | ({ readonly ask: "compose"; readonly askId: number } & Description)
   | {
       readonly ask: "board";
@@ -64,6 +66,29 @@ export interface BroughtBoard {
   readonly outcomes: Readonly<Record<string, unknown>>;
   /** what keeping it would change, one line each */
   readonly changes: readonly string[];
+}
+
+export type PracticeInfo = NonNullable<KeptJob["practice"]>;
+
+/** A case made of a closed job: shown, then written or started. */
+export interface TaughtCase {
+  readonly title: string;
+  readonly header: JobHeader;
+  readonly practice: PracticeInfo;
+  /** what is in it, one line each */
+  readonly preview: readonly string[];
+  /** the case file */
+  readonly text: string;
+}
+
+/** Ways through a case, step by step, and the same as a page for the printer. */
+export interface WaysThrough {
+  readonly ways: readonly {
+    readonly name: string;
+    readonly sum: string;
+    readonly steps: readonly { readonly words: string; readonly cost: string; readonly why: string }[];
+  }[];
+  readonly page: string;
 }
 
 /** A headed list of a board's review. */

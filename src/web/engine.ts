@@ -12,8 +12,11 @@ import type {
   JobSoFar,
   OwnBoardAnswer,
   PackRequest,
+  PracticeInfo,
   PracticeOutcome,
   ReviewList,
+  TaughtCase,
+  WaysThrough,
 } from "./engine-messages.ts";
 
 type Question = EngineRequest extends infer R ? (R extends EngineRequest ? Omit<R, "askId"> : never) : never;
@@ -68,8 +71,8 @@ export class Engine {
   }
 
   /** What the practice board answers to an action: the fields that the event gets beside the action's own. */
-  async practice(job: JobSoFar, seed: number, action: ActionView): Promise<PracticeOutcome> {
-    return (await this.#ask({ ask: "practice", seed, action, ...job })) as PracticeOutcome;
+  async practice(job: JobSoFar, practice: PracticeInfo, action: ActionView): Promise<PracticeOutcome> {
+    return (await this.#ask({ ask: "practice", practice, action, ...job })) as PracticeOutcome;
   }
 
   /** Why a part is suspected or cleared. */
@@ -82,8 +85,18 @@ export class Engine {
     return (await this.#ask({ ask: "fit", part, typed, ...job })) as FitView;
   }
 
-  async hidden(job: JobSoFar, seed: number): Promise<HiddenFaults> {
-    return (await this.#ask({ ask: "hidden", seed, ...job })) as HiddenFaults;
+  async hidden(job: JobSoFar, practice: PracticeInfo): Promise<HiddenFaults> {
+    return (await this.#ask({ ask: "hidden", practice, ...job })) as HiddenFaults;
+  }
+
+  /** The case of a closed job; takes as long as working the job again does. Throws why there is none. */
+  async teach(job: JobSoFar, title: string): Promise<TaughtCase> {
+    return (await this.#ask({ ask: "teach", title, ...job })) as TaughtCase;
+  }
+
+  /** The way of a log beside the recorded and the proposed one. */
+  async ways(job: JobSoFar, practice: PracticeInfo): Promise<WaysThrough> {
+    return (await this.#ask({ ask: "ways", practice, ...job })) as WaysThrough;
   }
 
   /** The board described so far, and the questions about it. Throws what is wrong with an answer. */

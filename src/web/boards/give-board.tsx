@@ -3,6 +3,7 @@ import { useState } from "react";
 import { api } from "../api.ts";
 import { openOwnBoard } from "../board-keeper.ts";
 import type { JobSoFar } from "../engine-messages.ts";
+import { saveFile } from "../save-file.ts";
 import { useEngine } from "../use-engine.ts";
 
 interface Props {
@@ -20,7 +21,11 @@ export function GiveBoard({ id, title, content }: Props) {
     try {
       const outcomes = (await openOwnBoard(id))?.outcomes ?? {};
       const jobs = counts ? await closedJobs(title) : [];
-      save(`${id}.json`, await engine.pack({ content, outcomes, shop: "shop", jobs }));
+      saveFile(
+        `${id}.json`,
+        "application/json",
+        await engine.pack({ content, outcomes, shop: "shop", jobs }),
+      );
       setProblem(null);
     } catch (error) {
       setProblem((error as Error).message);
@@ -53,13 +58,4 @@ async function closedJobs(boardName: string): Promise<readonly JobSoFar[]> {
     (job) => job.verdict !== null && job.practice === null && job.boardName === boardName,
   );
   return Promise.all(closed.map(({ id }) => api.job(id)));
-}
-
-function save(name: string, text: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: "application/json" }));
-  const link = document.createElement("a");
-  link.href = url;
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(url);
 }
