@@ -36,7 +36,7 @@ export function odditiesInWords(odd: BoardOddities): readonly ReviewList[] {
     list(
       "Parts whose price can decide whether a repair pays, and has none (taken instead, of a new board):",
       "Every part whose price can decide has one.",
-      odd.unpriced.map(({ part, share }) => `${part} ${Math.round(100 * share)} %`),
+      odd.unpriced.map(({ part, share }) => `${part} ${(100 * share).toFixed(share < 0.1 ? 1 : 0)} %`),
     ),
     ...assumed,
   ];

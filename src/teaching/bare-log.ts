@@ -50,14 +50,9 @@ export function bareLog(entries: readonly TimelineEntry[]): readonly JobEvent[] 
     const time = times[index] ?? Number.NaN;
     const at = Number.isFinite(time) ? { at: new Date(FIRST_MOMENT + time - first).toISOString() } : {};
     const places = event.do === "power" && Array.isArray(event.at) ? { at: event.at } : {};
+    const bare: object = { do: event.do, ...Object.fromEntries(own), ...WORDS[event.do], ...at, ...places };
     // The same event with fewer fields; whoever keeps it parses it again.
-    return {
-      do: event.do,
-      ...Object.fromEntries(own),
-      ...WORDS[event.do],
-      ...at,
-      ...places,
-    } as unknown as JobEvent;
+    return bare as unknown as JobEvent;
   });
 }
 
