@@ -54,13 +54,17 @@ describe("a KiCad netlist (fixture from memory)", () => {
       return [kind, Object.fromEntries(pins), value];
     };
     expect(said("R1")).toEqual(["resistor", { "1": "mains_LF", "2": "Net-_D1-A_" }, { ohms: 4700 }]);
-    expect(said("C1")).toEqual(["capacitor", { plus: "PBUS", minus: "GND" }, { farads: 330e-6 }]);
+    expect(said("C1")).toEqual(["capacitor", { plus: "PBUS", minus: "GND" }, { farads: 330e-6, volts: 450 }]);
     expect(said("D1")).toEqual(["diode", { k: "PBUS", a: "Net-_D1-A_" }, {}]);
     expect(said("D2")).toEqual(["zener", { k: "GATE", a: "GND" }, { volts: 18 }]);
     expect(said("Q1")).toEqual(["igbt", { g: "GATE", c: "Net-_D1-A_", e: "GND" }, {}]);
     expect(said("Q2")).toEqual(["bjt", { b: "BASE", c: "GATE", e: "GND" }, { polarity: "npn" }]);
     expect(said("F1")).toEqual(["fuse", { "1": "L", "2": "mains_LF" }, { amps: 10 }]);
     expect(traced.value.notUnderstood.map(({ text, why }) => [text, why])).toEqual([
+      ["D1", 'its type "MUR860" has no place in a board file'],
+      ["Q1", 'its type "IRG4" has no place in a board file'],
+      ["Q2", 'its type "BC847" has no place in a board file'],
+      ["U1", 'its type "PWMCHIP" has no place in a board file'],
       ["R2", 'its value "jumper" is not read: the kind\'s usual counts'],
       ["X1", "nobody says what a Conn_01x02 is: map it"],
     ]);
@@ -69,7 +73,8 @@ describe("a KiCad netlist (fixture from memory)", () => {
 
   it("lists what nobody mapped, and says what stands in the way of a board", () => {
     const traced = readNetlist(NETLIST, { supply: SUPPLY });
-    expect(traced.ok && traced.value.notUnderstood.map(({ text }) => text)).toEqual(["U1", "R2", "X1"]);
+    const unknown = traced.ok ? traced.value.notUnderstood.filter(({ why }) => /map it/.test(why)) : [];
+    expect(unknown.map(({ text }) => text)).toEqual(["U1", "X1"]);
     expect(readNetlist("(export (components (comp", {})).toEqual({
       ok: false,
       problem: "line 1: this bracket is not closed",

@@ -13,6 +13,7 @@ import { addPriors } from "./commands/priors.ts";
 import { addServe } from "./commands/serve.ts";
 import { addSum } from "./commands/sum.ts";
 import { addSuspects } from "./commands/suspects.ts";
+import { addTeach } from "./commands/teach.ts";
 import { BAD_INPUT, BROKEN, DONE, type Finish, type Io, oneLine } from "./io.ts";
 import { version } from "./version.ts";
 
@@ -78,6 +79,7 @@ function makeProgram(io: Io, finish: Finish): Command {
     addSum,
     addLearned,
     addEarlier,
+    addTeach,
   ]) {
     add(program, io, finish);
   }

@@ -142,5 +142,28 @@ export function markSeen(content: BoardContent, ref: string): Parsed<BoardConten
   return checked(content, { parts: { ...parts, [ref]: seen } });
 }
 
+/** Nobody has looked at the part, or not at this board's: a reading through it may be further off. */
+export function markAssumed(content: BoardContent, ref: string): Parsed<BoardContent> {
+  const parts = table(content, "parts");
+  if (!Object.hasOwn(parts, ref)) return refused(noPart(ref, parts));
+  return checked(content, { parts: { ...parts, [ref]: { ...parts[ref], assumed: true } } });
+}
+
+/** Gives a field of a part's value another value; null takes it away, so that the kind's usual one counts. */
+export function setValue(
+  content: BoardContent,
+  ref: string,
+  field: string,
+  value: number | string | boolean | null,
+): Parsed<BoardContent> {
+  const parts = table(content, "parts");
+  if (!Object.hasOwn(parts, ref)) return refused(noPart(ref, parts));
+  const { value: before, ...part } = parts[ref];
+  const { [field]: _, ...rest } = (before ?? {}) as Record<string, unknown>;
+  const fields = value === null ? rest : { ...(before as object | undefined), [field]: value };
+  const changed = Object.keys(fields).length === 0 ? part : { ...parts[ref], value: fields };
+  return checked(content, { parts: { ...parts, [ref]: changed } });
+}
+
 const noPart = (ref: string, parts: Entries) =>
   `there is no part ${quoted(ref)}${suggestion(ref, Object.keys(parts))}`;

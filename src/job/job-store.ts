@@ -4,6 +4,7 @@
  */
 import type { JobEvent, Verdict } from "../bench/event.ts";
 import type { AskedBoard, EarlierJob } from "./earlier-jobs.ts";
+import type { PracticeCase } from "./practice-case.ts";
 
 /** A job file without its log and with its board inline: parsed JSON that `parseJob` accepts. */
 export type JobHeader = Readonly<Record<string, unknown>>;
@@ -11,9 +12,10 @@ export type JobHeader = Readonly<Record<string, unknown>>;
 /** An event as kept: its id, made by the client, is what makes a repeated post add nothing. */
 export type KeptEvent = JobEvent & { readonly id: string };
 
-/** Practice: readings are answered by the solver from hidden faults drawn with this seed. */
+/** Practice: readings are answered by the solver from hidden faults drawn with this seed, or from a recorded case. */
 export interface PracticeInfo {
   readonly seed: number;
+  readonly recorded?: PracticeCase;
 }
 
 export interface NewJob {

@@ -3,6 +3,7 @@ import { isInjection } from "../bench/injection.ts";
 import { poweredNow } from "../bench/last-power.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
+import { type Fault, faultName } from "../board/fault.ts";
 import type { Job } from "../job/job.ts";
 import { viewOf } from "../priors/circuit-view.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
@@ -20,6 +21,8 @@ export interface PracticeJob {
   readonly job: Pick<Job, "board" | "cause" | "symptom" | "absent" | "meter">;
   readonly table: PriorTable;
   readonly seed: number;
+  /** faults that the board came in with, where they are not drawn but known: a case of somebody's */
+  readonly arrived?: readonly Fault[];
 }
 
 /**
@@ -46,10 +49,17 @@ const arrivals = new WeakMap<PracticeJob, readonly HiddenFault[]>();
 export function faultsOnArrival(practice: PracticeJob): readonly HiddenFault[] {
   const known = arrivals.get(practice);
   if (known !== undefined) return known;
-  const { job, table, seed } = practice;
+  const { job, table, seed, arrived } = practice;
+  if (arrived !== undefined) return arrived.map((fault) => ({ row: rowOf(table, fault), fault }));
   const hidden = hideFaults(job.board, table, job.symptom, job.absent, seededRandom(seed, "arrival"));
   arrivals.set(practice, hidden);
   return hidden;
+}
+
+/** The row of the table that is nearest to a known fault; none (-1) where the table has no such place and mode. */
+function rowOf(table: PriorTable, fault: Fault): number {
+  const name = faultName({ ...fault, value: null });
+  return table.faults.findIndex((row) => faultName({ ...row.fault, value: null }) === name);
 }
 
 /**

@@ -64,6 +64,8 @@ export function bestSplit(
     const into = [...groups, ...(unseen.length > 0 ? [unseen] : [])].map(partsOf);
     if (into.length > 1 && (best === null || stillTogether(into) < stillTogether(best.into)))
       best = { place, into };
+    // no pin does better than one that leaves no two parts together
+    if (into.every((parts) => parts.length === 1)) break;
   }
   return best;
 }

@@ -20,7 +20,8 @@ export interface AmbiguousParts {
   readonly split: Split | null;
 }
 
-export interface BoardReview {
+/** What the file itself tells, worked out at once. */
+export interface BoardOddities {
   readonly roles: readonly string[];
   /** nets with one pin, or none, that no plug and no supply explains */
   readonly floatingNets: readonly string[];
@@ -29,6 +30,9 @@ export interface BoardReview {
   /** parts whose price can decide whether a repair pays, without one; what is taken, as a share of a new board */
   readonly unpriced: readonly { readonly part: string; readonly share: number }[];
   readonly assumed: readonly string[];
+}
+
+export interface BoardReview extends BoardOddities {
   readonly ambiguous: readonly AmbiguousParts[];
   /** faults that no cold check shows */
   readonly unseen: readonly string[];
@@ -61,6 +65,17 @@ function unpriced(board: Board): BoardReview["unpriced"] {
     .filter(({ share }) => share >= DECISIVE_SHARE);
 }
 
+export function boardOddities(board: Board): BoardOddities {
+  return {
+    roles: rolesInWords(board),
+    floatingNets: floatingNets(board),
+    railsWithoutSource: railsWithoutSource(board),
+    offSeries: [...board.parts.values()].flatMap((part) => offSeries(part) ?? []),
+    unpriced: unpriced(board),
+    assumed: [...board.parts.values()].filter((part) => part.assumed).map((part) => part.ref),
+  };
+}
+
 /** `bench` is the board as it lies there with nothing done; a hundred parts take some seconds. */
 export function reviewBoard(
   board: Board,
@@ -70,12 +85,7 @@ export function reviewBoard(
 ): BoardReview {
   const { groups, unseen } = ambiguityOf(make(board, bench, meter), tellingChecks(board));
   return {
-    roles: rolesInWords(board),
-    floatingNets: floatingNets(board),
-    railsWithoutSource: railsWithoutSource(board),
-    offSeries: [...board.parts.values()].flatMap((part) => offSeries(part) ?? []),
-    unpriced: unpriced(board),
-    assumed: [...board.parts.values()].filter((part) => part.assumed).map((part) => part.ref),
+    ...boardOddities(board),
     ambiguous: groups.map((group) => ({
       parts: partsOf(group),
       faults: group.map(faultName),

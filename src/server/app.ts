@@ -1,4 +1,6 @@
 import { Hono } from "hono";
+import { acceptBoard } from "../job/accept-board.ts";
+import type { KeepsBoards } from "../job/board-store.ts";
 import type { AcceptLog, JobStore, NewId } from "../job/job-store.ts";
 import type { BoardAnswer } from "../wire/job-api.ts";
 import { problem } from "./answers.ts";
@@ -6,11 +8,12 @@ import { boardRoutes } from "./board-routes.ts";
 import { earlierRoutes } from "./earlier-routes.ts";
 import { guard } from "./guard.ts";
 import { jobRoutes } from "./job-routes.ts";
+import { ownBoardRoutes } from "./own-board-routes.ts";
 import { pictureRoutes } from "./picture-routes.ts";
 import { staticFiles } from "./static-files.ts";
 
 export interface AppParts {
-  readonly store: JobStore;
+  readonly store: JobStore & KeepsBoards;
   readonly acceptLog: AcceptLog;
   readonly newId: NewId;
   readonly boards: readonly BoardAnswer[];
@@ -32,6 +35,7 @@ export function makeApp(parts: AppParts): Hono {
   app.route("/api/jobs", pictureRoutes(parts.store));
   app.route("/api/earlier", earlierRoutes(parts.store));
   app.route("/api/boards", boardRoutes(parts.boards));
+  app.route("/api/own-boards", ownBoardRoutes(parts.store.boards, acceptBoard));
   app.all("/api/*", (context) =>
     problem(context, `there is nothing at ${context.req.method} ${context.req.path}`, 404),
   );

@@ -3,6 +3,7 @@
  * posted and a job read from disk are refused in the same words.
  */
 import { z } from "zod";
+import type { NewBoardVersion } from "../job/board-store.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { type AppendRequest, type CreateJobRequest, ID_PATTERN } from "../wire/job-api.ts";
 
@@ -11,7 +12,17 @@ const EVENTS_PER_POST = 2000;
 const TITLE_LENGTH = 200;
 
 const id = z.string().regex(ID_PATTERN, "an id is 1 to 64 of letters, digits, _ and -");
-const practice = z.strictObject({ seed: z.int().min(0) });
+const step = z.strictObject({ words: z.string(), minutes: z.number(), money: z.number(), why: z.string() });
+const practice = z.strictObject({
+  seed: z.int().min(0),
+  recorded: z
+    .strictObject({
+      faults: z.array(z.string()).max(100),
+      recorded: z.array(z.looseObject({ do: z.string() })).max(EVENTS_PER_POST),
+      proposed: z.array(step).max(EVENTS_PER_POST),
+    })
+    .optional(),
+});
 
 const createJobRequest = z.strictObject({
   id: id.optional(),
@@ -23,6 +34,17 @@ const createJobRequest = z.strictObject({
 const appendRequest = z.strictObject({
   events: z.array(z.looseObject({ id, do: z.string() })).max(EVENTS_PER_POST),
 });
+
+const boardVersion = z.strictObject({
+  id,
+  title: z.string().trim().min(1).max(TITLE_LENGTH),
+  content: z.looseObject({}).nullable(),
+  outcomes: z.looseObject({}).optional(),
+});
+
+export function parseBoardVersion(input: unknown): Parsed<NewBoardVersion> {
+  return checked(boardVersion, input);
+}
 
 export function parseCreateJob(input: unknown): Parsed<CreateJobRequest> {
   return checked(createJobRequest, input);

@@ -7,6 +7,7 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { getRequestListener } from "@hono/node-server";
 import { acceptLog } from "../job/accept-log.ts";
+import type { KeepsBoards } from "../job/board-store.ts";
 import type { JobStore } from "../job/job-store.ts";
 import type { BoardAnswer } from "../wire/job-api.ts";
 import { makeApp } from "./app.ts";
@@ -19,7 +20,7 @@ const USUAL_PORT = 4517;
 const PORTS_TRIED = 20;
 
 export interface ServerParts {
-  readonly store: JobStore;
+  readonly store: JobStore & KeepsBoards;
   /** boards that come with the program */
   readonly boards: readonly BoardAnswer[];
   /** the port to use, 0 for any free one; left out: 4517 or the next free one */

@@ -1,4 +1,5 @@
 /** What every store answers alike: refusals in words, and when two posts count as the same. */
+import type { NewBoardVersion } from "../job/board-store.ts";
 import type { JobHeader, NewJob, Picture, Refusal } from "../job/job-store.ts";
 import { canonicalJson } from "../job/same-content.ts";
 import { sortNewEvents } from "./new-events.ts";
@@ -17,6 +18,16 @@ export function createConflict(id: string): Refusal {
 
 export function pictureConflict(id: string): Refusal {
   return { ok: false, kind: "conflict", problem: `another picture of this job has the id "${id}"` };
+}
+
+export function versionConflict(id: string): Refusal {
+  return { ok: false, kind: "conflict", problem: `another version of this board has the id "${id}"` };
+}
+
+export function sameVersion(a: NewBoardVersion, b: NewBoardVersion): boolean {
+  const face = ({ title, content, outcomes = {} }: NewBoardVersion) =>
+    canonicalJson([title, content, outcomes]);
+  return face(a) === face(b);
 }
 
 /** Whether a job posted again is the one that was created (and has kept every event posted), whatever its log gained since. */

@@ -12,6 +12,7 @@ import {
   type MappedModel,
   NO_SUPPLY,
   type NotUnderstood,
+  netNames,
   partProblem,
   type TracedBoard,
   type TraceOptions,
@@ -74,11 +75,24 @@ export function readDeck(text: string, options: TraceOptions = {}): Parsed<Trace
   const { rails, points, ...before } = head as Content;
   const board = {
     ...before,
-    parts: Object.fromEntries(parts),
+    parts: withNetNames(parts),
     ...(rails === undefined ? {} : { rails }),
     ...(points === undefined ? {} : { points }),
   };
   return tracedBoard(board, notUnderstood);
+}
+
+/** The parts with nets by names that a board file takes: `/OUT` of an export is `OUT`. */
+function withNetNames(parts: ReadonlyMap<string, Content>): Content {
+  const netsOf = (part: Content) => Object.entries(part.pins as Readonly<Record<string, string>>);
+  const written = [...new Set([...parts.values()].flatMap((part) => netsOf(part).map(([, net]) => net)))];
+  const names = netNames(written);
+  const nameOf = new Map(written.map((net, i) => [net, names[i] ?? net]));
+  const renamed = (part: Content) => ({
+    ...part,
+    pins: Object.fromEntries(netsOf(part).map(([pin, net]) => [pin, nameOf.get(net) ?? net])),
+  });
+  return Object.fromEntries([...parts].map(([ref, part]) => [ref, renamed(part)]));
 }
 
 /** The notes: one on the board, one a part that has more to say than its element. */
@@ -126,7 +140,10 @@ function modelsOf(statements: readonly DeckLine[], mapping: NonNullable<TraceOpt
       if (model !== undefined) models.set(name.toLowerCase(), zenerOr(model, volts));
     } else if (!inside) elements.push(statement);
   }
-  for (const [name, { pins, ...mapped }] of Object.entries(mapping)) {
+  for (const [name, entry] of Object.entries(mapping)) {
+    if (entry === null) models.delete(name.toLowerCase());
+    if (entry === null) continue;
+    const { pins, ...mapped } = entry;
     const own = pins ?? models.get(name.toLowerCase())?.pins;
     models.set(name.toLowerCase(), own === undefined ? mapped : { ...mapped, pins: own });
   }
@@ -156,6 +173,9 @@ function readElement(
   if (!NAME.test(ref)) return `${element} is not a reference (letters, digits, _ + - only)`;
   const passive = PASSIVE[letter];
   if (passive !== undefined) {
+    // SPICE lets any unit be; a varistor exported as an R is no resistor of 275 ohms
+    if (/\d[VA]$/i.test(words[2] ?? ""))
+      return `${words[2]} is no ${passive.field}: map or remove ${element}`;
     const value = spiceNumber(words[2] ?? "");
     if (value === null) return `no number behind the two nets of ${element}`;
     return madePart(ref, passive.kind, passive.pins, words, { [passive.field]: value }, note?.part);

@@ -2,7 +2,6 @@
 
 import { KIND_NAMES, kindOf } from "../board/kinds.ts";
 import { parseBoard } from "../board/parse-board.ts";
-import { NAME } from "../units/fields.ts";
 import type { Parsed } from "../units/outcome.ts";
 
 export type Content = Readonly<Record<string, unknown>>;
@@ -11,12 +10,14 @@ export type Content = Readonly<Record<string, unknown>>;
 export interface MappedModel {
   readonly kind: string;
   readonly pins?: readonly string[];
+  /** of a symbol: the number or the name of its pin -> the pin of the board file */
+  readonly byPin?: Readonly<Record<string, string>>;
   readonly value?: Content;
 }
 
 export interface TraceOptions {
-  /** by the file's own name for it, case ignored */
-  readonly models?: Readonly<Record<string, MappedModel>>;
+  /** by the file's own name for it, case ignored; null: leave it out */
+  readonly models?: Readonly<Record<string, MappedModel | null>>;
   /** the board file's `supply`, where the file does not carry one */
   readonly supply?: Content;
   /** the net rails are measured against */
@@ -34,7 +35,7 @@ export interface TracedBoard {
   readonly notUnderstood: readonly NotUnderstood[];
 }
 
-/** What is wrong with a part of this kind on these nets, or null: kinds, pins and names are held to the board file's. */
+/** What is wrong with a part of this kind on these nets, or null: kinds and pins are held to the board file's. */
 export function partProblem(kind: string, nets: ReadonlyMap<string, string>): string | null {
   const known = KIND_NAMES.find((one) => one === kind);
   if (known === undefined) return `${kind} is no kind of part: map it`;
@@ -45,8 +46,7 @@ export function partProblem(kind: string, nets: ReadonlyMap<string, string>): st
   if (strange !== undefined) return `${kind} has no pin ${strange}: map its pins`;
   const missing = row.pins.find((pin) => !nets.has(pin));
   if (missing !== undefined) return `its pin ${missing} is on no net`;
-  const wrong = [...nets.values()].find((net) => !NAME.test(net));
-  return wrong === undefined ? null : `"${wrong}" is not a net name (letters, digits, _ + - only)`;
+  return null;
 }
 
 /** The board, if it reads; what was left out is told with the problem, since it is often the cause. */
@@ -60,6 +60,25 @@ export function tracedBoard(board: Content, left: readonly NotUnderstood[]): Par
       ? ""
       : ` (left out: ${notUnderstood.length} lines, first line ${first.line}: ${first.why})`;
   return { ok: false, problem: `${parsed.problem}${why}` };
+}
+
+/** `/power/PBUS` and `Net-(R1-Pad2)` as names of a board file. */
+const netName = (name: string) =>
+  name
+    .replace(/^\//, "")
+    .replaceAll("{slash}", "/")
+    .replace(/[^A-Za-z0-9_+-]+/g, "_");
+
+/** Names of nets as a board file takes them, in the order given; those that become one are told apart by a number. */
+export function netNames(names: readonly string[]): readonly string[] {
+  const taken = new Set<string>();
+  return names.map((name) => {
+    const plain = netName(name);
+    let own = plain;
+    for (let n = 2; taken.has(own); n++) own = `${plain}_${n}`;
+    taken.add(own);
+    return own;
+  });
 }
 
 export const NO_SUPPLY = {

@@ -9,6 +9,9 @@ import type {
   ErrorAnswer,
   JobAnswer,
   JobList,
+  NewBoardVersion,
+  OwnBoardAnswer,
+  OwnBoardList,
 } from "../wire/job-api.ts";
 import type { KeptEvent } from "./job-event.ts";
 
@@ -56,4 +59,8 @@ export const api = {
     call<EarlierList>(`/earlier?${new URLSearchParams({ name, family })}`),
   boards: () => call<BoardList>("/boards"),
   board: (id: string) => call<BoardAnswer>(`/boards/${id}`),
+  ownBoards: () => call<OwnBoardList>("/own-boards"),
+  ownBoard: (id: string) => call<OwnBoardAnswer>(`/own-boards/${id}`),
+  keepBoard: (id: string, version: NewBoardVersion) =>
+    post<AppendAnswer>(`/own-boards/${id}/versions`, version),
 };

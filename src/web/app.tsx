@@ -1,5 +1,7 @@
 /** Chooses the screen. */
 import { BenchScreen } from "./bench/bench-screen.tsx";
+import { BoardScreen } from "./boards/board-screen.tsx";
+import { BoardsScreen } from "./boards/boards-screen.tsx";
 import { IntakeScreen } from "./intake/intake-screen.tsx";
 import { JobsScreen } from "./jobs/jobs-screen.tsx";
 import { LearntScreen } from "./learnt/learnt-screen.tsx";
@@ -9,5 +11,7 @@ export function App() {
   const route = useRoute();
   if (route.screen === "job") return <BenchScreen key={route.id} id={route.id} />;
   if (route.screen === "learnt") return <LearntScreen />;
+  if (route.screen === "boards") return <BoardsScreen />;
+  if (route.screen === "board") return <BoardScreen key={route.id} id={route.id} />;
   return route.screen === "new" ? <IntakeScreen describing={route.describing} /> : <JobsScreen />;
 }

@@ -1,8 +1,9 @@
 /** What the page and its worker say to each other. Plain data, structured-clone safe. */
 import type { ActionView } from "../wire/bench-view.ts";
+import type { BoardChange, OwnBoardView } from "../wire/composer-view.ts";
 import type { TypedFit } from "../wire/fit-view.ts";
 import type { Chained, Lesson, Linked } from "../wire/learnt-view.ts";
-import type { JobHeader, KeptEvent, Outcome } from "./job-event.ts";
+import type { JobHeader, KeptEvent, KeptJob, Outcome } from "./job-event.ts";
 
 export interface JobSoFar {
   readonly header: JobHeader;
@@ -20,7 +21,7 @@ export type EngineRequest =
   | ({
       readonly ask: "practice";
       readonly askId: number;
-      readonly seed: number;
+      readonly practice: PracticeInfo;
       readonly action: ActionView;
     } & JobSoFar)
   | ({ readonly ask: "why"; readonly askId: number; readonly part: string } & JobSoFar)
@@ -30,8 +31,19 @@ export type EngineRequest =
       readonly part: string;
       readonly typed: TypedFit;
     } & JobSoFar)
-  | ({ readonly ask: "hidden"; readonly askId: number; readonly seed: number } & JobSoFar)
+  | ({ readonly ask: "hidden"; readonly askId: number; readonly practice: PracticeInfo } & JobSoFar)
+  | ({ readonly ask: "teach"; readonly askId: number; readonly title: string } & JobSoFar)
+  | ({ readonly ask: "ways"; readonly askId: number; readonly practice: PracticeInfo } & JobSoFar)
   | ({ readonly ask: "compose"; readonly askId: number } & Description)
+  | {
+      readonly ask: "board";
+      readonly askId: number;
+      readonly content: unknown;
+      readonly change: BoardChange | null;
+    }
+  | ({ readonly ask: "pack"; readonly askId: number } & PackRequest)
+  | ({ readonly ask: "bring"; readonly askId: number } & BringRequest)
+  | { readonly ask: "alike"; readonly askId: number; readonly content: unknown }
   | ({ readonly ask: "lesson-facts"; readonly askId: number } & JobSoFar)
   | ({ readonly ask: "lesson"; readonly askId: number; readonly chained: Chained } & JobSoFar)
   | { readonly ask: "chains"; readonly askId: number; readonly jobs: readonly Linked[] }
@@ -49,6 +61,66 @@ export interface LessonFacts {
   readonly comebackOf: string | null;
   /** the note that leaves it out */
   readonly leftOutBy: string | null;
+}
+
+/** A board to give away, with counts of these jobs as those of `shop`; no jobs: the counts that came with it alone. */
+export interface PackRequest {
+  readonly content: unknown;
+  readonly outcomes: Readonly<Record<string, unknown>>;
+  readonly shop: string;
+  readonly jobs: readonly JobSoFar[];
+}
+
+/** A file's text and its name; `before`: the board that it would change, null where it is new. */
+export interface BringRequest {
+  readonly name: string;
+  readonly text: string;
+  readonly before: unknown;
+}
+
+/** What a file brings: kept by whoever has seen the changes. */
+export interface BroughtBoard {
+  readonly title: string;
+  readonly content: Readonly<Record<string, unknown>>;
+  readonly outcomes: Readonly<Record<string, unknown>>;
+  /** what keeping it would change, one line each */
+  readonly changes: readonly string[];
+}
+
+export type PracticeInfo = NonNullable<KeptJob["practice"]>;
+
+/** A case made of a closed job: shown, then written or started. */
+export interface TaughtCase {
+  readonly title: string;
+  readonly header: JobHeader;
+  readonly practice: PracticeInfo;
+  /** what is in it, one line each */
+  readonly preview: readonly string[];
+  /** the case file */
+  readonly text: string;
+}
+
+/** Ways through a case, step by step, and the same as a page for the printer. */
+export interface WaysThrough {
+  readonly ways: readonly {
+    readonly name: string;
+    readonly sum: string;
+    readonly steps: readonly { readonly words: string; readonly cost: string; readonly why: string }[];
+  }[];
+  readonly page: string;
+}
+
+/** A headed list of a board's review. */
+export interface ReviewList {
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
+/** A board of one's own after a change: its file, what the page lists of it, and what is odd in it. */
+export interface OwnBoardAnswer {
+  readonly content: Readonly<Record<string, unknown>>;
+  readonly view: OwnBoardView;
+  readonly odd: readonly ReviewList[];
 }
 
 export type EngineAnswer =

@@ -4,7 +4,10 @@ import { foldLog } from "../bench/fold.ts";
 import type { Board } from "../board/board.ts";
 import { faultName } from "../board/fault.ts";
 import { faultNameWords } from "../board/fault-words.ts";
+import { parseBoard } from "../board/parse-board.ts";
+import { type BoardChange, changedBoard, ownBoardView } from "../compose/board-change.ts";
 import { composerView } from "../compose/composer-view.ts";
+import type { BoardContent } from "../compose/edit-board.ts";
 import { AssessmentSession, assess, beliefOf } from "../job/assess.ts";
 import { benchLearntView, chainsOf, figuresOfJob } from "../job/bench-lessons.ts";
 import { becauseView, benchView } from "../job/bench-view.ts";
@@ -15,19 +18,39 @@ import { parseJob } from "../job/parse-job.ts";
 import { warmUp } from "../job/warm-up.ts";
 import { learn } from "../learning/learnt.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
+import { sharingPredictors } from "../meter/predictor.ts";
+import { DEFAULT_METER } from "../meter/settings.ts";
 import { fitView } from "../parts/fit-view.ts";
 import { type Asked, answer as practiceAnswer } from "../practice/answer.ts";
 import { faultsAfter, faultsOnArrival, type PracticeJob, practiceJobOf } from "../practice/hidden-course.ts";
+import { boardOddities, reviewBoard } from "../review/board-review.ts";
+import { ambiguityInWords, odditiesInWords } from "../review/review-in-words.ts";
+import { bring } from "../sharing/bring.ts";
+import { outcomesOf, type PooledOutcomes, pooled } from "../sharing/outcomes.ts";
+import { packText } from "../sharing/pack.ts";
+import { caseAnswer, caseJob } from "../teaching/case-bench.ts";
+import { casePage } from "../teaching/case-page.ts";
+import { costWords, namedWays } from "../teaching/side-by-side.ts";
+import { casePreview, caseText, teachingCase } from "../teaching/teaching-case.ts";
+import { wayOf } from "../teaching/ways.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { BenchView } from "../wire/bench-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type {
+  BringRequest,
+  BroughtBoard,
   EngineAnswer,
   EngineRequest,
   HiddenFaults,
   JobSoFar,
   LessonFacts,
+  OwnBoardAnswer,
+  PackRequest,
+  PracticeInfo,
   PracticeOutcome,
+  ReviewList,
+  TaughtCase,
+  WaysThrough,
 } from "./engine-messages.ts";
 
 /** The board of the open job, parsed once: caches behind it are told apart by the object. */
@@ -50,22 +73,29 @@ function view(soFar: JobSoFar): BenchView {
   return benchView(taken(assess(jobOf(soFar), session)));
 }
 
-function practiceJob(job: Job, seed: number): PracticeJob {
-  return practiceJobOf(job, session.priors(job), seed);
+function practiceJob(job: Job, { seed, recorded }: PracticeInfo): PracticeJob {
+  const priors = session.priors(job);
+  return recorded === undefined
+    ? practiceJobOf(job, priors, seed)
+    : taken(caseJob(job, priors, seed, recorded));
 }
 
-function practice(soFar: JobSoFar, seed: number, action: Asked): PracticeOutcome {
+function practice(soFar: JobSoFar, info: PracticeInfo, action: Asked): PracticeOutcome {
   const job = jobOf(soFar);
   const timeline = taken(foldLog(job.board, job.absent, job.log));
   const predictorOf: MakePredictor = (_board, bench) => session.predictor(job, bench);
-  const answered = practiceAnswer(practiceJob(job, seed), timeline, action, predictorOf);
+  const hiding = practiceJob(job, info);
+  const answered =
+    info.recorded === undefined
+      ? practiceAnswer(hiding, timeline, action, predictorOf)
+      : caseAnswer(hiding, info.recorded, timeline, action, predictorOf);
   if (!answered.ok) throw new Error(answered.problem);
   return { ...answered.event };
 }
 
-function hidden(soFar: JobSoFar, seed: number): HiddenFaults {
+function hidden(soFar: JobSoFar, info: PracticeInfo): HiddenFaults {
   const job = jobOf(soFar);
-  const hiding = practiceJob(job, seed);
+  const hiding = practiceJob(job, info);
   const left = faultsAfter(hiding, taken(foldLog(job.board, job.absent, job.log)));
   const words = (fault: string) => ({ fault, words: faultNameWords(fault, job.board) });
   return {
@@ -85,19 +115,73 @@ function lessonFacts({ header, events }: JobSoFar): LessonFacts {
   return { comebackOf: comebackOf(header), leftOutBy: leftOutBy(events)?.id ?? null };
 }
 
+function taught(soFar: JobSoFar, title: string): TaughtCase {
+  const made = taken(teachingCase(jobOf(soFar), soFar.header, title));
+  const { header, faults, recorded, proposed } = made;
+  const info = { seed: 1, recorded: { faults, recorded, proposed } };
+  const preview = casePreview(made, soFar.events.length);
+  return { title: made.title, header, practice: info, preview, text: caseText(made) };
+}
+
+function waysThrough(soFar: JobSoFar, { recorded: given }: PracticeInfo): WaysThrough {
+  const job = jobOf(soFar);
+  if (given === undefined) throw new Error("nobody has recorded this practice");
+  const { currency } = job.terms;
+  const recorded = taken(parseJob({ ...soFar.header, log: given.recorded }, job.asBrought.board));
+  const ways = namedWays([
+    ["yours", taken(wayOf(job, given.faults))],
+    ["recorded", taken(wayOf(recorded, given.faults))],
+    ["proposed", given.proposed],
+  ]);
+  const found = given.faults.map((fault) => faultNameWords(fault, job.board));
+  return {
+    ways: ways.map(({ name, steps, sum }) => ({
+      name,
+      sum: `${sum.steps} steps, ${costWords(sum, currency)}`,
+      steps: steps.map((step) => ({ words: step.words, cost: costWords(step, currency), why: step.why })),
+    })),
+    page: casePage({ title: job.board.name, found, ways, currency }),
+  };
+}
+
+function ownBoard(before: BoardContent, change: BoardChange | null): OwnBoardAnswer {
+  const content = change === null ? before : taken(changedBoard(before, change));
+  const view = taken(ownBoardView(content));
+  return { content, view, odd: odditiesInWords(boardOddities(taken(parseBoard(content)))) };
+}
+
+function packed({ content, outcomes, shop, jobs }: PackRequest): string {
+  const board = taken(parseBoard(content));
+  const own = outcomesOf(board, jobs.map(jobOf));
+  // Both were read as what they are before they were kept.
+  const pooledOnes = pooled(outcomes as PooledOutcomes, shop, own);
+  return packText({ board: content as BoardContent, outcomes: pooledOnes });
+}
+
+function brought({ name, text, before }: BringRequest): BroughtBoard {
+  const { title, board, outcomes, changes } = taken(bring(text, name, before as BoardContent | null));
+  return { title, content: board, outcomes, changes };
+}
+
+function alike(content: unknown): readonly ReviewList[] {
+  const board = taken(parseBoard(content));
+  const bench = taken(foldLog(board, [], [])).now;
+  return ambiguityInWords(reviewBoard(board, bench, DEFAULT_METER, sharingPredictors(undefined)), board);
+}
+
 function answer(request: EngineRequest): unknown {
   switch (request.ask) {
     case "view":
       return view(request);
     case "practice":
       // The page hands back an action of the engine's own, or one of the same shape; the fold judges it again.
-      return practice(request, request.seed, request.action as unknown as Asked);
+      return practice(request, request.practice, request.action as unknown as Asked);
     case "why":
       return taken(becauseView(taken(beliefOf(jobOf(request), session)), request.part));
     case "fit":
       return partFit(request, request.part, request.typed);
     case "hidden":
-      return hidden(request, request.seed);
+      return hidden(request, request.practice);
     case "lesson-facts":
       return lessonFacts(request);
     case "lesson":
@@ -112,6 +196,18 @@ function answer(request: EngineRequest): unknown {
       return taken(
         composerView(request.answers, request.name.trim() === "" ? {} : { name: request.name.trim() }),
       );
+    case "board":
+      return ownBoard(request.content as BoardContent, request.change);
+    case "teach":
+      return taught(request, request.title);
+    case "ways":
+      return waysThrough(request, request.practice);
+    case "pack":
+      return packed(request);
+    case "bring":
+      return brought(request);
+    case "alike":
+      return alike(request.content);
   }
 }
 

@@ -1,16 +1,24 @@
 /** The worker behind promises. Views that nobody waits for any more are dropped, not computed. */
 import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
-import type { ComposerView } from "../wire/composer-view.ts";
+import type { BoardChange, ComposerView } from "../wire/composer-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type { Chained, JobFigures, LearntView, Lesson, Linked } from "../wire/learnt-view.ts";
 import type {
+  BringRequest,
+  BroughtBoard,
   Description,
   EngineAnswer,
   EngineRequest,
   HiddenFaults,
   JobSoFar,
   LessonFacts,
+  OwnBoardAnswer,
+  PackRequest,
+  PracticeInfo,
   PracticeOutcome,
+  ReviewList,
+  TaughtCase,
+  WaysThrough,
 } from "./engine-messages.ts";
 import type { JobHeader } from "./job-event.ts";
 
@@ -66,8 +74,8 @@ export class Engine {
   }
 
   /** What the practice board answers to an action: the fields that the event gets beside the action's own. */
-  async practice(job: JobSoFar, seed: number, action: ActionView): Promise<PracticeOutcome> {
-    return (await this.#ask({ ask: "practice", seed, action, ...job })) as PracticeOutcome;
+  async practice(job: JobSoFar, practice: PracticeInfo, action: ActionView): Promise<PracticeOutcome> {
+    return (await this.#ask({ ask: "practice", practice, action, ...job })) as PracticeOutcome;
   }
 
   /** Why a part is suspected or cleared. */
@@ -80,8 +88,18 @@ export class Engine {
     return (await this.#ask({ ask: "fit", part, typed, ...job })) as FitView;
   }
 
-  async hidden(job: JobSoFar, seed: number): Promise<HiddenFaults> {
-    return (await this.#ask({ ask: "hidden", seed, ...job })) as HiddenFaults;
+  async hidden(job: JobSoFar, practice: PracticeInfo): Promise<HiddenFaults> {
+    return (await this.#ask({ ask: "hidden", practice, ...job })) as HiddenFaults;
+  }
+
+  /** The case of a closed job; takes as long as working the job again does. Throws why there is none. */
+  async teach(job: JobSoFar, title: string): Promise<TaughtCase> {
+    return (await this.#ask({ ask: "teach", title, ...job })) as TaughtCase;
+  }
+
+  /** The way of a log beside the recorded and the proposed one. */
+  async ways(job: JobSoFar, practice: PracticeInfo): Promise<WaysThrough> {
+    return (await this.#ask({ ask: "ways", practice, ...job })) as WaysThrough;
   }
 
   /** The board described so far, and the questions about it. Throws what is wrong with an answer. */
@@ -110,6 +128,26 @@ export class Engine {
   /** The figures that a new job is worked with; null where nothing was learnt. */
   async figures(lessons: readonly Lesson[], header: JobHeader): Promise<JobFigures | null> {
     return (await this.#ask({ ask: "figures", lessons, header })) as JobFigures | null;
+  }
+
+  /** A board of one's own with a change, or as it is. Throws why the change cannot be. */
+  async ownBoard(content: unknown, change: BoardChange | null): Promise<OwnBoardAnswer> {
+    return (await this.#ask({ ask: "board", content, change })) as OwnBoardAnswer;
+  }
+
+  /** What no cold check tells apart on a board; takes seconds. */
+  async alike(content: unknown): Promise<readonly ReviewList[]> {
+    return (await this.#ask({ ask: "alike", content })) as readonly ReviewList[];
+  }
+
+  /** The file of a board to give away. */
+  async pack(request: PackRequest): Promise<string> {
+    return (await this.#ask({ ask: "pack", ...request })) as string;
+  }
+
+  /** What a file of a board would bring. Throws one line where it is none. */
+  async bring(request: BringRequest): Promise<BroughtBoard> {
+    return (await this.#ask({ ask: "bring", ...request })) as BroughtBoard;
   }
 
   stop(): void {

@@ -3,7 +3,7 @@
  * the outbox first and to the server second, so that nothing entered is lost when the server is away.
  */
 import { get, set, update } from "idb-keyval";
-import type { BoardAnswer, BoardList, CreateJobRequest } from "../wire/job-api.ts";
+import type { CreateJobRequest } from "../wire/job-api.ts";
 import { Away, api, Refused } from "./api.ts";
 import type { KeptEvent, KeptJob } from "./job-event.ts";
 import type { PictureToSend } from "./picture.ts";
@@ -160,40 +160,4 @@ async function settleEvents(id: string, events: readonly KeptEvent[]): Promise<v
     ...outbox,
     events: outbox.events.filter((event) => !done.has(event.id)),
   }));
-}
-
-/** The boards of the server, as last seen where it is away, and before them those described in this browser, newest first. */
-export async function boardList(): Promise<BoardList> {
-  const list = await freshOrKept<BoardList>("boards", api.boards, { boards: [] });
-  const own = (await ownBoards()).map(({ id, title }) => ({ id, title }));
-  return { boards: [...own.reverse(), ...list.boards] };
-}
-
-async function ownBoards(): Promise<readonly BoardAnswer[]> {
-  return (await get<readonly BoardAnswer[]>("own-boards")) ?? [];
-}
-
-/** Keeps a board described here, in the place of an earlier state of it. */
-export function keepOwnBoard(board: BoardAnswer): Promise<void> {
-  return update<readonly BoardAnswer[]>("own-boards", (boards) => [
-    ...(boards ?? []).filter(({ id }) => id !== board.id),
-    board,
-  ]);
-}
-
-export async function boardFile(id: string): Promise<BoardAnswer | null> {
-  const own = (await ownBoards()).find((board) => board.id === id);
-  if (own !== undefined) return own;
-  return freshOrKept<BoardAnswer | null>(`board:${id}`, () => api.board(id), null);
-}
-
-async function freshOrKept<T>(key: string, fresh: () => Promise<T>, otherwise: T): Promise<T> {
-  try {
-    const value = await fresh();
-    await set(key, value);
-    return value;
-  } catch (problem) {
-    if (problem instanceof Away) return (await get<T>(key)) ?? otherwise;
-    throw problem;
-  }
 }

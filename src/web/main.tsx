@@ -6,6 +6,7 @@ import "./style/ground.css";
 import "./style/controls.css";
 import "./style/screens.css";
 import "./style/describe.css";
+import "./style/boards.css";
 import "./style/card.css";
 import "./style/panels.css";
 import "./style/power.css";

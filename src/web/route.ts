@@ -5,6 +5,8 @@ export type Route =
   | { readonly screen: "jobs" }
   | { readonly screen: "learnt" }
   | { readonly screen: "new"; readonly describing: boolean }
+  | { readonly screen: "boards" }
+  | { readonly screen: "board"; readonly id: string }
   | { readonly screen: "job"; readonly id: string };
 
 export function useRoute(): Route {
@@ -22,6 +24,9 @@ export function useRoute(): Route {
 export function routeOf(hash: string): Route {
   const job = /^#\/job\/([A-Za-z0-9_-]{1,64})$/.exec(hash);
   if (job?.[1] !== undefined) return { screen: "job", id: job[1] };
+  const board = /^#\/boards\/([A-Za-z0-9_-]{1,64})$/.exec(hash);
+  if (board?.[1] !== undefined) return { screen: "board", id: board[1] };
+  if (hash === "#/boards") return { screen: "boards" };
   if (hash === "#/new" || hash === "#/new/board") return { screen: "new", describing: hash !== "#/new" };
   return { screen: hash === "#/learnt" ? "learnt" : "jobs" };
 }

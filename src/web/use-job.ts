@@ -3,7 +3,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type { Engine } from "./engine.ts";
-import type { HiddenFaults, JobSoFar } from "./engine-messages.ts";
+import type { HiddenFaults, JobSoFar, PracticeInfo } from "./engine-messages.ts";
 import { happened, type KeptEvent, type KeptJob, newId, type Outcome } from "./job-event.ts";
 import { dropWaiting, keepEvents, openJob, type Sync, send } from "./keeper.ts";
 import { useEngine } from "./use-engine.ts";
@@ -82,18 +82,18 @@ function useView(
 /** The practice board's side of the job; both answers stay the same functions while the log does. */
 function usePracticeBoard(engine: Engine | null, job: KeptJob | null, events: readonly KeptEvent[]) {
   const ask = useCallback(
-    <T>(question: (on: Engine, soFar: JobSoFar, seed: number) => Promise<T>) => {
+    <T>(question: (on: Engine, soFar: JobSoFar, practice: PracticeInfo) => Promise<T>) => {
       if (engine === null || job === null || job.practice === null)
         return Promise.reject<T>(new Error("this is no practice job, or the engine is still starting"));
-      return question(engine, { header: job.header, events }, job.practice.seed);
+      return question(engine, { header: job.header, events }, job.practice);
     },
     [engine, job, events],
   );
   const practice = useCallback(
-    (action: ActionView) => ask((on, soFar, seed) => on.practice(soFar, seed, action)),
+    (action: ActionView) => ask((on, soFar, info) => on.practice(soFar, info, action)),
     [ask],
   );
-  const hidden = useCallback(() => ask((on, soFar, seed) => on.hidden(soFar, seed)), [ask]);
+  const hidden = useCallback(() => ask((on, soFar, info) => on.hidden(soFar, info)), [ask]);
   return { practice, hidden };
 }
 

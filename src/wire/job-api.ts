@@ -12,7 +12,12 @@
  * GET  /api/earlier?name=&family=      -> EarlierList: what was done before on boards of this number or family
  * GET  /api/boards                    -> BoardList
  * GET  /api/boards/:id                -> BoardAnswer
+ * GET  /api/own-boards                -> OwnBoardList
+ * GET  /api/own-boards/:id            -> OwnBoardAnswer, every version of it
+ * POST /api/own-boards/:id/versions   NewBoardVersion -> AppendAnswer; posting the same again adds nothing
  */
+
+import type { OwnBoard, OwnBoardSummary } from "../job/board-store.ts";
 import type { EarlierJob } from "../job/earlier-jobs.ts";
 import type {
   JobHeader,
@@ -84,3 +89,11 @@ export interface BoardAnswer {
   /** a board file's content */
   readonly board: unknown;
 }
+
+export type { NewBoardVersion } from "../job/board-store.ts";
+
+export interface OwnBoardList {
+  readonly boards: readonly OwnBoardSummary[];
+}
+
+export type OwnBoardAnswer = OwnBoard;

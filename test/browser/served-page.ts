@@ -21,6 +21,9 @@ export async function servePage() {
     async phone(): Promise<Page> {
       return (await browser.newContext({ viewport: { width: 390, height: 844 } })).newPage();
     },
+    async laptop(): Promise<Page> {
+      return (await browser.newContext({ viewport: { width: 1366, height: 768 } })).newPage();
+    },
     async close(): Promise<void> {
       await browser.close();
       await server.stop();

@@ -1,5 +1,6 @@
 import { createInterface } from "node:readline";
 import { type Command, InvalidArgumentError } from "commander";
+import { beginCase, loadCase } from "../case-file.ts";
 import { DONE, type Finish, type Io, refuse } from "../io.ts";
 import { BENCH_HELP } from "./bench-help.ts";
 import { BenchSession } from "./bench-session.ts";
@@ -19,16 +20,30 @@ export function addBench(program: Command, io: Io, finish: Finish): void {
       "no board at hand: `ask` answers each step from faults that this number hides",
       parseSeed,
     )
-    .action((file: string, options: { practice?: number }) =>
-      finish(() => bench(file, options.practice, io)),
+    .option(
+      "--case <file>",
+      "a recorded case of `teach`: the job file is made blind where it is not there, `ask` answers as that board did",
+    )
+    .action((file: string, options: { practice?: number; case?: string }) =>
+      finish(() => {
+        if (options.case === undefined) {
+          const practice = options.practice === undefined ? null : new PracticeBench(options.practice);
+          return bench(file, practice, io);
+        }
+        const given = loadCase(options.case);
+        if (!given.ok) return refuse(io, given.problem);
+        const begun = beginCase(file, given.value);
+        if (begun !== null) return refuse(io, begun);
+        return bench(file, new PracticeBench(options.practice ?? 1, given.value), io);
+      }),
     );
 }
 
 /** Reads lines until `quit` or the end of input. Every line that was taken is in the file before the next is read. */
-async function bench(file: string, seed: number | undefined, io: Io): Promise<number> {
-  const opened = JobFile.open(file, seed);
+async function bench(file: string, practice: PracticeBench | null, io: Io): Promise<number> {
+  const opened = JobFile.open(file, practice?.seed);
   if (!opened.ok) return refuse(io, opened.problem);
-  const session = new BenchSession(opened.value, io, seed === undefined ? null : new PracticeBench(seed));
+  const session = new BenchSession(opened.value, io, practice);
   let worst = session.show();
   const lines = createInterface({ input: io.input, terminal: false, crlfDelay: Number.POSITIVE_INFINITY });
   const prompt = () => {

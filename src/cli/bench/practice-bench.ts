@@ -2,18 +2,23 @@ import type { JobEvent } from "../../bench/event.ts";
 import { foldLog } from "../../bench/fold.ts";
 import { faultName } from "../../board/fault.ts";
 import type { Assessment } from "../../job/assess.ts";
+import type { PracticeCase } from "../../job/practice-case.ts";
 import { predictorsAfter } from "../../job/predictor-of-job.ts";
 import type { Action } from "../../planning/proposal.ts";
 import { answer } from "../../practice/answer.ts";
 import { faultsOnArrival, type PracticeJob, practiceJobOf } from "../../practice/hidden-course.ts";
+import { caseAnswer, caseJob } from "../../teaching/case-bench.ts";
 import type { Parsed } from "../../units/outcome.ts";
 
-/** A bench without a board: what is asked for is answered from hidden faults that the seed drew. */
+/** A bench without a board: what is asked for is answered from hidden faults that the seed drew, or from a recorded case. */
 export class PracticeBench {
-  readonly #seed: number;
+  /** the number that hides the faults */
+  readonly seed: number;
+  readonly #case: PracticeCase | null;
 
-  constructor(seed: number) {
-    this.#seed = seed;
+  constructor(seed: number, recorded: PracticeCase | null = null) {
+    this.seed = seed;
+    this.#case = recorded;
   }
 
   /** The step proposed and its row, done on the hidden board; stops before the first that it has no answer to. */
@@ -22,12 +27,18 @@ export class PracticeBench {
     stamp: () => { readonly id: string; readonly at: string },
   ): Parsed<readonly JobEvent[]> {
     const { job, proposal } = assessment;
-    const practice = this.#practice(assessment);
+    const hidden = this.#practice(assessment);
+    if (!hidden.ok) return hidden;
+    const practice = hidden.value;
     const events: JobEvent[] = [];
     for (const action of [proposal.action, ...proposal.row]) {
       const timeline = foldLog(job.board, job.absent, [...job.log, ...events]);
       if (!timeline.ok) return timeline;
-      const answered = answer(practice, timeline.value, action, predictorsAfter(job.cause));
+      const make = predictorsAfter(job.cause);
+      const answered =
+        this.#case === null
+          ? answer(practice, timeline.value, action, make)
+          : caseAnswer(practice, this.#case, timeline.value, action, make);
       if (!answered.ok && events.length === 0) return answered;
       if (!answered.ok) break;
       events.push(stamped(answered.event, action, stamp()));
@@ -37,11 +48,13 @@ export class PracticeBench {
 
   /** The faults the board came in with, for whoever has finished or given up. */
   hidden(assessment: Assessment): readonly string[] {
-    return faultsOnArrival(this.#practice(assessment)).map(({ fault }) => faultName(fault));
+    const practice = this.#practice(assessment);
+    return (practice.ok ? faultsOnArrival(practice.value) : []).map(({ fault }) => faultName(fault));
   }
 
-  #practice({ job, priors }: Assessment): PracticeJob {
-    return practiceJobOf(job, priors, this.#seed);
+  #practice({ job, priors }: Assessment): Parsed<PracticeJob> {
+    if (this.#case !== null) return caseJob(job, priors, this.seed, this.#case);
+    return { ok: true, value: practiceJobOf(job, priors, this.seed) };
   }
 }
 

@@ -1,7 +1,8 @@
-/** `board deck`, `from-deck` and `from-netlist`: boards as SPICE decks of their parts, and traced circuits as boards. */
+/** `board deck`, `from-deck`, `from-netlist` and `from-schematic`: boards as SPICE decks of their parts, and traced circuits as boards. */
 import type { Command } from "commander";
 import { readDeck } from "../../traced/read-deck.ts";
 import { readNetlist } from "../../traced/read-netlist.ts";
+import { readSchematic } from "../../traced/read-schematic.ts";
 import type { MappedModel, TracedBoard, TraceOptions } from "../../traced/traced-part.ts";
 import { writeDeck } from "../../traced/write-deck.ts";
 import type { Parsed } from "../../units/outcome.ts";
@@ -37,7 +38,7 @@ export function addDecks(board: Command, io: Io, finish: Finish): void {
       .option("--zero <net>", "the net that rails are measured against")
       .option(
         "--map <file>",
-        'JSON: its name for a model or symbol -> { "kind", "pins" in its order, "value" }',
+        'JSON: its name for a model, symbol or part -> { "kind", "pins" in its order or "byPin", "value" }, or null',
       )
       .addHelpText(
         "after",
@@ -53,6 +54,12 @@ type Reader = (text: string, options: TraceOptions) => Parsed<TracedBoard>;
 const SOURCES: readonly { from: string; of: string; reader: Reader; example: string }[] = [
   { from: "deck", of: "a traced SPICE deck (R C L D Q M X)", reader: readDeck, example: "traced.cir" },
   { from: "netlist", of: "a KiCad netlist (.net)", reader: readNetlist, example: "traced.net" },
+  {
+    from: "schematic",
+    of: "a KiCad schematic of one sheet (.kicad_sch)",
+    reader: readSchematic,
+    example: "traced.kicad_sch",
+  },
 ];
 
 function deck(file: string, io: Io): number {
@@ -100,7 +107,7 @@ function traceOptions({ supply, zero, map }: TracedOptions): Parsed<TraceOptions
   };
 }
 
-function readMapping(file: string): Parsed<Readonly<Record<string, MappedModel>>> {
+function readMapping(file: string): Parsed<Readonly<Record<string, MappedModel | null>>> {
   const read = readJson(file);
   if (!read.ok) return read;
   const refused = (at: string, what: string) => ({ ok: false, problem: `${file}: ${at}${what}` }) as const;
@@ -108,13 +115,19 @@ function readMapping(file: string): Parsed<Readonly<Record<string, MappedModel>>
     return refused("", "expected an object of models");
   const models = Object.entries(read.value as Readonly<Record<string, Partial<MappedModel> | null>>);
   for (const [name, model] of models) {
+    if (model === null) continue;
     if (typeof model?.kind !== "string")
       return refused(`${name}: `, 'expected { "kind": ..., "pins": [...] }');
     if (
       model.pins !== undefined &&
       !(Array.isArray(model.pins) && model.pins.every((pin) => typeof pin === "string"))
     )
-      return refused(`${name}.pins: `, "expected a list of pin names, in the deck's order");
+      return refused(`${name}.pins: `, "expected a list of pin names, in the file's order");
+    if (
+      model.byPin !== undefined &&
+      !Object.values(model.byPin ?? [0]).every((pin) => typeof pin === "string")
+    )
+      return refused(`${name}.byPin: `, 'expected { "its pin": "our pin", ... }');
   }
-  return { ok: true, value: Object.fromEntries(models) as Readonly<Record<string, MappedModel>> };
+  return { ok: true, value: Object.fromEntries(models) as Readonly<Record<string, MappedModel | null>> };
 }

@@ -1,4 +1,6 @@
+import { boardStoreContract } from "../board-store.contract.ts";
 import { jobStoreContract } from "../job-store.contract.ts";
 import { MemoryJobStore } from "./memory-job-store.ts";
 
+boardStoreContract("the memory store", (clock) => new MemoryJobStore(clock));
 jobStoreContract("the memory store", (clock) => new MemoryJobStore(clock));

@@ -1,4 +1,5 @@
 /** A job store that forgets when the process ends: for tests, and the plainest statement of the port. */
+import type { BoardStore, KeepsBoards } from "../../job/board-store.ts";
 import { closedAs } from "../../job/closed-as.ts";
 import { type AskedBoard, type EarlierJob, earlierJobs } from "../../job/earlier-jobs.ts";
 import type {
@@ -22,6 +23,7 @@ import {
   pictureConflict,
   samePicture,
 } from "../outcomes.ts";
+import { MemoryBoardStore } from "./memory-board-store.ts";
 
 interface Entry {
   readonly born: NewJob;
@@ -33,13 +35,15 @@ interface Entry {
   pictures: Picture[];
 }
 
-export class MemoryJobStore implements JobStore {
+export class MemoryJobStore implements JobStore, KeepsBoards {
   readonly #jobs = new Map<string, Entry>();
   readonly #clock: Clock;
+  readonly boards: BoardStore;
   #changes = 0;
 
   constructor(clock: Clock) {
     this.#clock = clock;
+    this.boards = new MemoryBoardStore(clock);
   }
 
   async createJob(job: NewJob): Promise<Written | Refusal> {

@@ -49,6 +49,23 @@ export const SCHEMA_STEPS: readonly string[] = [
   CREATE TRIGGER picture_kept BEFORE DELETE ON picture
     BEGIN SELECT RAISE(ABORT, 'a picture is not deleted'); END;
   `,
+  `
+  CREATE TABLE board_version (
+    arrival INTEGER PRIMARY KEY AUTOINCREMENT,
+    board TEXT NOT NULL,
+    id TEXT NOT NULL,
+    title TEXT NOT NULL,
+    content TEXT CHECK (content IS NULL OR json_valid(content)),
+    outcomes TEXT NOT NULL CHECK (json_valid(outcomes)),
+    received_at TEXT NOT NULL,
+    UNIQUE (board, id)
+  ) STRICT;
+  CREATE INDEX board_version_by_arrival ON board_version (board, arrival);
+  CREATE TRIGGER board_version_stays BEFORE UPDATE ON board_version
+    BEGIN SELECT RAISE(ABORT, 'a version of a board is not changed: add another'); END;
+  CREATE TRIGGER board_version_kept BEFORE DELETE ON board_version
+    BEGIN SELECT RAISE(ABORT, 'a version of a board is not deleted: add one without content'); END;
+  `,
 ];
 
 /**

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, describe, expect, it } from "vitest";
+import { boardStoreContract } from "../board-store.contract.ts";
 import { ACCEPT_ALL, jobStoreContract, newJob, note, steppingClock } from "../job-store.contract.ts";
 import { openConnection } from "./open-connection.ts";
 import { openSqliteStore } from "./open-store.ts";
@@ -18,6 +19,7 @@ afterEach(() => {
   for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
 });
 
+boardStoreContract("the SQLite store", (clock) => openSqliteStore(freshFolder(), clock));
 jobStoreContract("the SQLite store", (clock) => openSqliteStore(freshFolder(), clock));
 
 describe("the SQLite file", () => {

@@ -1,5 +1,6 @@
 /** Jobs kept in one SQLite file: rows in, rows out; every rule that SQL can hold stands in `schema.ts`. */
 import type { Verdict } from "../../bench/event.ts";
+import type { BoardStore, KeepsBoards } from "../../job/board-store.ts";
 import { closedAs } from "../../job/closed-as.ts";
 import { type AskedBoard, type EarlierJob, earlierJobs } from "../../job/earlier-jobs.ts";
 import type {
@@ -26,18 +27,21 @@ import {
   pictureConflict,
   samePicture,
 } from "../outcomes.ts";
+import { BoardRows } from "./board-rows.ts";
 import { inTransaction, type Row, type SqlConnection, type SqlValue } from "./connection.ts";
 import { migrate } from "./schema.ts";
 
-export class SqliteJobStore implements JobStore {
+export class SqliteJobStore implements JobStore, KeepsBoards {
   readonly #connection: SqlConnection;
   readonly #clock: Clock;
+  readonly boards: BoardStore;
 
   /** Takes over the connection and brings its schema up to date; throws where that cannot be done. */
   constructor(connection: SqlConnection, clock: Clock) {
     this.#connection = connection;
     this.#clock = clock;
     migrate(connection, clock);
+    this.boards = new BoardRows(connection, clock);
   }
 
   async createJob(job: NewJob): Promise<Written | Refusal> {

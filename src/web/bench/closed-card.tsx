@@ -1,15 +1,24 @@
 /** The end of a job: the verdict, what it cost, and in practice what the board really had. */
 import type { BenchView } from "../../wire/bench-view.ts";
+import type { PracticeInfo } from "../engine-messages.ts";
 import { go } from "../route.ts";
 import type { OpenJob } from "../use-job.ts";
 import { minutes, money, verdictWords } from "../words.ts";
 import type { Hands } from "./bench-props.ts";
 import { HiddenFaults } from "./hidden-faults.tsx";
+import { Teach } from "./teach.tsx";
+import { Ways } from "./ways.tsx";
 
 interface Props {
   readonly open: OpenJob;
   readonly view: BenchView;
   readonly hands: Hands;
+}
+
+/** What others may learn of it: a real job becomes practice, a practised case is laid beside the recorded way. */
+function Taught({ open, practice }: { readonly open: OpenJob; readonly practice: PracticeInfo | null }) {
+  if (practice === null) return <Teach open={open} />;
+  return practice.recorded === undefined ? null : <Ways open={open} practice={practice} />;
 }
 
 export function ClosedCard({ open, view, hands }: Props) {
@@ -25,6 +34,7 @@ export function ClosedCard({ open, view, hands }: Props) {
       {open.job !== null && open.job !== "loading" && open.job.practice !== null && (
         <HiddenFaults open={open} />
       )}
+      {open.job !== null && open.job !== "loading" && <Taught open={open} practice={open.job.practice} />}
       <div className="keys">
         <button type="button" className="primary" onClick={() => go("#/")}>
           All jobs

@@ -1,9 +1,9 @@
 /** A board that nobody has described: four answers make one that can be worked on, the rest makes it exact. */
 import { useState } from "react";
 import type { ComposerView, QuestionView } from "../../wire/composer-view.ts";
+import { keepOwnBoard } from "../board-keeper.ts";
 import { chosenBoard, type Described, type IntakeProps } from "../intake/intake.ts";
 import { newId } from "../job-event.ts";
-import { keepOwnBoard } from "../keeper.ts";
 import { go } from "../route.ts";
 import { QuestionField, UNSURE } from "./question-field.tsx";
 import { useDescription } from "./use-description.ts";

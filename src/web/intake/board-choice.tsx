@@ -1,7 +1,7 @@
 /** Which board: a shipped one that this one is like. What comes off by a plug is taken as not having come with it. */
 import { useEffect, useState } from "react";
 import type { BoardList } from "../../wire/job-api.ts";
-import { boardFile, boardList } from "../keeper.ts";
+import { boardFile, boardList } from "../board-keeper.ts";
 import { go } from "../route.ts";
 import { Choices } from "./choices.tsx";
 import { chosenBoard, type IntakeProps } from "./intake.ts";

@@ -57,6 +57,9 @@ export function JobsScreen() {
           <button type="button" className="tall" onClick={() => go("#/learnt")}>
             What this bench has learnt
           </button>
+          <button type="button" className="tall" onClick={() => go("#/boards")}>
+            Own boards
+          </button>
         </div>
         {problem !== null && (
           <p className="sync" role="status">

@@ -1,0 +1,66 @@
+/**
+ * A log without the people in it: notes, names, reasons, types and ids are left out, times begin on one day for all, and of answers
+ * only those stay that the program itself asks for. Each event is made anew from fields known to hold no words of anybody.
+ */
+import type { AnswerEvent, JobEvent } from "../bench/event.ts";
+import type { TimelineEntry } from "../bench/timeline.ts";
+
+/** Of each event, the fields that hold a figure, a place of the board or a word of the file format. */
+const KEPT: Readonly<Record<Exclude<JobEvent["do"], "undo">, readonly string[]>> = {
+  measure: ["mode", "red", "black", "part", "ambient", "by", "reading", "settling", "afterPower", "wires"],
+  calibrate: ["mode", "known", "reading"],
+  look: ["part", "finding"],
+  clean: ["part", "stage", "dried"],
+  resolder: ["part", "stage", "dried"],
+  lift: ["place"],
+  refit: ["place"],
+  remove: ["part"],
+  restore: ["part"],
+  replace: ["part", "price", "used"],
+  clip: ["at", "ohms"],
+  unclip: ["at", "ohms"],
+  power: ["feed", "watts", "volts", "limitAmps", "ohms", "observed", "load", "meters"],
+  unpower: ["observed", "afterPower"],
+  answer: ["question", "answer"],
+  mark: ["part", "as"],
+  note: ["turned"],
+  overrule: ["of"],
+  close: ["verdict"],
+};
+
+/** Answers that the program asks for, with what may stand there. */
+const ANSWERS: Readonly<Record<string, RegExp>> = {
+  "powered-while-wet": /^(yes|no)$/,
+  "motor-insulation": /^(OL|\d{1,5}(\.\d{1,3})?|not read|over 50|10 to 50|2 to 10|under 2)$/,
+};
+/** Required words that somebody wrote are replaced by these. */
+const WORDS: Readonly<Record<string, object>> = { note: { text: "turned" }, overrule: { why: "overruled" } };
+
+/** Where all practice begins. */
+const FIRST_MOMENT = Date.UTC(2000, 0, 1, 9);
+
+/** The events that count, bare. */
+export function bareLog(entries: readonly TimelineEntry[]): readonly JobEvent[] {
+  const events = entries.map(({ event }) => event).filter(saysSomething);
+  const times = events.map((event) => Date.parse(String("at" in event ? event.at : "")));
+  const first = times.find((time) => Number.isFinite(time)) ?? 0;
+  return events.map((event, index) => {
+    const kept = event.do === "undo" ? [] : KEPT[event.do];
+    const own = Object.entries(event).filter(([field]) => kept.includes(field));
+    const time = times[index] ?? Number.NaN;
+    const at = Number.isFinite(time) ? { at: new Date(FIRST_MOMENT + time - first).toISOString() } : {};
+    const places = event.do === "power" && Array.isArray(event.at) ? { at: event.at } : {};
+    const bare: object = { do: event.do, ...Object.fromEntries(own), ...WORDS[event.do], ...at, ...places };
+    // The same event with fewer fields; whoever keeps it parses it again.
+    return bare as unknown as JobEvent;
+  });
+}
+
+function saysSomething(event: JobEvent): boolean {
+  if (event.do === "undo") return false;
+  if (event.do === "note") return event.turned !== undefined;
+  return event.do !== "answer" || isAsked(event);
+}
+
+const isAsked = ({ question, answer }: AnswerEvent) =>
+  Object.hasOwn(ANSWERS, question) && ANSWERS[question]?.test(answer) === true;

@@ -1,0 +1,59 @@
+/** The story of a case as one page for the printer: what was found, and the ways to it side by side. No drawing, no script, nothing loaded. */
+import { costWords, type NamedWay } from "./side-by-side.ts";
+
+const STYLE = `
+body { font: 11pt/1.4 sans-serif; color: #111; margin: 2rem auto; max-width: 60rem; padding: 0 1rem; }
+h1 { font-size: 1.5em; } h2 { font-size: 1.15em; margin-top: 1.5em; }
+table { border-collapse: collapse; width: 100%; table-layout: fixed; }
+th, td { border: 1px solid #555; padding: 0.3em 0.5em; vertical-align: top; text-align: left; overflow-wrap: anywhere; }
+th:first-child, td:first-child { width: 2.5em; text-align: right; }
+.cost { display: block; color: #333; font-size: 0.9em; } .why { display: block; font-style: italic; font-size: 0.9em; }
+thead { display: table-header-group; } tr { break-inside: avoid; }
+@page { margin: 15mm; }
+@media print { body { margin: 0; max-width: none; padding: 0; font-size: 9.5pt; } }
+`;
+
+const ESCAPES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
+const plain = (text: string) => text.replace(/[&<>"]/g, (sign) => ESCAPES[sign] ?? sign);
+
+export interface CaseStory {
+  readonly title: string;
+  /** in words */
+  readonly found: readonly string[];
+  readonly ways: readonly NamedWay[];
+  readonly currency: string;
+}
+
+export function casePage({ title, found, ways, currency }: CaseStory): string {
+  const rows = Array.from({ length: Math.max(0, ...ways.map(({ steps }) => steps.length)) }, (_, row) => {
+    const cells = ways.map(({ steps }) => {
+      const step = steps[row];
+      if (step === undefined) return "<td></td>";
+      const why = step.why === "" ? "" : `<span class="why">${plain(step.why)}</span>`;
+      return `<td>${plain(step.words)}<span class="cost">${plain(costWords(step, currency))}</span>${why}</td>`;
+    });
+    return `<tr><td>${row + 1}</td>${cells.join("")}</tr>`;
+  });
+  const sums = ways.map(
+    ({ sum }) => `<td>${sum.steps} steps<span class="cost">${plain(costWords(sum, currency))}</span></td>`,
+  );
+  return `<!doctype html>
+<html lang="en">
+<head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${plain(title)}</title><style>${STYLE}</style></head>
+<body>
+<h1>${plain(title)}</h1>
+<h2>What was found</h2>
+<ul>${found.map((line) => `<li>${plain(line)}</li>`).join("")}</ul>
+<h2>The ways to it</h2>
+<table>
+<thead><tr><th>Step</th>${ways.map(({ name }) => `<th>${plain(name)}</th>`).join("")}</tr></thead>
+<tbody>
+${rows.join("\n")}
+<tr><td>Sum</td>${sums.join("")}</tr>
+</tbody>
+</table>
+<p>Mains and charged capacitors kill. A recorded way is no instruction: before a hand goes in, every store of charge is proven empty.</p>
+</body>
+</html>
+`;
+}

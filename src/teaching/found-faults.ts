@@ -1,0 +1,66 @@
+/** What was wrong with a board, as its closed job tells: what was believed of each part at the moment that it was replaced or cured. */
+
+import { foldLog } from "../bench/fold.ts";
+import { parseFault } from "../board/parse-fault.ts";
+import { suspectsAnswer } from "../job/answers.ts";
+import { AssessmentSession, beliefOf } from "../job/assess.ts";
+import { closedAs } from "../job/closed-as.ts";
+import type { Job } from "../job/job.ts";
+import type { Parsed } from "../units/outcome.ts";
+
+/** A part held to be faulty at this chance or more had the fault. From memory: likelier than not. */
+const FOUND = 0.5;
+
+interface Candidate {
+  readonly fault: string;
+  readonly chance: number;
+}
+
+/** The faults that the job found, as the file format spells them; a problem where it found none. */
+export function foundFaults(job: Job): Parsed<readonly string[]> {
+  const timeline = foldLog(job.board, job.absent, job.log);
+  if (!timeline.ok) return timeline;
+  const session = new AssessmentSession();
+  const found = new Map<string, Candidate>();
+  const take = (upTo: number, wanted: (fault: string, part: string) => boolean) => {
+    const believed = beliefOf({ ...job, log: job.log.slice(0, upTo) }, session);
+    if (!believed.ok) return;
+    for (const { part, probability, modes } of suspectsAnswer(believed.value).suspects) {
+      const [mode] = modes;
+      if (mode === undefined || found.has(part) || !wanted(mode.fault, part)) continue;
+      found.set(part, { fault: mode.fault, chance: probability });
+    }
+  };
+  const entries = timeline.value.entries;
+  for (const { event, logIndex } of entries) {
+    if (event.do === "replace") take(logIndex, (_, part) => part === event.part);
+    if (event.do === "resolder")
+      take(
+        logIndex,
+        (fault, part) =>
+          fault.endsWith(":open") &&
+          (part === event.part ||
+            (event.stage !== undefined && job.board.parts.get(part)?.stage === event.stage)),
+      );
+  }
+  // A board that was closed as repaired holds no fault that matters; of one given up, what is believed at the end is what was found.
+  if (closedAs(job.log) !== "repaired") take(job.log.length, () => true);
+  const candidates = [...found.values()].sort((a, b) => b.chance - a.chance);
+  const sure = candidates.filter(({ chance }) => chance >= FOUND);
+  // Where nothing was likelier than not, what was replaced at the best chance is what cured it.
+  const replaced = new Set(entries.flatMap(({ event }) => (event.do === "replace" ? [event.part] : [])));
+  const best = [...found]
+    .filter(([part]) => replaced.has(part))
+    .sort(([, a], [, b]) => b.chance - a.chance)[0];
+  const faults = sure.length > 0 ? sure : best === undefined ? [] : [best[1]];
+  if (faults.length === 0)
+    return {
+      ok: false,
+      problem: "this job found no fault: nothing was replaced and nothing is likelier faulty than not",
+    };
+  for (const { fault } of faults) {
+    const read = parseFault(fault, job.board);
+    if (!read.ok) return read;
+  }
+  return { ok: true, value: faults.map(({ fault }) => fault) };
+}

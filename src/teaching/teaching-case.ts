@@ -1,0 +1,122 @@
+/** A closed job as a case to practise on, `faultwright-case/1`: its board, what was asked and read, what was found, and nobody's name. */
+import { foldLog } from "../bench/fold.ts";
+import { parseFaultList } from "../board/parse-fault.ts";
+import { closedAs } from "../job/closed-as.ts";
+import type { Job } from "../job/job.ts";
+import { parseJob } from "../job/parse-job.ts";
+import type { PracticeCase, WayStep } from "../job/practice-case.ts";
+import { Fields, Problems } from "../units/fields.ts";
+import { quoted } from "../units/nearest.ts";
+import type { Parsed } from "../units/outcome.ts";
+import { bareLog } from "./bare-log.ts";
+import { foundFaults } from "./found-faults.ts";
+import { proposedWay } from "./ways.ts";
+
+const CASE_FORMAT = "faultwright-case/1";
+/** Fields of a job file's head that hold figures and words of the format alone. */
+const HEAD = ["cause", "symptom", "absent", "equipment", "meter"];
+/** Of the terms, what a lesson is reckoned with; what a customer agreed to is theirs. */
+const TERMS = ["currency", "ratePerHour", "newBoardPrice"];
+
+/** Of the board, what it is; not what jobs have added to it. */
+const BOARD = ["format", "name", "family", "supply", "zero", "nets", "parts", "rails", "points"];
+
+type Content = Readonly<Record<string, unknown>>;
+
+export interface TeachingCase extends PracticeCase {
+  readonly title: string;
+  /** a job file's head with its board inline, and no log */
+  readonly header: Content;
+}
+
+/**
+ * The case of a closed job. `content` is the job file's own, its board inline; `title` is what an apprentice reads. The found faults
+ * come from what was believed of each part when it was replaced or cured, and at the end.
+ */
+export function teachingCase(job: Job, content: Content, title: string): Parsed<TeachingCase> {
+  if (closedAs(job.log) === null) return { ok: false, problem: "the job is still open: close it first" };
+  const timeline = foldLog(job.board, job.absent, job.log);
+  if (!timeline.ok) return timeline;
+  const faults = foundFaults(job);
+  if (!faults.ok) return faults;
+  const header = bareHeader(content, title);
+  const recorded = bareLog(timeline.value.entries);
+  const again = parseJob({ ...header, log: recorded }, null);
+  if (!again.ok) return again;
+  const blind = parseJob(header, null);
+  if (!blind.ok) return blind;
+  const proposed = proposedWay(blind.value, { faults: faults.value, recorded });
+  if (!proposed.ok) return proposed;
+  return { ok: true, value: { title, header, faults: faults.value, recorded, proposed: proposed.value } };
+}
+
+/** The head of a job file without what a customer said or agreed to; the board bears the title, for names of boards are often people's. */
+export function bareHeader(content: Content, title: string): Content {
+  const picked = (from: unknown, fields: readonly string[]) =>
+    Object.fromEntries(Object.entries((from ?? {}) as Content).filter(([field]) => fields.includes(field)));
+  const terms = picked(content.terms, TERMS);
+  return {
+    format: "faultwright-job/1",
+    board: { ...picked(content.board, BOARD), name: title },
+    ...picked(content, HEAD),
+    ...(Object.keys(terms).length === 0 ? {} : { terms }),
+  };
+}
+
+/** The file's text. */
+export function caseText({ title, header, faults, recorded, proposed }: TeachingCase): string {
+  return `${JSON.stringify({ format: CASE_FORMAT, title, job: header, faults, recorded, proposed }, null, 1)}\n`;
+}
+
+/** A file's value (already JSON) as a case; one line where it is none. */
+export function readCase(input: unknown): Parsed<TeachingCase> {
+  const problems = new Problems();
+  const file = new Fields(problems, "", input);
+  if (problems.first === null && file.raw("format") !== CASE_FORMAT)
+    file.complain("format", `expected ${quoted(CASE_FORMAT)}`);
+  file.only(["format", "title", "job", "faults", "recorded", "proposed"], "a case");
+  file.require("format", "title", "job", "faults", "recorded", "proposed");
+  const title = file.text("title") ?? "";
+  const proposed =
+    problems.first === null ? file.list("proposed").map((step, i) => readStep(step, i, problems)) : [];
+  if (problems.first !== null) return { ok: false, problem: problems.first };
+  const header = file.raw("job") as Content;
+  const recorded = file.raw("recorded");
+  const job = parseJob({ ...header, log: recorded }, null);
+  if (!job.ok) return { ok: false, problem: `job: ${job.problem}` };
+  const faults = parseFaultList(file.raw("faults"), job.value.asBrought.board);
+  if (!faults.ok) return { ok: false, problem: `faults: ${faults.problem}` };
+  return {
+    ok: true,
+    value: {
+      title,
+      header,
+      faults: file.raw("faults") as readonly string[],
+      recorded: recorded as PracticeCase["recorded"],
+      proposed,
+    },
+  };
+}
+
+function readStep(input: unknown, index: number, problems: Problems): WayStep {
+  const step = new Fields(problems, `proposed.${index}`, input);
+  step.only(["words", "minutes", "money", "why"], "a step");
+  step.require("words", "minutes", "money", "why");
+  return {
+    words: step.text("words") ?? "",
+    minutes: step.number("minutes", { least: 0 }) ?? 0,
+    money: step.number("money", { least: 0 }) ?? 0,
+    why: step.raw("why") === "" ? "" : (step.text("why") ?? ""),
+  };
+}
+
+/** What somebody sees before the case is written: what stays of the job, and that nothing else does. */
+export function casePreview(given: TeachingCase, wholeLog: number): readonly string[] {
+  return [
+    `title: ${given.title}`,
+    `found: ${given.faults.join(", ")}`,
+    `entries kept: ${given.recorded.length} of ${wholeLog}; notes, names, reasons, ids and what was undone are left out, times begin on 1 January 2000`,
+    `terms kept: ${Object.keys((given.header.terms ?? {}) as object).join(", ") || "none"}`,
+    `proposed way: ${given.proposed.length} steps`,
+  ];
+}

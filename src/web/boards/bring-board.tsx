@@ -1,0 +1,80 @@
+/** A board that somebody gave, as a file: shown with what it would change, and kept when that is wanted. */
+import { useState } from "react";
+import { keepOwnBoard, type OwnBoardLine, openOwnBoard } from "../board-keeper.ts";
+import type { BroughtBoard } from "../engine-messages.ts";
+import { newId } from "../job-event.ts";
+import { useEngine } from "../use-engine.ts";
+
+interface Props {
+  readonly boards: readonly OwnBoardLine[];
+  onKept(): void;
+}
+
+interface Preview extends BroughtBoard {
+  /** the board it would become a version of; null: a new one */
+  readonly id: string | null;
+}
+
+export function BringBoard({ boards, onKept }: Props) {
+  const engine = useEngine();
+  const [preview, setPreview] = useState<Preview | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  const read = async (file: File) => {
+    if (engine === null) return;
+    setPreview(null);
+    try {
+      const text = await file.text();
+      const fresh = await engine.bring({ name: file.name, text, before: null });
+      const same = boards.find(({ title }) => title === fresh.title);
+      const there = same === undefined ? null : await openOwnBoard(same.id);
+      const shown =
+        there === null ? fresh : await engine.bring({ name: file.name, text, before: there.board });
+      setPreview({ ...shown, id: there === null ? null : there.id });
+      setProblem(null);
+    } catch (error) {
+      setProblem((error as Error).message);
+    }
+  };
+  const keep = async ({ id, title, content, outcomes }: Preview) => {
+    await keepOwnBoard({ id: id ?? `own-${newId()}`, title, board: content, outcomes });
+    setPreview(null);
+    onKept();
+  };
+  return (
+    <section aria-label="Bring a board" className="bring-board">
+      <label className="entry">
+        A file of a board, packed or bare
+        <input
+          type="file"
+          accept=".json,application/json"
+          onChange={(event) => {
+            const [file] = event.target.files ?? [];
+            if (file !== undefined) void read(file);
+            event.target.value = "";
+          }}
+        />
+      </label>
+      {problem !== null && (
+        <p role="alert" className="problem">
+          {problem}
+        </p>
+      )}
+      {preview !== null && (
+        <div className="preview" role="status">
+          <h2>{preview.id === null ? `New: ${preview.title}` : `A new version of ${preview.title}`}</h2>
+          <ul>
+            {preview.changes.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+          <button type="button" className="primary" onClick={() => void keep(preview)}>
+            {preview.id === null ? "Keep this board" : "Keep it as the new version"}
+          </button>
+          <button type="button" onClick={() => setPreview(null)}>
+            Leave it
+          </button>
+        </div>
+      )}
+    </section>
+  );
+}

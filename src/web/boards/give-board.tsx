@@ -1,0 +1,61 @@
+/** A board as one file to give away, with or without counts of the jobs that were closed on it. */
+import { useState } from "react";
+import { api } from "../api.ts";
+import { openOwnBoard } from "../board-keeper.ts";
+import type { JobSoFar } from "../engine-messages.ts";
+import { saveFile } from "../save-file.ts";
+import { useEngine } from "../use-engine.ts";
+
+interface Props {
+  readonly id: string;
+  readonly title: string;
+  readonly content: Readonly<Record<string, unknown>>;
+}
+
+export function GiveBoard({ id, title, content }: Props) {
+  const engine = useEngine();
+  const [counts, setCounts] = useState(false);
+  const [problem, setProblem] = useState<string | null>(null);
+  const give = async () => {
+    if (engine === null) return;
+    try {
+      const outcomes = (await openOwnBoard(id))?.outcomes ?? {};
+      const jobs = counts ? await closedJobs(title) : [];
+      saveFile(
+        `${id}.json`,
+        "application/json",
+        await engine.pack({ content, outcomes, shop: "shop", jobs }),
+      );
+      setProblem(null);
+    } catch (error) {
+      setProblem((error as Error).message);
+    }
+  };
+  return (
+    <details>
+      <summary>Give the board away</summary>
+      <label className="tick">
+        <input type="checkbox" checked={counts} onChange={(event) => setCounts(event.target.checked)} />
+        With counts of the jobs closed on it: how many, how they ended, which parts were replaced; no
+        customer, no note, no picture
+      </label>
+      {problem !== null && (
+        <p role="alert" className="problem">
+          {problem}
+        </p>
+      )}
+      <button type="button" onClick={() => void give()}>
+        Save the file
+      </button>
+    </details>
+  );
+}
+
+/** Practice tells nothing of the boards of this world. */
+async function closedJobs(boardName: string): Promise<readonly JobSoFar[]> {
+  const { jobs } = await api.jobs();
+  const closed = jobs.filter(
+    (job) => job.verdict !== null && job.practice === null && job.boardName === boardName,
+  );
+  return Promise.all(closed.map(({ id }) => api.job(id)));
+}

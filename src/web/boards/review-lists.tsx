@@ -1,0 +1,21 @@
+import type { ReviewList } from "../engine-messages.ts";
+
+/** Headed lists of a review; a heading without lines says that there is nothing to say. */
+export function ReviewLists({ lists }: { readonly lists: readonly ReviewList[] }) {
+  return (
+    <>
+      {lists.map(({ title, lines }) => (
+        <div key={title} className="review-list">
+          <h3 data-empty={lines.length === 0}>{title}</h3>
+          {lines.length > 0 && (
+            <ul>
+              {lines.map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          )}
+        </div>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,83 @@
+/** A board of one's own being edited: each change is kept at once, and the last can be taken back. */
+import { useEffect, useRef, useState } from "react";
+import type { BoardChange } from "../../wire/composer-view.ts";
+import { keepOwnBoard, type OwnBoardKept, openOwnBoard } from "../board-keeper.ts";
+import { Engine } from "../engine.ts";
+import type { OwnBoardAnswer, ReviewList } from "../engine-messages.ts";
+import { useEngine } from "../use-engine.ts";
+
+export interface EditedBoard {
+  /** null: not open yet */
+  readonly board: OwnBoardAnswer | null;
+  readonly problem: string | null;
+  readonly busy: boolean;
+  readonly canUndo: boolean;
+  /** true: the change is in */
+  change(change: BoardChange): Promise<boolean>;
+  undo(): Promise<void>;
+}
+
+export function useOwnBoard(id: string): EditedBoard {
+  const engine = useEngine();
+  const [board, setBoard] = useState<OwnBoardAnswer | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  const [busy, setBusy] = useState(false);
+  const outcomes = useRef<OwnBoardKept["outcomes"]>({});
+  const [before, setBefore] = useState<readonly OwnBoardAnswer[]>([]);
+  useEffect(() => {
+    if (engine === null) return;
+    openOwnBoard(id)
+      .then((kept) => {
+        if (kept === null)
+          throw new Error("This board is neither in this browser nor on the bench computer.");
+        outcomes.current = kept.outcomes ?? {};
+        return engine.ownBoard(kept.board, null);
+      })
+      .then(setBoard, (error: Error) => setProblem(error.message));
+  }, [engine, id]);
+  const take = async (next: OwnBoardAnswer) => {
+    await keepOwnBoard({ id, title: next.view.name, board: next.content, outcomes: outcomes.current });
+    setBoard(next);
+    setProblem(null);
+  };
+  const change = async (wanted: BoardChange) => {
+    if (engine === null || board === null || busy) return false;
+    setBusy(true);
+    try {
+      await take(await engine.ownBoard(board.content, wanted));
+      setBefore([...before, board]);
+      return true;
+    } catch (error) {
+      setProblem(`Not changed: ${(error as Error).message}`);
+      return false;
+    } finally {
+      setBusy(false);
+    }
+  };
+  const undo = async () => {
+    const last = before.at(-1);
+    if (last === undefined) return;
+    await take(last);
+    setBefore(before.slice(0, -1));
+  };
+  return { board, problem, busy, canUndo: before.length > 0, change, undo };
+}
+
+/** What no cold check tells apart on the board as it is, from a worker of its own; null while that is being worked out. */
+export function useAlike(board: OwnBoardAnswer | null): readonly ReviewList[] | null {
+  const [found, setFound] = useState<{ of: unknown; lists: readonly ReviewList[] } | null>(null);
+  const wanted = useRef<unknown>(null);
+  const content = board?.content ?? null;
+  useEffect(() => {
+    if (content === null) return;
+    wanted.current = content;
+    // A newer change stops the worker: nobody waits for what an older board would have said.
+    const engine = new Engine();
+    engine.alike(content).then(
+      (lists) => wanted.current === content && setFound({ of: content, lists }),
+      () => undefined,
+    );
+    return () => engine.stop();
+  }, [content]);
+  return found !== null && found.of === content ? found.lists : null;
+}
