@@ -1,3 +1,4 @@
+import { bestOf, type Course } from "./decision.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import type { RepairModel } from "./repair-model.ts";
 
@@ -187,20 +188,17 @@ function findingOut(
   return known - bits * minutesPerBit * perMinute;
 }
 
-/** What to do from here: end the job, follow the repair plan, or find out more first. */
-type Course = "stop" | "repair" | "find out";
-
-/** The best course and what the job is worth by it, in money times the weight given. */
+/** The best course and what the job is worth by it, in money times the weight given: end the job, follow the repair plan, or find out more first. */
 export function bestCourse(
   weights: Float64Array,
   model: RepairModel,
   minutesPerBit: number,
-): { readonly course: Course; readonly value: number } {
-  const stop = sum(weights) * model.terms.feeIfNotRepaired;
-  const repair = repairPlan(weights, model, minutesPerBit).value;
-  const find = findingOut(weights, model, minutesPerBit);
-  if (find > repair && find > stop) return { course: "find out", value: find };
-  return repair > stop ? { course: "repair", value: repair } : { course: "stop", value: stop };
+): Course<"stop" | "repair" | "find out"> {
+  return bestOf(
+    { course: "stop", value: sum(weights) * model.terms.feeIfNotRepaired },
+    { course: "repair", value: repairPlan(weights, model, minutesPerBit).value },
+    { course: "find out", value: findingOut(weights, model, minutesPerBit) },
+  );
 }
 
 /** What the job is worth from here: the best of stopping, repairing at once and finding out. Times the weight given. */
