@@ -58,6 +58,12 @@ describe("a job file", () => {
       feeIfNotRepaired: 0,
       comebackCost: 30,
       agreed: true,
+      partsMarkUp: 0,
+      minimumMargin: 0,
+      warrantyCost: 0,
+      taxRate: 0,
+      carcassValue: 0,
+      exchangeCredit: 0,
     });
   });
 
@@ -103,6 +109,8 @@ describe("a job file", () => {
     [{ equipment: ["spectrometer"] }, 'equipment[0]: "spectrometer" is no known equipment; known: lamp-40'],
     [{ terms: { rate: 30 } }, "terms.rate: unknown field of the terms; known:"],
     [{ terms: { agreedPrice: -1 } }, "terms.agreedPrice: must be 0 or more, found -1"],
+    [{ terms: { taxRate: 20 } }, "terms.taxRate: must be 1 or less, found 20"],
+    [{ terms: { partsMarkUp: -0.1 } }, "terms.partsMarkUp: must be 0 or more, found -0.1"],
     [{ terms: { currency: "" } }, 'terms.currency: expected a short word such as EUR, found ""'],
     [{ meter: { diodeOpenVolts: 0 } }, "meter.diodeOpenVolts: must be above 0, found 0"],
     [{ meter: { beepOhms: Number("1e999") } }, "meter.beepOhms: expected a number that can be held"],

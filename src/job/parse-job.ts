@@ -11,9 +11,11 @@ import { Fields, found, Problems } from "../units/fields.ts";
 import { deepFreeze } from "../units/frozen.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
+import { readComeback } from "./comeback-of.ts";
 import { equipmentProblem } from "./equipment.ts";
 import type { Job } from "./job.ts";
 import { asMarked } from "./marked.ts";
+import { quotedTerms } from "./quoted-terms.ts";
 import { toldIn } from "./told-in.ts";
 
 export const JOB_FORMAT = "faultwright-job/1";
@@ -28,6 +30,7 @@ const JOB_FIELDS = [
   "equipment",
   "terms",
   "meter",
+  "comebackOf",
   "log",
 ] as const;
 const TERM_FIELDS = [
@@ -37,6 +40,12 @@ const TERM_FIELDS = [
   "newBoardPrice",
   "feeIfNotRepaired",
   "comebackCost",
+  "partsMarkUp",
+  "minimumMargin",
+  "warrantyCost",
+  "taxRate",
+  "carcassValue",
+  "exchangeCredit",
 ] as const;
 const METER_FIELDS = [
   "diodeOpenVolts",
@@ -63,6 +72,7 @@ function readTerms(job: Fields): Terms {
     terms.complain("currency", `expected a short word such as EUR, found ${quoted(currency)}`);
   const money = (key: Exclude<(typeof TERM_FIELDS)[number], "currency">) =>
     terms.number(key, { least: 0 }) ?? DEFAULT_TERMS[key];
+  const taxRate = terms.number("taxRate", { least: 0, most: 1 }) ?? DEFAULT_TERMS.taxRate;
   return {
     currency,
     ratePerHour: money("ratePerHour"),
@@ -71,6 +81,12 @@ function readTerms(job: Fields): Terms {
     feeIfNotRepaired: money("feeIfNotRepaired"),
     comebackCost: money("comebackCost"),
     agreed: terms.has("agreedPrice"),
+    partsMarkUp: money("partsMarkUp"),
+    minimumMargin: money("minimumMargin"),
+    warrantyCost: money("warrantyCost"),
+    taxRate,
+    carcassValue: money("carcassValue"),
+    exchangeCredit: money("exchangeCredit"),
   };
 }
 
@@ -170,11 +186,17 @@ export function parseJob(input: unknown, board: Board | null): Parsed<Job> {
     absent,
     equipment: readWordList(problems, file, "equipment", equipmentProblem),
     terms: readTerms(file),
+    comebackOf: readComeback(file),
     meter: readMeter(file),
     log: readLog(problems, file),
   };
   if (problems.first !== null) return problems.outcome(job);
-  const marked = { ...job, ...asMarked(job.board, job.absent, job.log), told: toldIn(job.log) };
+  const marked = {
+    ...job,
+    ...asMarked(job.board, job.absent, job.log),
+    told: toldIn(job.log),
+    terms: quotedTerms(job.terms, job.log),
+  };
   const folded = foldLog(marked.board, marked.absent, marked.log);
   if (!folded.ok) problems.add("", folded.problem);
   return problems.outcome(deepFreeze(marked));

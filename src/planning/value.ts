@@ -1,3 +1,4 @@
+import { earnedByRepair } from "../money/terms.ts";
 import { bestOf, type Course } from "./decision.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import type { RepairModel } from "./repair-model.ts";
@@ -8,14 +9,18 @@ export interface PlanStep {
   readonly cures: readonly number[];
   /** chance that the job is repaired after this step, given that it came this far */
   readonly success: number;
+  /** indices into `RepairModel.groups` of what this step repairs */
+  readonly covers: readonly number[];
 }
 
-interface RepairPlan {
+export interface RepairPlan {
   /** expected margin of following it, in money times the weight of the belief */
   readonly value: number;
   readonly steps: readonly PlanStep[];
   /** chance that it ends repaired */
   readonly repaired: number;
+  /** what follows where every step has failed */
+  readonly after: "stop" | "find out";
 }
 
 const MOST_STEPS = 6;
@@ -42,7 +47,13 @@ export function repairPlan(
   let alive = sum(weights);
   let value = 0;
   let repaired = 0;
-  let best: RepairPlan = { value: alive * terms.feeIfNotRepaired, steps: [], repaired: 0 };
+  const earned = earnedByRepair(terms);
+  let best: RepairPlan = {
+    value: alive * terms.feeIfNotRepaired,
+    steps: [],
+    repaired: 0,
+    after: "stop",
+  };
   while (steps.length < MOST_STEPS && open.length > 0) {
     const choice = bestStep(open, weights, cured, alive, breaks, model);
     const stepCost = choice.cost - testMoney;
@@ -53,22 +64,25 @@ export function repairPlan(
       breaks.cure(c);
     }
     let covered = 0;
+    const covers: number[] = [];
     for (let i = open.length - 1; i >= 0; i--) {
       const g = open[i];
       if (!groups[g].cures.every((c) => cured[c] === 1)) continue;
       covered += weights[g];
+      covers.push(g);
       rest[g] = 0;
       breaks.cover(g);
       open.splice(i, 1);
     }
-    steps.push({ cures: choice.added, success: alive > 0 ? covered / alive : 0 });
-    value += covered * (terms.agreedPrice - bad * (testMoney + stepCost)) - breaks.total;
+    steps.push({ cures: choice.added, success: alive > 0 ? covered / alive : 0, covers });
+    value += covered * (earned - bad * (testMoney + stepCost)) - breaks.total;
     alive -= covered;
     repaired += covered;
     const stop = alive * terms.feeIfNotRepaired;
-    const after =
-      minutesPerBit === null ? stop : Math.max(stop, findingOut(rest, model, minutesPerBit, cured));
-    if (value + after > best.value) best = { value: value + after, steps: [...steps], repaired };
+    const onward = minutesPerBit === null ? stop : findingOut(rest, model, minutesPerBit, cured);
+    const after = onward > stop ? "find out" : "stop";
+    if (value + Math.max(stop, onward) > best.value)
+      best = { value: value + Math.max(stop, onward), steps: [...steps], repaired, after };
   }
   return best;
 }
@@ -158,7 +172,7 @@ function leading(weights: Float64Array, model: RepairModel): number[] {
  * and later checks count that no single check pays for.
  * @param cured - what has been paid for already; absent: nothing
  */
-function findingOut(
+export function findingOut(
   weights: Float64Array,
   { groups, cures, terms, perMinute }: RepairModel,
   minutesPerBit: number,

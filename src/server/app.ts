@@ -3,6 +3,7 @@ import type { AcceptLog, JobStore, NewId } from "../job/job-store.ts";
 import type { BoardAnswer } from "../wire/job-api.ts";
 import { problem } from "./answers.ts";
 import { boardRoutes } from "./board-routes.ts";
+import { comebackRoutes } from "./comeback-routes.ts";
 import { guard } from "./guard.ts";
 import { jobRoutes } from "./job-routes.ts";
 import { pictureRoutes } from "./picture-routes.ts";
@@ -29,6 +30,7 @@ export function makeApp(parts: AppParts): Hono {
   });
   app.route("/api/jobs", jobRoutes(parts.store, parts.acceptLog, parts.newId));
   app.route("/api/jobs", pictureRoutes(parts.store));
+  app.route("/api", comebackRoutes(parts.store));
   app.route("/api/boards", boardRoutes(parts.boards));
   app.all("/api/*", (context) =>
     problem(context, `there is nothing at ${context.req.method} ${context.req.path}`, 404),

@@ -9,6 +9,8 @@
  * POST /api/jobs/:id/events           AppendRequest -> AppendAnswer; posting the same events again adds nothing
  * POST /api/jobs/:id/pictures/:pid    the JPEG or PNG itself -> PictureAnswer
  * GET  /api/jobs/:id/pictures/:pid    -> the picture
+ * GET  /api/jobs/:id/comebacks        -> ComebacksAnswer
+ * GET  /api/warranty?currency&inTerms -> WarrantyAnswer
  * GET  /api/boards                    -> BoardList
  * GET  /api/boards/:id                -> BoardAnswer
  */
@@ -64,6 +66,22 @@ export interface AppendRequest {
 export interface AppendAnswer {
   readonly added: number;
   readonly length: number;
+}
+
+/** The jobs in which this board came back, and how the verdict stands with them. */
+export interface ComebacksAnswer {
+  readonly comebacks: readonly { readonly id: string; readonly title: string; readonly reason: string }[];
+  /** what they have cost so far, in exact decimal and the job's currency */
+  readonly cost: string;
+  readonly currency: string;
+  readonly held: boolean;
+}
+
+/** What comebacks cost this shop on the average, for each board repaired. */
+export interface WarrantyAnswer {
+  readonly repaired: number;
+  readonly comebacks: number;
+  readonly costOfOne: number;
 }
 
 export type PictureAnswer = PictureInfo;
