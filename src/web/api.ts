@@ -3,11 +3,13 @@ import type {
   AppendAnswer,
   BoardAnswer,
   BoardList,
+  ComebacksAnswer,
   CreateJobAnswer,
   CreateJobRequest,
   ErrorAnswer,
   JobAnswer,
   JobList,
+  WarrantyAnswer,
 } from "../wire/job-api.ts";
 import type { KeptEvent } from "./job-event.ts";
 
@@ -51,6 +53,9 @@ export const api = {
       headers: { "content-type": data.type },
       body: data,
     }),
+  comebacks: (id: string) => call<ComebacksAnswer>(`/jobs/${id}/comebacks`),
+  warranty: (currency: string, inTerms: number) =>
+    call<WarrantyAnswer>(`/warranty?${new URLSearchParams({ currency, inTerms: String(inTerms) })}`),
   boards: () => call<BoardList>("/boards"),
   board: (id: string) => call<BoardAnswer>(`/boards/${id}`),
 };

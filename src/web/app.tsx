@@ -2,10 +2,16 @@
 import { BenchScreen } from "./bench/bench-screen.tsx";
 import { IntakeScreen } from "./intake/intake-screen.tsx";
 import { JobsScreen } from "./jobs/jobs-screen.tsx";
+import { BillScreen } from "./money/bill-screen.tsx";
+import { QuoteScreen } from "./money/quote-screen.tsx";
+import { ShopScreen } from "./money/shop-screen.tsx";
 import { useRoute } from "./route.ts";
 
 export function App() {
   const route = useRoute();
   if (route.screen === "job") return <BenchScreen key={route.id} id={route.id} />;
+  if (route.screen === "quote") return <QuoteScreen key={route.id} id={route.id} />;
+  if (route.screen === "bill") return <BillScreen key={route.id} id={route.id} />;
+  if (route.screen === "shop") return <ShopScreen />;
   return route.screen === "new" ? <IntakeScreen describing={route.describing} /> : <JobsScreen />;
 }

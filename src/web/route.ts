@@ -4,7 +4,8 @@ import { useSyncExternalStore } from "react";
 export type Route =
   | { readonly screen: "jobs" }
   | { readonly screen: "new"; readonly describing: boolean }
-  | { readonly screen: "job"; readonly id: string };
+  | { readonly screen: "shop" }
+  | { readonly screen: "job" | "quote" | "bill"; readonly id: string };
 
 export function useRoute(): Route {
   const hash = useSyncExternalStore(
@@ -19,8 +20,9 @@ export function useRoute(): Route {
 
 /** The screen that an address names; an unknown one is the list of jobs. */
 export function routeOf(hash: string): Route {
-  const job = /^#\/job\/([A-Za-z0-9_-]{1,64})$/.exec(hash);
-  if (job?.[1] !== undefined) return { screen: "job", id: job[1] };
+  const [, id, paper] = /^#\/job\/([A-Za-z0-9_-]{1,64})(?:\/(quote|bill))?$/.exec(hash) ?? [];
+  if (id !== undefined) return { screen: paper === "quote" || paper === "bill" ? paper : "job", id };
+  if (hash === "#/shop") return { screen: "shop" };
   if (hash === "#/new" || hash === "#/new/board") return { screen: "new", describing: hash !== "#/new" };
   return { screen: "jobs" };
 }

@@ -1,8 +1,9 @@
 /** A new job on one screen, in under a minute. */
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import { DescribeScreen } from "../describe/describe-screen.tsx";
 import { newId } from "../job-event.ts";
 import { startJob } from "../keeper.ts";
+import { shopTerms } from "../money/shop-terms.ts";
 import { go } from "../route.ts";
 import { SafetyNotice } from "../shell/safety-notice.tsx";
 import { BoardChoice } from "./board-choice.tsx";
@@ -27,6 +28,7 @@ import { TermsFields } from "./terms-fields.tsx";
 export function IntakeScreen({ describing }: { readonly describing: boolean }) {
   const [intake, setIntake] = useState<Intake>(FIRST_INTAKE);
   const [problem, setProblem] = useState<string | null>(null);
+  useEffect(() => void shopTerms().then((terms) => setIntake((before) => ({ ...before, terms }))), []);
   const change = (part: Partial<Intake>) => {
     setIntake((before) => ({ ...before, ...part }));
     setProblem(null);
