@@ -18,7 +18,9 @@ export function billView(job: Job, timeline: Timeline): BillView {
   const text = (amount: Amount) => amountText(amount, terms.currency);
   return {
     soFar: !timeline.closed,
-    basis: bill.basis,
+    basis: timeline.closed
+      ? bill.basis
+      : `The job is open; this is the bill if it were repaired as it stands. ${bill.basis}`,
     lines: bill.lines.map(({ words, amount, minutes, part }) => ({
       words,
       amount: text(amount),

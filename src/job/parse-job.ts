@@ -40,6 +40,7 @@ const TERM_FIELDS = [
   "newBoardPrice",
   "feeIfNotRepaired",
   "comebackCost",
+  "usualPrice",
   "partsMarkUp",
   "minimumMargin",
   "warrantyCost",
@@ -70,13 +71,14 @@ function readTerms(job: Fields): Terms {
   const currency = terms.text("currency") ?? DEFAULT_TERMS.currency;
   if (currency.trim() === "" || currency.length > MOST_CURRENCY)
     terms.complain("currency", `expected a short word such as EUR, found ${quoted(currency)}`);
-  const money = (key: Exclude<(typeof TERM_FIELDS)[number], "currency">) =>
+  const money = (key: Exclude<(typeof TERM_FIELDS)[number], "currency" | "usualPrice">) =>
     terms.number(key, { least: 0 }) ?? DEFAULT_TERMS[key];
+  const usualPrice = terms.number("usualPrice", { least: 0 }) ?? DEFAULT_TERMS.agreedPrice;
   const taxRate = terms.number("taxRate", { least: 0, most: 1 }) ?? DEFAULT_TERMS.taxRate;
   return {
     currency,
     ratePerHour: money("ratePerHour"),
-    agreedPrice: money("agreedPrice"),
+    agreedPrice: terms.has("agreedPrice") ? money("agreedPrice") : usualPrice,
     newBoardPrice: money("newBoardPrice"),
     feeIfNotRepaired: money("feeIfNotRepaired"),
     comebackCost: money("comebackCost"),

@@ -108,6 +108,11 @@ describe("what is billed", () => {
     },
   );
 
+  it("no repair costs the fee that was told, where one was", () => {
+    const told: JobEvent = { do: "quote", offer: "decline", price: 18, answer: "accepted" };
+    expect(text(billed([...WORK, told, close("declined")], { feeIfNotRepaired: 25 }))).toBe("18.00");
+  });
+
   it("a new board in its place costs what was quoted, or its price with the mark-up, and the fee", () => {
     const offer = (price?: number): JobEvent =>
       quoted({ offer: "replace", answer: "accepted", ...(price === undefined ? {} : { price }) });

@@ -96,7 +96,7 @@ function settlement(worked: Amount, terms: Terms, { verdict, accepted, comeback 
   const fee: BillLine = {
     what: "fee",
     words: "Diagnosis fee",
-    amount: rounded(amountOf(terms.feeIfNotRepaired), terms.currency),
+    amount: rounded(amountOf(feeOf(terms, accepted)), terms.currency),
   };
   if (accepted?.offer === "replace" && verdict !== "repaired")
     return {
@@ -120,6 +120,11 @@ function settlement(worked: Amount, terms: Terms, { verdict, accepted, comeback 
       lines: [off, fee],
     };
   return withinAgreed(worked, terms, accepted);
+}
+
+/** What is taken for a board given up: as the customer was told, else as the terms have it. */
+function feeOf(terms: Terms, accepted: QuoteEvent | null): number {
+  return (accepted?.offer === "decline" ? accepted.price : undefined) ?? terms.feeIfNotRepaired;
 }
 
 /** At least the price agreed, and not above the cap: between the two what was really worked and fitted. */

@@ -22,12 +22,16 @@ function BillPaper({ open, view }: { readonly open: OpenJob; readonly view: Benc
   return (
     <PaperFrame id={open.id} title={bill.soFar ? "Bill so far" : "Bill"}>
       <p>
-        {job?.title ?? view.boardName}
-        <br />
-        <span className="aside">{view.boardName}</span>
+        {view.boardName}
+        {job !== null && job.title !== view.boardName && (
+          <>
+            <br />
+            <span className="aside">{job.title}</span>
+          </>
+        )}
       </p>
       <p className="figure">{new Date().toLocaleDateString("en-GB", { dateStyle: "long" })}</p>
-      {job?.practice != null && <p className="practice-mark">Practice: nobody owes this</p>}
+      {job?.practice != null && <p className="practice-mark of-paper">Practice: nobody owes this</p>}
       <MoneyLines
         caption="What is billed"
         lines={bill.lines.map((line) => ({

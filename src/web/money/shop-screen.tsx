@@ -28,7 +28,7 @@ export function ShopScreen() {
           Every new job starts with these. Sums are before tax. Jobs that are open keep the terms they have.
         </p>
       </header>
-      <main>
+      <main className="shop">
         <div className="terms">
           {SHOP_TERMS.map(({ name, words, hint }) => (
             <label className="entry" key={name}>

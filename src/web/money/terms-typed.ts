@@ -75,7 +75,7 @@ export function termsProblem(terms: TermsTyped): string | null {
   return null;
 }
 
-/** The `terms` of a job file. Where no price is agreed the field is left out, so that the shop's usual one counts and is named so. */
+/** The `terms` of a job file. Where no price is agreed the shop's usual one counts, and every card that uses it names it so. */
 export function termsOf(terms: TermsTyped, agreed: boolean): Readonly<Record<string, string | number>> {
   const fields: Record<string, string | number> = {};
   for (const { name, typed } of SHOP_TERMS) {
@@ -84,7 +84,8 @@ export function termsOf(terms: TermsTyped, agreed: boolean): Readonly<Record<str
       const amount = Number(amountTyped(terms[name]));
       // 12.5 per cent is 0.125 and not the binary fraction beside it
       const value = typed === "percent" ? Number((amount / 100).toPrecision(12)) : amount;
-      if (name === "agreedPrice" ? agreed : ALWAYS.has(name) || value !== 0) fields[name] = value;
+      if (name === "agreedPrice") fields[agreed ? "agreedPrice" : "usualPrice"] = value;
+      else if (ALWAYS.has(name) || value !== 0) fields[name] = value;
     }
   }
   return fields;
