@@ -67,10 +67,14 @@ describe("bill", () => {
 
   it("is a PDF in which another program reads every line, with ohms, degrees and letters of other languages as they are", async () => {
     const pdf = join(folder.path, "bill.pdf");
-    expect(await ran("bill", jobFile(), "--pdf", pdf)).toMatchObject({ code: 0, out: "" });
+    const head = ["--from", "The bench, Łańcut, 3 Ω street", "--to", "the customer", "--number", "2026-117"];
+    expect(await ran("bill", jobFile(), "--pdf", pdf, ...head)).toMatchObject({ code: 0, out: "" });
     const text = pdfText(pdf);
     for (const line of [
       /Bill/,
+      /From: The bench, Łańcut, 3 Ω street/,
+      /To: the customer/,
+      /Number: 2026-117/,
       /Łódź rectifier, 2 × 4\.7 kΩ/,
       /10\.4 min\s+5\.37/,
       /105 °C, 0\.47 Ω/,

@@ -2,7 +2,7 @@
 import { type Amount, amountNumber, amountOf, amountText, minus, NOTHING, rounded } from "../money/amount.ts";
 import { acceptedQuote, agreedLimits, workAndParts } from "../money/bill.ts";
 import { givenUp, resultOfGivingUp } from "../money/given-up.ts";
-import { type JobSum, jobSum } from "../money/job-sum.ts";
+import { fittedWords, type JobSum, jobSum } from "../money/job-sum.ts";
 import { type Expected, makeQuote, type Quote, worstToCome } from "../money/quote.ts";
 import type { Terms } from "../money/terms.ts";
 import { type Outlook, outlookOf, type Spread } from "../planning/cost-spread.ts";
@@ -27,7 +27,7 @@ export function moneyView(assessment: Assessment): MoneyView {
       minutes: amountNumber(sum.minutes),
       labour: text(sum.labour),
       parts: sum.parts.map((part) => ({
-        words: `${part.part}${part.with === null ? "" : `, ${part.with}`}${part.used ? ", pulled" : ""}`,
+        words: fittedWords(part),
         amount: text(part.amount),
         estimated: part.estimated,
       })),

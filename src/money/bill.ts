@@ -5,7 +5,7 @@
 import type { QuoteEvent, Verdict } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import { type Amount, amountOf, larger, minus, NOTHING, plus, rounded, shareOf, smaller } from "./amount.ts";
-import type { FittedPart, JobSum } from "./job-sum.ts";
+import { type FittedPart, fittedWords, type JobSum } from "./job-sum.ts";
 import type { Terms } from "./terms.ts";
 
 export interface BillLine {
@@ -76,7 +76,7 @@ function workLines(sum: JobSum, terms: Terms): readonly BillLine[] {
     ...sum.parts.map(
       (part): BillLine => ({
         what: "part",
-        words: `${part.part}${part.with === null ? "" : `, ${part.with}`}${part.used ? ", pulled" : ""}`,
+        words: fittedWords(part),
         amount: partBilled(part, terms),
         part,
       }),

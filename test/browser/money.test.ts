@@ -30,6 +30,7 @@ describe("the job's money", () => {
       };
       await page.goto(served.url);
       await page.getByRole("button", { name: "The shop's terms" }).click();
+      await page.getByLabel("Name and address, for the head of papers").fill("The bench by the harbour");
       await page.getByLabel("Tax, %").fill("20");
       await page.getByLabel("Rate an hour").fill("48");
       await page.getByLabel("Mark-up on parts, %").fill("a lot");
@@ -65,6 +66,7 @@ describe("the job's money", () => {
       const paid = page.locator(".money-lines tfoot tr").last().locator("td");
       // 120 is the price accepted, and a fifth of it the tax
       expect(await paid.textContent()).toBe("144.00");
+      await page.getByText("The bench by the harbour").waitFor();
       await atEveryWidth("bill");
       await page.emulateMedia({ media: "print" });
       expect(await page.getByRole("button", { name: "Print" }).isVisible()).toBe(false);

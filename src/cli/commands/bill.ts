@@ -3,7 +3,7 @@ import { foldLog } from "../../bench/fold.ts";
 import { billView } from "../../job/bill-view.ts";
 import { type Finish, type Io, refuse } from "../io.ts";
 import { loadJob } from "../load-job.ts";
-import { addPaperOptions, givePaper, type PaperOptions } from "../paper/give-paper.ts";
+import { addPaperOptions, givePaper, type PaperOptions, paperHead } from "../paper/give-paper.ts";
 import { billPaper } from "../paper/paper.ts";
 
 export function addBill(program: Command, io: Io, finish: Finish): void {
@@ -32,6 +32,6 @@ async function bill(file: string, options: PaperOptions, io: Io): Promise<number
   if (!timeline.ok) return refuse(io, `${file}: ${timeline.problem}`);
   const view = billView(job, timeline.value);
   const { currency } = job.terms;
-  const head = { boardName: job.board.name, currency, day: io.now().slice(0, 10) };
+  const head = paperHead(options, job, io);
   return givePaper(options, [billPaper(view, head)], { currency, ...view }, io);
 }

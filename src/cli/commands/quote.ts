@@ -3,7 +3,7 @@ import { assess } from "../../job/assess.ts";
 import { moneyView } from "../../job/money-view.ts";
 import { type Finish, type Io, refuse, whileTold } from "../io.ts";
 import { loadJob } from "../load-job.ts";
-import { addPaperOptions, givePaper, type PaperOptions } from "../paper/give-paper.ts";
+import { addPaperOptions, givePaper, type PaperOptions, paperHead } from "../paper/give-paper.ts";
 import { moneyPaper, quotePaper } from "../paper/paper.ts";
 
 export function addQuote(program: Command, io: Io, finish: Finish): void {
@@ -33,7 +33,7 @@ async function quote(file: string, options: PaperOptions, io: Io): Promise<numbe
   const assessed = whileTold(io, () => assess(job));
   if (!assessed.ok) return refuse(io, `${file}: ${assessed.problem}`);
   const money = moneyView(assessed.value);
-  const head = { boardName: job.board.name, currency: job.terms.currency, day: io.now().slice(0, 10) };
+  const head = paperHead(options, job, io);
   const papers = [quotePaper(money, head, money.bill.taxPercent), moneyPaper(money, head)] as const;
   return givePaper(options, papers, money, io);
 }

@@ -3,7 +3,7 @@ import { foldLog } from "../../bench/fold.ts";
 import { type CorrectedVerdict, comebackCostText, correctedVerdict } from "../../job/comebacks.ts";
 import type { Job } from "../../job/job.ts";
 import { amountNumber, amountText } from "../../money/amount.ts";
-import { type JobSum, jobSum } from "../../money/job-sum.ts";
+import { fittedWords, type JobSum, jobSum } from "../../money/job-sum.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import { answerText, table } from "../answer-text.ts";
 import { DONE, type Finish, type Io, refuse } from "../io.ts";
@@ -90,7 +90,7 @@ function sumText(made: JobSum, currency: string): string {
   const lines = [
     [`work, ${amountNumber(made.minutes)} min`, amount(made.labour)],
     ...made.parts.map((part) => [
-      `${part.part}${part.with === null ? "" : `, ${part.with}`}${part.used ? ", pulled" : ""}${part.estimated ? " (price not noted: usual one)" : ""}`,
+      `${fittedWords(part)}${part.estimated ? " (price not noted: usual one)" : ""}`,
       amount(part.amount),
     ]),
     [`together, ${currency}`, amount(made.total)],

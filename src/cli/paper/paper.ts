@@ -21,12 +21,23 @@ export interface Paper {
 export interface PaperHead {
   readonly boardName: string;
   readonly currency: string;
-  /** the day it is made, as it is to be printed; null: none */
-  readonly day: string | null;
+  /** the day it is made, as it is to be printed */
+  readonly day: string;
+  /** the shop, the customer and the paper's number, where they are to stand there */
+  readonly from: string | null;
+  readonly to: string | null;
+  readonly number: string | null;
 }
 
-function facts({ boardName, day }: PaperHead): readonly string[] {
-  return [`Board: ${boardName}`, ...(day === null ? [] : [`Date: ${day}`])];
+function facts({ boardName, day, from, to, number }: PaperHead): readonly string[] {
+  const named = [
+    ["From", from],
+    ["To", to],
+    ["Number", number],
+    ["Board", boardName],
+    ["Date", day],
+  ] as const;
+  return named.flatMap(([what, text]) => (text === null ? [] : [`${what}: ${text}`]));
 }
 
 export function billPaper(bill: BillView, head: PaperHead): Paper {

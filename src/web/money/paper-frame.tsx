@@ -1,6 +1,7 @@
 /** The frame of a paper on the screen: the way back above it, which is not printed. */
-import type { ReactNode } from "react";
+import { type ReactNode, useEffect, useState } from "react";
 import { go } from "../route.ts";
+import { shopName } from "./shop-terms.ts";
 
 interface Props {
   readonly id: string;
@@ -9,6 +10,8 @@ interface Props {
 }
 
 export function PaperFrame({ id, title, children }: Props) {
+  const [shop, setShop] = useState("");
+  useEffect(() => void shopName().then(setShop), []);
   return (
     <div className="paper-screen">
       <nav className="not-printed" aria-label="Job">
@@ -17,6 +20,7 @@ export function PaperFrame({ id, title, children }: Props) {
         </button>
       </nav>
       <main className="paper">
+        {shop !== "" && <p className="paper-from">{shop}</p>}
         <h1>{title}</h1>
         {children}
       </main>

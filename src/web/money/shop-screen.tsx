@@ -2,13 +2,17 @@
 import { useEffect, useState } from "react";
 import { Away, api } from "../api.ts";
 import { go } from "../route.ts";
-import { keepShopTerms, shopTerms } from "./shop-terms.ts";
+import { keepShopName, keepShopTerms, shopName, shopTerms } from "./shop-terms.ts";
 import { SHOP_TERMS, type TermsTyped, termsOf, termsProblem } from "./terms-typed.ts";
 
 export function ShopScreen() {
   const [terms, setTerms] = useState<TermsTyped | null>(null);
   const [unkept, setUnkept] = useState<string | null>(null);
-  useEffect(() => void shopTerms().then(setTerms), []);
+  const [name, setName] = useState("");
+  useEffect(() => {
+    void shopTerms().then(setTerms);
+    void shopName().then(setName);
+  }, []);
   if (terms === null) return null;
   const problem = termsProblem(terms);
   const type = (change: Partial<TermsTyped>) => {
@@ -29,6 +33,18 @@ export function ShopScreen() {
         </p>
       </header>
       <main className="shop">
+        <label className="entry">
+          Name and address, for the head of papers
+          <input
+            autoComplete="off"
+            maxLength={200}
+            value={name}
+            onChange={(event) => {
+              setName(event.target.value);
+              void keepShopName(event.target.value);
+            }}
+          />
+        </label>
         <div className="terms">
           {SHOP_TERMS.map(({ name, words, hint }) => (
             <label className="entry" key={name}>
