@@ -1,4 +1,4 @@
-/** The two programs that the tests drive and npm cannot give: a reference simulator and a browser. */
+/** The programs that the tests drive and npm cannot give: a reference simulator, a browser, and a reader of PDF. */
 import { existsSync } from "node:fs";
 import { findProgram, run, SetupError } from "./setup.mjs";
 
@@ -9,6 +9,7 @@ const WANTED = [
     names: ["chromium", "chromium-browser"],
     for: "a whole practice job is worked in it",
   },
+  { debianPackage: "poppler-utils", names: ["pdftotext"], for: "a printed bill is read back with it" },
 ];
 
 function missingPrograms() {

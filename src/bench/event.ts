@@ -24,6 +24,10 @@ export type Observed =
 export type RunLoad = "own" | number;
 export type Verdict = "repaired" | "not-economic" | "not-repairable" | "no-fault" | "declined";
 
+/** What the customer was offered, and what came of it. */
+export type OfferName = "repair" | "replace" | "decline";
+export type QuoteAnswer = "accepted" | "refused";
+
 /** How a part of this very board stands to the board file: missing, another than drawn, not sure of it, or as drawn after all. */
 export type PartMark = "absent" | "different" | "unsure" | "as-drawn";
 
@@ -142,6 +146,16 @@ export interface UndoEvent extends Stamp {
   readonly do: "undo";
   readonly of: string;
 }
+/** The customer's answer to a quote; sums in the job's currency, before tax. */
+export interface QuoteEvent extends Stamp {
+  readonly do: "quote";
+  readonly offer: OfferName;
+  /** what it comes to; a repaired board is not billed below it */
+  readonly price?: number;
+  /** not above this without asking again; left out: the price is one */
+  readonly cap?: number;
+  readonly answer: QuoteAnswer;
+}
 export interface CloseEvent extends Stamp {
   readonly do: "close";
   readonly verdict: Verdict;
@@ -163,4 +177,5 @@ export type JobEvent =
   | NoteEvent
   | OverruleEvent
   | UndoEvent
+  | QuoteEvent
   | CloseEvent;

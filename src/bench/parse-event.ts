@@ -25,6 +25,7 @@ import type {
   UnpowerEvent,
 } from "./event.ts";
 import { readMeasure } from "./parse-measure.ts";
+import { readQuote } from "./parse-quote.ts";
 import { readPlace } from "./place.ts";
 import { FEEDS, FINDINGS, MEASURE_MODES, OBSERVED, OVERRULED, PART_MARKS, VERDICTS } from "./words.ts";
 
@@ -48,6 +49,7 @@ const EVENT_NAMES = [
   "note",
   "overrule",
   "undo",
+  "quote",
   "close",
 ] as const satisfies readonly JobEvent["do"][];
 
@@ -324,6 +326,8 @@ function readEvent(problems: Problems, event: Fields, name: JobEvent["do"]): Job
       return readWords(event, name);
     case "undo":
       return readUndo(event);
+    case "quote":
+      return readQuote(event, STAMP, readStamp(event));
     case "close":
       return readClose(event);
   }

@@ -167,6 +167,7 @@ export function step(board: Board, absent: ReadonlySet<string>, bench: BenchStat
     case "calibrate":
     case "answer":
     case "overrule":
+    case "quote":
     case "close":
     case "undo":
       return yes(bench);

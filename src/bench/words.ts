@@ -7,8 +7,10 @@ import type {
   LiveMode,
   MeasureMode,
   Observed,
+  OfferName,
   Overruled,
   PartMark,
+  QuoteAnswer,
   Verdict,
 } from "./event.ts";
 
@@ -48,6 +50,9 @@ export const VERDICTS: readonly Verdict[] = [
 ];
 
 export const PART_MARKS: readonly PartMark[] = ["absent", "different", "unsure", "as-drawn"];
+
+export const OFFERS: readonly OfferName[] = ["repair", "replace", "decline"];
+export const QUOTE_ANSWERS: readonly QuoteAnswer[] = ["accepted", "refused"];
 
 export const OVERRULED: readonly Overruled[] = ["proof", "resistor", "motor", "proposal"];
 

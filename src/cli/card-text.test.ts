@@ -58,6 +58,17 @@ const SAFE: BenchView["safety"] = {
   turns: [],
 };
 
+const MONEY: BenchView["money"] = {
+  currency: "EUR",
+  spent: { minutes: 0, labour: "0.00", parts: [], total: "0.00" },
+  toGo: null,
+  advice: "",
+  askAgain: null,
+  givenUp: { rows: [], total: "0.00", result: "0.00" },
+  quote: { offers: [], advised: "repair", reason: "", answered: null },
+  bill: { soFar: true, basis: "", lines: [], net: "0.00", taxPercent: 0, tax: "0.00", total: "0.00" },
+};
+
 const VIEW: Omit<BenchView, "card"> = {
   boardName: "a drive",
   currency: "EUR",
@@ -71,6 +82,7 @@ const VIEW: Omit<BenchView, "card"> = {
   log: [],
   grids: [],
   places: [],
+  money: MONEY,
   minutesSpent: 0,
   moneySpent: 0,
   verdict: null,

@@ -11,11 +11,11 @@ import {
 } from "node:fs";
 import { basename, dirname, join } from "node:path";
 
-/** Puts `text` in the place of a file: whoever reads meanwhile, or after a power cut, finds the old or the new, whole. One that is not there yet is made. */
-export function replaceFile(path: string, text: string): void {
+/** Puts `content` in the place of a file: whoever reads meanwhile, or after a power cut, finds the old or the new, whole. One that is not there yet is made. */
+export function replaceFile(path: string, content: string | Uint8Array): void {
   const beside = join(dirname(path), `.${basename(path)}.${process.pid}.new`);
   try {
-    writeFileSync(beside, text, {
+    writeFileSync(beside, content, {
       mode: existsSync(path) ? statSync(path).mode & 0o777 : 0o666,
       flush: true,
     });

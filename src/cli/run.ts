@@ -1,6 +1,7 @@
 import { Command, CommanderError } from "commander";
 import { addBench } from "./bench/bench-command.ts";
 import { addBoard } from "./boards/board-command.ts";
+import { addBill } from "./commands/bill.ts";
 import { addCatalogue } from "./commands/catalogue.ts";
 import { addCool } from "./commands/cool.ts";
 import { addDeck } from "./commands/deck.ts";
@@ -10,6 +11,7 @@ import { addLearned } from "./commands/learned.ts";
 import { addNext } from "./commands/next.ts";
 import { addPredict } from "./commands/predict.ts";
 import { addPriors } from "./commands/priors.ts";
+import { addQuote } from "./commands/quote.ts";
 import { addServe } from "./commands/serve.ts";
 import { addSum } from "./commands/sum.ts";
 import { addSuspects } from "./commands/suspects.ts";
@@ -80,6 +82,8 @@ function makeProgram(io: Io, finish: Finish): Command {
     addLearned,
     addEarlier,
     addTeach,
+    addQuote,
+    addBill,
   ]) {
     add(program, io, finish);
   }

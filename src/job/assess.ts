@@ -46,6 +46,7 @@ function speaksOfFaults({ event, before }: TimelineEntry): boolean {
     case "answer":
     case "mark":
     case "overrule":
+    case "quote":
     case "clip":
     case "unclip":
     case "lift":

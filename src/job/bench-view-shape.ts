@@ -3,6 +3,7 @@
 import type { FirstMinute } from "../planning/first-minute-shape.ts";
 import type { Proposal } from "../planning/proposal.ts";
 import type { ActionView } from "./action-view.ts";
+import type { MoneyView } from "./money-view-shape.ts";
 import type { SafetyView } from "./safety-view-shape.ts";
 
 /** The proposal in words: what it shares with the planner's own record is taken from there. */
@@ -103,6 +104,7 @@ export interface BenchView {
   readonly log: readonly LogLineView[];
   readonly grids: readonly GridView[];
   readonly places: readonly { readonly place: string; readonly words: string }[];
+  readonly money: MoneyView;
   readonly minutesSpent: number;
   readonly moneySpent: number;
   readonly verdict: string | null;

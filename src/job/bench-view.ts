@@ -26,6 +26,7 @@ import type {
 } from "./bench-view-shape.ts";
 import { eventWords, readingWords } from "./event-words.ts";
 import { stageGrids } from "./grids.ts";
+import { moneyView } from "./money-view.ts";
 import { safetyView } from "./safety-view.ts";
 import { actionWords, modeWords, placeWords } from "./words.ts";
 
@@ -59,6 +60,7 @@ export function benchView(assessment: Assessment): BenchView {
       return prediction.solved ? shownWords(check.mode, prediction.shown) : "no answer";
     }),
     places: placeList(board),
+    money: moneyView(assessment),
     ...spent(assessment),
     verdict: closing?.do === "close" ? closing.verdict : null,
   };

@@ -5,6 +5,7 @@ import type { MeterSettings } from "../meter/settings.ts";
 import type { Terms } from "../money/terms.ts";
 import type { Cause, Symptom } from "../priors/cause.ts";
 import type { Told } from "../priors/told.ts";
+import type { ComebackOf } from "./comeback-of.ts";
 
 /** A job: a board, what the customer said, the terms, and the log. State is a function of board + log alone. */
 export interface Job {
@@ -25,7 +26,10 @@ export interface Job {
   readonly absent: readonly string[];
   /** what this bench has beyond one meter (`lamp-100`, `bench-supply`, ...) */
   readonly equipment: readonly string[];
+  /** with the price of the quote that was accepted last, where one was */
   readonly terms: Terms;
+  /** the job whose board this is, come back; null where it was not here before */
+  readonly comebackOf: ComebackOf | null;
   readonly meter: MeterSettings;
   readonly log: readonly JobEvent[];
 }

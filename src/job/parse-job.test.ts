@@ -58,7 +58,48 @@ describe("a job file", () => {
       feeIfNotRepaired: 0,
       comebackCost: 30,
       agreed: true,
+      partsMarkUp: 0,
+      minimumMargin: 0,
+      warrantyCost: 0,
+      taxRate: 0,
+      carcassValue: 0,
+      exchangeCredit: 0,
     });
+  });
+
+  it("counts with the shop's own usual price until one is agreed", () => {
+    const usual = parseJob(rawJob({ terms: { usualPrice: 95 } }), null);
+    expect(usual).toMatchObject({ ok: true, value: { terms: { agreedPrice: 95, agreed: false } } });
+    const both = parseJob(rawJob({ terms: { usualPrice: 95, agreedPrice: 120 } }), null);
+    expect(both).toMatchObject({ ok: true, value: { terms: { agreedPrice: 120, agreed: true } } });
+  });
+
+  it("takes the price of the quote that was accepted last for the price agreed, until that is undone", () => {
+    const log = [
+      { do: "quote", offer: "repair", price: 90, cap: 110, answer: "accepted", id: "q" },
+      { do: "note", text: "-" },
+    ];
+    const terms = (more: readonly object[]) => {
+      const parsed = parseJob(rawJob({ log: [...log, ...more] }), null);
+      return parsed.ok ? parsed.value.terms : parsed.problem;
+    };
+    expect(terms([])).toMatchObject({ agreedPrice: 90, agreed: true });
+    expect(terms([{ do: "undo", of: "q" }])).toMatchObject({ agreedPrice: 140, agreed: false });
+    expect(terms([{ do: "quote", offer: "repair", price: 99, answer: "refused" }])).toMatchObject({
+      agreed: false,
+    });
+    expect(terms([{ do: "quote", offer: "replace", price: 300, answer: "accepted" }])).toMatchObject({
+      agreed: false,
+    });
+  });
+
+  it("names the job that its board came back from", () => {
+    const back = { job: "march-17", reason: "same-fault" };
+    expect(parseJob(rawJob({ comebackOf: back }), null)).toMatchObject({
+      ok: true,
+      value: { comebackOf: back },
+    });
+    expect(parseJob(rawJob(), null)).toMatchObject({ ok: true, value: { comebackOf: null } });
   });
 
   it("may name its board by a path, which the caller reads", () => {
@@ -103,6 +144,18 @@ describe("a job file", () => {
     [{ equipment: ["spectrometer"] }, 'equipment[0]: "spectrometer" is no known equipment; known: lamp-40'],
     [{ terms: { rate: 30 } }, "terms.rate: unknown field of the terms; known:"],
     [{ terms: { agreedPrice: -1 } }, "terms.agreedPrice: must be 0 or more, found -1"],
+    [{ terms: { taxRate: 20 } }, "terms.taxRate: must be 1 or less, found 20"],
+    [{ comebackOf: { job: "", reason: "other" } }, "comebackOf.job: is empty"],
+    [{ comebackOf: { job: "a" } }, "comebackOf.reason: is missing"],
+    [
+      { log: [{ do: "quote", offer: "repair", price: 9, cap: 8, answer: "accepted" }] },
+      "log[0].cap: 8 is below",
+    ],
+    [
+      { log: [{ do: "quote", offer: "replace", cap: 8, answer: "accepted" }] },
+      "log[0].cap: is of a repair alone",
+    ],
+    [{ terms: { partsMarkUp: -0.1 } }, "terms.partsMarkUp: must be 0 or more, found -0.1"],
     [{ terms: { currency: "" } }, 'terms.currency: expected a short word such as EUR, found ""'],
     [{ meter: { diodeOpenVolts: 0 } }, "meter.diodeOpenVolts: must be above 0, found 0"],
     [{ meter: { beepOhms: Number("1e999") } }, "meter.beepOhms: expected a number that can be held"],

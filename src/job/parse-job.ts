@@ -11,10 +11,12 @@ import { Fields, found, Problems } from "../units/fields.ts";
 import { deepFreeze } from "../units/frozen.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
+import { readComeback } from "./comeback-of.ts";
 import { equipmentProblem } from "./equipment.ts";
 import type { Job } from "./job.ts";
 import { asMarked } from "./marked.ts";
 import { readLearned } from "./parse-learned.ts";
+import { quotedTerms } from "./quoted-terms.ts";
 import { toldIn } from "./told-in.ts";
 import { asWorkedHere } from "./worked-here.ts";
 
@@ -32,6 +34,7 @@ const JOB_FIELDS = [
   "meter",
   "learned",
   "practice",
+  "comebackOf",
   "log",
 ] as const;
 const TERM_FIELDS = [
@@ -41,6 +44,13 @@ const TERM_FIELDS = [
   "newBoardPrice",
   "feeIfNotRepaired",
   "comebackCost",
+  "usualPrice",
+  "partsMarkUp",
+  "minimumMargin",
+  "warrantyCost",
+  "taxRate",
+  "carcassValue",
+  "exchangeCredit",
 ] as const;
 const METER_FIELDS = [
   "diodeOpenVolts",
@@ -65,16 +75,24 @@ function readTerms(job: Fields): Terms {
   const currency = terms.text("currency") ?? DEFAULT_TERMS.currency;
   if (currency.trim() === "" || currency.length > MOST_CURRENCY)
     terms.complain("currency", `expected a short word such as EUR, found ${quoted(currency)}`);
-  const money = (key: Exclude<(typeof TERM_FIELDS)[number], "currency">) =>
+  const money = (key: Exclude<(typeof TERM_FIELDS)[number], "currency" | "usualPrice">) =>
     terms.number(key, { least: 0 }) ?? DEFAULT_TERMS[key];
+  const usualPrice = terms.number("usualPrice", { least: 0 }) ?? DEFAULT_TERMS.agreedPrice;
+  const taxRate = terms.number("taxRate", { least: 0, most: 1 }) ?? DEFAULT_TERMS.taxRate;
   return {
     currency,
     ratePerHour: money("ratePerHour"),
-    agreedPrice: money("agreedPrice"),
+    agreedPrice: terms.has("agreedPrice") ? money("agreedPrice") : usualPrice,
     newBoardPrice: money("newBoardPrice"),
     feeIfNotRepaired: money("feeIfNotRepaired"),
     comebackCost: money("comebackCost"),
     agreed: terms.has("agreedPrice"),
+    partsMarkUp: money("partsMarkUp"),
+    minimumMargin: money("minimumMargin"),
+    warrantyCost: money("warrantyCost"),
+    taxRate,
+    carcassValue: money("carcassValue"),
+    exchangeCredit: money("exchangeCredit"),
   };
 }
 
@@ -177,13 +195,21 @@ export function parseJob(input: unknown, given: Board | null): Parsed<Job> {
     absent,
     equipment: readWordList(problems, file, "equipment", equipmentProblem),
     terms: readTerms(file),
+    comebackOf: readComeback(file),
     meter: readMeter(file),
     log: readLog(problems, file),
   };
   if (problems.first !== null) return problems.outcome(job);
   const asFound = asMarked(job.board, job.absent, job.log);
   const board = asWorkedHere(asFound.board, job.learned);
-  const marked = { ...job, ...asFound, board, unpriced: asFound.board, told: toldIn(job.log) };
+  const marked = {
+    ...job,
+    ...asFound,
+    board,
+    unpriced: asFound.board,
+    told: toldIn(job.log),
+    terms: quotedTerms(job.terms, job.log),
+  };
   const folded = foldLog(marked.board, marked.absent, marked.log);
   if (!folded.ok) problems.add("", folded.problem);
   return problems.outcome(deepFreeze(marked));

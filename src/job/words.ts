@@ -1,5 +1,14 @@
 /** Actions, places and faults in the words a technician uses at the bench. */
-import type { JobEvent, Overruled, PartMark, Place, PowerEvent, RunLoad } from "../bench/event.ts";
+import type {
+  JobEvent,
+  OfferName,
+  Overruled,
+  PartMark,
+  Place,
+  PowerEvent,
+  QuoteEvent,
+  RunLoad,
+} from "../bench/event.ts";
 import { isPlugged } from "../bench/place.ts";
 import type { Board, Part } from "../board/board.ts";
 import { kindOf } from "../board/kinds.ts";
@@ -118,12 +127,26 @@ function otherWords(board: Board, action: Action | JobEvent): string {
       return `${action.of === undefined ? "Overruled" : OVERRULED_WORDS[action.of]}: ${action.why}`;
     case "undo":
       return `Undo ${action.of}`;
+    case "quote":
+      return quoteWords(action);
     case "close":
       return `Close the job: ${VERDICT_WORDS[action.verdict]}`;
     default:
       return action.do;
   }
 }
+
+function quoteWords({ offer, price, cap, answer }: QuoteEvent): string {
+  const sum = price === undefined ? "" : ` at ${price}`;
+  const most = cap === undefined ? "" : `${sum === "" ? "" : ","} not above ${cap} without asking again`;
+  return `Quote, ${OFFER_WORDS[offer]}${sum}${most}: ${answer}`;
+}
+
+const OFFER_WORDS: Readonly<Record<OfferName, string>> = {
+  repair: "repair",
+  replace: "a new board",
+  decline: "no repair",
+};
 
 function insulationWords(answer: string): string {
   if (answer === MOTOR_INSULATION.notRead) return "Motor insulation to earth, megohms";

@@ -17,6 +17,11 @@ export interface FittedPart {
   readonly estimated: boolean;
 }
 
+/** `Q1, its catalogue name, pulled` */
+export function fittedWords({ part, with: named, used }: FittedPart): string {
+  return `${part}${named === null ? "" : `, ${named}`}${used ? ", pulled" : ""}`;
+}
+
 export interface JobSum {
   /** minutes, as exact as they were given */
   readonly minutes: Amount;

@@ -1,13 +1,31 @@
-/** The job's money, as the job file gives it. Prices in the job's currency. */
+/** The job's money, as the job file gives it. Prices in the job's currency, before tax. */
 export interface Terms {
   readonly currency: string;
   readonly ratePerHour: number;
   readonly agreedPrice: number;
   readonly newBoardPrice: number;
+  /** the diagnosis fee: what is taken for a board given up */
   readonly feeIfNotRepaired: number;
   readonly comebackCost: number;
   /** false where `agreedPrice` is the shop's usual one and the customer has agreed none yet */
   readonly agreed: boolean;
+  /** share put on what a part cost where it is billed: 0.25 is a quarter more */
+  readonly partsMarkUp: number;
+  /** margin that a job must be expected to leave before it is quoted as a repair */
+  readonly minimumMargin: number;
+  /** what a repaired board costs on the average in coming back */
+  readonly warrantyCost: number;
+  /** share of the net sum that a bill adds: 0.2 is 20 % */
+  readonly taxRate: number;
+  /** what the board fetches for its parts where it is given up and stays */
+  readonly carcassValue: number;
+  /** what the seller of an exchange board gives for this one */
+  readonly exchangeCredit: number;
+}
+
+/** What a repaired board leaves of its price once its share of the comebacks is set aside. */
+export function earnedByRepair({ agreedPrice, warrantyCost }: Terms): number {
+  return agreedPrice - warrantyCost;
 }
 
 /** The job file format's defaults, also the shop's usual terms until it sets its own. */
@@ -19,4 +37,10 @@ export const DEFAULT_TERMS: Terms = {
   feeIfNotRepaired: 0,
   comebackCost: 30,
   agreed: false,
+  partsMarkUp: 0,
+  minimumMargin: 0,
+  warrantyCost: 0,
+  taxRate: 0,
+  carcassValue: 0,
+  exchangeCredit: 0,
 };

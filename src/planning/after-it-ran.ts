@@ -56,11 +56,11 @@ export function afterItRan(
     return shortRunDraft(input, hypotheses, model, load);
   }
   if (handBack) {
-    const { agreedPrice, comebackCost } = input.terms;
+    const { agreedPrice, comebackCost, warrantyCost } = input.terms;
     return {
       ...dueProposal(input, closingStep(timeline, after.doubt), model),
       outlook: {
-        expectedMargin: agreedPrice - after.doubt * (agreedPrice + comebackCost),
+        expectedMargin: agreedPrice - warrantyCost - after.doubt * (agreedPrice + comebackCost),
         repairProbability: 1 - after.doubt,
       },
     };

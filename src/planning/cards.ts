@@ -7,8 +7,8 @@ import type { Action, Proposal } from "./proposal.ts";
 import type { RepairModel } from "./repair-model.ts";
 import { jobValue, repairPlan } from "./value.ts";
 
-/** A proposal before the cautions of its step, and what to watch at it, are put to it. */
-export type Draft = Omit<Proposal, "cautions" | "firstMinute">;
+/** A proposal before the cautions of its step, what to watch at it and what going on costs are put to it. */
+export type Draft = Omit<Proposal, "cautions" | "firstMinute" | "costToGo">;
 
 /** A proposal for a step that no sum has to decide. */
 export function dueProposal(

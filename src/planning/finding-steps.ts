@@ -3,6 +3,7 @@ import type { Predictor } from "../meter/prediction.ts";
 import { MINUTES } from "../money/minutes.ts";
 import { type CandidateCheck, candidateChecks } from "./candidate-checks.ts";
 import { bitsOf, checkPartition, type Partition, refine } from "./check-outcomes.ts";
+import { gainOf } from "./decision.ts";
 import { handsOnSteps } from "./hands-on-steps.ts";
 import { type Hypotheses, heaviest } from "./hypotheses.ts";
 import type { PlanningInput } from "./planning-input.ts";
@@ -121,9 +122,8 @@ export function weighSteps(
   return steps
     .map((step): WeighedStep => {
       const slip = step.action.do === "measure" ? PLANNING_RATES.slip : 0;
-      const gain = valueAfter(step.shares, hypotheses, model, minutesPerBit, slip) - now;
-      const cost = step.allMinutes * model.perMinute + step.lossMoney;
-      return { step, net: gain - cost, perMoney: gain / Math.max(cost, 1e-6) };
+      const after = valueAfter(step.shares, hypotheses, model, minutesPerBit, slip);
+      return { step, ...gainOf(after, now, step.allMinutes * model.perMinute + step.lossMoney) };
     })
     .sort((a, b) => b.perMoney - a.perMoney);
 }

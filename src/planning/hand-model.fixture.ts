@@ -35,6 +35,7 @@ export function handModel(rows: readonly Row[], agreedPrice: number, testMoney =
     terms: { ...DEFAULT_TERMS, agreedPrice },
     perMinute: 0.5,
     testMoney,
+    testMinutes: testMoney / 0.5,
     proofMinutes: 0,
     fittedBad: 0,
   };

@@ -2,6 +2,7 @@
  * The board has run. Handed back with something weak left in it, it comes back: that costs the price and the comeback. So what is still
  * doubted is weighed against the minutes that a last look takes, and only then is the job closed.
  */
+import { earnedByRepair } from "../money/terms.ts";
 import type { Outcome } from "./check-outcomes.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
@@ -82,11 +83,12 @@ export interface Onward {
 
 /** Money times weight of a board with which the repair goes on. */
 function goneOn(weights: Float64Array, model: RepairModel, minutes: number): number {
-  const { agreedPrice, feeIfNotRepaired } = model.terms;
+  const { feeIfNotRepaired } = model.terms;
+  const earned = earnedByRepair(model.terms);
   return weights.reduce((sum, weight, g) => {
     const { knownValue, unlisted } = model.groups[g];
     const ends = isWhole(model, g)
-      ? agreedPrice
+      ? earned
       : unlisted
         ? feeIfNotRepaired
         : Math.max(knownValue, feeIfNotRepaired);
@@ -109,7 +111,7 @@ function worth(
 ): { readonly money: number; readonly cured: boolean } {
   const { terms, groups, cures, perMinute, testMoney } = model;
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const handedBack = (whole: number) => whole * terms.agreedPrice - (total - whole) * terms.comebackCost;
+  const handedBack = (whole: number) => whole * earnedByRepair(terms) - (total - whole) * terms.comebackCost;
   let money = handedBack(healthy(weights, model));
   let cured = false;
   const doubted = [...groups.keys()]

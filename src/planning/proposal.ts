@@ -1,4 +1,5 @@
 import type { JobEvent, LookEvent, MeasureEvent } from "../bench/event.ts";
+import type { CostToGo } from "./cost-spread.ts";
 import type { FirstMinute } from "./first-minute-shape.ts";
 
 type WithoutReading<E> = E extends MeasureEvent
@@ -100,6 +101,8 @@ export interface Proposal {
   readonly gate?: "motor";
   /** what to watch at this power-up, or at the one that is on; null where the step is at none. Worked out when asked. */
   firstMinute(): FirstMinute | null;
+  /** what going on costs from here, and when to stop. Worked out when asked. */
+  costToGo(): CostToGo;
   /** where the probes go, in the largest words */
   readonly probesOn: "ON THE BOARD" | "ON THE PART IN YOUR HAND" | null;
   /** expected result of the job from here, in the job's currency, and the chance it ends repaired */

@@ -10,6 +10,7 @@ import { cautionsNow } from "../safety/cautions.ts";
 import { afterItRan } from "./after-it-ran.ts";
 import { type Draft, dueProposal } from "./cards.ts";
 import { hasRun, staysClosed } from "./closing.ts";
+import { costToGo } from "./cost-to-go.ts";
 import { decide } from "./decide.ts";
 import { firstMinute } from "./first-minute.ts";
 import { fittedEnough } from "./fitted-enough.ts";
@@ -24,6 +25,7 @@ import type { Proposal } from "./proposal.ts";
 import { repairModel } from "./repair-model.ts";
 import { fedRailProposal } from "./shorted-rail.ts";
 import { supplyProposal } from "./supply-amps.ts";
+import { FINDING_OUT_RATES } from "./value.ts";
 import { warmthWhileOn } from "./warmth-while-on.ts";
 
 /**
@@ -76,6 +78,8 @@ export function propose(
   return {
     ...draft,
     cautions: cautionsNow([draft.action, ...draft.row], board, timeline, input.equipment),
+    // where it stops, the cheap ways of finding out are used up
+    costToGo: () => costToGo(model, draft.action.do === "close" ? Math.max(...FINDING_OUT_RATES) : undefined),
     firstMinute: () => firstMinute(input, hypotheses, draft.action),
   };
 }

@@ -2,7 +2,7 @@ import type { BenchState } from "../bench/bench-state.ts";
 import type { Board, Part } from "../board/board.ts";
 import { MINUTES } from "../money/minutes.ts";
 import { isObtainable, partPrice } from "../money/prices.ts";
-import type { Terms } from "../money/terms.ts";
+import { earnedByRepair, type Terms } from "../money/terms.ts";
 import type { KnockOn, PriorTable } from "../priors/fault-prior.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { faultsOf, type Hypotheses, type Hypothesis } from "./hypotheses.ts";
@@ -46,6 +46,8 @@ export interface RepairModel {
   readonly perMinute: number;
   /** money of one power-up test, cold re-check and safe ending included */
   readonly testMoney: number;
+  /** its minutes */
+  readonly testMinutes: number;
   /** minutes of proving the stores of charge empty again after power */
   readonly proofMinutes: number;
   /** chance that one fitted part is bad or put in wrong */
@@ -101,7 +103,8 @@ export function repairModel(
   const proofMinutes = MINUTES.measure * storeCount;
   const testMinutes = 2 * MINUTES.measure + MINUTES.power + MINUTES.unpower + proofMinutes;
   const fittedBad = priors.fittedBad.new + priors.fittedBad.fittedWrong;
-  const base = { terms, perMinute, testMoney: testMinutes * perMinute, proofMinutes, fittedBad };
+  const testMoney = testMinutes * perMinute;
+  const base = { terms, perMinute, testMoney, testMinutes, proofMinutes, fittedBad };
   const breakMoney = breakMoneyByFault(board, bench, terms, priors);
   const curesOf = ({ dead }: Hypothesis): readonly number[] =>
     [...new Set(dead.map(cureAt))].sort((a, b) => a - b);
@@ -181,7 +184,7 @@ function priceGroup(
     unlistedMoney,
   );
   const bad = 1 - (1 - fittedBad) ** cureList.length;
-  const known = terms.agreedPrice - cost - testMoney - bad * (testMoney + cost);
+  const known = earnedByRepair(terms) - cost - testMoney - bad * (testMoney + cost);
   return {
     cures: cureList,
     key: groupKey(first),

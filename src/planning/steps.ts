@@ -1,4 +1,5 @@
 import type { Outcome, Partition } from "./check-outcomes.ts";
+import { worthAfter } from "./decision.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import type { Action } from "./proposal.ts";
 import type { RepairModel } from "./repair-model.ts";
@@ -60,20 +61,12 @@ export function valueAfter(
   minutesPerBit: number,
   slip: number,
 ): number {
-  let value = 0;
-  const weights = new Float64Array(model.groups.length);
-  for (const share of shares) {
-    weights.fill(0);
-    let reached = 0;
-    for (let h = 0; h < share.length; h++) reached += share[h] * hypotheses.list[h].weight;
-    if (reached === 0) continue;
-    for (let h = 0; h < share.length; h++) {
-      const kept = (1 - slip) * share[h] + slip * reached;
-      weights[model.groupOf[h]] += kept * hypotheses.list[h].weight;
-    }
-    value += jobValue(weights, model, minutesPerBit);
-  }
-  return value;
+  const states = {
+    weights: Float64Array.from(hypotheses.list, ({ weight }) => weight),
+    groupOf: model.groupOf,
+    groupCount: model.groups.length,
+  };
+  return worthAfter(shares, states, slip, (weights) => jobValue(weights, model, minutesPerBit));
 }
 
 /** Probability of each outcome among the hypotheses weighed. */

@@ -1,3 +1,5 @@
+import { earnedByRepair } from "../money/terms.ts";
+import { bestOf, type Course } from "./decision.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import type { RepairModel } from "./repair-model.ts";
 
@@ -7,14 +9,18 @@ export interface PlanStep {
   readonly cures: readonly number[];
   /** chance that the job is repaired after this step, given that it came this far */
   readonly success: number;
+  /** indices into `RepairModel.groups` of what this step repairs */
+  readonly covers: readonly number[];
 }
 
-interface RepairPlan {
+export interface RepairPlan {
   /** expected margin of following it, in money times the weight of the belief */
   readonly value: number;
   readonly steps: readonly PlanStep[];
   /** chance that it ends repaired */
   readonly repaired: number;
+  /** what follows where every step has failed */
+  readonly after: "stop" | "find out";
 }
 
 const MOST_STEPS = 6;
@@ -41,7 +47,13 @@ export function repairPlan(
   let alive = sum(weights);
   let value = 0;
   let repaired = 0;
-  let best: RepairPlan = { value: alive * terms.feeIfNotRepaired, steps: [], repaired: 0 };
+  const earned = earnedByRepair(terms);
+  let best: RepairPlan = {
+    value: alive * terms.feeIfNotRepaired,
+    steps: [],
+    repaired: 0,
+    after: "stop",
+  };
   while (steps.length < MOST_STEPS && open.length > 0) {
     const choice = bestStep(open, weights, cured, alive, breaks, model);
     const stepCost = choice.cost - testMoney;
@@ -52,22 +64,25 @@ export function repairPlan(
       breaks.cure(c);
     }
     let covered = 0;
+    const covers: number[] = [];
     for (let i = open.length - 1; i >= 0; i--) {
       const g = open[i];
       if (!allCured(groups[g].cures, cured)) continue;
       covered += weights[g];
+      covers.push(g);
       rest[g] = 0;
       breaks.cover(g);
       open.splice(i, 1);
     }
-    steps.push({ cures: choice.added, success: alive > 0 ? covered / alive : 0 });
-    value += covered * (terms.agreedPrice - bad * (testMoney + stepCost)) - breaks.total;
+    steps.push({ cures: choice.added, success: alive > 0 ? covered / alive : 0, covers });
+    value += covered * (earned - bad * (testMoney + stepCost)) - breaks.total;
     alive -= covered;
     repaired += covered;
     const stop = alive * terms.feeIfNotRepaired;
-    const after =
-      minutesPerBit === null ? stop : Math.max(stop, findingOut(rest, model, minutesPerBit, cured));
-    if (value + after > best.value) best = { value: value + after, steps: [...steps], repaired };
+    const onward = minutesPerBit === null ? stop : findingOut(rest, model, minutesPerBit, cured);
+    const after = onward > stop ? "find out" : "stop";
+    if (value + Math.max(stop, onward) > best.value)
+      best = { value: value + Math.max(stop, onward), steps: [...steps], repaired, after };
   }
   return best;
 }
@@ -174,7 +189,7 @@ function leading(weights: Float64Array, model: RepairModel): number[] {
  * and later checks count that no single check pays for.
  * @param cured - what has been paid for already; absent: nothing
  */
-function findingOut(
+export function findingOut(
   weights: Float64Array,
   { groups, cures, terms, perMinute }: RepairModel,
   minutesPerBit: number,
@@ -204,20 +219,17 @@ function findingOut(
   return known - bits * minutesPerBit * perMinute;
 }
 
-/** What to do from here: end the job, follow the repair plan, or find out more first. */
-type Course = "stop" | "repair" | "find out";
-
-/** The best course and what the job is worth by it, in money times the weight given. */
+/** The best course and what the job is worth by it, in money times the weight given: end the job, follow the repair plan, or find out more first. */
 export function bestCourse(
   weights: Float64Array,
   model: RepairModel,
   minutesPerBit: number,
-): { readonly course: Course; readonly value: number } {
-  const stop = sum(weights) * model.terms.feeIfNotRepaired;
-  const repair = repairPlan(weights, model, minutesPerBit).value;
-  const find = findingOut(weights, model, minutesPerBit);
-  if (find > repair && find > stop) return { course: "find out", value: find };
-  return repair > stop ? { course: "repair", value: repair } : { course: "stop", value: stop };
+): Course<"stop" | "repair" | "find out"> {
+  return bestOf(
+    { course: "stop", value: sum(weights) * model.terms.feeIfNotRepaired },
+    { course: "repair", value: repairPlan(weights, model, minutesPerBit).value },
+    { course: "find out", value: findingOut(weights, model, minutesPerBit) },
+  );
 }
 
 /** What the job is worth from here: the best of stopping, repairing at once and finding out. Times the weight given. */

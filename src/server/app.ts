@@ -5,6 +5,7 @@ import type { AcceptLog, JobStore, NewId } from "../job/job-store.ts";
 import type { BoardAnswer } from "../wire/job-api.ts";
 import { problem } from "./answers.ts";
 import { boardRoutes } from "./board-routes.ts";
+import { comebackRoutes } from "./comeback-routes.ts";
 import { earlierRoutes } from "./earlier-routes.ts";
 import { guard } from "./guard.ts";
 import { jobRoutes } from "./job-routes.ts";
@@ -34,6 +35,7 @@ export function makeApp(parts: AppParts): Hono {
   app.route("/api/jobs", jobRoutes(parts.store, parts.acceptLog, parts.newId));
   app.route("/api/jobs", pictureRoutes(parts.store));
   app.route("/api/earlier", earlierRoutes(parts.store));
+  app.route("/api", comebackRoutes(parts.store));
   app.route("/api/boards", boardRoutes(parts.boards));
   app.route("/api/own-boards", ownBoardRoutes(parts.store.boards, acceptBoard));
   app.all("/api/*", (context) =>

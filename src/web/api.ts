@@ -3,6 +3,7 @@ import type {
   AppendAnswer,
   BoardAnswer,
   BoardList,
+  ComebacksAnswer,
   CreateJobAnswer,
   CreateJobRequest,
   EarlierList,
@@ -12,6 +13,7 @@ import type {
   NewBoardVersion,
   OwnBoardAnswer,
   OwnBoardList,
+  WarrantyAnswer,
 } from "../wire/job-api.ts";
 import type { KeptEvent } from "./job-event.ts";
 
@@ -57,6 +59,9 @@ export const api = {
     }),
   earlier: (name: string, family: string) =>
     call<EarlierList>(`/earlier?${new URLSearchParams({ name, family })}`),
+  comebacks: (id: string) => call<ComebacksAnswer>(`/jobs/${id}/comebacks`),
+  warranty: (currency: string, inTerms: number) =>
+    call<WarrantyAnswer>(`/warranty?${new URLSearchParams({ currency, inTerms: String(inTerms) })}`),
   boards: () => call<BoardList>("/boards"),
   board: (id: string) => call<BoardAnswer>(`/boards/${id}`),
   ownBoards: () => call<OwnBoardList>("/own-boards"),

@@ -5,6 +5,9 @@ import { BoardsScreen } from "./boards/boards-screen.tsx";
 import { IntakeScreen } from "./intake/intake-screen.tsx";
 import { JobsScreen } from "./jobs/jobs-screen.tsx";
 import { LearntScreen } from "./learnt/learnt-screen.tsx";
+import { BillScreen } from "./money/bill-screen.tsx";
+import { QuoteScreen } from "./money/quote-screen.tsx";
+import { ShopScreen } from "./money/shop-screen.tsx";
 import { useRoute } from "./route.ts";
 
 export function App() {
@@ -13,5 +16,8 @@ export function App() {
   if (route.screen === "learnt") return <LearntScreen />;
   if (route.screen === "boards") return <BoardsScreen />;
   if (route.screen === "board") return <BoardScreen key={route.id} id={route.id} />;
+  if (route.screen === "quote") return <QuoteScreen key={route.id} id={route.id} />;
+  if (route.screen === "bill") return <BillScreen key={route.id} id={route.id} />;
+  if (route.screen === "shop") return <ShopScreen />;
   return route.screen === "new" ? <IntakeScreen describing={route.describing} /> : <JobsScreen />;
 }

@@ -13,6 +13,7 @@ import "./style/power.css";
 import "./style/charge.css";
 import "./style/fit.css";
 import "./style/learnt.css";
+import "./style/money.css";
 
 const page = document.getElementById("page");
 if (page === null) throw new Error("index.html has no #page");

@@ -7,7 +7,8 @@ export type Route =
   | { readonly screen: "new"; readonly describing: boolean }
   | { readonly screen: "boards" }
   | { readonly screen: "board"; readonly id: string }
-  | { readonly screen: "job"; readonly id: string };
+  | { readonly screen: "shop" }
+  | { readonly screen: "job" | "quote" | "bill"; readonly id: string };
 
 export function useRoute(): Route {
   const hash = useSyncExternalStore(
@@ -22,11 +23,12 @@ export function useRoute(): Route {
 
 /** The screen that an address names; an unknown one is the list of jobs. */
 export function routeOf(hash: string): Route {
-  const job = /^#\/job\/([A-Za-z0-9_-]{1,64})$/.exec(hash);
-  if (job?.[1] !== undefined) return { screen: "job", id: job[1] };
   const board = /^#\/boards\/([A-Za-z0-9_-]{1,64})$/.exec(hash);
   if (board?.[1] !== undefined) return { screen: "board", id: board[1] };
   if (hash === "#/boards") return { screen: "boards" };
+  const [, id, paper] = /^#\/job\/([A-Za-z0-9_-]{1,64})(?:\/(quote|bill))?$/.exec(hash) ?? [];
+  if (id !== undefined) return { screen: paper === "quote" || paper === "bill" ? paper : "job", id };
+  if (hash === "#/shop") return { screen: "shop" };
   if (hash === "#/new" || hash === "#/new/board") return { screen: "new", describing: hash !== "#/new" };
   return { screen: hash === "#/learnt" ? "learnt" : "jobs" };
 }

@@ -9,4 +9,5 @@ export type {
   GridView,
   SuspectView,
 } from "../job/bench-view-shape.ts";
+export type { MoneyView, OfferView, ToGoView } from "../job/money-view-shape.ts";
 export type { StoreView } from "../job/safety-view-shape.ts";

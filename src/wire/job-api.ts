@@ -10,6 +10,8 @@
  * POST /api/jobs/:id/pictures/:pid    the JPEG or PNG itself -> PictureAnswer
  * GET  /api/jobs/:id/pictures/:pid    -> the picture
  * GET  /api/earlier?name=&family=      -> EarlierList: what was done before on boards of this number or family
+ * GET  /api/jobs/:id/comebacks        -> ComebacksAnswer
+ * GET  /api/warranty?currency&inTerms -> WarrantyAnswer
  * GET  /api/boards                    -> BoardList
  * GET  /api/boards/:id                -> BoardAnswer
  * GET  /api/own-boards                -> OwnBoardList
@@ -75,6 +77,22 @@ export interface AppendRequest {
 export interface AppendAnswer {
   readonly added: number;
   readonly length: number;
+}
+
+/** The jobs in which this board came back, and how the verdict stands with them. */
+export interface ComebacksAnswer {
+  readonly comebacks: readonly { readonly id: string; readonly title: string; readonly reason: string }[];
+  /** what they have cost so far, in exact decimal and the job's currency */
+  readonly cost: string;
+  readonly currency: string;
+  readonly held: boolean;
+}
+
+/** What comebacks cost this shop on the average, for each board repaired. */
+export interface WarrantyAnswer {
+  readonly repaired: number;
+  readonly comebacks: number;
+  readonly costOfOne: number;
 }
 
 export type PictureAnswer = PictureInfo;

@@ -73,6 +73,12 @@ describe("a line at the prompt", () => {
     ]);
     expect(typed("clean logic")).toEqual([{ do: "clean", stage: "logic", ...TIMED }]);
     expect(typed("resolder U1")).toEqual([{ do: "resolder", part: "U1", ...TIMED }]);
+    expect(typed("quote repair accepted 120 150.5")).toEqual([
+      { do: "quote", offer: "repair", answer: "accepted", price: 120, cap: 150.5, ...TIMED },
+    ]);
+    expect(typed("quote decline refused")).toEqual([
+      { do: "quote", offer: "decline", answer: "refused", ...TIMED },
+    ]);
     expect(typed("replace Q1 4.2")).toEqual([{ do: "replace", part: "Q1", price: 4.2, ...TIMED }]);
     expect(typed('{"do":"note","id":"mine","text":"hi"}')).toEqual([
       { do: "note", text: "hi", ...TIMED, id: "mine" },

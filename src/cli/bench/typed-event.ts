@@ -103,6 +103,8 @@ function fromWords(line: string, { card, isPart }: Prompt): Parsed<readonly Fiel
         ...(of && { of }),
       });
     }
+    case "quote":
+      return one({ do: verb, offer: first, answer: second, ...sums(third, fourth) });
     case "close":
       return one({ do: verb, verdict: first });
     default:
@@ -126,6 +128,11 @@ function measured(words: readonly string[]): Parsed<readonly Fields[]> {
   if (reading === undefined || more.length > 0) return { ok: false, problem: "one reading to a measure" };
   const { climbing, ...shown } = reading;
   return one({ do: "measure", mode, red, black, ...shown, ...(climbing ? { settling: "climbing" } : {}) });
+}
+
+/** Price and cap of a quote, as far as they were typed. */
+function sums(price: string, cap: string): Fields {
+  return { ...(price === "" ? {} : { price: Number(price) }), ...(cap === "" ? {} : { cap: Number(cap) }) };
 }
 
 /** What was seen, where anything was said: `runs`, `trip smoke`. */

@@ -3,9 +3,8 @@ import { useRef, useState } from "react";
 import type { BenchView } from "../../wire/bench-view.ts";
 import { happened, type KeptEvent } from "../job-event.ts";
 import { useLayout } from "../layout.ts";
-import { go } from "../route.ts";
-import { Wordmark } from "../shell/icons.tsx";
-import { type OpenJob, useJob } from "../use-job.ts";
+import { OpenedJob } from "../shell/opened-job.tsx";
+import type { OpenJob } from "../use-job.ts";
 import { useWakeLock } from "../wake-lock.ts";
 import { actionWords } from "../words.ts";
 import { type Agenda, useAgenda } from "./agenda.ts";
@@ -18,30 +17,8 @@ import { Panels } from "./panels.tsx";
 import { useBenchKeys } from "./use-bench-keys.ts";
 
 export function BenchScreen({ id }: { readonly id: string }) {
-  const open = useJob(id);
   useWakeLock();
-  if (open.job === "loading") return <Blank words="Opening the job…" />;
-  if (open.job === null)
-    return (
-      <Blank words="This job is not in this browser, and the bench computer does not have it or is away." />
-    );
-  if (open.view === null)
-    return (
-      <Blank words={open.problem ?? "Working out what this board would show…"} bad={open.problem !== null} />
-    );
-  return <Bench open={open} view={open.view} />;
-}
-
-function Blank({ words, bad = false }: { readonly words: string; readonly bad?: boolean }) {
-  return (
-    <main className="blank">
-      <Wordmark />
-      <p role={bad ? "alert" : "status"}>{words}</p>
-      <button type="button" onClick={() => go("#/")}>
-        All jobs
-      </button>
-    </main>
-  );
+  return <OpenedJob id={id}>{(open, view) => <Bench open={open} view={view} />}</OpenedJob>;
 }
 
 function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchView }) {

@@ -1,6 +1,7 @@
 /** Where the card stands: the next check, or the end of the job. Read out when it changes. */
 import type { BenchView } from "../../wire/bench-view.ts";
 import { actionKey } from "../job-event.ts";
+import { MoneyFold } from "../money/money-fold.tsx";
 import type { OpenJob } from "../use-job.ts";
 import type { Agenda } from "./agenda.ts";
 import type { Hands } from "./bench-props.ts";
@@ -46,6 +47,7 @@ export function CardPlace({ open, view, agenda, hands, switchedOn }: Props) {
           switchedOn={switchedOn && card.action.do === "power"}
         />
       )}
+      <MoneyFold id={open.id} money={view.money} />
     </section>
   );
 }

@@ -1,6 +1,7 @@
 /** The end of a job: the verdict, what it cost, and in practice what the board really had. */
 import type { BenchView } from "../../wire/bench-view.ts";
 import type { PracticeInfo } from "../engine-messages.ts";
+import { CameBack } from "../money/came-back.tsx";
 import { go } from "../route.ts";
 import type { OpenJob } from "../use-job.ts";
 import { minutes, money, verdictWords } from "../words.ts";
@@ -35,9 +36,13 @@ export function ClosedCard({ open, view, hands }: Props) {
         <HiddenFaults open={open} />
       )}
       {open.job !== null && open.job !== "loading" && <Taught open={open} practice={open.job.practice} />}
+      {open.job !== null && open.job !== "loading" && <CameBack job={open.job} />}
       <div className="keys">
         <button type="button" className="primary" onClick={() => go("#/")}>
           All jobs
+        </button>
+        <button type="button" onClick={() => go(`#/job/${open.id}/bill`)}>
+          Bill
         </button>
         {close?.id != null && (
           <button type="button" onClick={() => close.id !== null && hands.undo(close.id)}>

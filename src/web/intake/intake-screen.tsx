@@ -1,10 +1,11 @@
 /** A new job on one screen, in under a minute. */
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import { DescribeScreen } from "../describe/describe-screen.tsx";
 import { newId } from "../job-event.ts";
 import { startJob } from "../keeper.ts";
 import { useLessons } from "../learnt/use-lessons.ts";
 import { type BenchLessons, lessonsAtHand } from "../lessons.ts";
+import { shopTerms } from "../money/shop-terms.ts";
 import { go } from "../route.ts";
 import { SafetyNotice } from "../shell/safety-notice.tsx";
 import { useEngine } from "../use-engine.ts";
@@ -34,6 +35,7 @@ export function IntakeScreen({ describing }: { readonly describing: boolean }) {
   const engine = useEngine();
   // Closed jobs that nobody has read yet are read while the intake is filled in.
   const { lessons } = useLessons(engine);
+  useEffect(() => void shopTerms().then((terms) => setIntake((before) => ({ ...before, terms }))), []);
   const change = (part: Partial<Intake>) => {
     setIntake((before) => ({ ...before, ...part }));
     setProblem(null);

@@ -1,6 +1,7 @@
 /** What the intake gathers, and the job it becomes. */
 import { partFacts, withAssumed } from "../board-facts.ts";
 import { happened, type JobHeader, type KeptEvent, newId } from "../job-event.ts";
+import { type TermsTyped, termsOf, termsProblem, USUAL_TERMS } from "../money/terms-typed.ts";
 import type { PictureToSend } from "../picture.ts";
 
 export const CAUSES: readonly { readonly cause: string; readonly words: string; readonly hint: string }[] = [
@@ -61,21 +62,12 @@ export interface Intake {
   readonly poweredWet: "yes" | "no" | "unknown";
   readonly marks: ReadonlyMap<string, PartMark>;
   readonly agreed: boolean;
-  readonly terms: Readonly<Record<TermName, string>>;
+  readonly terms: TermsTyped;
   readonly equipment: ReadonlySet<string>;
   readonly pictures: readonly PictureToSend[];
   readonly practice: boolean;
   readonly seed: string;
 }
-
-export const TERMS = [
-  { name: "agreedPrice", words: "Price when repaired", usual: "140" },
-  { name: "ratePerHour", words: "Rate an hour", usual: "30" },
-  { name: "newBoardPrice", words: "A new board costs", usual: "260" },
-  { name: "feeIfNotRepaired", words: "Fee when given up", usual: "0" },
-  { name: "comebackCost", words: "A come-back costs", usual: "30" },
-] as const;
-export type TermName = (typeof TERMS)[number]["name"];
 
 export const FIRST_INTAKE: Intake = {
   boardId: "",
@@ -87,13 +79,7 @@ export const FIRST_INTAKE: Intake = {
   poweredWet: "unknown",
   marks: new Map(),
   agreed: false,
-  terms: {
-    agreedPrice: "140",
-    ratePerHour: "30",
-    newBoardPrice: "260",
-    feeIfNotRepaired: "0",
-    comebackCost: "30",
-  },
+  terms: USUAL_TERMS,
   equipment: new Set(["lamp-100"]),
   pictures: [],
   practice: false,
@@ -104,10 +90,8 @@ export const FIRST_INTAKE: Intake = {
 export function missing(intake: Intake): string | null {
   if (intake.board === null) return "Choose the board that is like this one.";
   if (intake.cause === "") return "Choose what happened to it; 'not known' is an answer too.";
-  const wrong = TERMS.find(
-    ({ name }) => !(Number(intake.terms[name]) >= 0) || intake.terms[name].trim() === "",
-  );
-  if (wrong !== undefined) return `${wrong.words}: type an amount, such as ${wrong.usual}.`;
+  const wrong = termsProblem(intake.terms);
+  if (wrong !== null) return wrong;
   if (intake.practice && intake.seed !== "" && !/^\d{1,9}$/.test(intake.seed))
     return "The practice number is up to nine digits, or empty for any.";
   return null;
@@ -119,10 +103,6 @@ function marked(intake: Intake, mark: PartMark): readonly string[] {
 
 /** The job file's header. Where no price is agreed the field is left out, so the shop's usual one counts and is named so. */
 export function headerOf(intake: Intake): JobHeader {
-  const amounts = TERMS.filter(({ name }) => name !== "agreedPrice" || intake.agreed).map(({ name }) => [
-    name,
-    Number(intake.terms[name]),
-  ]);
   return {
     format: "faultwright-job/1",
     board: withAssumed(intake.board, new Set([...marked(intake, "different"), ...marked(intake, "unsure")])),
@@ -130,7 +110,7 @@ export function headerOf(intake: Intake): JobHeader {
     symptom: intake.symptom,
     absent: marked(intake, "absent"),
     equipment: [...intake.equipment],
-    terms: Object.fromEntries(amounts),
+    terms: termsOf(intake.terms, intake.agreed),
   };
 }
 

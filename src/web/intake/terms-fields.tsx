@@ -1,5 +1,17 @@
 /** The job's money. Where no price is agreed the shop's usual one is counted with, and every card that uses it says so. */
-import { type IntakeProps, TERMS } from "./intake.ts";
+import { SHOP_TERMS } from "../money/terms-typed.ts";
+import { go } from "../route.ts";
+import type { IntakeProps } from "./intake.ts";
+
+/** What may be another for each job; the rest is the shop's. */
+const OF_THE_JOB = new Set([
+  "agreedPrice",
+  "ratePerHour",
+  "newBoardPrice",
+  "feeIfNotRepaired",
+  "comebackCost",
+  "taxRate",
+]);
 
 export function TermsFields({ intake, change }: IntakeProps) {
   return (
@@ -8,8 +20,8 @@ export function TermsFields({ intake, change }: IntakeProps) {
         <span>
           Terms{" "}
           <small>
-            {intake.agreed ? "agreed" : "the shop's usual"}: {intake.terms.agreedPrice} EUR,{" "}
-            {intake.terms.ratePerHour} an hour
+            {intake.agreed ? "agreed" : "the shop's usual"}: {intake.terms.agreedPrice}{" "}
+            {intake.terms.currency}, {intake.terms.ratePerHour} an hour
           </small>
         </span>
       </summary>
@@ -22,9 +34,9 @@ export function TermsFields({ intake, change }: IntakeProps) {
         A price is agreed with the customer
       </label>
       <div className="terms">
-        {TERMS.map(({ name, words }) => (
+        {SHOP_TERMS.filter(({ name }) => OF_THE_JOB.has(name)).map(({ name, words }) => (
           <label className="entry" key={name}>
-            {name === "agreedPrice" && !intake.agreed ? "The shop's usual price" : words}
+            {name === "agreedPrice" && intake.agreed ? "Price when repaired" : words}
             <input
               inputMode="decimal"
               autoComplete="off"
@@ -35,6 +47,9 @@ export function TermsFields({ intake, change }: IntakeProps) {
           </label>
         ))}
       </div>
+      <button type="button" className="quiet small" onClick={() => go("#/shop")}>
+        All of the shop's terms
+      </button>
     </details>
   );
 }

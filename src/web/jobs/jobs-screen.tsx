@@ -60,6 +60,9 @@ export function JobsScreen() {
           <button type="button" className="tall" onClick={() => go("#/boards")}>
             Own boards
           </button>
+          <button type="button" className="quiet" onClick={() => go("#/shop")}>
+            The shop's terms
+          </button>
         </div>
         {problem !== null && (
           <p className="sync" role="status">

@@ -1,0 +1,160 @@
+/** What is left where a job is given up: the fee, what goes back to the shelf, and what the board itself still fetches. */
+import type { Timeline } from "../bench/timeline.ts";
+import type { Board, Part } from "../board/board.ts";
+import { type Amount, amountOf, labour, minus, NOTHING, plus, rounded, shareOf } from "./amount.ts";
+import { actionMinutes } from "./minutes.ts";
+import { isObtainable, partPrice } from "./prices.ts";
+import type { Terms } from "./terms.ts";
+
+/** Shares assumed, all from memory until the shop's own outcomes tell. */
+const GIVEN_UP = {
+  /** worth on the shelf of a part that was fitted here and comes off again, of its price */
+  pulledShare: 0.5,
+  /** of what a donor costs, what one on the shelf is worth: not every one is asked for */
+  donorShare: 0.4,
+} as const;
+
+export interface Remains {
+  readonly what: string;
+  readonly amount: Amount;
+  /** counted in the sum; not where something better is done with the same thing, or where it does not pay */
+  readonly counted: boolean;
+  readonly why: string;
+}
+
+export interface GivenUp {
+  readonly rows: readonly Remains[];
+  readonly total: Amount;
+}
+
+/**
+ * Sums what the technician gets out of a board that is given up now. An exchange board asks for this one whole, so it stands against
+ * carcass and controller, and the better counts.
+ * @param faultChance - how likely a part is faulty by now
+ */
+export function givenUp(
+  board: Board,
+  timeline: Timeline,
+  terms: Terms,
+  faultChance: (part: string) => number,
+): GivenUp {
+  const { currency } = terms;
+  const paid = (money: number) => rounded(amountOf(money), currency);
+  const fee: Remains = {
+    what: "diagnosis fee",
+    amount: paid(terms.feeIfNotRepaired),
+    counted: true,
+    why: terms.feeIfNotRepaired > 0 ? "as the terms have it" : "the terms name none",
+  };
+  const pulled = fittedHere(timeline).map(({ part, price, used }) => {
+    const known = board.parts.get(part);
+    if (known === undefined) throw new Error(`${part} was fitted and is not on this board`);
+    const cost = amountOf(price ?? partPrice(known, terms.newBoardPrice));
+    const half = `${part} was ${used ? "pulled already" : "new"} and counts as pulled`;
+    return takenOff(known, shareOf(cost, GIVEN_UP.pulledShare), half, board, timeline, terms, faultChance);
+  });
+  const kept = [
+    ...controllers(board, timeline).map((part) =>
+      takenOff(
+        part,
+        shareOf(amountOf(partPrice(part, terms.newBoardPrice)), GIVEN_UP.donorShare),
+        `${part.ref} is programmed and sold by nobody: a donor for the next such board`,
+        board,
+        timeline,
+        terms,
+        faultChance,
+      ),
+    ),
+    ...(terms.carcassValue > 0
+      ? [
+          {
+            what: "carcass",
+            amount: paid(terms.carcassValue),
+            counted: true,
+            why: "for its parts, where the customer leaves it",
+          },
+        ]
+      : []),
+  ];
+  const rows = [fee, ...pulled, ...exchanged(kept, terms)];
+  return { rows, total: sumOf(rows) };
+}
+
+function sumOf(rows: readonly Remains[]): Amount {
+  return plus(...rows.filter(({ counted }) => counted).map(({ amount }) => amount));
+}
+
+/** Exchange board or keeping it: the better of the two counts. */
+function exchanged(kept: readonly Remains[], terms: Terms): readonly Remains[] {
+  if (terms.exchangeCredit <= 0) return kept;
+  const credit = rounded(amountOf(terms.exchangeCredit), terms.currency);
+  const keeps = sumOf(kept).micros > credit.micros;
+  return [
+    ...kept.map((one) =>
+      keeps || !one.counted
+        ? one
+        : { ...one, counted: false, why: `${one.why}; in exchange the board goes whole` },
+    ),
+    {
+      what: "exchange board",
+      amount: credit,
+      counted: !keeps,
+      why: keeps ? "keeping the board fetches more" : "given for this board, whole and with its controller",
+    },
+  ];
+}
+
+/** A part off the board again: its worth if it is good, less the minutes of taking it off. */
+function takenOff(
+  part: Part,
+  worth: Amount,
+  why: string,
+  board: Board,
+  timeline: Timeline,
+  terms: Terms,
+  faultChance: (part: string) => number,
+): Remains {
+  const bench = { ...timeline.now, powered: false };
+  const minutes = bench.off.has(part.ref) ? 0 : actionMinutes(board, bench, { do: "remove", part: part.ref });
+  const good = 1 - Math.min(1, Math.max(0, faultChance(part.ref)));
+  const fetched = rounded(shareOf(worth, good), terms.currency);
+  const work = labour(amountOf(minutes), amountOf(terms.ratePerHour), terms.currency);
+  const amount = minus(fetched, work);
+  const pays = amount.micros > 0n;
+  const chance = good < 0.995 ? `, good in ${Math.round(100 * good)} of 100` : "";
+  const off = minutes > 0 ? `, less ${minutes} min of taking it off` : "";
+  return {
+    what: part.ref,
+    amount,
+    counted: pays,
+    why: `${why}${chance}${off}${pays ? "" : ": it stays on"}`,
+  };
+}
+
+/** Parts fitted in this job and still there, each once, with what was paid for the one that is on it now. */
+function fittedHere({ entries }: Timeline): readonly {
+  readonly part: string;
+  readonly price: number | undefined;
+  readonly used: boolean;
+}[] {
+  const fitted = new Map<string, { part: string; price: number | undefined; used: boolean }>();
+  for (const { event } of entries)
+    if (event.do === "replace")
+      fitted.set(event.part, { part: event.part, price: event.price, used: event.used === true });
+  return [...fitted.values()];
+}
+
+function controllers(board: Board, { replacedIn, now }: Timeline): readonly Part[] {
+  return [...board.parts.values()].filter(
+    (part) =>
+      part.kind === "controller" &&
+      !isObtainable(part) &&
+      !replacedIn.has(part.ref) &&
+      !now.off.has(part.ref),
+  );
+}
+
+/** What the job leaves where it is given up now: what remains, less what it has taken. */
+export function resultOfGivingUp({ total }: GivenUp, spent: Amount): Amount {
+  return plus(NOTHING, minus(total, spent));
+}

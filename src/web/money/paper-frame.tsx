@@ -1,0 +1,29 @@
+/** The frame of a paper on the screen: the way back above it, which is not printed. */
+import { type ReactNode, useEffect, useState } from "react";
+import { go } from "../route.ts";
+import { shopName } from "./shop-terms.ts";
+
+interface Props {
+  readonly id: string;
+  readonly title: string;
+  readonly children: ReactNode;
+}
+
+export function PaperFrame({ id, title, children }: Props) {
+  const [shop, setShop] = useState("");
+  useEffect(() => void shopName().then(setShop), []);
+  return (
+    <div className="paper-screen">
+      <nav className="not-printed" aria-label="Job">
+        <button type="button" className="quiet" onClick={() => go(`#/job/${id}`)}>
+          Back to the bench
+        </button>
+      </nav>
+      <main className="paper">
+        {shop !== "" && <p className="paper-from">{shop}</p>}
+        <h1>{title}</h1>
+        {children}
+      </main>
+    </div>
+  );
+}

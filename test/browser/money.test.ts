@@ -1,0 +1,99 @@
+/** The job's money on the page: from the shop's terms to the quote that is accepted, the bill, and the board that comes back. */
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { answerCard, cardReady, inspect, takeIn } from "./bench-page.ts";
+import { servePage } from "./served-page.ts";
+
+let served: Awaited<ReturnType<typeof servePage>>;
+
+beforeAll(async () => {
+  served = await servePage();
+});
+
+afterAll(async () => {
+  await served?.close();
+});
+
+const JOB_MS = 600_000;
+const WIDTHS = [390, 820, 1366];
+
+describe("the job's money", () => {
+  it(
+    "goes from the shop's terms through the quote to the bill; a board that comes back is linked and costs the customer nothing",
+    async () => {
+      const page = await served.phone();
+      const atEveryWidth = async (name: string) => {
+        for (const width of WIDTHS) {
+          await page.setViewportSize({ width, height: width === 390 ? 844 : 1000 });
+          await inspect(page, `money-${name}-${width}`);
+        }
+        await page.setViewportSize({ width: 390, height: 844 });
+      };
+      await page.goto(served.url);
+      await page.getByRole("button", { name: "The shop's terms" }).click();
+      await page.getByLabel("Name and address, for the head of papers").fill("The bench by the harbour");
+      await page.getByLabel("Tax, %").fill("20");
+      await page.getByLabel("Rate an hour").fill("48");
+      await page.getByLabel("Mark-up on parts, %").fill("a lot");
+      await page.getByText("Mark-up on parts, %: type an amount").waitFor();
+      await page.getByLabel("Mark-up on parts, %").fill("25");
+      await page.getByText("Kept in this browser.").waitFor();
+      await atEveryWidth("shop");
+      await page.goto(`${served.url}#/new`);
+      const id = await takeIn(page, { board: /Greenhouse/, cause: "Surge", practiceNumber: 3 });
+
+      await answerCard(page, await cardReady(page));
+      await cardReady(page);
+      await page.locator(".money-fold > summary").click();
+      await page.getByRole("img", { name: /giving up is better from/ }).waitFor();
+      await page.getByRole("region", { name: "Given up now" }).getByText("diagnosis fee").waitFor();
+      await page.locator(".money-fold").scrollIntoViewIfNeeded();
+      await atEveryWidth("fold");
+
+      await page.getByRole("button", { name: "Quote", exact: true }).click();
+      await page.getByRole("radio", { name: /Repair this board/ }).check();
+      await page.getByLabel(/^Price/).fill("120");
+      await page.getByLabel(/Not above this/).fill("90");
+      await page.getByText("The cap is below the price").waitFor();
+      await page.getByLabel(/Not above this/).fill("150,50");
+      await atEveryWidth("quote");
+      await page.getByRole("button", { name: "Customer accepts" }).click();
+      await page.getByText("The bench counts with this price from now on.").waitFor();
+      await page.getByRole("button", { name: "Back to the bench" }).click();
+      await cardReady(page);
+
+      await page.goto(`${served.url}#/job/${id}/bill`);
+      await page.getByRole("heading", { name: "Bill so far" }).waitFor();
+      const paid = page.locator(".money-lines tfoot tr").last().locator("td");
+      // 120 is the price accepted, and a fifth of it the tax
+      expect(await paid.textContent()).toBe("144.00");
+      await page.getByText("The bench by the harbour").waitFor();
+      await atEveryWidth("bill");
+      await page.emulateMedia({ media: "print" });
+      expect(await page.getByRole("button", { name: "Print" }).isVisible()).toBe(false);
+      await page.emulateMedia({ media: "screen" });
+
+      await page.goto(`${served.url}#/job/${id}`);
+      await cardReady(page);
+      await page.getByRole("tab", { name: "Close" }).click();
+      await page.getByRole("button", { name: "Repaired", exact: true }).click();
+      await answerCard(page, await cardReady(page));
+      await page.getByText("It came back", { exact: true }).click();
+      await inspect(page, "money-closed-390");
+      await page.getByRole("button", { name: "A fault that was missed" }).click();
+      await page.waitForURL((url) => url.hash !== `#/job/${id}` && url.hash.startsWith("#/job/"));
+      await cardReady(page);
+      const back = new URL(page.url()).hash.replace("#/job/", "");
+      expect((await served.store.readJob(back))?.header.comebackOf).toEqual({
+        job: id,
+        reason: "missed-fault",
+      });
+      await page.goto(`${served.url}#/job/${back}/bill`);
+      await page.getByText("nothing is charged").waitFor();
+      expect(await paid.textContent()).toBe("0.00");
+      const quote = (await served.store.readJob(id))?.events.find((event) => event.do === "quote");
+      expect(quote).toMatchObject({ offer: "repair", price: 120, cap: 150.5, answer: "accepted" });
+      await page.context().close();
+    },
+    JOB_MS,
+  );
+});
