@@ -9,6 +9,7 @@ import { loadBoard } from "../load-job.ts";
 import { addDecks } from "./board-decks.ts";
 import { addEdits } from "./board-edits.ts";
 import { addNew } from "./board-new.ts";
+import { addGoodReadings } from "./board-references.ts";
 import { boardText } from "./board-text.ts";
 import { reviewText } from "./review-text.ts";
 
@@ -17,6 +18,7 @@ export function addBoard(program: Command, io: Io, finish: Finish): void {
   addNew(board, io, finish);
   addEdits(board, io, finish);
   addDecks(board, io, finish);
+  addGoodReadings(board, io, finish);
   board
     .command("check")
     .description(
