@@ -74,7 +74,7 @@ describe("what six boards with an open fuse teach", () => {
       "bad.json",
     );
     expect((await ran("board", "good-readings", board, good)).out).toContain(
-      "what a good one read here: 900 mV, 1 reading",
+      "what a good one read here: 0.900 V, 1 reading",
     );
     await ran("board", "good-readings", board, good);
     const { references } = JSON.parse((await ran("board", "good-readings", board, "--json")).out);

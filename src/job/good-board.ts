@@ -1,11 +1,11 @@
 /** A board that is known to be good teaches what good ones read, and which assumed parts cannot be what was assumed. */
 import { foldLog } from "../bench/fold.ts";
 import type { Board, ReferenceReading } from "../board/board.ts";
+import { shownWords } from "../diagnosis/cold-evidence.ts";
 import type { GoodReading } from "../learning/references.ts";
 import { asReferencesWere, comparison, netOfPlace } from "../meter/good-readings.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import type { Parsed } from "../units/outcome.ts";
-import { formatQuantity } from "../units/quantity.ts";
 import type { Job } from "./job.ts";
 
 /** The settled cold readings of a job on a good board, taken before anything was changed on it. */
@@ -26,13 +26,11 @@ export function goodReadings(job: Job): Parsed<readonly GoodReading[]> {
   return { ok: true, value: readings };
 }
 
-const UNIT = { diode: "V", ohms: "ohm", farads: "F" } as const;
-
 /** `what a good one read here: 1.45 kohm, 3 readings, +- 4 %` */
 export function referenceWords({ mode, reading, spread, count }: ReferenceReading): string {
   const off = mode === "diode" ? `${spread.toFixed(3)} V` : `${(100 * spread).toFixed(0)} %`;
   const many = count === 1 ? "1 reading" : `${count} readings, +- ${off}`;
-  return `what a good one read here: ${formatQuantity(reading, UNIT[mode])}, ${many}`;
+  return `what a good one read here: ${shownWords(mode, reading)}, ${many}`;
 }
 
 export interface CannotBe {
@@ -63,6 +61,6 @@ export function cannotBe(board: Board, predictor: Predictor): readonly CannotBe[
     if (Math.abs(offset) < CANNOT_BE * known) return [];
     // a spread that is wide for another reason than an assumed part holds the offset as well
     if (prediction.restsOn.length === 0 && Math.abs(offset) < CANNOT_BE * compared.model) return [];
-    return [{ reference, drawn: formatQuantity(prediction.raw, UNIT[mode]), parts: prediction.restsOn }];
+    return [{ reference, drawn: shownWords(mode, prediction.raw), parts: prediction.restsOn }];
   });
 }
