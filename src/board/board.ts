@@ -119,6 +119,18 @@ export interface Supply {
   readonly at: readonly string[];
 }
 
+/** What good boards of this number read at one cold check, nothing lifted and nothing clipped on. */
+export interface ReferenceReading {
+  readonly mode: "diode" | "ohms" | "farads";
+  readonly red: string;
+  readonly black: string;
+  /** mean of the readings, in V, ohm or F; of ohms and farads the geometric mean */
+  readonly reading: number;
+  /** standard deviation of one reading: volts in diode mode, else of the natural logarithm */
+  readonly spread: number;
+  readonly count: number;
+}
+
 export interface Board {
   readonly name: string;
   readonly family: string;
@@ -130,4 +142,6 @@ export interface Board {
   readonly parts: ReadonlyMap<string, Part>;
   readonly rails: readonly Rail[];
   readonly points: readonly TestPoint[];
+  /** left out: none was read */
+  readonly references?: readonly ReferenceReading[];
 }

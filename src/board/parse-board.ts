@@ -4,6 +4,7 @@ import { quoted, suggestion } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { Board, Part, Rail, Supply, TestPoint } from "./board.ts";
 import { readPart } from "./parse-part.ts";
+import { readReferences } from "./parse-references.ts";
 
 export const BOARD_FORMAT = "faultwright-board/1";
 /** A board of more parts than this is no repair job; the bound keeps a hostile file from costing minutes. */
@@ -20,6 +21,7 @@ const BOARD_FIELDS = [
   "parts",
   "rails",
   "points",
+  "references",
 ] as const;
 
 type Nets = ReadonlyMap<string, string | null>;
@@ -150,6 +152,7 @@ export function parseBoard(input: unknown): Parsed<Board> {
   if (problems.first !== null) return { ok: false, problem: problems.first };
   const refs = parts.map((part) => part.ref);
   const zero = knownNet(file, "zero", nets);
+  const references = readReferences(file, nets, parts, problems);
   const board: Board = {
     name: file.text("name") ?? "",
     family: file.text("family") ?? "",
@@ -159,6 +162,7 @@ export function parseBoard(input: unknown): Parsed<Board> {
     parts: new FrozenMap(parts.map((part) => [part.ref, part])),
     rails: readRails(file, nets, refs, zero),
     points: readPoints(file, nets, problems),
+    ...(references === undefined ? {} : { references }),
   };
   return problems.outcome(deepFreeze(board));
 }

@@ -66,4 +66,26 @@ describe("what six boards with an open fuse teach", () => {
     expect(lines).toHaveLength(6);
     expect(lines[0]).toMatch(/^fuse-0 {2}this board {2}surge, dead {2}replace F1 {2}/);
   });
+
+  it("of a good board are kept in the board file, pooled with those that came later", async () => {
+    const board = folder.file("board.json", RECTIFIER);
+    const good = folder.file("good.json", file(FUSE_LOG.slice(2, 5)));
+    expect(await refusal("board", "good-readings", board, folder.file("bad.json", "{}"))).toContain(
+      "bad.json",
+    );
+    expect((await ran("board", "good-readings", board, good)).out).toContain(
+      "what a good one read here: 0.900 V, 1 reading",
+    );
+    await ran("board", "good-readings", board, good);
+    const { references } = JSON.parse((await ran("board", "good-readings", board, "--json")).out);
+    expect(references).toHaveLength(3);
+    expect(references[0]).toMatchObject({
+      mode: "diode",
+      red: "NBUS",
+      black: "PBUS",
+      reading: 0.9,
+      count: 2,
+    });
+    expect(JSON.parse(readFileSync(board, "utf8")).references).toEqual(references);
+  });
 });

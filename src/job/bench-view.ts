@@ -6,6 +6,7 @@ import { curedWords, faultNameWords } from "../board/fault-words.ts";
 import { kindOf } from "../board/kinds.ts";
 import type { Reason, Suspect } from "../diagnosis/belief.ts";
 import { coldCheckOf, shownWords } from "../diagnosis/cold-evidence.ts";
+import { referenceFor } from "../meter/good-readings.ts";
 import type { MeterReading } from "../meter/prediction.ts";
 import { amountNumber } from "../money/amount.ts";
 import { jobSum } from "../money/job-sum.ts";
@@ -25,6 +26,7 @@ import type {
   SuspectView,
 } from "./bench-view-shape.ts";
 import { eventWords, readingWords } from "./event-words.ts";
+import { referenceWords } from "./good-board.ts";
 import { stageGrids } from "./grids.ts";
 import { moneyView } from "./money-view.ts";
 import { safetyView } from "./safety-view.ts";
@@ -120,7 +122,10 @@ function goodReading({ predictor }: Assessment, action: Action): MeterReading | 
 function goodWords(assessment: Assessment, action: Action): string | null {
   const good = goodReading(assessment, action);
   const check = action.do === "measure" ? coldCheckOf(action) : null;
-  return good === null || check === null ? null : shownWords(check.mode, good.shown);
+  if (good === null || check === null) return null;
+  const reference = referenceFor(assessment.job.board, check);
+  const words = shownWords(check.mode, good.shown);
+  return reference === null ? words : `${words} (${referenceWords(reference)})`;
 }
 
 /** A reading that still moves after two seconds wants patience: say so, with where it starts. */

@@ -1,3 +1,4 @@
+import { withReferences } from "../meter/good-readings.ts";
 import { OTHER_METERS } from "../meter/other-meters.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
 import { sharingPredictors } from "../meter/predictor.ts";
@@ -10,5 +11,5 @@ export function insulationOhms(cause: Cause): number | undefined {
 
 /** Makes predictors of one board that this happened to, which share their room: a wet one's readings of megohms are blurred. */
 export function predictorsAfter(cause: Cause): MakePredictor {
-  return sharingPredictors(insulationOhms(cause));
+  return withReferences(sharingPredictors(insulationOhms(cause)));
 }

@@ -10,6 +10,7 @@ import { addDecks } from "./board-decks.ts";
 import { addEdits } from "./board-edits.ts";
 import { addNew } from "./board-new.ts";
 import { addPack } from "./board-pack.ts";
+import { addGoodReadings } from "./board-references.ts";
 import { boardText } from "./board-text.ts";
 import { reviewText } from "./review-text.ts";
 
@@ -19,6 +20,7 @@ export function addBoard(program: Command, io: Io, finish: Finish): void {
   addEdits(board, io, finish);
   addDecks(board, io, finish);
   addPack(board, io, finish);
+  addGoodReadings(board, io, finish);
   board
     .command("check")
     .description(

@@ -1,0 +1,43 @@
+import { Fields, type Problems } from "../units/fields.ts";
+import { quoted } from "../units/nearest.ts";
+import type { Part, ReferenceReading } from "./board.ts";
+
+const MODES = ["diode", "ohms", "farads"] as const;
+const FIELDS = ["mode", "red", "black", "reading", "spread", "count"] as const;
+/** More than any board has useful pairs of places. */
+const MOST_REFERENCES = 2000;
+
+/** The `references` of a board file; undefined where it has none. */
+export function readReferences(
+  file: Fields,
+  nets: ReadonlyMap<string, unknown>,
+  parts: readonly Part[],
+  problems: Problems,
+): readonly ReferenceReading[] | undefined {
+  if (!file.has("references")) return undefined;
+  const list = file.list("references");
+  if (list.length > MOST_REFERENCES)
+    file.complain("references", `${list.length} are too many; the most is ${MOST_REFERENCES}`);
+  const places = new Set([
+    ...nets.keys(),
+    ...parts.flatMap(({ ref, pins }) => [...pins.keys()].map((pin) => `${ref}.${pin}`)),
+  ]);
+  return list.slice(0, MOST_REFERENCES).map((item, at) => {
+    const one = new Fields(problems, `${file.at("references")}[${at}]`, item);
+    one.only(FIELDS, "a reference reading");
+    one.require("mode", "red", "black", "reading", "count");
+    const place = (key: "red" | "black"): string => {
+      const text = one.text(key) ?? "";
+      if (!places.has(text)) one.complain(key, `there is no place ${quoted(text)}`);
+      return text;
+    };
+    return {
+      mode: one.word("mode", MODES) ?? "ohms",
+      red: place("red"),
+      black: place("black"),
+      reading: one.number("reading", { above: 0 }) ?? 1,
+      spread: one.number("spread", { least: 0 }) ?? 0,
+      count: one.number("count", { least: 1 }) ?? 1,
+    };
+  });
+}

@@ -1,0 +1,66 @@
+/** A board that is known to be good teaches what good ones read, and which assumed parts cannot be what was assumed. */
+import { foldLog } from "../bench/fold.ts";
+import type { Board, ReferenceReading } from "../board/board.ts";
+import { shownWords } from "../diagnosis/cold-evidence.ts";
+import type { GoodReading } from "../learning/references.ts";
+import { asReferencesWere, comparison, netOfPlace } from "../meter/good-readings.ts";
+import type { Predictor } from "../meter/prediction.ts";
+import type { Parsed } from "../units/outcome.ts";
+import type { Job } from "./job.ts";
+
+/** The settled cold readings of a job on a good board, taken before anything was changed on it. */
+export function goodReadings(job: Job): Parsed<readonly GoodReading[]> {
+  const { board } = job;
+  const timeline = foldLog(board, job.absent, job.log);
+  if (!timeline.ok) return timeline;
+  const readings: GoodReading[] = [];
+  for (const { event, before } of timeline.value.entries) {
+    if (event.do === "replace" || event.do === "power") break;
+    if (event.do !== "measure" || before.powered || !asReferencesWere(board, before)) continue;
+    const { mode, red, black, reading, settling, wires } = event;
+    if (mode !== "diode" && mode !== "ohms" && mode !== "farads") continue;
+    if (red === undefined || black === undefined || settling !== undefined || wires !== undefined) continue;
+    if (typeof reading !== "number" || reading <= 0) continue;
+    readings.push({ mode, red: netOfPlace(board, red), black: netOfPlace(board, black), reading });
+  }
+  return { ok: true, value: readings };
+}
+
+/** `what a good one read here: 1.45 kohm, 3 readings, +- 4 %` */
+export function referenceWords({ mode, reading, spread, count }: ReferenceReading): string {
+  const off = mode === "diode" ? `${spread.toFixed(3)} V` : `${(100 * spread).toFixed(0)} %`;
+  const many = count === 1 ? "1 reading" : `${count} readings, +- ${off}`;
+  return `what a good one read here: ${shownWords(mode, reading)}, ${many}`;
+}
+
+export interface CannotBe {
+  readonly reference: ReferenceReading;
+  /** what the board file makes of it */
+  readonly drawn: string;
+  /** assumed parts that the reading rests on; empty: it rests on none, so that the file or the board is another */
+  readonly parts: readonly string[];
+}
+
+/** A good one this many deviations off (its own and those of parts that were seen) is not the board of the file. From memory. */
+const CANNOT_BE = 3;
+/** What any circuit model leaves out, on the scale. From memory, as in the diagnosis. */
+const MODEL = 0.05;
+
+/**
+ * References that the board file's own values cannot give, and whose assumed values they rest on.
+ * @param predictor - of the board without its references
+ */
+export function cannotBe(board: Board, predictor: Predictor): readonly CannotBe[] {
+  return (board.references ?? []).flatMap((reference) => {
+    const { mode, red, black, count } = reference;
+    const prediction = predictor.predict({ mode, red, black }, []);
+    const compared = comparison(reference, prediction);
+    if (compared === null || !prediction.solved) return [];
+    const { offset, alike, single } = compared;
+    const known = Math.hypot(alike, MODEL, single / Math.sqrt(count));
+    if (Math.abs(offset) < CANNOT_BE * known) return [];
+    // a spread that is wide for another reason than an assumed part holds the offset as well
+    if (prediction.restsOn.length === 0 && Math.abs(offset) < CANNOT_BE * compared.model) return [];
+    return [{ reference, drawn: shownWords(mode, prediction.raw), parts: prediction.restsOn }];
+  });
+}
