@@ -24,8 +24,8 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   shipped: ["units", "board", "compose"],
   practice: ["units", "numeric", "board", "bench", "meter", "live", "priors", "job"],
   wire: ["units", "board", "bench", "parts", "job", "compose"],
-  store: ["units", "board", "bench", "job", "wire"],
-  server: ["units", "wire", "job", "shipped", "store"],
+  store: ["units", "board", "bench", "parts", "job", "wire"],
+  server: ["units", "board", "parts", "wire", "job", "shipped", "store"],
   cli: [
     "units",
     "numeric",

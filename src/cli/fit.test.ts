@@ -80,7 +80,7 @@ describe("fit", () => {
     );
     const bad = folder.file("bad.csv", "name,kind,volts\nA,bridge,5A\nB,bridge,6A\n");
     expect(await refusal("fit", job, "BR1", bad)).toContain(
-      'bad.csv: line 2: volts: "5A": expected voltage in V; 1 more rows are refused',
+      'bad.csv: line 2: volts: "5A": expected voltage in V; 1 more row is refused',
     );
   });
 });

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import type { AcceptLog, JobStore } from "../job/job-store.ts";
+import type { AcceptLog } from "../job/job-store.ts";
 import { MemoryJobStore } from "../store/memory/memory-job-store.ts";
 import { PICTURE_BYTES } from "../wire/job-api.ts";
 import { makeApp } from "./app.ts";
@@ -13,7 +13,7 @@ const PNG = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 1, 2, 
 
 let folder: string;
 let webRoot: string;
-let store: JobStore;
+let store: MemoryJobStore;
 let app: ReturnType<typeof makeApp>;
 let reported: unknown[];
 

@@ -1,5 +1,6 @@
 import { Hono } from "hono";
 import type { AcceptLog, JobStore, NewId } from "../job/job-store.ts";
+import type { StockStore } from "../parts/stock/stock-store.ts";
 import type { BoardAnswer } from "../wire/job-api.ts";
 import { problem } from "./answers.ts";
 import { boardRoutes } from "./board-routes.ts";
@@ -7,9 +8,10 @@ import { guard } from "./guard.ts";
 import { jobRoutes } from "./job-routes.ts";
 import { pictureRoutes } from "./picture-routes.ts";
 import { staticFiles } from "./static-files.ts";
+import { stockRoutes } from "./stock-routes.ts";
 
 export interface AppParts {
-  readonly store: JobStore;
+  readonly store: JobStore & StockStore;
   readonly acceptLog: AcceptLog;
   readonly newId: NewId;
   readonly boards: readonly BoardAnswer[];
@@ -30,6 +32,7 @@ export function makeApp(parts: AppParts): Hono {
   app.route("/api/jobs", jobRoutes(parts.store, parts.acceptLog, parts.newId));
   app.route("/api/jobs", pictureRoutes(parts.store));
   app.route("/api/boards", boardRoutes(parts.boards));
+  app.route("/api/stock", stockRoutes(parts.store));
   app.all("/api/*", (context) =>
     problem(context, `there is nothing at ${context.req.method} ${context.req.path}`, 404),
   );

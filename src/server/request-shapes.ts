@@ -5,6 +5,7 @@
 import { z } from "zod";
 import type { Parsed } from "../units/outcome.ts";
 import { type AppendRequest, type CreateJobRequest, ID_PATTERN } from "../wire/job-api.ts";
+import type { GoneLine, TypedLine } from "../wire/stock-api.ts";
 
 /** More than any outbox holds after a day without the server. */
 const EVENTS_PER_POST = 2000;
@@ -23,6 +24,28 @@ const createJobRequest = z.strictObject({
 const appendRequest = z.strictObject({
   events: z.array(z.looseObject({ id, do: z.string() })).max(EVENTS_PER_POST),
 });
+
+const lineName = z.strictObject({
+  name: z.string(),
+  place: z.string().nullable(),
+  used: z.boolean(),
+  donor: z.string().nullable(),
+});
+const countWas = z.int().min(0).nullable();
+const typedLine = z.strictObject({
+  cells: z.record(z.string(), z.string().max(1000)),
+  was: lineName.nullable(),
+  countWas,
+});
+const goneLine = z.strictObject({ was: lineName, countWas });
+
+export function parseTypedLine(input: unknown): Parsed<TypedLine> {
+  return checked(typedLine, input);
+}
+
+export function parseGoneLine(input: unknown): Parsed<GoneLine> {
+  return checked(goneLine, input);
+}
 
 export function parseCreateJob(input: unknown): Parsed<CreateJobRequest> {
   return checked(createJobRequest, input);

@@ -1,4 +1,6 @@
 import { jobStoreContract } from "../job-store.contract.ts";
+import { stockStoreContract } from "../stock-store.contract.ts";
 import { MemoryJobStore } from "./memory-job-store.ts";
 
 jobStoreContract("the memory store", (clock) => new MemoryJobStore(clock));
+stockStoreContract("the memory store", (clock) => new MemoryJobStore(clock));
