@@ -9,6 +9,7 @@ import type {
   JobAnswer,
   JobList,
 } from "../wire/job-api.ts";
+import type { GoneLine, ImportAnswer, StockAnswer, TypedLine } from "../wire/stock-api.ts";
 import type { KeptEvent } from "./job-event.ts";
 
 /** The server answered, and said no: trying the same again will not help. */
@@ -53,4 +54,13 @@ export const api = {
     }),
   boards: () => call<BoardList>("/boards"),
   board: (id: string) => call<BoardAnswer>(`/boards/${id}`),
+  stock: () => call<StockAnswer>("/stock"),
+  stockLine: (typed: TypedLine) => post<StockAnswer>("/stock/lines", typed),
+  stockGone: (gone: GoneLine) => post<StockAnswer>("/stock/gone", gone),
+  stockImport: (text: string) =>
+    call<ImportAnswer>("/stock/import", {
+      method: "POST",
+      headers: { "content-type": "text/csv" },
+      body: text,
+    }),
 };

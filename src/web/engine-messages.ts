@@ -1,6 +1,7 @@
 /** What the page and its worker say to each other. Plain data, structured-clone safe. */
 import type { ActionView } from "../wire/bench-view.ts";
 import type { TypedFit } from "../wire/fit-view.ts";
+import type { KeptLine } from "../wire/stock-api.ts";
 import type { JobHeader, KeptEvent, Outcome } from "./job-event.ts";
 
 export interface JobSoFar {
@@ -30,7 +31,21 @@ export type EngineRequest =
       readonly typed: TypedFit;
     } & JobSoFar)
   | ({ readonly ask: "hidden"; readonly askId: number; readonly seed: number } & JobSoFar)
+  | {
+      readonly ask: "import";
+      readonly askId: number;
+      /** a catalogue file */
+      readonly text: string;
+      readonly stock: readonly KeptLine[];
+    }
   | ({ readonly ask: "compose"; readonly askId: number } & Description);
+
+/** Told any number of times before the answer, of what takes long. */
+export interface EngineProgress {
+  readonly askId: number;
+  readonly done: number;
+  readonly of: number;
+}
 
 export type EngineAnswer =
   | { readonly askId: number; readonly ok: true; readonly answer: unknown }

@@ -12,6 +12,7 @@ import { parseJob } from "../job/parse-job.ts";
 import { warmUp } from "../job/warm-up.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
 import { fitView } from "../parts/fit-view.ts";
+import { importView } from "../parts/stock/import-view.ts";
 import { type Asked, answer as practiceAnswer } from "../practice/answer.ts";
 import { faultsAfter, faultsOnArrival, type PracticeJob, practiceJobOf } from "../practice/hidden-course.ts";
 import type { Parsed } from "../units/outcome.ts";
@@ -19,6 +20,7 @@ import type { BenchView } from "../wire/bench-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type {
   EngineAnswer,
+  EngineProgress,
   EngineRequest,
   HiddenFaults,
   JobSoFar,
@@ -89,6 +91,13 @@ function answer(request: EngineRequest): unknown {
       return partFit(request, request.part, request.typed);
     case "hidden":
       return hidden(request, request.seed);
+    case "import":
+      return taken(
+        importView(request.text, request.stock, (done, of) => {
+          const progress: EngineProgress = { askId: request.askId, done, of };
+          postMessage(progress);
+        }),
+      );
     case "compose":
       return taken(
         composerView(request.answers, request.name.trim() === "" ? {} : { name: request.name.trim() }),

@@ -2,9 +2,11 @@
 import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
 import type { ComposerView } from "../wire/composer-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
+import type { ImportView, KeptLine } from "../wire/stock-api.ts";
 import type {
   Description,
   EngineAnswer,
+  EngineProgress,
   EngineRequest,
   HiddenFaults,
   JobSoFar,
@@ -14,6 +16,7 @@ import type {
 type Question = EngineRequest extends infer R ? (R extends EngineRequest ? Omit<R, "askId"> : never) : never;
 
 interface Waiting {
+  readonly told: (done: number, of: number) => void;
   readonly resolve: (answer: unknown) => void;
   readonly reject: (problem: Error) => void;
 }
@@ -27,8 +30,12 @@ export class Engine {
   #nextTurn: ((mine: boolean) => void) | null = null;
 
   constructor() {
-    this.#worker.addEventListener("message", (message: MessageEvent<EngineAnswer>) => {
+    this.#worker.addEventListener("message", (message: MessageEvent<EngineAnswer | EngineProgress>) => {
       const answer = message.data;
+      if ("of" in answer) {
+        this.#waiting.get(answer.askId)?.told(answer.done, answer.of);
+        return;
+      }
       const waiting = this.#waiting.get(answer.askId);
       this.#waiting.delete(answer.askId);
       if (answer.ok) waiting?.resolve(answer.answer);
@@ -86,14 +93,23 @@ export class Engine {
     return (await this.#ask({ ask: "compose", ...description })) as ComposerView;
   }
 
+  /** What would become of every row of a catalogue file. Throws what leaves no row to read. */
+  async importView(
+    text: string,
+    stock: readonly KeptLine[],
+    told: (done: number, of: number) => void,
+  ): Promise<ImportView> {
+    return (await this.#ask({ ask: "import", text, stock }, told)) as ImportView;
+  }
+
   stop(): void {
     this.#worker.terminate();
   }
 
-  #ask(question: Question): Promise<unknown> {
+  #ask(question: Question, told: Waiting["told"] = () => undefined): Promise<unknown> {
     const askId = ++this.#asked;
     return new Promise((resolve, reject) => {
-      this.#waiting.set(askId, { resolve, reject });
+      this.#waiting.set(askId, { resolve, reject, told });
       this.#worker.postMessage({ ...question, askId });
     });
   }

@@ -4,6 +4,7 @@
  */
 import { get, set, update } from "idb-keyval";
 import type { BoardAnswer, BoardList, CreateJobRequest } from "../wire/job-api.ts";
+import type { StockAnswer } from "../wire/stock-api.ts";
 import { Away, api, Refused } from "./api.ts";
 import type { KeptEvent, KeptJob } from "./job-event.ts";
 import type { PictureToSend } from "./picture.ts";
@@ -167,6 +168,11 @@ export async function boardList(): Promise<BoardList> {
   const list = await freshOrKept<BoardList>("boards", api.boards, { boards: [] });
   const own = (await ownBoards()).map(({ id, title }) => ({ id, title }));
   return { boards: [...own.reverse(), ...list.boards] };
+}
+
+/** The parts drawer; as last seen where the server is away, and null where it never was. */
+export function drawer(): Promise<StockAnswer | null> {
+  return freshOrKept<StockAnswer | null>("stock", api.stock, null);
 }
 
 async function ownBoards(): Promise<readonly BoardAnswer[]> {

@@ -11,6 +11,7 @@ import "./style/panels.css";
 import "./style/power.css";
 import "./style/charge.css";
 import "./style/fit.css";
+import "./style/drawer.css";
 
 const page = document.getElementById("page");
 if (page === null) throw new Error("index.html has no #page");

@@ -3,6 +3,7 @@ import { useSyncExternalStore } from "react";
 
 export type Route =
   | { readonly screen: "jobs" }
+  | { readonly screen: "drawer" }
   | { readonly screen: "new"; readonly describing: boolean }
   | { readonly screen: "job"; readonly id: string };
 
@@ -22,7 +23,7 @@ export function routeOf(hash: string): Route {
   const job = /^#\/job\/([A-Za-z0-9_-]{1,64})$/.exec(hash);
   if (job?.[1] !== undefined) return { screen: "job", id: job[1] };
   if (hash === "#/new" || hash === "#/new/board") return { screen: "new", describing: hash !== "#/new" };
-  return { screen: "jobs" };
+  return hash === "#/drawer" ? { screen: "drawer" } : { screen: "jobs" };
 }
 
 export function go(to: string): void {

@@ -9,6 +9,7 @@
  */
 import type { KeptLine } from "../parts/stock/stock.ts";
 
+export type { ImportRow, ImportView, RowFate } from "../parts/stock/import-view.ts";
 export type { KeptLine } from "../parts/stock/stock.ts";
 export type { GoneLine, TypedLine } from "../parts/stock/typed-count.ts";
 

@@ -1,9 +1,9 @@
 /** One line of stock as a person types it: read by the rules of a file's row, and held against what is there. */
 import type { Parsed } from "../../units/outcome.ts";
 import { type CatalogueType, keyOfName, type LineName, lineName } from "../catalogue.ts";
-import { CatalogueReader, type Column, catalogueCells, readHeader } from "../catalogue-rows.ts";
+import { CatalogueReader, readHeader } from "../catalogue-rows.ts";
 import { STANDARD_TYPES } from "../standard-types.ts";
-import { type KeptLine, type Stock, stockLine } from "./stock.ts";
+import type { KeptLine, Stock } from "./stock.ts";
 import type { CountEvent } from "./stock-event.ts";
 
 export interface TypedLine {
@@ -67,10 +67,4 @@ export function typedCount(stock: Stock, typed: TypedLine): Parsed<CountEvent> {
 export function goneCount(stock: Stock, { was, countWas }: GoneLine): Parsed<CountEvent> {
   const had = seen(stock, was, countWas);
   return had.ok ? { ok: true, value: { do: "count", lines: [], gone: [was] } } : had;
-}
-
-/** A line's texts as a file has them, to be corrected; of a type alone where no line is given. */
-export function cellsOf(line: KeptLine): Readonly<Record<string, string>> {
-  const [columns = [], texts = []] = catalogueCells([stockLine(line)]);
-  return Object.fromEntries(columns.map((column, at) => [column, texts[at] ?? ""]));
 }

@@ -54,6 +54,9 @@ export function JobsScreen() {
           <button type="button" className="primary tall" onClick={() => go("#/new")}>
             New job
           </button>
+          <button type="button" onClick={() => go("#/drawer")}>
+            Parts drawer
+          </button>
         </div>
         {problem !== null && (
           <p className="sync" role="status">
