@@ -11,6 +11,7 @@ import { Fields, found, Problems } from "../units/fields.ts";
 import { deepFreeze } from "../units/frozen.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
+import { readAtHand } from "./at-hand.ts";
 import { equipmentProblem } from "./equipment.ts";
 import type { Job } from "./job.ts";
 import { asMarked } from "./marked.ts";
@@ -27,6 +28,7 @@ const JOB_FIELDS = [
   "absent",
   "equipment",
   "terms",
+  "stock",
   "meter",
   "log",
 ] as const;
@@ -37,6 +39,7 @@ const TERM_FIELDS = [
   "newBoardPrice",
   "feeIfNotRepaired",
   "comebackCost",
+  "waitCost",
 ] as const;
 const METER_FIELDS = [
   "diodeOpenVolts",
@@ -70,6 +73,8 @@ function readTerms(job: Fields): Terms {
     newBoardPrice: money("newBoardPrice"),
     feeIfNotRepaired: money("feeIfNotRepaired"),
     comebackCost: money("comebackCost"),
+    waitCost: money("waitCost"),
+    atHand: DEFAULT_TERMS.atHand,
     agreed: terms.has("agreedPrice"),
   };
 }
@@ -169,7 +174,7 @@ export function parseJob(input: unknown, board: Board | null): Parsed<Job> {
     told: NOTHING_TOLD,
     absent,
     equipment: readWordList(problems, file, "equipment", equipmentProblem),
-    terms: readTerms(file),
+    terms: { ...readTerms(file), atHand: readAtHand(file, refs) },
     meter: readMeter(file),
     log: readLog(problems, file),
   };

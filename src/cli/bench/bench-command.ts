@@ -19,14 +19,23 @@ export function addBench(program: Command, io: Io, finish: Finish): void {
       "no board at hand: `ask` answers each step from faults that this number hides",
       parseSeed,
     )
-    .action((file: string, options: { practice?: number }) =>
-      finish(() => bench(file, options.practice, io)),
+    .option(
+      "--stock <catalogue>",
+      "the shop's stock (CSV): what lies at hand is cheaper than what is ordered",
+    )
+    .action((file: string, options: { practice?: number; stock?: string }) =>
+      finish(() => bench(file, options.practice, options.stock, io)),
     );
 }
 
 /** Reads lines until `quit` or the end of input. Every line that was taken is in the file before the next is read. */
-async function bench(file: string, seed: number | undefined, io: Io): Promise<number> {
-  const opened = JobFile.open(file);
+async function bench(
+  file: string,
+  seed: number | undefined,
+  stock: string | undefined,
+  io: Io,
+): Promise<number> {
+  const opened = JobFile.open(file, stock);
   if (!opened.ok) return refuse(io, opened.problem);
   const session = new BenchSession(opened.value, io, seed === undefined ? null : new PracticeBench(seed));
   let worst = session.show();
