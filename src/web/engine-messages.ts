@@ -29,8 +29,15 @@ export type EngineRequest =
       readonly askId: number;
       readonly part: string;
       readonly typed: TypedFit;
+      readonly drawerSeen: number;
     } & JobSoFar)
   | ({ readonly ask: "hidden"; readonly askId: number; readonly seed: number } & JobSoFar)
+  | {
+      /** the shop's stock, counted with from now on */
+      readonly ask: "drawer";
+      readonly askId: number;
+      readonly lines: readonly KeptLine[];
+    }
   | {
       readonly ask: "import";
       readonly askId: number;

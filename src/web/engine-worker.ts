@@ -12,7 +12,9 @@ import { parseJob } from "../job/parse-job.ts";
 import { warmUp } from "../job/warm-up.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
 import { fitView } from "../parts/fit-view.ts";
+import { atHandFor } from "../parts/stock/at-hand.ts";
 import { importView } from "../parts/stock/import-view.ts";
+import { type KeptLine, stockLine } from "../parts/stock/stock.ts";
 import { type Asked, answer as practiceAnswer } from "../practice/answer.ts";
 import { faultsAfter, faultsOnArrival, type PracticeJob, practiceJobOf } from "../practice/hidden-course.ts";
 import type { Parsed } from "../units/outcome.ts";
@@ -36,11 +38,23 @@ function taken<T>(parsed: Parsed<T>): T {
   throw new Error(parsed.problem);
 }
 
+/** The shop's stock, and what of it lies at hand for the open job's board: worked out once for both. */
+let drawer: readonly KeptLine[] = [];
+let atHand: { readonly board: Board; readonly of: readonly KeptLine[]; readonly stock: object } | null = null;
+
+function stockFor(board: Board, own: unknown): object {
+  if (drawer.length === 0) return own === undefined ? {} : { stock: own };
+  if (atHand?.board !== board || atHand.of !== drawer)
+    atHand = { board, of: drawer, stock: atHandFor(board, drawer) };
+  return { stock: { ...atHand.stock, ...(own as object | undefined) } };
+}
+
 function jobOf({ header, events }: JobSoFar): Job {
   const text = JSON.stringify(header.board);
-  const job = taken(parseJob({ ...header, log: events }, known?.text === text ? known.board : null));
-  known = { text, board: job.asBrought.board };
-  return job;
+  const board =
+    known?.text === text ? known.board : taken(parseJob({ ...header, log: [] }, null)).asBrought.board;
+  known = { text, board };
+  return taken(parseJob({ ...header, ...stockFor(board, header.stock), log: events }, board));
 }
 
 function view(soFar: JobSoFar): BenchView {
@@ -75,7 +89,7 @@ function partFit(soFar: JobSoFar, ref: string, typed: TypedFit): FitView {
   const { board } = jobOf(soFar).asBrought;
   const part = board.parts.get(ref);
   if (part === undefined) throw new Error(`this board has no part ${ref}`);
-  return fitView(board, part, typed);
+  return fitView(board, part, typed, drawer.map(stockLine));
 }
 
 function answer(request: EngineRequest): unknown {
@@ -91,6 +105,9 @@ function answer(request: EngineRequest): unknown {
       return partFit(request, request.part, request.typed);
     case "hidden":
       return hidden(request, request.seed);
+    case "drawer":
+      drawer = request.lines;
+      return null;
     case "import":
       return taken(
         importView(request.text, request.stock, (done, of) => {

@@ -79,9 +79,9 @@ export class Engine {
     return (await this.#ask({ ask: "why", part, ...job })) as BecauseView;
   }
 
-  /** Which part will do in a place, beside what was typed of one. */
-  async partFit(job: JobSoFar, part: string, typed: TypedFit): Promise<FitView> {
-    return (await this.#ask({ ask: "fit", part, typed, ...job })) as FitView;
+  /** Which part will do in a place, beside what was typed of one; `drawerSeen` tells one state of the drawer from the next. */
+  async partFit(job: JobSoFar, part: string, typed: TypedFit, drawerSeen: number): Promise<FitView> {
+    return (await this.#ask({ ask: "fit", part, typed, drawerSeen, ...job })) as FitView;
   }
 
   async hidden(job: JobSoFar, seed: number): Promise<HiddenFaults> {
@@ -91,6 +91,11 @@ export class Engine {
   /** The board described so far, and the questions about it. Throws what is wrong with an answer. */
   async compose(description: Description): Promise<ComposerView> {
     return (await this.#ask({ ask: "compose", ...description })) as ComposerView;
+  }
+
+  /** From now on these lines lie in the drawer. */
+  async drawer(lines: readonly KeptLine[]): Promise<void> {
+    await this.#ask({ ask: "drawer", lines });
   }
 
   /** What would become of every row of a catalogue file. Throws what leaves no row to read. */

@@ -14,11 +14,13 @@ import { gateBefore, HeldBack } from "./held-back.tsx";
 import { PowerForecast } from "./power-forecast.tsx";
 import { Probes } from "./probes.tsx";
 import { SomethingElse } from "./something-else.tsx";
+import { usePartFit } from "./use-part-fit.ts";
 import { WhichPart } from "./which-part.tsx";
 
 export function CheckCard(props: CardProps) {
   const { card, view, agenda, hands } = props;
   const gate = gateBefore(view, agenda);
+  const fit = usePartFit(props.open, card.action.do === "replace" ? field(card.action, "part") : null);
   return (
     <article
       className="card"
@@ -47,14 +49,12 @@ export function CheckCard(props: CardProps) {
       {gate === null ? (
         <>
           <PracticeAnswer {...props} />
-          <AnswerKeys card={card} view={view} hands={hands} disabled={props.waiting} />
+          <AnswerKeys card={card} view={view} hands={hands} disabled={props.waiting} fit={fit} />
         </>
       ) : (
         <HeldBack gate={gate} view={view} hands={hands} />
       )}
-      {card.action.do === "replace" && (
-        <WhichPart job={props.open.id} part={field(card.action, "part") ?? ""} partFit={props.open.partFit} />
-      )}
+      {card.action.do === "replace" && <WhichPart fit={fit} />}
       {card.why !== "" && <p className="why">{card.why}</p>}
       {card.good !== null && (
         <p className="why">
