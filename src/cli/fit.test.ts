@@ -47,7 +47,7 @@ describe("fit", () => {
     expect(out).toMatch(/1\. BR8: fits with conditions; 4 in drawer 3, 1\.2/);
     expect(out).toMatch(/look up for the original: surge current, I2t/);
     expect(out).toMatch(/What will not:[\s\S]*voltage 400 V, original 600 V/);
-    expect(out).toMatch(/two minutes:[\s\S]*four alike, 0\.42 to 0\.55 V/);
+    expect(out).toMatch(/two minutes:[\s\S]*each 0\.2 to 0\.8 V \(seen: Cigweld/);
   });
 
   it("sets a candidate beside the original, by name or as it is typed", async () => {

@@ -156,6 +156,7 @@ function Incoming({ view }: { readonly view: FitView }) {
         pairs={view.incoming.map((step) => ({
           head: step.pulledOnly ? `${step.do} (pulled parts)` : step.do,
           text: step.expect,
+          aside: step.source === null ? step.mark : `${step.mark}: ${step.source}`,
         }))}
       />
       <p className="aside">{view.baseline}</p>
