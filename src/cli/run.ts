@@ -11,6 +11,7 @@ import { addPriors } from "./commands/priors.ts";
 import { addServe } from "./commands/serve.ts";
 import { addSum } from "./commands/sum.ts";
 import { addSuspects } from "./commands/suspects.ts";
+import { addValues } from "./commands/values.ts";
 import { BAD_INPUT, BROKEN, DONE, type Finish, type Io, oneLine } from "./io.ts";
 import { version } from "./version.ts";
 
@@ -73,6 +74,7 @@ function makeProgram(io: Io, finish: Finish): Command {
     addFit,
     addCatalogue,
     addCool,
+    addValues,
     addSum,
   ]) {
     add(program, io, finish);

@@ -52,6 +52,24 @@ describe("an electrolytic", () => {
     expect(valued(tanDeltaLimit(3300e-6, 25))).toBeCloseTo(0.2, 9);
   });
 
+  it("K9, Nichicon RS: tan delta 0.28 at 6.3 V to 0.08 at 100, 0.20 at 160 to 250 and 0.25 at 400 V", () => {
+    const rows = [6.3, 10, 16, 25, 35, 50, 63, 100, 160, 250, 400];
+    expect(rows.map((volts) => valued(tanDeltaLimit(100e-6, volts, "Nichicon RS")))).toEqual([
+      0.28, 0.24, 0.2, 0.16, 0.14, 0.12, 0.1, 0.08, 0.2, 0.2, 0.25,
+    ]);
+    expect(problemOf(tanDeltaLimit(100e-6, 450, "Nichicon RS"))).toContain("450 V is outside 6.3 to 400 V");
+  });
+
+  it("K14 (computed): twice as long for 10 K less is an activation of 0.832 eV at 95 to 105 degC, 0.663 eV at 55 to 65", () => {
+    const boltzmannEv = 8.617333e-5;
+    const activation = (cool: number, hot: number) => {
+      const longer = valued(lifeHours(2000, 105, cool)) / valued(lifeHours(2000, 105, hot));
+      return (boltzmannEv * Math.log(longer)) / (1 / (cool + 273.15) - 1 / (hot + 273.15));
+    };
+    expect(activation(95, 105)).toBeCloseTo(0.832, 3);
+    expect(activation(55, 65)).toBeCloseTo(0.663, 3);
+  });
+
   it("K10, Vishay doc 28309 p. 100: ESR from tan delta (values computed)", () => {
     expect(valued(esrOhms(0.25, 120, 470e-6))).toBeCloseTo(0.7055, 4);
     expect(valued(esrOhms(0.2, 120, 470e-6))).toBeCloseTo(0.5644, 4);

@@ -74,6 +74,7 @@ export const TERMS = [
   { name: "newBoardPrice", words: "A new board costs", usual: "260" },
   { name: "feeIfNotRepaired", words: "Fee when given up", usual: "0" },
   { name: "comebackCost", words: "A come-back costs", usual: "30" },
+  { name: "waitCost", words: "Waiting for a part costs", usual: "0" },
 ] as const;
 export type TermName = (typeof TERMS)[number]["name"];
 
@@ -93,6 +94,7 @@ export const FIRST_INTAKE: Intake = {
     newBoardPrice: "260",
     feeIfNotRepaired: "0",
     comebackCost: "30",
+    waitCost: "0",
   },
   equipment: new Set(["lamp-100"]),
   pictures: [],
