@@ -94,4 +94,29 @@ describe("a part out of the drawer", () => {
     },
     180_000,
   );
+
+  it("goes back as pulled when the job is given up and its tick is set, and out again when the close is undone", async () => {
+    const page = await served.phone();
+    await page.goto(`${served.url}#/job/j1`);
+    await cardReady(page);
+    await page.getByRole("tab", { name: "Enter" }).click();
+    const part = page.getByRole("region", { name: "A part" });
+    await part.getByLabel("Part").fill("Q3");
+    await part.getByRole("button", { name: "Replace", exact: true }).click();
+    await page.getByRole("region", { name: "In the drawer" }).getByRole("button").first().click();
+    await page.getByRole("button", { name: "Done", exact: true }).click();
+    await expect.poll(counts, { timeout: 20_000 }).toEqual([2, 2, 9, 50]);
+    await cardReady(page);
+    await page.getByRole("tab", { name: "Close" }).click();
+    await page.getByRole("button", { name: "Not worth repairing" }).click();
+    await page.getByRole("checkbox", { name: "Q3 K40T60" }).check();
+    await inspect(page, "given-up-390");
+    await page.getByRole("button", { name: /^Close the job/ }).click();
+    await expect.poll(counts, { timeout: 20_000 }).toEqual([2, 2, 9, 50, 1]);
+    const [pulled] = (await served.store.readStock()).lines().slice(-1);
+    expect(pulled).toMatchObject({ type: { name: "K40T60" }, used: true, place: "drawer 4", donor: null });
+    await page.getByRole("button", { name: "Open it again" }).click();
+    await expect.poll(counts, { timeout: 20_000 }).toEqual([2, 2, 9, 50, 0]);
+    await page.context().close();
+  }, 180_000);
 });

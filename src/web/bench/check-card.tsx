@@ -13,6 +13,7 @@ import { AtStake } from "./gates.tsx";
 import { gateBefore, HeldBack } from "./held-back.tsx";
 import { PowerForecast } from "./power-forecast.tsx";
 import { Probes } from "./probes.tsx";
+import { fittedHere } from "./shelve.tsx";
 import { SomethingElse } from "./something-else.tsx";
 import { usePartFit } from "./use-part-fit.ts";
 import { WhichPart } from "./which-part.tsx";
@@ -49,7 +50,14 @@ export function CheckCard(props: CardProps) {
       {gate === null ? (
         <>
           <PracticeAnswer {...props} />
-          <AnswerKeys card={card} view={view} hands={hands} disabled={props.waiting} fit={fit} />
+          <AnswerKeys
+            card={card}
+            view={view}
+            hands={hands}
+            disabled={props.waiting}
+            fit={fit}
+            fitted={card.action.do === "close" ? fittedHere(props.open) : []}
+          />
         </>
       ) : (
         <HeldBack gate={gate} view={view} hands={hands} />
