@@ -186,7 +186,8 @@ function datedKnockOns(
         if (parent < 0 || draft.until[parent] <= span.openedBy) continue;
         const seen = earlier < span.index && poweredBetween(timeline, earlier, span.index);
         const strength = harm * (seen ? SPAN_RULES.knockOnAtLaterPower : 1);
-        edges.push({ from: parent, to: child, rate: knock.rate * strength });
+        const rate = span.event === null ? knock.arrivalRate : knock.rate;
+        edges.push({ from: parent, to: child, rate: rate * strength });
       }
     }
   }

@@ -29,7 +29,7 @@ const HYPOTHESES: Hypotheses = {
 };
 const PRIORS: PriorTable = {
   faults: HYPOTHESES.priors,
-  knockOns: [{ parent: 2, child: 0, rate: 0.5, rule: "clamp-takes-switch" }],
+  knockOns: [{ parent: 2, child: 0, rate: 0.5, arrivalRate: 0.5, rule: "clamp-takes-switch" }],
   breaksAtPower: [0, 0, 0],
   fittedBad: { new: 0.01, used: 0.1, fittedWrong: 0.02 },
 };

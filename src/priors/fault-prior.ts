@@ -25,6 +25,8 @@ export interface KnockOn {
   readonly parent: number;
   readonly child: number;
   readonly rate: number;
+  /** the same before the board came in, where the customer's words tell of what would have followed (`arrival-knock-ons.ts`) */
+  readonly arrivalRate: number;
   /** the rule's id in `priors/knock-on-rules.ts`, for the reason shown */
   readonly rule: string;
 }

@@ -1,6 +1,7 @@
 import type { Board } from "../board/board.ts";
+import type { PhysicalKnockOn } from "./arrival-knock-ons.ts";
 import { viewOf } from "./circuit-view.ts";
-import type { FaultPrior, KnockOn } from "./fault-prior.ts";
+import type { FaultPrior } from "./fault-prior.ts";
 import type { Failing } from "./knock-on-rule.ts";
 import { KNOCK_ON_RULES } from "./knock-on-rules.ts";
 
@@ -15,14 +16,14 @@ const keyOf = ({ site, mode }: Failing): string => `${site}:${mode}`;
  * The knock-ons of this board, by index into `faults`. A child's strength is shared out over its levels in proportion to their
  * own rates. One pair of faults reached by two rules keeps both.
  */
-export function knockOnsOf(board: Board, faults: readonly FaultPrior[]): KnockOn[] {
+export function knockOnsOf(board: Board, faults: readonly FaultPrior[]): PhysicalKnockOn[] {
   const rows = new Map<string, number[]>();
   faults.forEach(({ site, fault }, index) => {
     const key = keyOf({ site, mode: fault.mode });
     rows.set(key, [...(rows.get(key) ?? []), index]);
   });
   const view = viewOf(board);
-  const knockOns: KnockOn[] = [];
+  const knockOns: PhysicalKnockOn[] = [];
   for (const rule of KNOCK_ON_RULES) {
     const seen = new Set<string>();
     for (const link of rule.links(view)) {

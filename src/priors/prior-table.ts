@@ -1,4 +1,5 @@
 import type { Board } from "../board/board.ts";
+import { arrived } from "./arrival-knock-ons.ts";
 import type { Cause, Symptom } from "./cause.ts";
 import type { PriorTable } from "./fault-prior.ts";
 import { ROOT_FAULTS } from "./kind-rates.ts";
@@ -27,12 +28,14 @@ export function priorTable(
   told: Told = NOTHING_TOLD,
 ): PriorTable {
   const rows = priorRows(board, cause, symptom, told);
-  const total = rows.reduce((sum, row) => sum + row.rate, 0);
+  const { left, knockOns } = arrived(board, symptom, rows, knockOnsOf(board, rows));
+  const weights = rows.map(({ rate }, index) => rate * left[index]);
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
   const scale = total > 0 ? ROOT_FAULTS / total : 0;
-  const faults = rows.map((row) => ({ ...row, rate: row.rate * scale }));
+  const faults = rows.map((row, index) => ({ ...row, rate: weights[index] * scale }));
   return {
     faults,
-    knockOns: knockOnsOf(board, faults),
+    knockOns,
     breaksAtPower: faults.map((row) => (row.rate * POWER_UP_FAULTS) / ROOT_FAULTS),
     fittedBad: FITTED_BAD,
   };

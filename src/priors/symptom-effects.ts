@@ -53,7 +53,11 @@ const SHOWS_FIRST: ReadonlySet<PowerEffect> = new Set([
  * as. 1 for a fault that another may hide. So a drive said to start and to stop again has no short across its bus, however the customer puts it.
  */
 export function symptomAgainst(board: Board, symptom: Symptom, fault: Fault): number {
-  const effect = powerEffect(viewOf(board), fault);
+  return effectAgainst(powerEffect(viewOf(board), fault), symptom);
+}
+
+/** The same of a board that does this under power, whatever brought it about. */
+export function effectAgainst(effect: PowerEffect, symptom: Symptom): number {
   if (!SHOWS_FIRST.has(effect)) return 1;
   return Math.min(1, ((SYMPTOM_SHARES[effect][symptom] ?? 0) + ILL_DESCRIBED) / COME_IN_AS[symptom]);
 }

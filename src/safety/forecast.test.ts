@@ -15,8 +15,8 @@ const fault = (part: string): FaultPrior => ({
 const PRIORS: PriorTable = {
   faults: [fault("D1"), fault("F1"), fault("U1")],
   knockOns: [
-    { parent: 0, child: 1, rate: 2, rule: "short-opens-fuse" },
-    { parent: 2, child: 1, rate: 0.5, rule: "short-opens-fuse" },
+    { parent: 0, child: 1, rate: 2, arrivalRate: 2, rule: "short-opens-fuse" },
+    { parent: 2, child: 1, rate: 0.5, arrivalRate: 0.5, rule: "short-opens-fuse" },
   ],
   breaksAtPower: [0.01, 0, 0.02],
   fittedBad: { new: 0.01, used: 0.1, fittedWrong: 0.02 },
