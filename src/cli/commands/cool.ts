@@ -84,6 +84,14 @@ Examples:
     .option("--reinforced", "between mains and what a hand may touch")
     .option("--json", "one JSON object for a script")
     .action((options: SpacingOptions) => answer(() => spacing(options), options.json === true));
+  addTrack(cool, answer);
+  addLead(cool, answer);
+  addHeat(cool, answer);
+}
+
+type Answer = (made: () => Parsed<Told>, json: boolean) => void;
+
+function addTrack(cool: Command, answer: Answer): void {
   cool
     .command("track")
     .description("the width of a rebuilt track")
@@ -93,11 +101,7 @@ Examples:
     .addOption(new Option("--layer <layer>", "of the board").choices(LAYERS).default("outside"))
     .option("--json", "one JSON object for a script")
     .action((options: TrackOptions) => answer(() => track(options), options.json === true));
-  addLead(cool, answer);
-  addHeat(cool, answer);
 }
-
-type Answer = (made: () => Parsed<Told>, json: boolean) => void;
 
 function addLead(cool: Command, answer: Answer): void {
   cool

@@ -97,7 +97,7 @@ export function isFreeCharge(farads: number, volts: number): boolean {
   return farads * volts < FREE_COULOMBS;
 }
 
-/** Seconds that the mains capacitors of a device with a plug may take for one time constant: type A the common plug, B the industrial one. */
+/** Seconds that mains capacitors behind a plug may take for one time constant: type A the common plug, B the industrial one. */
 const PLUG_TIME_CONSTANT = { A: 1, B: 10 } as const;
 
 /** IEC 60950-1 cl. 2.1.1.7 (seen at second hand): more than 0.1 uF needs a time constant of a second, 10 s where the plug is industrial. */

@@ -16,7 +16,8 @@ interface Tried {
   readonly view: ImportView;
 }
 
-export function ImportPanel({ lines, onDone, onAway }: ImportPanelProps) {
+/** Reads a list for its dry run, and takes it in. */
+function useImport({ lines, onDone }: Pick<ImportPanelProps, "lines" | "onDone">) {
   const engine = useEngine();
   const [progress, setProgress] = useState<{ readonly done: number; readonly of: number } | null>(null);
   const [tried, setTried] = useState<Tried | null>(null);
@@ -52,6 +53,11 @@ export function ImportPanel({ lines, onDone, onAway }: ImportPanelProps) {
             : error.message,
         ),
     );
+  return { busy: engine === null || progress !== null, progress, tried, said, problem, read, takeIn };
+}
+
+export function ImportPanel({ lines, onDone, onAway }: ImportPanelProps) {
+  const { busy, progress, tried, said, problem, read, takeIn } = useImport({ lines, onDone });
   return (
     <section aria-label="Take in a list" className="import">
       <h2>Take in a list</h2>
@@ -65,7 +71,7 @@ export function ImportPanel({ lines, onDone, onAway }: ImportPanelProps) {
         <input
           type="file"
           accept=".csv,text/csv"
-          disabled={engine === null || progress !== null}
+          disabled={busy}
           onChange={(event) => {
             const [file] = event.target.files ?? [];
             if (file !== undefined) void read(file);

@@ -60,52 +60,45 @@ export function LineForm({ line, onDone, onAway, onAgain }: LineFormProps) {
       }}
     >
       <WhatItIs cells={cells} onType={type} />
-      <div className="line-fields">
-        {PLACES.map(({ column, words, digits }) => (
-          <label className="entry" key={column}>
-            {words}
-            <input
-              autoComplete="off"
-              inputMode={digits ? "decimal" : "text"}
-              value={cells[column] ?? ""}
-              onChange={(event) => type(column, event.target.value)}
-            />
-          </label>
-        ))}
-        <label className="tick">
-          <input
-            type="checkbox"
-            checked={cells.used === "yes"}
-            onChange={(event) => type("used", event.target.checked ? "yes" : "")}
-          />
-          Pulled off another board
-        </label>
-      </div>
+      <WhereItLies cells={cells} onType={type} />
       <Ratings cells={cells} onType={type} />
       {problem !== null && (
         <p role="alert" className="problem">
           {problem}
         </p>
       )}
-      <div className="line-keys">
-        <button type="submit" className="primary" disabled={sending}>
-          {line === null ? "Add it" : "Write it down"}
-        </button>
-        <button type="button" onClick={onAway}>
-          Leave it
-        </button>
-        {was !== null && (
-          <button
-            type="button"
-            className="quiet small"
-            disabled={sending}
-            onClick={() => send(api.stockGone({ was, countWas }))}
-          >
-            Take it off the list
-          </button>
-        )}
-      </div>
+      <LineKeys
+        isNew={line === null}
+        sending={sending}
+        onAway={onAway}
+        onGone={() => was !== null && send(api.stockGone({ was, countWas }))}
+      />
     </form>
+  );
+}
+
+interface LineKeysProps {
+  readonly isNew: boolean;
+  readonly sending: boolean;
+  onAway(): void;
+  onGone(): void;
+}
+
+function LineKeys({ isNew, sending, onAway, onGone }: LineKeysProps) {
+  return (
+    <div className="line-keys">
+      <button type="submit" className="primary" disabled={sending}>
+        {isNew ? "Add it" : "Write it down"}
+      </button>
+      <button type="button" onClick={onAway}>
+        Leave it
+      </button>
+      {!isNew && (
+        <button type="button" className="quiet small" disabled={sending} onClick={onGone}>
+          Take it off the list
+        </button>
+      )}
+    </div>
   );
 }
 
@@ -134,6 +127,32 @@ function WhatItIs({ cells, onType }: CellsProps) {
             <option key={kind}>{kind}</option>
           ))}
         </select>
+      </label>
+    </div>
+  );
+}
+
+function WhereItLies({ cells, onType }: CellsProps) {
+  return (
+    <div className="line-fields">
+      {PLACES.map(({ column, words, digits }) => (
+        <label className="entry" key={column}>
+          {words}
+          <input
+            autoComplete="off"
+            inputMode={digits ? "decimal" : "text"}
+            value={cells[column] ?? ""}
+            onChange={(event) => onType(column, event.target.value)}
+          />
+        </label>
+      ))}
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={cells.used === "yes"}
+          onChange={(event) => onType("used", event.target.checked ? "yes" : "")}
+        />
+        Pulled off another board
       </label>
     </div>
   );

@@ -47,31 +47,15 @@ export function StockList({ lines, onChanged, onAgain }: StockListProps) {
     );
   return (
     <section aria-label="In stock" className="stock">
-      <label className="entry">
-        Find
-        <input
-          type="search"
-          autoComplete="off"
-          placeholder="type, kind, place, donor"
-          value={typed}
-          onChange={(event) => {
-            setTyped(event.target.value);
-            setShown(ROWS_SHOWN);
-          }}
-        />
-      </label>
-      <fieldset className="filters" aria-label="Which lines">
-        {WHICH.map((one) => (
-          <button
-            type="button"
-            key={one.which}
-            aria-pressed={which === one.which}
-            onClick={() => setWhich(one.which)}
-          >
-            {one.words}
-          </button>
-        ))}
-      </fieldset>
+      <Finders
+        typed={typed}
+        which={which}
+        onTyped={(text) => {
+          setTyped(text);
+          setShown(ROWS_SHOWN);
+        }}
+        onWhich={setWhich}
+      />
       <p role="status" className="aside">
         {matches.length === lines.length
           ? `${lines.length} ${lines.length === 1 ? "line" : "lines"}`
@@ -104,6 +88,42 @@ export function StockList({ lines, onChanged, onAgain }: StockListProps) {
         </button>
       )}
     </section>
+  );
+}
+
+interface FindersProps {
+  readonly typed: string;
+  readonly which: Which;
+  onTyped(text: string): void;
+  onWhich(which: Which): void;
+}
+
+function Finders({ typed, which, onTyped, onWhich }: FindersProps) {
+  return (
+    <>
+      <label className="entry">
+        Find
+        <input
+          type="search"
+          autoComplete="off"
+          placeholder="type, kind, place, donor"
+          value={typed}
+          onChange={(event) => onTyped(event.target.value)}
+        />
+      </label>
+      <fieldset className="filters" aria-label="Which lines">
+        {WHICH.map((one) => (
+          <button
+            type="button"
+            key={one.which}
+            aria-pressed={which === one.which}
+            onClick={() => onWhich(one.which)}
+          >
+            {one.words}
+          </button>
+        ))}
+      </fieldset>
+    </>
   );
 }
 
