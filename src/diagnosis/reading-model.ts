@@ -26,22 +26,24 @@ export const READING_MODEL = {
   slipOpen: 0.4,
   slipZero: 0.2,
   slipAnywhere: 0.4,
-  /** diode mode: digits and contact, volts, and share of the reading (published hand-held meters: 1.5 % + 2 to 5 digits) */
-  diodeVolts: 0.004,
+  /** diode mode: digits and contact, volts, and share of the reading (published hand-held meters: 1.5 % + 2 to 5 digits of a millivolt, two
+   * deviations) */
+  diodeVolts: 0.002,
   diodeShare: 0.012,
   /** share of meters that already say OL from this many volts in diode mode, whatever the job file says of its meter (published
    * hand-held meters: 1.5, 2 or 3 V; shares from memory) */
   lowLimitShare: 0.25,
   lowLimitVolts: 1.5,
-  /** ohms: leads and contact (published: 0.1 to 0.5 ohm), and share of the reading (0.8 % + 2 digits) */
+  /** ohms: leads and contact (published: 0.1 to 0.5 ohm), and share of the reading (0.8 % + 2 digits, two deviations) */
   contactOhms: METER_SPREAD.contactOhms,
-  ohmsShare: 0.015,
+  ohmsShare: 0.008,
   /** farads: share of the reading, the meter's and the part's loss at another frequency (from memory) */
   faradsShare: 0.06,
   /** farads of junctions, gates and leads beside anything that is measured: far below it a capacitance says nothing (from memory) */
   strayFarads: METER_SPREAD.strayFarads,
-  /** extra scatter for what no model covers, in ln(ohms) (from memory) */
-  ohmsModelLn: 0.05,
+  /** extra scatter for what no model covers, in ln(ohms) (from memory; more left readings of plain resistors four times in
+   * five within half their band) */
+  ohmsModelLn: 0.02,
   /** coarse answers in diode mode, volts: zero below, a junction between, high above (common practice) */
   diodeZeroVolts: 0.1,
   diodeHighVolts: 1.0,

@@ -13,7 +13,7 @@ const FARADS_METERS = {
   otherHertz: 250,
   /** junctions, gates and leads beside what is measured, farads */
   strayFarads: 0.4e-9,
-  strayDeviation: 0.6e-9,
+  strayDeviation: 0.35e-9,
 } as const;
 
 /** A reading with what the filter of silent faults needs: net voltages for 1 V at the probes (null: probes on one net). */

@@ -18,9 +18,9 @@ export const OTHER_METERS = {
   softest: { openVolts: 0.2, sourceFactor: 8 },
   hardest: { openVolts: 0.9, sourceFactor: 1 },
   /** where meters centre on the way, in ln(ohms), from what the hardest shows to what the softest does (from memory) */
-  middle: 0.6,
+  middle: 0.75,
   /** their deviation as a share of half that way (from memory) */
-  spanShare: 1.05,
+  spanShare: 0.95,
   /** junctions that carry less than this share of the probes' current at the hardest source are no junctions here */
   straightShare: 0.003,
   /** leads that nobody subtracts, ohms (published hand-held meters: 0.1 to 0.5 ohm) */
@@ -28,7 +28,7 @@ export const OTHER_METERS = {
   /** insulation of a board that is not new, and of one that was wet, beside every reading of megohms; deviation of its ln (from memory) */
   boardOhms: 2e8,
   wetBoardOhms: 1.5e6,
-  boardSpreadLn: 1.5,
+  boardSpreadLn: 1.2,
 } as const;
 
 /** Where a reading in ohms is centred on a meter that nobody knows, and the deviation of its ln by meter and board. */

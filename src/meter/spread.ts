@@ -21,8 +21,8 @@ export const METER_SPREAD = {
   /** a workshop is this many kelvin from 25 degC, 10 to 40 degC over the year (from memory), and a junction drops this much less per kelvin (published: J12) */
   kelvin: 9,
   voltsPerKelvin: -0.002,
-  /** ohms ranges: share of reading (published hand-held meters: 0.8 %) and contact, ohms */
-  ohmsShare: 0.008,
+  /** ohms ranges: share of reading (published hand-held meters: 0.8 %, two deviations) and contact, ohms */
+  ohmsShare: 0.004,
   ohmsContact: 0.1,
   /** added to ohms before their logarithm is taken: below it a dead short, contact and leads are one reading (from memory) */
   contactOhms: 0.3,

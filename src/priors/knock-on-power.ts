@@ -80,8 +80,8 @@ export const POWER_RULES: readonly KnockOnRule[] = [
   ),
   rule(
     "module-takes-its-legs",
-    0.3,
-    "what shorts one leg of a module mostly takes others in the same case",
+    0.1,
+    "mostly one leg of a module goes short; it may take another in the same case",
     (view) =>
       view.motorSwitches.flatMap((one) =>
         view.motorSwitches

@@ -43,10 +43,10 @@ describe("the charge of a board on a phone", () => {
     await page.getByRole("button", { name: "Mains", exact: true }).click();
     const held = page.getByRole("region", { name: "A resistor is clipped on" });
     await held.getByText(/still clipped on between/).waitFor();
-    expect(await page.getByRole("button", { name: "Record what power showed" }).count()).toBe(0);
+    expect(await page.getByRole("button", { name: /^It is on: show what to watch/ }).count()).toBe(0);
     await inspect(page, "charge-resistor-on");
     await held.getByRole("button", { name: "It is meant to stay on for this run" }).click();
-    await page.getByRole("button", { name: "Record what power showed" }).waitFor();
+    await page.getByRole("button", { name: /^It is on: show what to watch/ }).waitFor();
     await page.getByRole("button", { name: "Back to the proposal" }).click();
 
     // a pin of one's own choice: not before the proof, or a reason
@@ -74,15 +74,24 @@ describe("the charge of a board on a phone", () => {
     await page.goto(`${served.url}#/new`);
     const id = await takeIn(page, { board: /Greenhouse/, cause: "Surge", practiceNumber: 3, came: /^M1 / });
     const mains = page.getByRole("button", { name: "Mains", exact: true });
+    const switchedOn = page.getByRole("button", { name: /^It is on: show what to watch/ });
     const record = page.getByRole("button", { name: "Record what power showed" });
     await page.getByRole("tab", { name: "Enter" }).click();
     await mains.click();
     const held = page.getByRole("region", { name: "A motor is plugged in" });
     await held.getByText(/M1 has not been read: pull its plug/).waitFor();
-    expect(await record.count()).toBe(0);
+    expect(await switchedOn.count()).toBe(0);
     await inspect(page, "motor-unread");
     await held.getByRole("button", { name: "It runs on another board" }).click();
+    // before the switch what may break, after it what to watch and mark
+    await switchedOn.waitFor();
+    expect(await record.count()).toBe(0);
+    await inspect(page, "power-before");
+    await switchedOn.click();
     await record.waitFor();
+    await inspect(page, "power-on");
+    await page.getByRole("button", { name: "It is not on yet: back to before" }).click();
+    await switchedOn.waitFor();
     await expect
       .poll(async () =>
         (await events(id)).map((event) => ("of" in event ? `${event.do} ${event.of}` : event.do)),

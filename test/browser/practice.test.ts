@@ -89,6 +89,17 @@ async function readJob(id: string): Promise<JobAnswer> {
   return (await answer.json()) as JobAnswer;
 }
 
+/** Before the switch what may break, with it on what to watch, the clock running and the keys to mark what is seen. */
+async function switchOn(page: Page, name: string): Promise<void> {
+  expect(await page.getByRole("timer").count()).toBe(0);
+  await page.getByRole("button", { name: /^It is on: show what to watch/ }).click();
+  await page.getByRole("timer").getByText(/^0:0/).waitFor();
+  await page.getByRole("button", { name: "Record what power showed" }).waitFor();
+  // the bar above says so at once, before anything is recorded
+  await page.getByRole("banner").getByText("POWERED").waitFor();
+  await inspect(page, `${name}-power-on`);
+}
+
 /** Answers card after card until the job is closed; returns how many. */
 async function workToVerdict(page: Page, name: string): Promise<number> {
   const seen = new Set<string>();
@@ -96,6 +107,7 @@ async function workToVerdict(page: Page, name: string): Promise<number> {
     const step = await cardReady(page);
     if (step.action === "closed") return count;
     if (!seen.has(step.action)) await inspect(page, `${name}-card-${step.action}`);
+    if (!seen.has(step.action) && step.action === "power") await switchOn(page, name);
     seen.add(step.action);
     await answerCard(page, step);
   }

@@ -7,10 +7,11 @@ import { minutes, money } from "../words.ts";
 interface Props {
   readonly open: OpenJob;
   readonly view: BenchView;
+  readonly live: boolean;
   onHelp(): void;
 }
 
-export function BenchBar({ open, view, onHelp }: Props) {
+export function BenchBar({ open, view, live, onHelp }: Props) {
   const job = open.job === "loading" ? null : open.job;
   return (
     <header className="bench-bar">
@@ -21,7 +22,7 @@ export function BenchBar({ open, view, onHelp }: Props) {
         <h1>{job?.title ?? view.boardName}</h1>
         <p>
           {job?.practice != null && <span className="practice-mark">Practice</span>}
-          <span className={view.powered ? "state live" : "state"}>{boardState(view)}</span>
+          <span className={live ? "state live" : "state"}>{live ? "POWERED" : offState(view)}</span>
         </p>
       </div>
       <p className="spent">
@@ -40,8 +41,7 @@ export function BenchBar({ open, view, onHelp }: Props) {
   );
 }
 
-function boardState(view: BenchView): string {
-  if (view.powered) return "POWERED";
+function offState(view: BenchView): string {
   if (!view.safety.open) return "Off, may be charged";
   return view.safety.overruled === null ? "Off, proven dead" : "Off, proof overruled";
 }

@@ -14,6 +14,8 @@ export interface Hands {
   /** puts an action on the card instead of the proposal */
   choose(action: ActionView): void;
   undo(of: string): void;
+  /** says that the board is on, before what that shows is recorded */
+  throwSwitch(on: boolean): void;
 }
 
 export interface PanelProps {
@@ -30,6 +32,8 @@ export interface CardProps {
   readonly hands: Hands;
   /** the engine has not yet answered for the last entry */
   readonly waiting: boolean;
+  /** power is on and not yet recorded */
+  readonly switchedOn: boolean;
 }
 
 export interface AnswerProps {

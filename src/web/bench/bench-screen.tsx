@@ -49,12 +49,16 @@ function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchVie
   const layout = useLayout();
   const agenda = useAgenda(view, open.behind);
   const help = useRef<HTMLDialogElement>(null);
+  // from the switch to the record of what it showed the log knows nothing of the power: any entry ends it
+  const [onSince, setOnSince] = useState<number | null>(null);
+  const switchedOn = onSince === open.events.length;
   const hands: Hands = {
     add: open.record,
     undo: (of) => {
       agenda.clear();
       open.undo(of);
     },
+    throwSwitch: (on) => setOnSince(on ? open.events.length : null),
     choose: (action) => {
       agenda.choose(action);
       setTab("check");
@@ -76,10 +80,15 @@ function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchVie
   });
   return (
     <div className="bench" data-layout={layout}>
-      <BenchBar open={open} view={view} onHelp={() => help.current?.showModal()} />
+      <BenchBar
+        open={open}
+        view={view}
+        live={view.powered || switchedOn}
+        onHelp={() => help.current?.showModal()}
+      />
       <main className="bench-body">
         {(layout !== "phone" || tab === "check") && (
-          <CardPlace open={open} view={view} agenda={agenda} hands={hands} />
+          <CardPlace open={open} view={view} agenda={agenda} hands={hands} switchedOn={switchedOn} />
         )}
         <Panels layout={layout} open={open} view={view} hands={hands} tab={tab} onTab={setTab} />
       </main>

@@ -13,9 +13,10 @@ interface Props {
   readonly view: BenchView;
   readonly agenda: Agenda;
   readonly hands: Hands;
+  readonly switchedOn: boolean;
 }
 
-export function CardPlace({ open, view, agenda, hands }: Props) {
+export function CardPlace({ open, view, agenda, hands, switchedOn }: Props) {
   const { card } = agenda;
   const waiting = open.behind && agenda.inRow === null && agenda.chosen === null;
   return (
@@ -42,6 +43,7 @@ export function CardPlace({ open, view, agenda, hands }: Props) {
           agenda={agenda}
           hands={hands}
           waiting={waiting}
+          switchedOn={switchedOn && card.action.do === "power"}
         />
       )}
     </section>

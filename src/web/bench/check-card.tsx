@@ -1,6 +1,6 @@
 /** The card: what to do next, in the largest words where, then the keys to answer with, then why. */
 
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import type { BenchView, CardView } from "../../wire/bench-view.ts";
 import { field, type Outcome } from "../job-event.ts";
 import { SafetyNotice } from "../shell/safety-notice.tsx";
@@ -15,22 +15,87 @@ import { PowerForecast } from "./power-forecast.tsx";
 import { Probes } from "./probes.tsx";
 import { fittedHere } from "./shelve.tsx";
 import { SomethingElse } from "./something-else.tsx";
+import { SwitchOn } from "./switch-on.tsx";
 import { usePartFit } from "./use-part-fit.ts";
 import { WhichPart } from "./which-part.tsx";
 
 export function CheckCard(props: CardProps) {
-  const { card, view, agenda, hands } = props;
+  const { card, view, agenda, hands, switchedOn } = props;
   const gate = gateBefore(view, agenda);
   const fit = usePartFit(props.open, card.action.do === "replace" ? field(card.action, "part") : null);
+  const article = useFocusAt(switchedOn);
+  const before = card.action.do === "power" && gate === null && !switchedOn;
   return (
     <article
       className="card"
+      ref={article}
+      tabIndex={-1}
       data-do={card.action.do}
       data-entry={props.open.events.length}
       data-waiting={props.waiting}
     >
       <CardHead {...props} />
-      <Probes card={card} places={view.places} />
+      {switchedOn ? (
+        <h2 className="headline">It is on: hands off</h2>
+      ) : (
+        <Probes card={card} places={view.places} />
+      )}
+      {!switchedOn && <BeforeStep card={card} currency={view.currency} />}
+      {card.firstMinute !== null && (switchedOn || card.action.do !== "power") && (
+        <FirstMinute watch={card.firstMinute} />
+      )}
+      {gate === null ? (
+        <>
+          <PracticeAnswer {...props} />
+          {before ? (
+            <SwitchOn
+              watch={card.firstMinute}
+              disabled={props.waiting}
+              onSwitchedOn={() => hands.throwSwitch(true)}
+            />
+          ) : (
+            <AnswerKeys
+              card={card}
+              view={view}
+              hands={hands}
+              disabled={props.waiting}
+              fit={fit}
+              fitted={card.action.do === "close" ? fittedHere(props.open) : []}
+            />
+          )}
+          {switchedOn && (
+            <button type="button" className="quiet" onClick={() => hands.throwSwitch(false)}>
+              It is not on yet: back to before
+            </button>
+          )}
+        </>
+      ) : (
+        <HeldBack gate={gate} view={view} hands={hands} />
+      )}
+      {card.action.do === "replace" && <WhichPart fit={fit} />}
+      {!switchedOn && <Reasoning {...props} />}
+    </article>
+  );
+}
+
+/** What is read with power on stands where the eye is: the card goes to its top when the switch has been thrown, and back. */
+function useFocusAt(switchedOn: boolean) {
+  const article = useRef<HTMLElement>(null);
+  const before = useRef(switchedOn);
+  useEffect(() => {
+    if (before.current !== switchedOn) {
+      article.current?.scrollIntoView();
+      article.current?.focus({ preventScroll: true });
+    }
+    before.current = switchedOn;
+  }, [switchedOn]);
+  return article;
+}
+
+/** What has to be known and done before the step; once the power is on it is out of the way. */
+function BeforeStep({ card, currency }: { readonly card: CardView; readonly currency: string }) {
+  return (
+    <>
       {needsNotice(card) && <SafetyNotice />}
       {card.cautions.length > 0 && (
         <ul className="cautions" aria-label="Caution">
@@ -44,25 +109,16 @@ export function CheckCard(props: CardProps) {
           <strong>Wait.</strong> {card.wait}
         </p>
       )}
-      {card.atStake !== null && <AtStake stake={card.atStake} currency={view.currency} />}
-      {card.forecast !== null && <PowerForecast forecast={card.forecast} currency={view.currency} />}
-      {card.firstMinute !== null && <FirstMinute watch={card.firstMinute} />}
-      {gate === null ? (
-        <>
-          <PracticeAnswer {...props} />
-          <AnswerKeys
-            card={card}
-            view={view}
-            hands={hands}
-            disabled={props.waiting}
-            fit={fit}
-            fitted={card.action.do === "close" ? fittedHere(props.open) : []}
-          />
-        </>
-      ) : (
-        <HeldBack gate={gate} view={view} hands={hands} />
-      )}
-      {card.action.do === "replace" && <WhichPart fit={fit} />}
+      {card.atStake !== null && <AtStake stake={card.atStake} currency={currency} />}
+      {card.forecast !== null && <PowerForecast forecast={card.forecast} currency={currency} />}
+    </>
+  );
+}
+
+/** Why this step, what it is expected to show, and what else could be done. */
+function Reasoning({ card, view, agenda, hands }: CardProps) {
+  return (
+    <>
       {card.why !== "" && <p className="why">{card.why}</p>}
       {card.good !== null && (
         <p className="why">
@@ -73,7 +129,7 @@ export function CheckCard(props: CardProps) {
       <Expectations card={card} />
       {card.others.length + card.outlook.repairProbability > 0 && <Outlook card={card} view={view} />}
       <SomethingElse card={card} view={view} agenda={agenda} hands={hands} />
-    </article>
+    </>
   );
 }
 

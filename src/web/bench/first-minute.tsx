@@ -1,38 +1,15 @@
 /** The first minute of a power-up: bands of a good board, what lies outside of them, when to switch off, and a clock for heat. */
-import { useEffect, useState } from "react";
 import type { CardView } from "../../wire/bench-view.ts";
 import { minutes } from "../words.ts";
+import { useSecondsOn } from "./power-clock.ts";
+import { OffAtOnce } from "./switch-on.tsx";
 
 type Watch = NonNullable<CardView["firstMinute"]>;
-
-/** When the switch went on, kept from card to card while the board is on; milliseconds. */
-const clock: { startedAt: number | null } = { startedAt: null };
-
-const TICK_MS = 500;
-
-function useSeconds(on: boolean): readonly [number | null, () => void] {
-  const [startedAt, setStartedAt] = useState(() => {
-    clock.startedAt = on ? (clock.startedAt ?? Date.now()) : null;
-    return clock.startedAt;
-  });
-  const [now, setNow] = useState(() => Date.now());
-  useEffect(() => {
-    if (startedAt === null) return;
-    const timer = setInterval(() => setNow(Date.now()), TICK_MS);
-    return () => clearInterval(timer);
-  }, [startedAt]);
-  const start = () => {
-    clock.startedAt = Date.now();
-    setNow(clock.startedAt);
-    setStartedAt(clock.startedAt);
-  };
-  return [startedAt === null ? null : Math.max(0, (now - startedAt) / 1000), start];
-}
 
 export function FirstMinute({ watch }: { readonly watch: Watch }) {
   return (
     <section className="gate first-minute" aria-label="What to watch with power on">
-      <h3>{watch.on ? "While it is on" : "The first minute"}</h3>
+      <h3>While it is on</h3>
       <Clock watch={watch} />
       <dl>
         {watch.rows.map((row) => (
@@ -45,9 +22,7 @@ export function FirstMinute({ watch }: { readonly watch: Watch }) {
           </div>
         ))}
       </dl>
-      <p>
-        <strong>Off at once:</strong> {watch.abort.join("; ")}.
-      </p>
+      <OffAtOnce abort={watch.abort} />
       <Otherwise watch={watch} />
     </section>
   );
@@ -72,21 +47,15 @@ function Otherwise({ watch: { rows } }: { readonly watch: Watch }) {
 }
 
 function Clock({ watch }: { readonly watch: Watch }) {
-  const [seconds, start] = useSeconds(watch.on);
+  const seconds = useSecondsOn();
   return (
     <div className="watch-clock">
-      {seconds === null ? (
-        <button type="button" data-key="t" onClick={start}>
-          It is on: start the clock
-        </button>
-      ) : (
-        <p role="timer" className="figure watch-seconds">
-          {clockWords(seconds)}
-        </p>
-      )}
+      <p role="timer" className="figure watch-seconds">
+        {clockWords(seconds)}
+      </p>
       <ol>
         {watch.marks.map((mark) => (
-          <li key={mark.seconds} data-past={seconds !== null && seconds >= mark.seconds}>
+          <li key={mark.seconds} data-past={seconds >= mark.seconds}>
             <b className="figure">{minutes(mark.seconds / 60)}</b> {mark.what}
           </li>
         ))}
