@@ -39,8 +39,8 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   practice: ["units", "numeric", "board", "bench", "meter", "live", "priors", "job"],
   teaching: ["units", "board", "bench", "meter", "priors", "money", "job", "practice"],
   wire: ["units", "board", "bench", "learning", "parts", "job", "compose"],
-  store: ["units", "board", "bench", "job", "wire"],
-  server: ["units", "wire", "job", "shipped", "store"],
+  store: ["units", "board", "bench", "parts", "job", "wire"],
+  server: ["units", "board", "parts", "wire", "job", "shipped", "store"],
   cli: [
     "units",
     "numeric",

@@ -83,12 +83,19 @@ export interface RemoveEvent extends Stamp {
   readonly do: "remove" | "restore";
   readonly part: string;
 }
+/** Where a part lay: in a place of the shop's, and the donor board that it is on or came from. Both may be silent. */
+export interface StockPlace {
+  readonly place?: string;
+  readonly donor?: string;
+}
 export interface ReplaceEvent extends Stamp {
   readonly do: "replace";
   readonly part: string;
   readonly with?: string;
   readonly price?: number;
   readonly used?: true;
+  /** where the shop's stock had it: one is taken out there */
+  readonly from?: StockPlace;
 }
 export interface ClipEvent extends Omit<Stamp, "at"> {
   readonly do: "clip" | "unclip";
@@ -159,6 +166,8 @@ export interface QuoteEvent extends Stamp {
 export interface CloseEvent extends Stamp {
   readonly do: "close";
   readonly verdict: Verdict;
+  /** parts fitted in this job that came off again and went back into stock as pulled */
+  readonly shelved?: readonly string[];
 }
 
 export type JobEvent =

@@ -28,6 +28,8 @@ describe("an event of the log", () => {
     { do: "remove", part: "Q1" },
     { do: "restore", part: "Q1" },
     { do: "replace", part: "Q1", with: "a 600 V 20 A one", price: 4.5, used: true, ...STAMP },
+    { do: "replace", part: "Q1", with: "K40", used: true, from: { place: "shelf", donor: "heat pump 12" } },
+    { do: "replace", part: "Q1", with: "K40", from: {} },
     { do: "clip", at: ["PBUS", "NBUS"], ohms: 2200, id: "e2", who: "R." },
     { do: "unclip", at: ["PBUS", "NBUS"], ohms: 2200 },
     { do: "power", feed: "mains", observed: "runs", ...STAMP },
@@ -50,6 +52,7 @@ describe("an event of the log", () => {
     { do: "note", text: "the fan spun", turned: "M1" },
     { do: "undo", of: "e1", ...STAMP },
     { do: "close", verdict: "not-economic", ...STAMP },
+    { do: "close", verdict: "not-economic", shelved: ["Q1", "Q2"] },
   ])("is read and keeps every field: %j", (event) => {
     expect(parseEvent(event, "log[0]")).toEqual({ ok: true, value: event });
   });
@@ -104,6 +107,14 @@ describe("an event of the log", () => {
       { ...DIODE, red: ["PBUS"], reading: 1 },
       "log[3].red: expected a place (a net, or REF.pin), found a list of 1",
     ],
+    [{ do: "replace", part: "Q1", from: {} }, "log[3].from: a part out of stock is named: with is missing"],
+    [{ do: "replace", part: "Q1", with: "K40", from: "shelf" }, "log[3].from: expected an object, found"],
+    [
+      { do: "replace", part: "Q1", with: "K40", from: { shelf: "4" } },
+      "log[3].from.shelf: unknown field of from",
+    ],
+    [{ do: "replace", part: "Q1", with: "K40", from: { place: "" } }, "log[3].from.place: is empty"],
+    [{ do: "close", verdict: "repaired", shelved: ["Q1", "Q1"] }, 'log[3].shelved: "Q1" stands twice'],
     [{ do: "lift", place: "PBUS" }, 'log[3].place: "PBUS" is a net; lift takes one pin, such as Q1.c'],
     [{ do: "clean" }, "log[3].part: clean names either a part or a stage"],
     [{ do: "clean", part: "C1", stage: "bus" }, "log[3].stage: clean names either a part or a stage"],

@@ -21,6 +21,7 @@ import type {
   RemoveEvent,
   ReplaceEvent,
   RunLoad,
+  StockPlace,
   UndoEvent,
   UnpowerEvent,
 } from "./event.ts";
@@ -162,14 +163,27 @@ function readRemove(event: Fields, name: RemoveEvent["do"]): RemoveEvent {
 }
 
 function readReplace(event: Fields): ReplaceEvent {
-  event.only([...STAMP, "part", "with", "price", "used"], "replace");
+  event.only([...STAMP, "part", "with", "price", "used", "from"], "replace");
+  const from = event.has("from") ? readStockPlace(event) : undefined;
   return present<ReplaceEvent>({
     do: "replace",
     part: needed(event, "part"),
     with: event.text("with"),
     price: event.number("price", { least: 0 }),
     used: event.mark("used"),
+    from,
     ...readStamp(event),
+  });
+}
+
+/** Stock is kept by the type's name: a part without one came from nowhere that could be counted. */
+function readStockPlace(event: Fields): StockPlace {
+  const from = event.object("from");
+  from.only(["place", "donor"], "from");
+  if (!event.has("with")) event.complain("from", "a part out of stock is named: with is missing");
+  return present<StockPlace>({
+    place: from.has("place") ? needed(from, "place") : undefined,
+    donor: from.has("donor") ? needed(from, "donor") : undefined,
   });
 }
 
@@ -287,9 +301,24 @@ function readUndo(event: Fields): UndoEvent {
 }
 
 function readClose(event: Fields): CloseEvent {
-  event.only([...STAMP, "verdict"], "close");
+  event.only([...STAMP, "verdict", "shelved"], "close");
   event.require("verdict");
-  return { do: "close", verdict: event.word("verdict", VERDICTS) ?? "declined", ...readStamp(event) };
+  return present<CloseEvent>({
+    do: "close",
+    verdict: event.word("verdict", VERDICTS) ?? "declined",
+    shelved: event.has("shelved") ? readShelved(event) : undefined,
+    ...readStamp(event),
+  });
+}
+
+/** Parts by their reference, each once. */
+function readShelved(event: Fields): readonly string[] {
+  return event.list("shelved").map((ref, index, all) => {
+    if (typeof ref !== "string")
+      event.complain("shelved", `expected references of parts, found ${found(ref)}`);
+    else if (all.indexOf(ref) < index) event.complain("shelved", `${quoted(ref)} stands twice`);
+    return typeof ref === "string" ? ref : "";
+  });
 }
 
 function readEvent(problems: Problems, event: Fields, name: JobEvent["do"]): JobEvent {

@@ -164,11 +164,16 @@ export function step(board: Board, absent: ReadonlySet<string>, bench: BenchStat
       const unknown = event.turned === undefined ? null : partProblem(board, event.turned);
       return unknown === null ? yes(bench) : no("turned", unknown);
     }
+    case "close": {
+      const unknown = event.shelved
+        ?.map((ref) => partProblem(board, ref))
+        .find((problem) => problem !== null);
+      return unknown === undefined ? yes(bench) : no("shelved", unknown);
+    }
     case "calibrate":
     case "answer":
     case "overrule":
     case "quote":
-    case "close":
     case "undo":
       return yes(bench);
   }

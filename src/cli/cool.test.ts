@@ -57,4 +57,36 @@ describe("cool", () => {
   ])("refuses %j in one line", async (argv, problem) => {
     expect(await refusal("cool", ...argv)).toContain(problem);
   });
+
+  it("sets older and other standards beside a distance, and stretches it with the height", async () => {
+    const argv = ["spacing", "--line", "230", "--volts", "250"];
+    const low = JSON.parse((await cool(...argv, "--json")).out);
+    // C14, C16; IPC-9592 at the peak of 250 V: 0.6 + 0.005 x 353.6
+    expect(low).toMatchObject({ clearanceMm: 1.5, creepageMm: 2.5, olderClearanceMm: 1.9, grooveMm: 0.5 });
+    expect(low.ipc9592Mm).toBeCloseTo(2.368, 3);
+    const high = JSON.parse((await cool(...argv, "--metres", "3000", "--json")).out);
+    expect(high.clearanceMm).toBeCloseTo(1.5 * 1.14, 9);
+  });
+
+  it("tells the heat of a bridge, a chopper and a leg, and the heatsink that it wants (H1)", async () => {
+    const bridge = JSON.parse(
+      (await cool("bridge", "--volts", "0.8", "--ohms", "0.01", "--amps", "8", "--json")).out,
+    );
+    expect(bridge.watts).toBeCloseTo(2 * (0.8 * 8 + 0.01 * 256), 9);
+    const switching =
+      "--volts 0.9 --ohms 0.03 --amps 10 --bus 380 --hertz 20k --energy 1m --at-amps 20 --at-volts 400";
+    const chopper = await cool("chopper", ...switching.split(" "), "--duty", "0.4", "--json");
+    expect(JSON.parse(chopper.out).watts).toBeCloseTo(0.4 * 12 + 20_000 * 1e-3 * 0.5 * 0.95, 9);
+    const diode = "--diode-volts 0.8 --diode-ohms 0.02 --recovery 200u";
+    expect((await cool("leg", ...switching.split(" "), ...diode.split(" "))).out).toMatch(
+      /W in the switch, .* W in the diode/,
+    );
+    const sink = "--watts 5 --case 3 --under 1 --limit 150 --air 50 --json";
+    expect(JSON.parse((await cool("sink", ...sink.split(" "))).out).sinkToAir).toBeCloseTo(16, 9);
+  });
+
+  it("tells where to cut a lead above metal (L1)", async () => {
+    expect((await cool("lead", "--gap", "5.5", "--clearance", "4")).out).toMatch(/^cut leads at 1\.50 mm/);
+    expect(await refusal("cool", "lead", "--gap", "4", "--clearance", "4")).toContain("insulating sheet");
+  });
 });

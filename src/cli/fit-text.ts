@@ -86,7 +86,7 @@ function offersText({ offers }: FitAnswer): string {
 function incomingText(head: string, steps: readonly IncomingStep[], baseline: string): string {
   const rows = steps.map((step) => [
     `    ${step.do}${step.pulledOnly ? " (pulled parts)" : ""}`,
-    step.expect,
+    `${step.expect} (${step.mark}${step.source === null ? "" : `: ${step.source}`})`,
   ]);
   return `  ${head}:\n${table(rows)}  ${baseline}\n`;
 }

@@ -47,7 +47,7 @@ describe("fit", () => {
     expect(out).toMatch(/1\. BR8: fits with conditions; 4 in drawer 3, 1\.2/);
     expect(out).toMatch(/look up for the original: surge current, I2t/);
     expect(out).toMatch(/What will not:[\s\S]*voltage 400 V, original 600 V/);
-    expect(out).toMatch(/two minutes:[\s\S]*four alike, 0\.42 to 0\.55 V/);
+    expect(out).toMatch(/two minutes:[\s\S]*each 0\.2 to 0\.8 V \(seen: Cigweld/);
   });
 
   it("sets a candidate beside the original, by name or as it is typed", async () => {
@@ -80,7 +80,7 @@ describe("fit", () => {
     );
     const bad = folder.file("bad.csv", "name,kind,volts\nA,bridge,5A\nB,bridge,6A\n");
     expect(await refusal("fit", job, "BR1", bad)).toContain(
-      'bad.csv: line 2: volts: "5A": expected voltage in V; 1 more rows are refused',
+      'bad.csv: line 2: volts: "5A": expected voltage in V; 1 more row is refused',
     );
   });
 });

@@ -16,6 +16,7 @@ import { addServe } from "./commands/serve.ts";
 import { addSum } from "./commands/sum.ts";
 import { addSuspects } from "./commands/suspects.ts";
 import { addTeach } from "./commands/teach.ts";
+import { addValues } from "./commands/values.ts";
 import { BAD_INPUT, BROKEN, DONE, type Finish, type Io, oneLine } from "./io.ts";
 import { version } from "./version.ts";
 
@@ -78,6 +79,7 @@ function makeProgram(io: Io, finish: Finish): Command {
     addFit,
     addCatalogue,
     addCool,
+    addValues,
     addSum,
     addLearned,
     addEarlier,

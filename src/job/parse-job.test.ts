@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parseBoard } from "../board/parse-board.ts";
 import { smallDrive } from "../board/small-drive.fixture.ts";
+import { DEFAULT_TERMS } from "../money/terms.ts";
 import { lampWatts } from "./equipment.ts";
 import { boardPathOf, parseJob } from "./parse-job.ts";
 
@@ -57,6 +58,8 @@ describe("a job file", () => {
       newBoardPrice: 260,
       feeIfNotRepaired: 0,
       comebackCost: 30,
+      waitCost: 0,
+      atHand: DEFAULT_TERMS.atHand,
       agreed: true,
       partsMarkUp: 0,
       minimumMargin: 0,
@@ -100,6 +103,13 @@ describe("a job file", () => {
       value: { comebackOf: back },
     });
     expect(parseJob(rawJob(), null)).toMatchObject({ ok: true, value: { comebackOf: null } });
+  });
+
+  it("tells what lies at hand for which place, and what waiting for the rest costs", () => {
+    const stock = { Q1: { with: "K40", price: 2.6, used: true }, U3: {} };
+    const parsed = parseJob(rawJob({ stock, terms: { waitCost: 5 } }), null);
+    expect(parsed.ok && parsed.value.terms.waitCost).toBe(5);
+    expect(parsed.ok && Object.fromEntries(parsed.value.terms.atHand)).toEqual(stock);
   });
 
   it("may name its board by a path, which the caller reads", () => {
@@ -157,6 +167,14 @@ describe("a job file", () => {
     ],
     [{ terms: { partsMarkUp: -0.1 } }, "terms.partsMarkUp: must be 0 or more, found -0.1"],
     [{ terms: { currency: "" } }, 'terms.currency: expected a short word such as EUR, found ""'],
+    [{ terms: { waitCost: -1 } }, "terms.waitCost: must be 0 or more, found -1"],
+    [{ stock: { Q9: {} } }, 'stock.Q9: there is no part "Q9"; did you mean "Q1"?'],
+    [
+      { stock: { Q1: { prize: 2 } } },
+      'stock.Q1.prize: unknown field of a part at hand; did you mean "price"?',
+    ],
+    [{ stock: { Q1: { price: -2 } } }, "stock.Q1.price: must be 0 or more, found -2"],
+    [{ stock: { Q1: { used: false } } }, "stock.Q1.used: expected true, or no such field, found false"],
     [{ meter: { diodeOpenVolts: 0 } }, "meter.diodeOpenVolts: must be above 0, found 0"],
     [{ meter: { beepOhms: Number("1e999") } }, "meter.beepOhms: expected a number that can be held"],
     [{ board: { ...smallDrive(), zero: "X_Y" } }, 'board.zero: there is no net "X_Y"'],

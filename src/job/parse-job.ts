@@ -11,6 +11,7 @@ import { Fields, found, Problems } from "../units/fields.ts";
 import { deepFreeze } from "../units/frozen.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
+import { readAtHand } from "./at-hand.ts";
 import { readComeback } from "./comeback-of.ts";
 import { equipmentProblem } from "./equipment.ts";
 import type { Job } from "./job.ts";
@@ -31,6 +32,7 @@ const JOB_FIELDS = [
   "absent",
   "equipment",
   "terms",
+  "stock",
   "meter",
   "learned",
   "practice",
@@ -51,6 +53,7 @@ const TERM_FIELDS = [
   "taxRate",
   "carcassValue",
   "exchangeCredit",
+  "waitCost",
 ] as const;
 const METER_FIELDS = [
   "diodeOpenVolts",
@@ -86,6 +89,8 @@ function readTerms(job: Fields): Terms {
     newBoardPrice: money("newBoardPrice"),
     feeIfNotRepaired: money("feeIfNotRepaired"),
     comebackCost: money("comebackCost"),
+    waitCost: money("waitCost"),
+    atHand: DEFAULT_TERMS.atHand,
     agreed: terms.has("agreedPrice"),
     partsMarkUp: money("partsMarkUp"),
     minimumMargin: money("minimumMargin"),
@@ -194,7 +199,7 @@ export function parseJob(input: unknown, given: Board | null): Parsed<Job> {
     practice: file.number("practice", { least: 0 }) ?? null,
     absent,
     equipment: readWordList(problems, file, "equipment", equipmentProblem),
-    terms: readTerms(file),
+    terms: { ...readTerms(file), atHand: readAtHand(file, refs) },
     comebackOf: readComeback(file),
     meter: readMeter(file),
     log: readLog(problems, file),

@@ -3,7 +3,7 @@ import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { type Amount, amountOf, labour, NOTHING, plus, rounded } from "./amount.ts";
 import { actionMinutes } from "./minutes.ts";
-import { partPrice } from "./prices.ts";
+import { fittedPrice } from "./prices.ts";
 import type { Terms } from "./terms.ts";
 
 /** One part fitted. */
@@ -39,7 +39,7 @@ export function jobSum(board: Board, timeline: Timeline, terms: Terms): JobSum {
     minutes = plus(minutes, amountOf(actionMinutes(board, before, event)));
     if (event.do !== "replace") continue;
     const part = board.parts.get(event.part);
-    const price = event.price ?? (part === undefined ? 0 : partPrice(part, terms.newBoardPrice));
+    const price = event.price ?? (part === undefined ? 0 : fittedPrice(part, terms));
     parts.push({
       part: event.part,
       with: event.with ?? null,

@@ -7,7 +7,7 @@
 import type { Part, PartKind } from "../board/board.ts";
 import { BUS_CAPACITOR_VOLTS } from "../board/bus.ts";
 import { kindOf } from "../board/kinds.ts";
-import { DEFAULT_TERMS } from "./terms.ts";
+import { DEFAULT_TERMS, type Terms } from "./terms.ts";
 
 /** Per cent of the price of a new board. From memory, see above. */
 const SHARE: Readonly<Record<PartKind, number>> = {
@@ -64,7 +64,17 @@ export function partPrice(part: Part, newBoardPrice: number = DEFAULT_TERMS.newB
   return part.price ?? Math.round(shareOf(part) * newBoardPrice) / 100;
 }
 
-/** Can it be bought: as the board says, else as is usual for its kind (a programmed controller cannot). */
-export function isObtainable(part: Part): boolean {
-  return part.obtainable ?? kindOf(part.kind).obtainable;
+/** The price of the part that would be fitted there: of the one at hand where its price is known, else of a new one. */
+export function fittedPrice(part: Part, terms: Terms): number {
+  return terms.atHand.get(part.ref)?.price ?? partPrice(part, terms.newBoardPrice);
+}
+
+/** What waiting for the part costs: nothing where one lies at hand. */
+export function waitingMoney(part: Part, terms: Terms): number {
+  return terms.atHand.has(part.ref) ? 0 : terms.waitCost;
+}
+
+/** Can one be had: it lies at hand, or can be bought, as the board says or as is usual for its kind (a programmed controller cannot). */
+export function isObtainable(part: Part, terms: Terms = DEFAULT_TERMS): boolean {
+  return terms.atHand.has(part.ref) || (part.obtainable ?? kindOf(part.kind).obtainable);
 }

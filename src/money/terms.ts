@@ -1,3 +1,14 @@
+import { FrozenMap } from "../units/frozen.ts";
+
+/** A part that lies at hand for one place of the board: in a drawer, or on a donor board. */
+export interface AtHand {
+  /** the type's name */
+  readonly with?: string;
+  /** left out: what the part usually costs */
+  readonly price?: number;
+  readonly used?: true;
+}
+
 /** The job's money, as the job file gives it. Prices in the job's currency, before tax. */
 export interface Terms {
   readonly currency: string;
@@ -7,6 +18,10 @@ export interface Terms {
   /** the diagnosis fee: what is taken for a board given up */
   readonly feeIfNotRepaired: number;
   readonly comebackCost: number;
+  /** what waiting for one part costs that has to be ordered */
+  readonly waitCost: number;
+  /** parts at hand, by the place's reference */
+  readonly atHand: ReadonlyMap<string, AtHand>;
   /** false where `agreedPrice` is the shop's usual one and the customer has agreed none yet */
   readonly agreed: boolean;
   /** share put on what a part cost where it is billed: 0.25 is a quarter more */
@@ -36,6 +51,8 @@ export const DEFAULT_TERMS: Terms = {
   newBoardPrice: 260,
   feeIfNotRepaired: 0,
   comebackCost: 30,
+  waitCost: 0,
+  atHand: new FrozenMap<string, AtHand>([]),
   agreed: false,
   partsMarkUp: 0,
   minimumMargin: 0,

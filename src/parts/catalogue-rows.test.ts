@@ -2,15 +2,14 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { csvRows, csvText } from "../units/csv-text.ts";
 import { takeIn } from "./catalogue-import.ts";
-import { COLUMNS, catalogueCells, type ReadCatalogue, readHeader, readRows } from "./catalogue-rows.ts";
+import { COLUMNS, catalogueCells, type ReadCatalogue, readHeader } from "./catalogue-rows.ts";
+import { readCatalogueText } from "./catalogue-text.ts";
 import { STANDARD_LINES, STANDARD_TYPES } from "./standard-types.ts";
 
 function read(text: string): ReadCatalogue {
-  const [header, ...rows] = csvRows(text);
-  if (header === undefined) throw new Error("empty");
-  const columns = readHeader(header);
-  if (!columns.ok) throw new Error(columns.problem);
-  return readRows(columns.value, rows, STANDARD_TYPES);
+  const made = readCatalogueText(text);
+  if (!made.ok) throw new Error(made.problem);
+  return made.value;
 }
 
 const stockOf = (text: string) => read(text).lines.map(({ stock }) => stock);

@@ -11,9 +11,10 @@ import { RATINGS, type RatingName, type Ratings } from "./ratings.ts";
 /** Columns that are not ratings, in the order in which a file is written. */
 const OWN_COLUMNS = ["name", "kind", "count", "place", "price", "supplier", "used", "donor"] as const;
 type OwnColumn = (typeof OWN_COLUMNS)[number];
+export type Column = OwnColumn | RatingName;
 
 /** Every column that a catalogue file may have. */
-export const COLUMNS: readonly (OwnColumn | RatingName)[] = [...OWN_COLUMNS, ...RATINGS.keys()];
+export const COLUMNS: readonly Column[] = [...OWN_COLUMNS, ...RATINGS.keys()];
 
 export interface RefusedRow {
   readonly line: number;
@@ -30,13 +31,11 @@ const MOST_NAME = 80;
 
 /** `Hot Amps`, `hot_amps` and `hotAmps` are one column. */
 const plain = (header: string) => header.toLowerCase().replace(/[\s_-]+/g, "");
-const BY_PLAIN: ReadonlyMap<string, OwnColumn | RatingName> = new Map(
-  COLUMNS.map((name) => [plain(name), name]),
-);
+const BY_PLAIN: ReadonlyMap<string, Column> = new Map(COLUMNS.map((name) => [plain(name), name]));
 
 /** The header line as columns. A column that is not known, or twice there, refuses the whole file: half of a file would go unread. */
-export function readHeader(header: CsvRow): Parsed<readonly (OwnColumn | RatingName)[]> {
-  const columns: (OwnColumn | RatingName)[] = [];
+export function readHeader(header: CsvRow): Parsed<readonly Column[]> {
+  const columns: Column[] = [];
   for (const cell of header.cells) {
     const column = BY_PLAIN.get(plain(cell));
     const close = nearest(plain(cell), BY_PLAIN.keys());
@@ -173,43 +172,50 @@ function readRow(
 }
 
 /**
- * Every row below the header. A name that stands in `known` needs neither kind nor ratings. What a row refused says of a name does not count
- * for the rows after it.
+ * Every row below the header, one after another. A name that stands in `known` needs neither kind nor ratings. What a row refused says of a
+ * name does not count for the rows after it.
  */
-export function readRows(
-  columns: readonly (OwnColumn | RatingName)[],
-  rows: readonly CsvRow[],
-  known: readonly CatalogueType[],
-): ReadCatalogue {
-  const types = new Map(known.map((type) => [type.name, type]));
-  const lines: { line: number; stock: StockLine }[] = [];
-  const lineOf = new Map<string, number>();
-  const refused: RefusedRow[] = [];
-  for (const { line, cells, problem } of rows) {
+export class CatalogueReader {
+  readonly #columns: readonly Column[];
+  readonly #types: Map<string, CatalogueType>;
+  readonly #lines: { line: number; stock: StockLine }[] = [];
+  readonly #lineOf = new Map<string, number>();
+  readonly #refused: RefusedRow[] = [];
+
+  constructor(columns: readonly Column[], known: readonly CatalogueType[]) {
+    this.#columns = columns;
+    this.#types = new Map(known.map((type) => [type.name, type]));
+  }
+
+  add({ line, cells, problem }: CsvRow): void {
+    const columns = this.#columns;
     const named: Cells = new Map(columns.map((column, at) => [column, (cells[at] ?? "").trim()]));
+    const refuse = (reasons: readonly string[]) =>
+      this.#refused.push({ line, name: named.get("name") ?? "", reasons });
     if (problem !== null) {
-      refused.push({ line, name: named.get("name") ?? "", reasons: [problem] });
-      continue;
+      refuse([problem]);
+      return;
     }
     const tooMany =
       cells.length > columns.length ? [`${cells.length} cells under ${columns.length} columns`] : [];
-    const { reasons, stock } = readRow(named, tooMany, types);
-    const key = stock === null ? "" : stockKey(stock);
-    const twice = stock === null ? undefined : lineOf.get(key);
-    if (stock !== null && twice === undefined) {
-      lineOf.set(key, line);
-      lines.push({ line, stock });
-      continue;
+    const { reasons, stock } = readRow(named, tooMany, this.#types);
+    const twice = stock === null ? undefined : this.#lineOf.get(stockKey(stock));
+    if (twice !== undefined) refuse([`stands in line ${twice} already, in the same place`]);
+    else if (stock === null) refuse(reasons);
+    else {
+      this.#lineOf.set(stockKey(stock), line);
+      this.#lines.push({ line, stock });
     }
-    const told = twice === undefined ? reasons : [`stands in line ${twice} already, in the same place`];
-    refused.push({ line, name: named.get("name") ?? "", reasons: told });
   }
-  // A later row may have told more of a type than an earlier one knew.
-  const whole = ({ line, stock }: (typeof lines)[number]) => ({
-    line,
-    stock: { ...stock, type: types.get(stock.type.name) ?? stock.type },
-  });
-  return { lines: lines.map(whole), refused };
+
+  read(): ReadCatalogue {
+    // A later row may have told more of a type than an earlier one knew.
+    const whole = ({ line, stock }: ReadCatalogue["lines"][number]) => ({
+      line,
+      stock: { ...stock, type: this.#types.get(stock.type.name) ?? stock.type },
+    });
+    return { lines: this.#lines.map(whole), refused: this.#refused };
+  }
 }
 
 /** Lines of stock as a file has them: the columns that any line uses, then one row a line. */
@@ -220,7 +226,7 @@ export function catalogueCells(lines: readonly StockLine[]): readonly (readonly 
     const value = line[column];
     return value === null ? "" : String(value);
   };
-  const cell = (line: StockLine, column: OwnColumn | RatingName): string => {
+  const cell = (line: StockLine, column: Column): string => {
     const rule = RATINGS.get(column as RatingName);
     if (rule === undefined) return own(line, column as OwnColumn);
     const value = line.type.ratings[column as RatingName];

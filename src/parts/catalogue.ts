@@ -26,9 +26,26 @@ export interface StockLine {
   readonly donor: string | null;
 }
 
+/** What tells one line of stock from another: the type, the place, new or pulled, the donor. */
+export interface LineName {
+  readonly name: string;
+  readonly place: string | null;
+  readonly used: boolean;
+  readonly donor: string | null;
+}
+
+export function lineName({ type, place, used, donor }: StockLine): LineName {
+  return { name: type.name, place, used, donor };
+}
+
+/** The name of a line as one text, for lists without repeats. */
+export function keyOfName({ name, place, used, donor }: LineName): string {
+  return JSON.stringify([name, place, used, donor]);
+}
+
 /** One line of stock is one type, in one place, new or pulled, off one donor. */
 export function stockKey(line: StockLine): string {
-  return JSON.stringify([line.type.name, line.place, line.used, line.donor]);
+  return keyOfName(lineName(line));
 }
 
 export type Catalogue = readonly StockLine[];

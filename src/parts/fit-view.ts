@@ -1,6 +1,6 @@
 /** What the page shows of "which part will do": the answer, and a table to type the original's and a candidate's ratings into. */
 import type { Board, Part } from "../board/board.ts";
-import { type CatalogueType, notInHouse } from "./catalogue.ts";
+import { type CatalogueType, inHouse, notInHouse, type StockLine } from "./catalogue.ts";
 import { type FitAnswer, fitAnswer, type OfferAnswer } from "./fit-answer.ts";
 import { readRating } from "./rating-text.ts";
 import { RATINGS, type RatingName, type Ratings } from "./ratings.ts";
@@ -30,6 +30,8 @@ export interface FitField {
 }
 
 export interface FitView extends FitAnswer {
+  /** what of the shop's stock will do, best first: its offers are what many makers sell */
+  readonly atHand: readonly OfferAnswer[];
   readonly fields: readonly FitField[];
   /** null until something of a candidate was typed */
   readonly candidate: OfferAnswer | null;
@@ -43,6 +45,8 @@ export interface FitView extends FitAnswer {
 
 /** Types shown to a person who has no catalogue at hand. */
 const MOST_OFFERS = 4;
+/** Lines of the shop's own on one card. */
+const MOST_AT_HAND = 6;
 
 interface ReadTyped {
   readonly ratings: Ratings;
@@ -76,8 +80,13 @@ function fieldsOf(board: Board, part: Part): readonly FitField[] {
   });
 }
 
-/** Pure; what cannot be read is told beside its field and does not count. */
-export function fitView(board: Board, part: Part, typed: TypedFit): FitView {
+/** Pure; what cannot be read is told beside its field and does not count. `stock`: the shop's own lines. */
+export function fitView(
+  board: Board,
+  part: Part,
+  typed: TypedFit,
+  stock: readonly StockLine[] = [],
+): FitView {
   const original = readTyped(typed.original);
   const candidate = readTyped(typed.candidate);
   const { kind } = part;
@@ -89,8 +98,12 @@ export function fitView(board: Board, part: Part, typed: TypedFit): FitView {
       : fitAnswer(board, part, known, [
           notInHouse({ name: "the candidate", kind, ratings: candidate.ratings, source: null }),
         ]).offers[0];
+  const lying = stock.filter(inHouse);
   return {
     ...answer,
+    atHand: fitAnswer(board, part, known, lying)
+      .offers.filter(({ fits }) => fits !== "no")
+      .slice(0, MOST_AT_HAND),
     offers: answer.offers.filter(({ fits }) => fits !== "no").slice(0, MOST_OFFERS),
     fields: fieldsOf(board, part),
     candidate: compared ?? null,

@@ -1,8 +1,9 @@
 /**
  * The two minutes before a part goes in: every junction, the control pins, whether a gate holds, the tab, the marking. What is read here
- * is what the cold re-check is later compared with. Common practice throughout; drops at about 1 mA and 25 degC.
+ * is what the cold re-check is later compared with. Common practice unless a row names its source; drops at about 1 mA and 25 degC.
  */
 import type { PartKind } from "../board/board.ts";
+import type { Mark } from "../units/mark.ts";
 import type { PartRole } from "./part-role.ts";
 import type { Ratings } from "./ratings.ts";
 
@@ -11,15 +12,32 @@ export interface IncomingStep {
   readonly expect: string;
   /** for a part from another board alone */
   readonly pulledOnly: boolean;
+  /** of what is expected */
+  readonly mark: Mark;
+  readonly source: string | null;
 }
 
-function step(what: string, expect: string): IncomingStep {
-  return { do: what, expect, pulledOnly: false };
+type Source = Pick<IncomingStep, "mark" | "source">;
+const PRACTICE: Source = { mark: "common practice", source: null };
+const MEMORY: Source = { mark: "from memory", source: null };
+
+function seen(source: string): Source {
+  return { mark: "seen", source };
 }
 
-function pulled(what: string, expect: string): IncomingStep {
-  return { do: what, expect, pulledOnly: true };
+function step(what: string, expect: string, source: Source = PRACTICE): IncomingStep {
+  return { do: what, expect, pulledOnly: false, ...source };
 }
+
+function pulled(what: string, expect: string, source: Source = PRACTICE): IncomingStep {
+  return { do: what, expect, pulledOnly: true, ...source };
+}
+
+/** A junction of a module out of circuit: row B1 of the published values. */
+const MODULE_JUNCTION = "each 0.3 to 0.7 V";
+const MODULE_SOURCE = seen("Powertec 1000AR manual p. 44, six-switch modules");
+/** What the three of one module have in common is closer than what modules have in common. */
+const MODULE_ALIKE = "the three of one module agree within 20 mV, most often at 0.36 to 0.46 V";
 
 const SWITCH_END: readonly IncomingStep[] = [
   step(
@@ -54,13 +72,18 @@ const BY_KIND: Readonly<Partial<Record<PartKind, readonly IncomingStep[]>>> = {
   ],
   mosfet: [
     step("short gate to source first, then diode mode, red on D, black on S", "OL"),
-    step("diode mode, red on S, black on D", "0.40 to 0.65 V"),
+    step(
+      "diode mode, red on S, black on D",
+      "0.4 to 0.7 V",
+      seen("ee-diary.com 2025-05, body diode (a weak source)"),
+    ),
     step("diode mode, gate to source and gate to drain, both ways", "OL all four"),
     ...SWITCH_END,
   ],
   module: [
-    step("diode mode, red on U, V, W, black on P", "three alike within 20 mV, 0.36 to 0.46 V"),
-    step("diode mode, red on each N, black on U, V, W", "three alike within 20 mV, 0.36 to 0.46 V"),
+    step("diode mode, red on U, V, W, black on P", MODULE_JUNCTION, MODULE_SOURCE),
+    step("diode mode, red on each N, black on U, V, W", MODULE_JUNCTION, MODULE_SOURCE),
+    step("compare the three of each row", MODULE_ALIKE, MEMORY),
     step("the same six with the leads swapped", "OL all six"),
     step("V15 to COM and each VB to its VS, both ways", "no short; three alike"),
     step("each input to COM, both ways", "six alike, about 5 kohm or one diode drop"),
@@ -70,13 +93,21 @@ const BY_KIND: Readonly<Partial<Record<PartKind, readonly IncomingStep[]>>> = {
   ],
   diode: [
     step(
-      "diode mode, red on A, black on K",
-      "silicon 0.36 to 0.60 V, Schottky 0.15 to 0.30 V, silicon carbide 0.75 to 0.85 V",
+      "diode mode, red on A, black on K, silicon",
+      "0.40 to 0.80 V; a large fast one reads at the low end",
+      seen("FLIR CM174 manual p. 21"),
     ),
+    step("the same, Schottky", "0.1 to 0.45 V", seen("testmultimeter.com 2021-11 (a weak source)")),
+    step("the same, silicon carbide", "0.75 to 0.85 V", MEMORY),
     step("leads swapped", "OL; a Schottky may show over 1 V"),
   ],
   bridge: [
-    step("diode mode, each AC pin to plus, minus to each AC pin", "four alike, 0.42 to 0.55 V"),
+    step(
+      "diode mode, each AC pin to plus, minus to each AC pin",
+      "each 0.2 to 0.8 V",
+      seen("Cigweld Weldskill 180 service manual p. 74 table 12-9"),
+    ),
+    step("compare the four", "alike within 20 mV, most often at 0.42 to 0.55 V", MEMORY),
     step("the same four with the leads swapped, and AC to AC both ways", "OL all six"),
     step("all legs joined, to the case face, highest ohms", "over 20 Mohm"),
   ],
@@ -107,7 +138,11 @@ const BY_KIND: Readonly<Partial<Record<PartKind, readonly IncomingStep[]>>> = {
   ],
   shuntref: [step("REF joined to K, a bench supply through 1 kohm", "its volts within 2 %")],
   capacitor: [
-    step("capacitance", "within its tolerance; an electrolytic no less than 80 %"),
+    step(
+      "capacitance",
+      "within its tolerance; an electrolytic no less than 80 %",
+      seen("end of life: Lelon RGA, Nichicon RS"),
+    ),
     step("class, volts and degrees on the body", "as wanted, not only the colour"),
     pulled("ESR, beside a new one of its kind", "no more than twice as much"),
     pulled("seal, top and feet", "no dome, no stain, no soft seal"),

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { KIND_NAMES } from "../board/kinds.ts";
 import { notInHouse, type StockLine } from "./catalogue.ts";
 import { incomingCheck } from "./incoming-check.ts";
 import { offersFor } from "./offers.ts";
@@ -39,6 +40,10 @@ describe("parts for a place", () => {
   });
 });
 
+const ALL_STEPS = KIND_NAMES.flatMap((kind) =>
+  incomingCheck(kind, "other", {}, true).map((step) => ({ kind, ...step })),
+);
+
 describe("the two minutes before a part goes in", () => {
   it("try an IGBT's junctions, gate, hold and release, and a pulled one's threshold and die", () => {
     const fresh = incomingCheck("igbt", "motor switch", { tab: "isolated" }, false);
@@ -60,6 +65,36 @@ describe("the two minutes before a part goes in", () => {
       .map((one) => one.do)
       .join("; ");
     expect(words).toMatch(/V15 to COM.*VB.*each input.*fault and trip.*base plate/);
+  });
+
+  it("B1, Powertec manual p. 44: a module's junctions read 0.3 to 0.7 V each; what the three agree to is closer, from memory", () => {
+    const steps = incomingCheck("module", "power module", {}, false);
+    const junctions = steps.filter((one) => one.source?.includes("Powertec 1000AR") === true);
+    expect(junctions.map((one) => [one.expect, one.mark])).toEqual([
+      ["each 0.3 to 0.7 V", "seen"],
+      ["each 0.3 to 0.7 V", "seen"],
+    ]);
+    expect(steps.find((one) => one.do.startsWith("compare"))).toMatchObject({
+      expect: expect.stringContaining("within 20 mV, most often at 0.36 to 0.46 V"),
+      mark: "from memory",
+    });
+  });
+
+  it("B7, J2 and J4: a bridge 0.2 to 0.8 V each, a silicon diode 0.40 to 0.80, a Schottky 0.1 to 0.45 V", () => {
+    const published = (kind: "bridge" | "diode") =>
+      incomingCheck(kind, "other", {}, false).flatMap((one) => (one.mark === "seen" ? [one.expect] : []));
+    expect(published("bridge")).toEqual(["each 0.2 to 0.8 V"]);
+    expect(published("diode")).toEqual([
+      expect.stringMatching(/^0\.40 to 0\.80 V/),
+      expect.stringMatching(/^0\.1 to 0\.45 V/),
+    ]);
+  });
+
+  it("give every expected value its mark, and a source where it was seen", () => {
+    for (const { kind, mark, source } of ALL_STEPS) {
+      expect(["seen", "common practice", "from memory"], kind).toContain(mark);
+      expect(source !== null, kind).toBe(mark === "seen");
+    }
   });
 
   it("begin with the marking whatever the part", () => {

@@ -1,4 +1,4 @@
-import { partPrice } from "../money/prices.ts";
+import { fittedPrice } from "../money/prices.ts";
 import { minutesOf } from "./action-minutes.ts";
 import type { DueStep } from "./make-safe.ts";
 import type { PlanningInput } from "./planning-input.ts";
@@ -21,7 +21,7 @@ export function dueProposal(
     action: due.action,
     row: due.row,
     minutes: minutesOf(board, timeline.now, due.action),
-    money: bought === undefined ? 0 : partPrice(bought, terms.newBoardPrice),
+    money: bought === undefined ? 0 : fittedPrice(bought, terms),
     why: due.why,
     expect: due.expect,
     others: [],

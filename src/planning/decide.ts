@@ -32,7 +32,7 @@ import { resolderFirst } from "./resolder.ts";
 import type { FindingStep } from "./steps.ts";
 import { MOSTLY_UNEXPLAINED, readingToRepeat } from "./unexplained.ts";
 import { bestCourse, FINDING_OUT_RATES, type PlanStep, repairPlan } from "./value.ts";
-import { type WhyInput, whyFinding, whyReplace, whyStop } from "./why.ts";
+import { type WhyInput, whereFrom, whyFinding, whyReplace, whyStop } from "./why.ts";
 
 /** Most alternatives named beside the proposal. */
 const MOST_OTHERS = 3;
@@ -241,14 +241,14 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
       ? atStake(action.part, spent, hypotheses, priors, model, found.steps, board, names)
       : null;
   return {
-    action: action.do === "replace" ? { ...action, price: first.money } : action,
+    action: action.do === "replace" ? { ...action, price: first.paid } : action,
     row: [],
     minutes: minutesOf(board, timeline.now, action),
-    money: first.money,
+    money: first.paid,
     why:
       action.do === "clean"
         ? `There may be ${curedWords(first.name, board)} (${percent(dead.get(first.name) ?? 0)}): clean and dry the place before anything else there is judged.`
-        : whyReplace(names, dead, step.success, { board, hypotheses }),
+        : whyReplace(names, dead, step.success, { board, hypotheses }) + whereFrom(first.name, model.terms),
     expect: [],
     others: others(given, action, weighed, []),
     atStake: stakes,
@@ -379,7 +379,7 @@ function others(
     if (action !== null)
       add(
         action,
-        cure.money,
+        cure.paid,
         `The best repair from here: ${curedWords(cure.name, input.board)}, ${percent(plan[0].success)} that it is enough.`,
       );
   }

@@ -26,6 +26,7 @@ export function handModel(rows: readonly Row[], agreedPrice: number, testMoney =
     cures: rows.map(({ cost, possible = true }, g) => ({
       name: String(g),
       money: cost,
+      paid: cost,
       minutes: 0,
       possible,
     })),

@@ -1,7 +1,7 @@
 /** What the power card shows: why this rung comes now, each feed with what it would break, and what would lower the risk. */
 import type { PowerEvent } from "../bench/event.ts";
 import { netWords } from "../board/net-words.ts";
-import { partPrice } from "../money/prices.ts";
+import { fittedPrice } from "../money/prices.ts";
 import { feedNets } from "../priors/fed-nets.ts";
 import type { PowerForecast } from "../safety/forecast.ts";
 import { lampAdvice, lampFor, NO_LAMP } from "../safety/limiter.ts";
@@ -141,7 +141,7 @@ function spentAtRisk(
   for (const { event } of timeline.entries) {
     const part = event.do === "replace" ? board.parts.get(event.part) : undefined;
     if (event.do !== "replace" || part === undefined) continue;
-    spent += event.price ?? partPrice(part, terms.newBoardPrice);
+    spent += event.price ?? fittedPrice(part, terms);
     if (!fitted.has(event.part)) intact *= 1 - (chance.get(event.part) ?? 0);
     fitted.add(event.part);
   }

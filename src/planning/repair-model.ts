@@ -1,7 +1,7 @@
 import type { BenchState } from "../bench/bench-state.ts";
 import type { Board, Part } from "../board/board.ts";
 import { MINUTES } from "../money/minutes.ts";
-import { isObtainable, partPrice } from "../money/prices.ts";
+import { fittedPrice, isObtainable, waitingMoney } from "../money/prices.ts";
 import { earnedByRepair, type Terms } from "../money/terms.ts";
 import type { KnockOn, PriorTable } from "../priors/fault-prior.ts";
 import { minutesOf } from "./action-minutes.ts";
@@ -12,7 +12,10 @@ import type { Action } from "./proposal.ts";
 /** One thing to cure: a part to replace, or dirt between two nets to clean away. */
 interface Cure {
   readonly name: string;
+  /** what it costs the job: what is paid, and waiting for what is not at hand */
   readonly money: number;
+  /** what is paid for the part */
+  readonly paid: number;
   readonly minutes: number;
   readonly possible: boolean;
 }
@@ -154,16 +157,18 @@ function groupKey(hypothesis: Hypothesis): string {
 function priceCure(board: Board, bench: BenchState, name: string, terms: Terms): Cure {
   const part = board.parts.get(name);
   const action = cureAction(board, name);
+  const paid = part === undefined ? 0 : fittedPrice(part, terms);
   return {
     name,
-    money: part === undefined ? 0 : partPrice(part, terms.newBoardPrice),
+    money: paid + (part === undefined ? 0 : waitingMoney(part, terms)),
+    paid,
     minutes:
       action === null
         ? 0
         : action.do === "clean"
           ? PLANNING_RATES.cleanMinutes
           : minutesOf(board, bench, action),
-    possible: part === undefined ? action !== null : isObtainable(part),
+    possible: part === undefined ? action !== null : isObtainable(part, terms),
   };
 }
 

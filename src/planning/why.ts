@@ -1,6 +1,7 @@
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { curedWords, faultStatement, faultWords } from "../board/fault-words.ts";
+import type { Terms } from "../money/terms.ts";
 import { faultChances, likeliestFault } from "./fault-chances.ts";
 import { andList, brief, inOneBreath, orList, percent } from "./faults-in-words.ts";
 import type { Hypotheses } from "./hypotheses.ts";
@@ -106,6 +107,14 @@ function writeOffSentence(step: FindingStep, { hypotheses, model, timeline }: Wh
   return null;
 }
 
+/** Where the part to be fitted comes from, where anybody told; begins with a space. */
+export function whereFrom(name: string, { atHand, waitCost }: Terms): string {
+  const lying = atHand.get(name);
+  if (lying !== undefined)
+    return ` For ${name} ${lying.with ?? "one"} lies at hand${lying.used === true ? ", pulled" : ""}.`;
+  return waitCost > 0 ? ` ${name} has to be ordered.` : "";
+}
+
 /** Why these parts are replaced now, the first of them first. */
 export function whyReplace(
   names: readonly string[],
@@ -173,7 +182,7 @@ function likeliestRepair({ groups, cures, weights }: RepairModel): {
   const due = groups[best].cures.map((c) => cures[c]);
   return {
     names: due.map(({ name }) => name),
-    money: due.reduce((sum, { money }) => sum + money, 0),
+    money: due.reduce((sum, { paid }) => sum + paid, 0),
     minutes: due.reduce((sum, { minutes }) => sum + minutes, 0),
     chance: weights[best],
   };

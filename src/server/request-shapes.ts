@@ -6,6 +6,7 @@ import { z } from "zod";
 import type { NewBoardVersion } from "../job/board-store.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { type AppendRequest, type CreateJobRequest, ID_PATTERN } from "../wire/job-api.ts";
+import type { GoneLine, TypedLine } from "../wire/stock-api.ts";
 
 /** More than any outbox holds after a day without the server. */
 const EVENTS_PER_POST = 2000;
@@ -44,6 +45,28 @@ const boardVersion = z.strictObject({
 
 export function parseBoardVersion(input: unknown): Parsed<NewBoardVersion> {
   return checked(boardVersion, input);
+}
+
+const lineName = z.strictObject({
+  name: z.string(),
+  place: z.string().nullable(),
+  used: z.boolean(),
+  donor: z.string().nullable(),
+});
+const countWas = z.int().min(0).nullable();
+const typedLine = z.strictObject({
+  cells: z.record(z.string(), z.string().max(1000)),
+  was: lineName.nullable(),
+  countWas,
+});
+const goneLine = z.strictObject({ was: lineName, countWas });
+
+export function parseTypedLine(input: unknown): Parsed<TypedLine> {
+  return checked(typedLine, input);
+}
+
+export function parseGoneLine(input: unknown): Parsed<GoneLine> {
+  return checked(goneLine, input);
 }
 
 export function parseCreateJob(input: unknown): Parsed<CreateJobRequest> {

@@ -6,6 +6,7 @@ import { describe, expect, it } from "vitest";
 import { newJob, note, steppingClock } from "./job-store.contract.ts";
 import { MemoryJobStore } from "./memory/memory-job-store.ts";
 import { openSqliteStore } from "./sqlite/open-store.ts";
+import { counting, fitting, someDiodes } from "./stock-store.contract.ts";
 
 const job = fc.constantFrom("j1", "j2", "j3");
 const event = fc
@@ -21,6 +22,9 @@ const call = fc.oneof(
   fc.record({ call: fc.constant("append" as const), job, events: fc.array(event), accepted: fc.boolean() }),
   fc.record({ call: fc.constant("picture" as const), job, id: fc.constantFrom("p", "q"), byte: fc.nat(1) }),
   fc.record({ call: fc.constant("list" as const) }),
+  fc.record({ call: fc.constant("count" as const), count: fc.nat(2) }),
+  fc.record({ call: fc.constant("fit" as const), job, id: fc.constantFrom("f1", "f2") }),
+  fc.record({ call: fc.constant("undo" as const), job, of: fc.constantFrom("f1", "f2") }),
 );
 
 describe("both stores", () => {
@@ -43,6 +47,12 @@ describe("both stores", () => {
                 if (one.call === "append") {
                   return store.appendEvents(one.job, one.events, () => (one.accepted ? null : "no"));
                 }
+                if (one.call === "count") return store.countStock(counting(someDiodes(one.count)));
+                if (one.call === "fit") return store.appendEvents(one.job, [fitting(one.id)], () => null);
+                if (one.call === "undo") {
+                  const undo = { do: "undo", id: `undo-${one.of}`, of: one.of } as const;
+                  return store.appendEvents(one.job, [undo], () => null);
+                }
                 return store.addPicture(one.job, {
                   id: one.id,
                   type: "image/png",
@@ -56,6 +66,8 @@ describe("both stores", () => {
             const [memory, sqlite] = await Promise.all(stores.map((store) => store.readJob(id)));
             expect(withoutTimes(sqlite)).toEqual(withoutTimes(memory));
           }
+          const [memory, sqlite] = await Promise.all(stores.map((store) => store.readStock()));
+          expect(sqlite?.lines()).toEqual(memory?.lines());
         } finally {
           for (const store of stores) await store.close();
           rmSync(folder, { recursive: true, force: true });

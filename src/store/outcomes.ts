@@ -1,4 +1,7 @@
 /** What every store answers alike: refusals in words, and when two posts count as the same. */
+
+import type { PartKind } from "../board/board.ts";
+import { KIND_NAMES } from "../board/kinds.ts";
 import type { NewBoardVersion } from "../job/board-store.ts";
 import type { JobHeader, NewJob, Picture, Refusal } from "../job/job-store.ts";
 import { canonicalJson } from "../job/same-content.ts";
@@ -53,4 +56,16 @@ export function boardNameOf(header: JobHeader): string {
   if (typeof board !== "object" || board === null) return "";
   const name = (board as { readonly name?: unknown }).name;
   return typeof name === "string" ? name : "";
+}
+
+/** The kind of each part of the job's board, for what goes back into stock without having come out of it. */
+export function kindOnBoard(header: JobHeader): (ref: string) => PartKind | null {
+  const board = header.board as
+    | { readonly parts?: Readonly<Record<string, { readonly kind?: unknown }>> }
+    | undefined;
+  return (ref) => {
+    const parts = board?.parts;
+    const kind = parts !== undefined && Object.hasOwn(parts, ref) ? parts[ref]?.kind : undefined;
+    return KIND_NAMES.find((known) => known === kind) ?? null;
+  };
 }

@@ -15,6 +15,7 @@ import type {
   OwnBoardList,
   WarrantyAnswer,
 } from "../wire/job-api.ts";
+import type { GoneLine, ImportAnswer, StockAnswer, TypedLine } from "../wire/stock-api.ts";
 import type { KeptEvent } from "./job-event.ts";
 
 /** The server answered, and said no: trying the same again will not help. */
@@ -68,4 +69,13 @@ export const api = {
   ownBoard: (id: string) => call<OwnBoardAnswer>(`/own-boards/${id}`),
   keepBoard: (id: string, version: NewBoardVersion) =>
     post<AppendAnswer>(`/own-boards/${id}/versions`, version),
+  stock: () => call<StockAnswer>("/stock"),
+  stockLine: (typed: TypedLine) => post<StockAnswer>("/stock/lines", typed),
+  stockGone: (gone: GoneLine) => post<StockAnswer>("/stock/gone", gone),
+  stockImport: (text: string) =>
+    call<ImportAnswer>("/stock/import", {
+      method: "POST",
+      headers: { "content-type": "text/csv" },
+      body: text,
+    }),
 };

@@ -2,9 +2,10 @@
  * Boards of one's own, kept in this browser and on the bench computer. Each change is a version that goes into the outbox first and to
  * the server second, so that nothing described is lost while the server is away, and a phone and a laptop see the same boards.
  */
-import { get, set, update } from "idb-keyval";
+import { get, update } from "idb-keyval";
 import type { BoardAnswer, BoardList, NewBoardVersion } from "../wire/job-api.ts";
 import { Away, api, Refused } from "./api.ts";
+import { freshOrKept } from "./fresh-or-kept.ts";
 import { newId } from "./job-event.ts";
 
 /** A board of one's own with the counts of other shops that came with it. */
@@ -170,15 +171,4 @@ export async function boardFile(id: string): Promise<BoardAnswer | null> {
   return (
     (await openOwnBoard(id)) ?? freshOrKept<BoardAnswer | null>(`board:${id}`, () => api.board(id), null)
   );
-}
-
-async function freshOrKept<T>(key: string, fresh: () => Promise<T>, otherwise: T): Promise<T> {
-  try {
-    const value = await fresh();
-    await set(key, value);
-    return value;
-  } catch (problem) {
-    if (problem instanceof Away) return (await get<T>(key)) ?? otherwise;
-    throw problem;
-  }
 }

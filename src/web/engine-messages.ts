@@ -3,6 +3,7 @@ import type { ActionView } from "../wire/bench-view.ts";
 import type { BoardChange, OwnBoardView } from "../wire/composer-view.ts";
 import type { TypedFit } from "../wire/fit-view.ts";
 import type { Chained, Lesson, Linked } from "../wire/learnt-view.ts";
+import type { KeptLine } from "../wire/stock-api.ts";
 import type { JobHeader, KeptEvent, KeptJob, Outcome } from "./job-event.ts";
 
 export interface JobSoFar {
@@ -30,10 +31,24 @@ export type EngineRequest =
       readonly askId: number;
       readonly part: string;
       readonly typed: TypedFit;
+      readonly drawerSeen: number;
     } & JobSoFar)
   | ({ readonly ask: "hidden"; readonly askId: number; readonly practice: PracticeInfo } & JobSoFar)
   | ({ readonly ask: "teach"; readonly askId: number; readonly title: string } & JobSoFar)
   | ({ readonly ask: "ways"; readonly askId: number; readonly practice: PracticeInfo } & JobSoFar)
+  | {
+      /** the shop's stock, counted with from now on */
+      readonly ask: "drawer";
+      readonly askId: number;
+      readonly lines: readonly KeptLine[];
+    }
+  | {
+      readonly ask: "import";
+      readonly askId: number;
+      /** a catalogue file */
+      readonly text: string;
+      readonly stock: readonly KeptLine[];
+    }
   | ({ readonly ask: "compose"; readonly askId: number } & Description)
   | {
       readonly ask: "board";
@@ -121,6 +136,13 @@ export interface OwnBoardAnswer {
   readonly content: Readonly<Record<string, unknown>>;
   readonly view: OwnBoardView;
   readonly odd: readonly ReviewList[];
+}
+
+/** Told any number of times before the answer, of what takes long. */
+export interface EngineProgress {
+  readonly askId: number;
+  readonly done: number;
+  readonly of: number;
 }
 
 export type EngineAnswer =

@@ -21,6 +21,9 @@ import type { MakePredictor } from "../meter/prediction.ts";
 import { sharingPredictors } from "../meter/predictor.ts";
 import { DEFAULT_METER } from "../meter/settings.ts";
 import { fitView } from "../parts/fit-view.ts";
+import { atHandFor } from "../parts/stock/at-hand.ts";
+import { importView } from "../parts/stock/import-view.ts";
+import { type KeptLine, stockLine } from "../parts/stock/stock.ts";
 import { type Asked, answer as practiceAnswer } from "../practice/answer.ts";
 import { faultsAfter, faultsOnArrival, type PracticeJob, practiceJobOf } from "../practice/hidden-course.ts";
 import { boardOddities, reviewBoard } from "../review/board-review.ts";
@@ -40,6 +43,7 @@ import type {
   BringRequest,
   BroughtBoard,
   EngineAnswer,
+  EngineProgress,
   EngineRequest,
   HiddenFaults,
   JobSoFar,
@@ -62,11 +66,23 @@ function taken<T>(parsed: Parsed<T>): T {
   throw new Error(parsed.problem);
 }
 
+/** The shop's stock, and what of it lies at hand for the open job's board: worked out once for both. */
+let drawer: readonly KeptLine[] = [];
+let atHand: { readonly board: Board; readonly of: readonly KeptLine[]; readonly stock: object } | null = null;
+
+function stockFor(board: Board, own: unknown): object {
+  if (drawer.length === 0) return own === undefined ? {} : { stock: own };
+  if (atHand?.board !== board || atHand.of !== drawer)
+    atHand = { board, of: drawer, stock: atHandFor(board, drawer) };
+  return { stock: { ...atHand.stock, ...(own as object | undefined) } };
+}
+
 function jobOf({ header, events }: JobSoFar): Job {
   const text = JSON.stringify(header.board);
-  const job = taken(parseJob({ ...header, log: events }, known?.text === text ? known.board : null));
-  known = { text, board: job.asBrought.board };
-  return job;
+  const board =
+    known?.text === text ? known.board : taken(parseJob({ ...header, log: [] }, null)).asBrought.board;
+  known = { text, board };
+  return taken(parseJob({ ...header, ...stockFor(board, header.stock), log: events }, board));
 }
 
 function view(soFar: JobSoFar): BenchView {
@@ -108,7 +124,7 @@ function partFit(soFar: JobSoFar, ref: string, typed: TypedFit): FitView {
   const { board } = jobOf(soFar).asBrought;
   const part = board.parts.get(ref);
   if (part === undefined) throw new Error(`this board has no part ${ref}`);
-  return fitView(board, part, typed);
+  return fitView(board, part, typed, drawer.map(stockLine));
 }
 
 function lessonFacts({ header, events }: JobSoFar): LessonFacts {
@@ -192,6 +208,16 @@ function answer(request: EngineRequest): unknown {
       return benchLearntView(learn(request.lessons));
     case "figures":
       return figuresOfJob(learn(request.lessons), taken(parseJob(request.header, null)));
+    case "drawer":
+      drawer = request.lines;
+      return null;
+    case "import":
+      return taken(
+        importView(request.text, request.stock, (done, of) => {
+          const progress: EngineProgress = { askId: request.askId, done, of };
+          postMessage(progress);
+        }),
+      );
     case "compose":
       return taken(
         composerView(request.answers, request.name.trim() === "" ? {} : { name: request.name.trim() }),

@@ -3,11 +3,13 @@ import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
 import type { BoardChange, ComposerView } from "../wire/composer-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type { Chained, JobFigures, LearntView, Lesson, Linked } from "../wire/learnt-view.ts";
+import type { ImportView, KeptLine } from "../wire/stock-api.ts";
 import type {
   BringRequest,
   BroughtBoard,
   Description,
   EngineAnswer,
+  EngineProgress,
   EngineRequest,
   HiddenFaults,
   JobSoFar,
@@ -25,6 +27,7 @@ import type { JobHeader } from "./job-event.ts";
 type Question = EngineRequest extends infer R ? (R extends EngineRequest ? Omit<R, "askId"> : never) : never;
 
 interface Waiting {
+  readonly told: (done: number, of: number) => void;
   readonly resolve: (answer: unknown) => void;
   readonly reject: (problem: Error) => void;
 }
@@ -38,8 +41,12 @@ export class Engine {
   #nextTurn: ((mine: boolean) => void) | null = null;
 
   constructor() {
-    this.#worker.addEventListener("message", (message: MessageEvent<EngineAnswer>) => {
+    this.#worker.addEventListener("message", (message: MessageEvent<EngineAnswer | EngineProgress>) => {
       const answer = message.data;
+      if ("of" in answer) {
+        this.#waiting.get(answer.askId)?.told(answer.done, answer.of);
+        return;
+      }
       const waiting = this.#waiting.get(answer.askId);
       this.#waiting.delete(answer.askId);
       if (answer.ok) waiting?.resolve(answer.answer);
@@ -83,9 +90,9 @@ export class Engine {
     return (await this.#ask({ ask: "why", part, ...job })) as BecauseView;
   }
 
-  /** Which part will do in a place, beside what was typed of one. */
-  async partFit(job: JobSoFar, part: string, typed: TypedFit): Promise<FitView> {
-    return (await this.#ask({ ask: "fit", part, typed, ...job })) as FitView;
+  /** Which part will do in a place, beside what was typed of one; `drawerSeen` tells one state of the drawer from the next. */
+  async partFit(job: JobSoFar, part: string, typed: TypedFit, drawerSeen: number): Promise<FitView> {
+    return (await this.#ask({ ask: "fit", part, typed, drawerSeen, ...job })) as FitView;
   }
 
   async hidden(job: JobSoFar, practice: PracticeInfo): Promise<HiddenFaults> {
@@ -150,14 +157,28 @@ export class Engine {
     return (await this.#ask({ ask: "bring", ...request })) as BroughtBoard;
   }
 
+  /** From now on these lines lie in the drawer. */
+  async drawer(lines: readonly KeptLine[]): Promise<void> {
+    await this.#ask({ ask: "drawer", lines });
+  }
+
+  /** What would become of every row of a catalogue file. Throws what leaves no row to read. */
+  async importView(
+    text: string,
+    stock: readonly KeptLine[],
+    told: (done: number, of: number) => void,
+  ): Promise<ImportView> {
+    return (await this.#ask({ ask: "import", text, stock }, told)) as ImportView;
+  }
+
   stop(): void {
     this.#worker.terminate();
   }
 
-  #ask(question: Question): Promise<unknown> {
+  #ask(question: Question, told: Waiting["told"] = () => undefined): Promise<unknown> {
     const askId = ++this.#asked;
     return new Promise((resolve, reject) => {
-      this.#waiting.set(askId, { resolve, reject });
+      this.#waiting.set(askId, { resolve, reject, told });
       this.#worker.postMessage({ ...question, askId });
     });
   }

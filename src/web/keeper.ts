@@ -3,8 +3,11 @@
  * the outbox first and to the server second, so that nothing entered is lost when the server is away.
  */
 import { get, set, update } from "idb-keyval";
+import type { TypedFit } from "../wire/fit-view.ts";
 import type { CreateJobRequest } from "../wire/job-api.ts";
+import type { StockAnswer } from "../wire/stock-api.ts";
 import { Away, api, Refused } from "./api.ts";
+import { freshOrKept } from "./fresh-or-kept.ts";
 import type { KeptEvent, KeptJob } from "./job-event.ts";
 import type { PictureToSend } from "./picture.ts";
 
@@ -160,4 +163,20 @@ async function settleEvents(id: string, events: readonly KeptEvent[]): Promise<v
     ...outbox,
     events: outbox.events.filter((event) => !done.has(event.id)),
   }));
+}
+
+/** The parts drawer; as last seen where the server is away, and null where it never was. */
+export function drawer(): Promise<StockAnswer | null> {
+  return freshOrKept<StockAnswer | null>("stock", api.stock, null);
+}
+
+const typedKey = (job: string, part: string) => `typed:${job}:${part}`;
+
+/** What was typed of a place's original and of a candidate for it; null where nothing was. */
+export async function typedFit(job: string, part: string): Promise<TypedFit | null> {
+  return (await get<TypedFit>(typedKey(job, part))) ?? null;
+}
+
+export function keepTypedFit(job: string, part: string, typed: TypedFit): Promise<void> {
+  return set(typedKey(job, part), typed);
 }

@@ -5,7 +5,7 @@ import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type { Engine } from "./engine.ts";
 import type { HiddenFaults, JobSoFar, PracticeInfo } from "./engine-messages.ts";
 import { happened, type KeptEvent, type KeptJob, newId, type Outcome } from "./job-event.ts";
-import { dropWaiting, keepEvents, openJob, type Sync, send } from "./keeper.ts";
+import { drawer, dropWaiting, keepEvents, openJob, type Sync, send } from "./keeper.ts";
 import { useEngine } from "./use-engine.ts";
 
 const RETRY_MS = 5_000;
@@ -33,12 +33,12 @@ export interface OpenJob {
   partFit(part: string, typed: TypedFit): Promise<FitView>;
 }
 
-function useSync(id: string): readonly [Sync, () => void] {
+function useSync(id: string): readonly [Sync, () => Promise<void>] {
   const [sync, setSync] = useState<Sync>({ state: "kept" });
-  const push = useCallback(() => void send(id).then(setSync), [id]);
+  const push = useCallback(() => send(id).then(setSync), [id]);
   useEffect(() => {
-    push();
-    const timer = setInterval(() => sync.state === "waiting" && push(), RETRY_MS);
+    void push();
+    const timer = setInterval(() => void (sync.state === "waiting" && push()), RETRY_MS);
     addEventListener("online", push);
     return () => {
       clearInterval(timer);
@@ -52,6 +52,30 @@ interface Viewed {
   readonly view: BenchView | null;
   readonly of: readonly KeptEvent[] | null;
   readonly problem: string | null;
+}
+
+/** Entries that may move a part in or out of stock. */
+const MOVES_STOCK: ReadonlySet<string> = new Set(["replace", "undo", "close"]);
+
+/**
+ * Gives the engine the parts drawer; a practice board has none. `ready` once the engine has it, `seen` counts how often it was looked
+ * into since.
+ */
+function useDrawer(engine: Engine | null, job: KeptJob | null) {
+  const [seen, setSeen] = useState(0);
+  const practice = job === null || job.practice !== null;
+  const look = useCallback(async () => {
+    if (engine === null || practice) return;
+    // Without the drawer the job goes on as it would in a shop that keeps none.
+    const lines = await drawer().then(
+      (answer) => answer?.lines ?? [],
+      () => [],
+    );
+    await engine.drawer(lines);
+    setSeen((before) => before + 1);
+  }, [engine, practice]);
+  useEffect(() => void look(), [look]);
+  return { ready: job !== null && (practice || seen > 0), seen, look };
 }
 
 function useView(
@@ -98,7 +122,12 @@ function usePracticeBoard(engine: Engine | null, job: KeptJob | null, events: re
 }
 
 /** What the engine says of one part; the same functions while the log is. */
-function useAboutPart(engine: Engine | null, job: KeptJob | null, events: readonly KeptEvent[]) {
+function useAboutPart(
+  engine: Engine | null,
+  job: KeptJob | null,
+  events: readonly KeptEvent[],
+  drawerSeen: number,
+) {
   const header = job?.header;
   const ask = useCallback(
     <T>(question: (on: Engine, soFar: JobSoFar) => Promise<T>) =>
@@ -109,8 +138,9 @@ function useAboutPart(engine: Engine | null, job: KeptJob | null, events: readon
   );
   const why = useCallback((part: string) => ask((on, soFar) => on.why(soFar, part)), [ask]);
   const partFit = useCallback(
-    (part: string, typed: TypedFit) => ask((on, soFar) => on.partFit(soFar, part, typed)),
-    [ask],
+    (part: string, typed: TypedFit) => ask((on, soFar) => on.partFit(soFar, part, typed, drawerSeen)),
+    // another look into the drawer makes another answer
+    [ask, drawerSeen],
   );
   return { why, partFit };
 }
@@ -123,7 +153,8 @@ export function useJob(id: string): OpenJob {
   const [sync, push] = useSync(id);
   const [unkept, setUnkept] = useState<string | null>(null);
   const known = job === "loading" ? null : job;
-  const { view, of, problem, thinking } = useView(engine, known, events);
+  const { ready, seen, look } = useDrawer(engine, known);
+  const { view, of, problem, thinking } = useView(ready ? engine : null, known, events);
   const writing = useRef<Promise<void>>(Promise.resolve());
 
   const load = useCallback(async () => {
@@ -138,12 +169,13 @@ export function useJob(id: string): OpenJob {
     setEvents((before) => [...before, ...added]);
     writing.current = writing.current
       .then(() => keepEvents(id, added))
-      .then(push, (error: Error) =>
-        setUnkept(`This browser keeps nothing (${error.message}): write it down as well.`),
+      .then(
+        () => void push().then(() => (added.some((event) => MOVES_STOCK.has(event.do)) ? look() : undefined)),
+        (error: Error) => setUnkept(`This browser keeps nothing (${error.message}): write it down as well.`),
       );
   };
   const { practice, hidden } = usePracticeBoard(engine, known, events);
-  const { why, partFit } = useAboutPart(engine, known, events);
+  const { why, partFit } = useAboutPart(engine, known, events, seen);
   return {
     id,
     job,

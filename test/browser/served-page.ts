@@ -15,15 +15,14 @@ export async function servePage() {
   await vite.build({ configFile: "vite.config.ts", logLevel: "error", build: { outDir: folder } });
   const server = await startServer({ store, boards: SHIPPED, port: 0, webRoot: folder });
   const browser = await launchChromium();
+  const sized = async (width: number, height: number): Promise<Page> =>
+    (await browser.newContext({ viewport: { width, height } })).newPage();
   return {
     store,
     url: server.url,
-    async phone(): Promise<Page> {
-      return (await browser.newContext({ viewport: { width: 390, height: 844 } })).newPage();
-    },
-    async laptop(): Promise<Page> {
-      return (await browser.newContext({ viewport: { width: 1366, height: 768 } })).newPage();
-    },
+    phone: (): Promise<Page> => sized(390, 844),
+    laptop: (): Promise<Page> => sized(1366, 768),
+    sized,
     async close(): Promise<void> {
       await browser.close();
       await server.stop();

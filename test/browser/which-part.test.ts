@@ -46,6 +46,16 @@ describe("the card of a new part", () => {
     await part.getByRole("button", { name: "Replace", exact: true }).click();
     await page.getByText("Which part will do").click();
     expect(await body.getByLabel("voltage, candidate").inputValue()).toBe("650V");
+
+    // and after a reload
+    await page.reload();
+    await cardReady(page);
+    await page.getByRole("tab", { name: "Enter" }).click();
+    await part.getByLabel("Part").fill("Q3");
+    await part.getByRole("button", { name: "Replace", exact: true }).click();
+    await page.getByText("Which part will do").click();
+    await body.getByLabel("voltage, candidate").waitFor();
+    expect(await body.getByLabel("gate charge, was there").inputValue()).toBe("100nC");
     await page.context().close();
   });
 });

@@ -24,24 +24,33 @@ export function addBench(program: Command, io: Io, finish: Finish): void {
       "--case <file>",
       "a recorded case of `teach`: the job file is made blind where it is not there, `ask` answers as that board did",
     )
-    .action((file: string, options: { practice?: number; case?: string }) =>
+    .option(
+      "--stock <catalogue>",
+      "the shop's stock (CSV): what lies at hand is cheaper than what is ordered",
+    )
+    .action((file: string, options: { practice?: number; case?: string; stock?: string }) =>
       finish(() => {
         if (options.case === undefined) {
           const practice = options.practice === undefined ? null : new PracticeBench(options.practice);
-          return bench(file, practice, io);
+          return bench(file, practice, options.stock, io);
         }
         const given = loadCase(options.case);
         if (!given.ok) return refuse(io, given.problem);
         const begun = beginCase(file, given.value);
         if (begun !== null) return refuse(io, begun);
-        return bench(file, new PracticeBench(options.practice ?? 1, given.value), io);
+        return bench(file, new PracticeBench(options.practice ?? 1, given.value), options.stock, io);
       }),
     );
 }
 
 /** Reads lines until `quit` or the end of input. Every line that was taken is in the file before the next is read. */
-async function bench(file: string, practice: PracticeBench | null, io: Io): Promise<number> {
-  const opened = JobFile.open(file, practice?.seed);
+async function bench(
+  file: string,
+  practice: PracticeBench | null,
+  stock: string | undefined,
+  io: Io,
+): Promise<number> {
+  const opened = JobFile.open(file, practice?.seed, stock);
   if (!opened.ok) return refuse(io, opened.problem);
   const session = new BenchSession(opened.value, io, practice);
   let worst = session.show();

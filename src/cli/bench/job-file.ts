@@ -5,35 +5,41 @@ import type { Job } from "../../job/job.ts";
 import { parseJob } from "../../job/parse-job.ts";
 import { refusedPower } from "../../safety/refused-power.ts";
 import type { Parsed } from "../../units/outcome.ts";
-import { loadJob } from "../load-job.ts";
+import { type LoadedJob, loadJobWithStock } from "../load-job.ts";
 import { readText } from "../read-file.ts";
 import { replaceFile } from "../replace-file.ts";
 
 export class JobFile {
   readonly #path: string;
   readonly #content: Readonly<Record<string, unknown>>;
+  readonly #stock: unknown;
   #log: readonly unknown[];
   #textOnDisk: string;
   #job: Job;
 
-  private constructor(path: string, text: string, content: Readonly<Record<string, unknown>>, job: Job) {
+  private constructor(path: string, text: string, { content, job, stock }: LoadedJob) {
     this.#path = path;
     this.#textOnDisk = text;
     this.#content = content;
+    this.#stock = stock;
     this.#log = Array.isArray(content.log) ? content.log : [];
     this.#job = job;
   }
 
-  /** `practice`: the number whose hidden faults answer; the file says so from the first event on, since nothing is to be learnt from it. */
-  static open(file: string, practice?: number): Parsed<JobFile> {
+  /**
+   * @param practice - the number whose hidden faults answer; the file says so from the first event on, since nothing is to be learnt from it
+   * @param catalogue - the file of the shop's stock; it is counted with, and nothing of it is written into the job
+   */
+  static open(file: string, practice?: number, catalogue?: string): Parsed<JobFile> {
     const text = readText(file);
     if (!text.ok) return text;
-    const loaded = loadJob(file);
+    const loaded = loadJobWithStock(file, catalogue);
     if (!loaded.ok) return loaded;
     // Through a link the file itself is replaced, not the link.
     const path = realpathSync(file);
-    const content = practice === undefined ? loaded.value.content : { ...loaded.value.content, practice };
-    return { ok: true, value: new JobFile(path, text.value, content, loaded.value.job) };
+    const { content } = loaded.value;
+    const marked = practice === undefined ? content : { ...content, practice };
+    return { ok: true, value: new JobFile(path, text.value, { ...loaded.value, content: marked }) };
   }
 
   get job(): Job {
@@ -46,7 +52,8 @@ export class JobFile {
    */
   append(events: readonly JobEvent[]): Parsed<Job> {
     const log = [...this.#log, ...events];
-    const job = parseJob({ ...this.#content, log }, this.#job.asBrought.board);
+    const stock = this.#stock === undefined ? {} : { stock: this.#stock };
+    const job = parseJob({ ...this.#content, ...stock, log }, this.#job.asBrought.board);
     if (!job.ok) return job;
     const refused = refusedPower(job.value, this.#log.length);
     if (refused !== null) return { ok: false, problem: refused };

@@ -2,14 +2,10 @@ import { existsSync, realpathSync } from "node:fs";
 import type { Command } from "commander";
 import { type Fate, takeIn } from "../../parts/catalogue-import.ts";
 import { COLUMNS } from "../../parts/catalogue-rows.ts";
+import { type CatalogueText, catalogueText } from "../../parts/catalogue-text.ts";
 import { STANDARD_LINES } from "../../parts/standard-types.ts";
 import { answerText } from "../answer-text.ts";
-import {
-  type CatalogueFile,
-  catalogueText,
-  loadCatalogue,
-  readCatalogueFile,
-} from "../catalogue/catalogue-file.ts";
+import { loadCatalogue, readCatalogueFile } from "../catalogue/catalogue-file.ts";
 import { BAD_INPUT, DONE, type Finish, type Io, refuse, whileTold } from "../io.ts";
 import { replaceFile } from "../replace-file.ts";
 
@@ -59,12 +55,12 @@ interface ImportOptions {
 const BYTES_PER_MB = 1e6;
 
 /** What reading a large file took: said on standard error, where it is in nobody's way. */
-function tellSize(io: Io, read: CatalogueFile): void {
+function tellSize(io: Io, read: CatalogueText): void {
   const megabytes = Math.round(process.memoryUsage().rss / BYTES_PER_MB);
   io.err(`${read.rows} rows read, ${megabytes} MB of memory in use\n`);
 }
 
-function refusedText(read: CatalogueFile): string {
+function refusedText(read: CatalogueText): string {
   return read.refused
     .map(
       ({ line, name, reasons }) => `line ${line}${name === "" ? "" : ` (${name})`}: ${reasons.join("; ")}\n`,

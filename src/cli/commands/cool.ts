@@ -6,12 +6,20 @@ import {
   type InterfaceName,
   junctionTemperatures,
 } from "../../parts/cooling/thermal-chain.ts";
-import { type Insulation, spacingFor } from "../../parts/rebuild/spacing.ts";
+import { ipcSpacingMm, supplySpacingMm } from "../../parts/rebuild/ipc-spacing.ts";
+import { cutLeadAtMm, LEAD_LIMITS } from "../../parts/rebuild/lead-protrusion.ts";
+import {
+  altitudeFactor,
+  grooveMm,
+  type Insulation,
+  olderClearanceMm,
+  spacingFor,
+} from "../../parts/rebuild/spacing.ts";
 import { type TrackLayer, trackWidthMm } from "../../parts/rebuild/track-current.ts";
 import type { Parsed } from "../../units/outcome.ts";
-import { parseQuantity } from "../../units/quantity.ts";
-import { answerText } from "../answer-text.ts";
-import { DONE, type Finish, type Io, refuse } from "../io.ts";
+import type { Finish, Io } from "../io.ts";
+import { figures, type Told, told } from "../told.ts";
+import { addHeat } from "./cool-heat.ts";
 
 const UNDER = Object.keys(INTERFACES) as InterfaceName[];
 const LAYERS: readonly TrackLayer[] = ["outside", "inside"];
@@ -27,6 +35,7 @@ Examples:
   $ faultwright cool junction --watts 18 --case 0.64 --sink 1.5 --under paste --instead pad
   $ faultwright cool screw TO-247
   $ faultwright cool spacing --line 230 --volts 400 --degree 3
+  $ faultwright cool bridge --volts 0.8 --ohms 0.01 --amps 8
   $ faultwright cool track --amps 8 --rise 20`,
     );
   const answer = (made: () => Parsed<Told>, json: boolean) => finish(() => told(made, json, io));
@@ -53,7 +62,7 @@ Examples:
     );
   cool
     .command("spacing")
-    .description("clearance and creepage between two conductors of a rebuilt area, up to 2000 m")
+    .description("clearance and creepage between two conductors of a rebuilt area")
     .requiredOption("--line <volts>", "line to neutral of the mains")
     .requiredOption("--volts <volts>", "working voltage between the two, effective or steady")
     .addOption(
@@ -71,9 +80,18 @@ Examples:
         .choices(["I", "II", "III"])
         .default("III"),
     )
+    .option("--metres <metres>", "height above the sea", "2000")
     .option("--reinforced", "between mains and what a hand may touch")
     .option("--json", "one JSON object for a script")
     .action((options: SpacingOptions) => answer(() => spacing(options), options.json === true));
+  addTrack(cool, answer);
+  addLead(cool, answer);
+  addHeat(cool, answer);
+}
+
+type Answer = (made: () => Parsed<Told>, json: boolean) => void;
+
+function addTrack(cool: Command, answer: Answer): void {
   cool
     .command("track")
     .description("the width of a rebuilt track")
@@ -85,29 +103,17 @@ Examples:
     .action((options: TrackOptions) => answer(() => track(options), options.json === true));
 }
 
-/** An answer as a script reads it, and as a person does. */
-interface Told {
-  readonly json: object;
-  readonly text: string;
-}
-
-function told(made: () => Parsed<Told>, json: boolean, io: Io): number {
-  const answer = made();
-  if (!answer.ok) return refuse(io, answer.problem);
-  io.out(json ? answerText(answer.value.json) : answer.value.text);
-  return DONE;
-}
-
-/** Reads options that are figures; the first that is none is the problem. */
-function figures<K extends string>(texts: Readonly<Record<K, string>>): Parsed<Readonly<Record<K, number>>> {
-  const found: Partial<Record<K, number>> = {};
-  for (const [key, text] of Object.entries(texts) as [K, string][]) {
-    const read = parseQuantity(text);
-    if (!read.ok || typeof read.value !== "number")
-      return { ok: false, problem: `--${key}: "${text}" is no figure` };
-    found[key] = read.value;
-  }
-  return { ok: true, value: found as Record<K, number> };
+function addLead(cool: Command, answer: Answer): void {
+  cool
+    .command("lead")
+    .description("how far a lead may stand out below the board, towards metal that has to keep its distance")
+    .requiredOption("--gap <mm>", "from the board to the metal")
+    .requiredOption("--clearance <mm>", "that has to stay free")
+    .addOption(
+      new Option("--class <class>", "2 ordinary service, 3 must not fail").choices(["2", "3"]).default("2"),
+    )
+    .option("--json", "one JSON object for a script")
+    .action((options: LeadOptions) => answer(() => lead(options), options.json === true));
 }
 
 interface JunctionOptions {
@@ -168,27 +174,72 @@ interface SpacingOptions {
   readonly category: "I" | "II" | "III" | "IV";
   readonly degree: "1" | "2" | "3";
   readonly material: "I" | "II" | "III";
+  readonly metres: string;
   readonly reinforced?: true;
   readonly json?: true;
 }
 
 function spacing(options: SpacingOptions): Parsed<Told> {
-  const read = figures({ line: options.line, volts: options.volts });
+  const read = figures({ line: options.line, volts: options.volts, metres: options.metres });
   if (!read.ok) return read;
+  const { line, volts, metres } = read.value;
   const insulation: Insulation = options.reinforced === true ? "reinforced" : "basic";
+  const degree = Number(options.degree) as 1 | 2 | 3;
   const found = spacingFor({
-    lineVolts: read.value.line,
-    workingVolts: read.value.volts,
+    lineVolts: line,
+    workingVolts: volts,
     category: options.category,
-    degree: Number(options.degree) as 1 | 2 | 3,
+    degree,
     material: options.material,
     insulation,
   });
   if (!found.ok) return found;
-  const { clearanceMm, creepageMm, impulseVolts } = found.value;
-  const text = `${clearanceMm} mm through air, ${creepageMm} mm along the surface (${insulation}, impulse ${impulseVolts} V; IEC 60664-1 tables, seen at second hand)
+  const factor = altitudeFactor(metres);
+  if (!factor.ok) return factor;
+  const clearance = found.value.clearanceMm * factor.value;
+  const creepage = Math.max(found.value.creepageMm, clearance);
+  const { impulseVolts } = found.value;
+  const groove = grooveMm(degree, clearance);
+  const older = olderClearanceMm(line, insulation);
+  const bare = ipcSpacingMm(volts * Math.SQRT2, "B2");
+  const supply = supplySpacingMm(volts * Math.SQRT2);
+  const beside = [
+    ...(older === null ? [] : [`${older} mm of air by IEC 60950-1 (ce-mag.com 01/03, seen)`]),
+    ...(bare.ok ? [`${upwards(bare.value)} mm by IPC-2221 column B2, bare`] : []),
+    ...(supply.ok ? [`${upwards(supply.value)} mm by IPC-9592, power supplies`] : []),
+  ];
+  const text = `${Number(upwards(clearance))} mm through air, ${Number(upwards(creepage))} mm along the surface (${insulation}, impulse ${impulseVolts} V; IEC 60664-1 tables, seen at second hand)
+A groove counts from ${upwards(groove)} mm of width on. Beside it, of the peak of an effective voltage: ${beside.join("; ")}.
 Mill a charred area out until it is white. Local codes and the appliance's own standard come first.\n`;
-  return { ok: true, value: { json: { ...found.value, insulation }, text } };
+  const json = {
+    impulseVolts,
+    clearanceMm: clearance,
+    creepageMm: creepage,
+    insulation,
+    grooveMm: groove,
+    olderClearanceMm: older,
+    ipc2221Mm: bare.ok ? bare.value : null,
+    ipc9592Mm: supply.ok ? supply.value : null,
+  };
+  return { ok: true, value: { json, text } };
+}
+
+interface LeadOptions {
+  readonly gap: string;
+  readonly clearance: string;
+  readonly class: "2" | "3";
+  readonly json?: true;
+}
+
+function lead(options: LeadOptions): Parsed<Told> {
+  const read = figures({ gap: options.gap, clearance: options.clearance });
+  if (!read.ok) return read;
+  const boardClass = options.class === "2" ? 2 : 3;
+  const cut = cutLeadAtMm(boardClass, read.value.gap, read.value.clearance);
+  if (!cut.ok) return cut;
+  const [source] = LEAD_LIMITS.filter((limit) => limit.boardClass === boardClass);
+  const text = `cut leads at ${downwards(cut.value)} mm (class ${boardClass}: ${source?.mostMm} mm at most; ${source?.mark}: ${source?.source}); the end must be seen in the solder\n`;
+  return { ok: true, value: { json: { mostMm: cut.value }, text } };
 }
 
 interface TrackOptions {

@@ -5,7 +5,7 @@ import { benchView } from "../../job/bench-view.ts";
 import { answerText } from "../answer-text.ts";
 import { cardText } from "../card-text.ts";
 import { DONE, type Finish, type Io, refuse, whileTold } from "../io.ts";
-import { loadJob } from "../load-job.ts";
+import { loadJobWithStock } from "../load-job.ts";
 
 export function addNext(program: Command, io: Io, finish: Finish): void {
   program
@@ -18,13 +18,20 @@ export function addNext(program: Command, io: Io, finish: Finish): void {
       `
 Example:
   $ faultwright next examples/fan-drive.json
+  $ faultwright next examples/fan-drive.json --stock drawer.csv
   $ faultwright next examples/fan-drive.json --json | jq .action`,
     )
-    .action((file: string, options: { json?: true }) => finish(() => next(file, options.json === true, io)));
+    .option(
+      "--stock <catalogue>",
+      "the shop's stock (CSV): what lies at hand is cheaper than what is ordered",
+    )
+    .action((file: string, options: { json?: true; stock?: string }) =>
+      finish(() => next(file, options.stock, options.json === true, io)),
+    );
 }
 
-function next(file: string, json: boolean, io: Io): number {
-  const loaded = loadJob(file);
+function next(file: string, stock: string | undefined, json: boolean, io: Io): number {
+  const loaded = loadJobWithStock(file, stock);
   if (!loaded.ok) return refuse(io, loaded.problem);
   const { job } = loaded.value;
   const assessed = whileTold(io, () => assess(job));

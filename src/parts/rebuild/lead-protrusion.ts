@@ -14,6 +14,8 @@ export interface LeadLimit {
 export const LEAD_LIMITS: readonly LeadLimit[] = [
   { boardClass: 2, mostMm: 2.5, mark: "seen", source: "older IPC-A-610 table 5-2, as asked in IPC TechNet" },
   { boardClass: 3, mostMm: 1.5, mark: "seen", source: "older IPC-A-610 table 5-2, as asked in IPC TechNet" },
+  { boardClass: 2, mostMm: 2.5, mark: "from memory", source: "IPC-A-610 table 7-3, supported holes" },
+  { boardClass: 3, mostMm: 1.5, mark: "from memory", source: "IPC-A-610 table 7-3, supported holes" },
 ];
 
 /** Where to cut, below a metal face at `gapMm` that has to stay `clearanceMm` away. */

@@ -10,6 +10,8 @@ import {
   grooveMm,
   impulseVolts,
   materialGroup,
+  OLDER_MAINS_CLEARANCE,
+  olderClearanceMm,
   peakClearanceMm,
   printedCreepageMm,
   spacingFor,
@@ -108,6 +110,37 @@ describe("IEC 60664-1 as transcribed in KiCad (seen-2nd)", () => {
   it("C12 (seen-2nd; degrees 2 and 3 also in a Harting catalogue): grooves of 0.25, 1.0 and 1.5 mm, or a third below 3 mm", () => {
     expect(([1, 2, 3] as const).map((degree) => grooveMm(degree, 8))).toEqual([0.25, 1, 1.5]);
     expect(grooveMm(2, 1.5)).toBeCloseTo(0.5, 9);
+  });
+
+  it.each([
+    [10, 0.4, 1, 0.025],
+    [20, 0.48, 1.2, null],
+    [32, 0.53, 1.3, null],
+  ])(
+    "C13, WAGO catalogue 2015 p. 598: %d V want %d mm at degree 2 and %d mm at degree 3",
+    (volts, two, three, printed) => {
+      for (const group of ["I", "II", "III"] as const) {
+        expect(valued(creepageMm(volts, 2, group))).toBe(two);
+        expect(valued(creepageMm(volts, 3, group))).toBe(three);
+      }
+      if (printed === null) return;
+      expect([valued(printedCreepageMm(volts, 1)), valued(printedCreepageMm(volts, 2))]).toEqual([
+        0.025, 0.04,
+      ]);
+    },
+  );
+
+  it("C16, ce-mag.com 01/03 table III: IEC 60950-1 wanted 1.6, 1.9 and 3.8 mm on mains of 150 to 300 V; of the two the longer is told", () => {
+    expect([...OLDER_MAINS_CLEARANCE.values()].map(({ usual, controlled }) => [usual, controlled])).toEqual([
+      [1.6, 1],
+      [1.9, 1],
+      [3.8, 2],
+    ]);
+    expect(olderClearanceMm(230, "basic")).toBe(1.9);
+    expect(olderClearanceMm(230, "reinforced")).toBe(3.8);
+    expect(olderClearanceMm(400, "basic")).toBeNull();
+    for (const insulation of ["basic", "reinforced"] as const)
+      expect(olderClearanceMm(230, insulation)).toBeGreaterThan(valued(clearanceMm(2500, 2, insulation)));
   });
 
   it("C14 (seen-2nd chain): 230 V with a plug, degree 2: 1.5 mm of air and 2.5 mm of surface, reinforced 3.0 and 5.0", () => {
@@ -229,11 +262,18 @@ describe("a rebuilt track", () => {
 });
 
 describe("a lead", () => {
+  const limitsBy = (mark: string) =>
+    LEAD_LIMITS.filter((limit) => limit.mark === mark).map(({ boardClass, mostMm }) => [boardClass, mostMm]);
+
   it("L1, older IPC-A-610 table 5-2 as asked in IPC TechNet: 2.5 mm in class 2, 1.5 mm in class 3", () => {
-    expect(LEAD_LIMITS.map(({ boardClass, mostMm }) => [boardClass, mostMm])).toEqual([
+    expect(limitsBy("seen")).toEqual([
       [2, 2.5],
       [3, 1.5],
     ]);
+  });
+
+  it("L2 (from memory), IPC-A-610 table 7-3: the same for supported holes", () => {
+    expect(limitsBy("from memory")).toEqual(limitsBy("seen"));
   });
 
   it("is cut shorter where a heatsink is near, and not at all where there is no room", () => {

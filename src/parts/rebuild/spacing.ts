@@ -60,8 +60,11 @@ const PEAK_CLEARANCE: Steps = [
   [3000, 2.4],
   [4000, 3.8],
 ];
-/** Creepage at degree 2, material I, II, III. Table F.5. */
+/** Creepage at degree 2, material I, II, III. Table F.5; up to 32 V table F.4 in the WAGO catalogue of 2015, p. 598 (seen). */
 const CREEPAGE_2: Steps = [
+  [10, 0.4, 0.4, 0.4],
+  [20, 0.48, 0.48, 0.48],
+  [32, 0.53, 0.53, 0.53],
   [50, 0.6, 0.85, 1.2],
   [100, 0.71, 1, 1.4],
   [125, 0.75, 1.05, 1.5],
@@ -77,6 +80,9 @@ const CREEPAGE_2: Steps = [
 ];
 /** Creepage at degree 3. Of 800 V no row was seen: it takes that of 1000 V. */
 const CREEPAGE_3: Steps = [
+  [10, 1, 1, 1],
+  [20, 1.2, 1.2, 1.2],
+  [32, 1.3, 1.3, 1.3],
   [200, 2.5, 2.8, 3.2],
   [250, 3.2, 3.6, 4],
   [320, 4, 4.5, 5],
@@ -95,6 +101,7 @@ const CREEPAGE_1: Steps = [
 ];
 /** Creepage on printed wiring at degree 2, under a resist that holds. A scraped or charred area is no longer that. */
 const PRINTED_2: Steps = [
+  [10, 0.04],
   [50, 0.04],
   [100, 0.16],
   [160, 0.4],
@@ -108,6 +115,7 @@ const PRINTED_2: Steps = [
   [1000, 5],
 ];
 const PRINTED_1: Steps = [
+  [10, 0.025],
   [250, 0.56],
   [320, 0.75],
   [400, 1],
@@ -161,6 +169,22 @@ export function clearanceMm(
 /** Shortest way through air, by the peak of a steady or repeating voltage. */
 export function peakClearanceMm(peakVolts: number): Parsed<number> {
   return stepAt(PEAK_CLEARANCE, peakVolts, 1, "peak voltage", "V");
+}
+
+/** What an older standard asked for on mains of more than 150 to 300 V, its transients 1500 V: IEC 60950-1 at ce-mag.com 01/03 table III (seen). */
+export const OLDER_MAINS_CLEARANCE: ReadonlyMap<
+  "functional" | Insulation,
+  { readonly usual: number; readonly controlled: number }
+> = new Map([
+  ["functional", { usual: 1.6, controlled: 1 }],
+  ["basic", { usual: 1.9, controlled: 1 }],
+  ["reinforced", { usual: 3.8, controlled: 2 }],
+]);
+
+/** The older standard's clearance, without a quality programme; null where its table does not reach. */
+export function olderClearanceMm(lineVolts: number, insulation: Insulation): number | null {
+  if (lineVolts <= 150 || lineVolts > 300) return null;
+  return OLDER_MAINS_CLEARANCE.get(insulation)?.usual ?? null;
 }
 
 /** What clearance is multiplied by at a height above the sea. */

@@ -50,8 +50,8 @@ export function grossLeakage(farads: number, volts: number): Parsed<number> {
   });
 }
 
-/** Highest tan delta at 120 Hz and 20 degC by rated volts (Lelon RGA). */
-const TAN_DELTA: readonly (readonly [number, number])[] = [
+/** Highest tan delta at 120 Hz and 20 degC by rated volts, of two makers: their series differ, and so does what is good. */
+const LELON: readonly (readonly [number, number])[] = [
   [6.3, 0.23],
   [10, 0.2],
   [16, 0.16],
@@ -67,17 +67,32 @@ const TAN_DELTA: readonly (readonly [number, number])[] = [
   [400, 0.25],
   [450, 0.25],
 ];
-/** For each further 1000 uF (same source). */
+const NICHICON: readonly (readonly [number, number])[] = [
+  [6.3, 0.28],
+  [10, 0.24],
+  [16, 0.2],
+  [25, 0.16],
+  [35, 0.14],
+  [50, 0.12],
+  [63, 0.1],
+  [100, 0.08],
+  [250, 0.2],
+  [400, 0.25],
+];
+const TAN_DELTA = { "Lelon RGA": LELON, "Nichicon RS": NICHICON } as const;
+export type LossTable = keyof typeof TAN_DELTA;
+/** For each further 1000 uF (Lelon RGA; taken for both). */
 const TAN_DELTA_STEP = 0.02;
 const TAN_DELTA_FARADS = 1000e-6;
 
 /** Of a rating between two rows the higher loss of both is allowed. */
-export function tanDeltaLimit(farads: number, volts: number): Parsed<number> {
-  const inputs = [FARADS(farads), ranged("rated voltage", volts, 6.3, 450, "V")];
+export function tanDeltaLimit(farads: number, volts: number, by: LossTable = "Lelon RGA"): Parsed<number> {
+  const table = TAN_DELTA[by];
+  const inputs = [FARADS(farads), ranged("rated voltage", volts, 6.3, table.at(-1)?.[0] ?? 0, "V")];
   return within(inputs, () => {
-    const at = TAN_DELTA.findIndex(([upTo]) => volts <= upTo);
-    const [upTo, here] = TAN_DELTA[at] ?? [0, 0];
-    const below = TAN_DELTA[at - 1]?.[1] ?? 0;
+    const at = table.findIndex(([upTo]) => volts <= upTo);
+    const [upTo, here] = table[at] ?? [0, 0];
+    const below = table[at - 1]?.[1] ?? 0;
     const base = upTo === volts ? here : Math.max(here, below);
     return base + TAN_DELTA_STEP * Math.max(0, Math.ceil(farads / TAN_DELTA_FARADS - 1 - 1e-9));
   });

@@ -1,6 +1,7 @@
 /** Capacitors, preferred values and markings against published figures, each row named with its source. */
 import { describe, expect, it } from "vitest";
 import { bleedSeconds, storedJoules } from "../../board/stored-charge.ts";
+import { decadeOf, nearestPreferred } from "../../units/preferred-values.ts";
 import { problemOf, valued } from "../valued.fixture.ts";
 import {
   esrOhms,
@@ -16,7 +17,7 @@ import {
   wornOut,
 } from "./capacitor-limits.ts";
 import { plugBleederOhms } from "./plug-bleeder.ts";
-import { decadeOf, nearestPreferred, ohmsOfBands, printedOhms } from "./preferred-values.ts";
+import { ohmsOfBands, printedOhms } from "./resistor-marking.ts";
 
 describe("an electrolytic", () => {
   it("K1, Lelon RGA and Nichicon RS: 0.01 CV, 3 uA at least; K5, Chemi-con FAQ: 2200 uF 35 V leak 770 uA, 100 uF 10 V 10 uA", () => {
@@ -49,6 +50,24 @@ describe("an electrolytic", () => {
       0.23, 0.2, 0.16, 0.14, 0.12, 0.1, 0.09, 0.08, 0.12, 0.14, 0.17, 0.2, 0.25, 0.25,
     ]);
     expect(valued(tanDeltaLimit(3300e-6, 25))).toBeCloseTo(0.2, 9);
+  });
+
+  it("K9, Nichicon RS: tan delta 0.28 at 6.3 V to 0.08 at 100, 0.20 at 160 to 250 and 0.25 at 400 V", () => {
+    const rows = [6.3, 10, 16, 25, 35, 50, 63, 100, 160, 250, 400];
+    expect(rows.map((volts) => valued(tanDeltaLimit(100e-6, volts, "Nichicon RS")))).toEqual([
+      0.28, 0.24, 0.2, 0.16, 0.14, 0.12, 0.1, 0.08, 0.2, 0.2, 0.25,
+    ]);
+    expect(problemOf(tanDeltaLimit(100e-6, 450, "Nichicon RS"))).toContain("450 V is outside 6.3 to 400 V");
+  });
+
+  it("K14 (computed): twice as long for 10 K less is an activation of 0.832 eV at 95 to 105 degC, 0.663 eV at 55 to 65", () => {
+    const boltzmannEv = 8.617333e-5;
+    const activation = (cool: number, hot: number) => {
+      const longer = valued(lifeHours(2000, 105, cool)) / valued(lifeHours(2000, 105, hot));
+      return (boltzmannEv * Math.log(longer)) / (1 / (cool + 273.15) - 1 / (hot + 273.15));
+    };
+    expect(activation(95, 105)).toBeCloseTo(0.832, 3);
+    expect(activation(55, 65)).toBeCloseTo(0.663, 3);
   });
 
   it("K10, Vishay doc 28309 p. 100: ESR from tan delta (values computed)", () => {
@@ -159,7 +178,15 @@ describe("a marking", () => {
     ["brown black black gold brown", 10, 0.01],
     ["yellow violet gold", 4.7, 0.2],
   ])("E7 and E8, resistorcolorcodes.org: %s is %d ohm", (bands, ohms, tolerance) => {
-    expect(valued(ohmsOfBands(bands.split(" ")))).toEqual({ ohms, tolerance });
+    expect(valued(ohmsOfBands(bands.split(" ")))).toMatchObject({ ohms, tolerance });
+  });
+
+  it("E10, instrumentationtools.com: two digits for 5 % and wider, three for 2 % and tighter; else it may be read from the wrong end", () => {
+    const usual = (bands: string) => valued(ohmsOfBands(bands.split(" "))).usual;
+    expect(["brown black red gold", "brown black black gold brown", "yellow violet gold"].map(usual)).toEqual(
+      [true, true, true],
+    );
+    expect(["brown black red brown", "brown black black gold gold"].map(usual)).toEqual([false, false]);
   });
 
   it("E9: lists disagree on grey and violet as a tolerance, so it is not known", () => {
@@ -174,9 +201,9 @@ describe("a marking", () => {
   });
 
   it("of a burnt resistor is the nearest of its series", () => {
-    expect(valued(nearestPreferred(4600, "E12"))).toBe(4700);
-    expect(valued(nearestPreferred(9.9, "E12"))).toBe(10);
-    expect(valued(nearestPreferred(0.0223, "E24"))).toBe(0.022);
-    expect(problemOf(nearestPreferred(0, "E12"))).toContain("value: 0");
+    expect(nearestPreferred(4600, "E12")).toBe(4700);
+    expect(nearestPreferred(9.9, "E12")).toBe(10);
+    expect(nearestPreferred(0.0223, "E24")).toBe(0.022);
+    expect(nearestPreferred(49_900, "E24", "E96")).toBe(49_900);
   });
 });

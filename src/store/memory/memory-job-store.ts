@@ -14,11 +14,17 @@ import type {
   Refusal,
   Written,
 } from "../../job/job-store.ts";
+import { movesOfJob } from "../../parts/stock/moves-of-job.ts";
+import { type Stock, StockFold } from "../../parts/stock/stock.ts";
+import type { CountEvent } from "../../parts/stock/stock-event.ts";
+import type { Count, StockStore } from "../../parts/stock/stock-store.ts";
+import type { Parsed } from "../../units/outcome.ts";
 import { sortNewEvents } from "../new-events.ts";
 import {
   boardNameOf,
   createConflict,
   isSameJob,
+  kindOnBoard,
   noSuchJob,
   pictureConflict,
   samePicture,
@@ -35,10 +41,11 @@ interface Entry {
   pictures: Picture[];
 }
 
-export class MemoryJobStore implements JobStore, KeepsBoards {
+export class MemoryJobStore implements JobStore, KeepsBoards, StockStore {
   readonly #jobs = new Map<string, Entry>();
   readonly #clock: Clock;
   readonly boards: BoardStore;
+  readonly #stock = new StockFold();
   #changes = 0;
 
   constructor(clock: Clock) {
@@ -119,6 +126,10 @@ export class MemoryJobStore implements JobStore, KeepsBoards {
     const whole = [...entry.events, ...structuredClone([...sorted.added])];
     const problem = accept(entry.born.header, whole, entry.events.length);
     if (problem !== null) return { ok: false, kind: "not-accepted", problem };
+    // a practice board takes parts out of no real drawer
+    if (entry.born.practice === null)
+      for (const move of movesOfJob(job, whole, entry.events.length, kindOnBoard(entry.born.header)))
+        this.#stock.add(move);
     entry.events = whole;
     this.#touch(entry);
     return { ok: true, added: sorted.added.length, length: whole.length };
@@ -141,6 +152,16 @@ export class MemoryJobStore implements JobStore, KeepsBoards {
   async readPicture(job: string, id: string): Promise<Picture | null> {
     const kept = this.#jobs.get(job)?.pictures.find((picture) => picture.id === id);
     return kept === undefined ? null : structuredClone(kept);
+  }
+
+  async readStock(): Promise<Stock> {
+    return this.#stock;
+  }
+
+  async countStock(count: Count): Promise<Parsed<CountEvent | null>> {
+    const counted = count(this.#stock);
+    if (counted.ok && counted.value !== null) this.#stock.add(structuredClone(counted.value));
+    return counted;
   }
 
   async close(): Promise<void> {

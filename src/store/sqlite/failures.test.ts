@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { afterEach, describe, expect, it } from "vitest";
 import type { KeptEvent, Refusal, Written } from "../../job/job-store.ts";
 import { ACCEPT_ALL, newJob, note, steppingClock } from "../job-store.contract.ts";
+import { counting, fitting, someDiodes } from "../stock-store.contract.ts";
 import type { SqlConnection } from "./connection.ts";
 import { failingConnection } from "./failing-connection.fixture.ts";
 import { openConnection } from "./open-connection.ts";
@@ -55,6 +56,55 @@ describe.each(["before", "after"] as const)(
       expect(outcomes.at(-1)).toBe("acknowledged");
       // BEGIN, the job, its log, three inserts, COMMIT: each of them has failed once
       expect(outcomes.filter((text) => text.startsWith("threw"))).toHaveLength(7);
+      await store.close();
+    });
+
+    it("leaves a part fitted and taken from the drawer, or neither, and posting again takes it once", async () => {
+      const connection = failingConnection(openConnection(freshFile()));
+      const store = new SqliteJobStore(connection, steppingClock());
+      await store.countStock(counting(someDiodes(100)));
+      const left = async () => (await store.readStock()).lines()[0]?.count;
+      let failures = 0;
+      for (let statement = 1; statement <= MOST_STATEMENTS; statement++) {
+        const id = `j${statement}`;
+        await store.createJob(newJob(id));
+        connection.failAt(statement, when);
+        await store.appendEvents(id, [fitting("e1"), fitting("e2")], ACCEPT_ALL).catch(() => null);
+        const failed = connection.hasFailed();
+        connection.failAt(null, when);
+        expectSound(connection);
+        const kept = (await store.readJob(id))?.events.length ?? 0;
+        expect([0, 2], `after failing at statement ${statement}`).toContain(kept);
+        expect(await left()).toBe(100 - 2 * (statement - 1) - kept);
+        await store.appendEvents(id, [fitting("e1"), fitting("e2")], ACCEPT_ALL);
+        expect(await left()).toBe(100 - 2 * statement);
+        if (!failed) break;
+        failures++;
+      }
+      // BEGIN, the job, its log, two entries, two moves, COMMIT: each of them has failed once
+      expect(failures).toBe(8);
+      await store.close();
+    });
+
+    it("leaves a count that is whole or not there", async () => {
+      const connection = failingConnection(openConnection(freshFile()));
+      const store = new SqliteJobStore(connection, steppingClock());
+      let failures = 0;
+      for (let statement = 1; statement <= MOST_STATEMENTS; statement++) {
+        const lines = [someDiodes(statement), someDiodes(statement, "shelf")];
+        connection.failAt(statement, when);
+        await store.countStock(counting(...lines)).catch(() => null);
+        const failed = connection.hasFailed();
+        connection.failAt(null, when);
+        expectSound(connection);
+        const counts = (await store.readStock()).lines().map(({ count }) => count);
+        expect(new Set(counts).size, `after failing at statement ${statement}`).toBeLessThanOrEqual(1);
+        await store.countStock(counting(...lines));
+        expect((await store.readStock()).lines().map(({ count }) => count)).toEqual([statement, statement]);
+        if (!failed) break;
+        failures++;
+      }
+      expect(failures).toBe(4);
       await store.close();
     });
 

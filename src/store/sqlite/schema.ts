@@ -66,6 +66,17 @@ export const SCHEMA_STEPS: readonly string[] = [
   CREATE TRIGGER board_version_kept BEFORE DELETE ON board_version
     BEGIN SELECT RAISE(ABORT, 'a version of a board is not deleted: add one without content'); END;
   `,
+  `
+  CREATE TABLE stock_event (
+    arrival INTEGER PRIMARY KEY AUTOINCREMENT,
+    body TEXT NOT NULL CHECK (json_valid(body)),
+    received_at TEXT NOT NULL
+  ) STRICT;
+  CREATE TRIGGER stock_event_stays BEFORE UPDATE ON stock_event
+    BEGIN SELECT RAISE(ABORT, 'what happened to the stock is not changed: count again'); END;
+  CREATE TRIGGER stock_event_kept BEFORE DELETE ON stock_event
+    BEGIN SELECT RAISE(ABORT, 'what happened to the stock is not deleted: count again'); END;
+  `,
 ];
 
 /**

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { afterEach, describe, expect, it } from "vitest";
 import { boardStoreContract } from "../board-store.contract.ts";
 import { ACCEPT_ALL, jobStoreContract, newJob, note, steppingClock } from "../job-store.contract.ts";
+import { counting, fitting, someDiodes, stockStoreContract } from "../stock-store.contract.ts";
 import { openConnection } from "./open-connection.ts";
 import { openSqliteStore } from "./open-store.ts";
 import { migrate, SCHEMA_STEPS } from "./schema.ts";
@@ -21,6 +22,7 @@ afterEach(() => {
 
 boardStoreContract("the SQLite store", (clock) => openSqliteStore(freshFolder(), clock));
 jobStoreContract("the SQLite store", (clock) => openSqliteStore(freshFolder(), clock));
+stockStoreContract("the SQLite store", (clock) => openSqliteStore(freshFolder(), clock));
 
 describe("the SQLite file", () => {
   it("still holds everything after closing and opening again", async () => {
@@ -32,6 +34,23 @@ describe("the SQLite file", () => {
     const second = openSqliteStore(folder, steppingClock());
     expect((await second.readJob("j1"))?.events).toEqual([note("e1")]);
     await second.close();
+  });
+
+  it("still holds the stock after closing and opening again, and both of two servers see each other's moves", async () => {
+    const folder = freshFolder();
+    const first = openSqliteStore(folder, steppingClock());
+    await first.countStock(counting(someDiodes(50)));
+    await first.createJob(newJob("j1"));
+    const second = openSqliteStore(folder, steppingClock());
+    await second.appendEvents("j1", [fitting("e1")], ACCEPT_ALL);
+    await first.appendEvents("j1", [fitting("e2")], ACCEPT_ALL);
+    for (const store of [first, second]) {
+      expect((await store.readStock()).lines().map(({ count }) => count)).toEqual([48]);
+      await store.close();
+    }
+    const third = openSqliteStore(folder, steppingClock());
+    expect((await third.readStock()).lines()).toEqual([{ ...someDiodes(48), short: 0 }]);
+    await third.close();
   });
 
   it("is shared by two servers at once without losing an event", async () => {
@@ -71,7 +90,10 @@ describe("the SQLite file", () => {
     const connection = openConnection(join(freshFolder(), "jobs.sqlite"));
     const store = new SqliteJobStore(connection, steppingClock());
     await store.createJob(newJob("j1", { events: [note("e1")] }));
+    await store.countStock(counting(someDiodes(50)));
     for (const statement of [
+      "UPDATE stock_event SET body = '{}'",
+      "DELETE FROM stock_event",
       "UPDATE event SET body = '{}'",
       "DELETE FROM event",
       "INSERT OR REPLACE INTO event (job, id, body, received_at) VALUES ('j1', 'e1', '{}', '')",

@@ -18,11 +18,17 @@ import type {
   Refusal,
   Written,
 } from "../../job/job-store.ts";
+import { movesOfJob } from "../../parts/stock/moves-of-job.ts";
+import type { Stock } from "../../parts/stock/stock.ts";
+import type { CountEvent } from "../../parts/stock/stock-event.ts";
+import type { Count, StockStore } from "../../parts/stock/stock-store.ts";
+import type { Parsed } from "../../units/outcome.ts";
 import { sortNewEvents } from "../new-events.ts";
 import {
   boardNameOf,
   createConflict,
   isSameJob,
+  kindOnBoard,
   noSuchJob,
   pictureConflict,
   samePicture,
@@ -30,11 +36,13 @@ import {
 import { BoardRows } from "./board-rows.ts";
 import { inTransaction, type Row, type SqlConnection, type SqlValue } from "./connection.ts";
 import { migrate } from "./schema.ts";
+import { StockRows } from "./stock-rows.ts";
 
-export class SqliteJobStore implements JobStore, KeepsBoards {
+export class SqliteJobStore implements JobStore, KeepsBoards, StockStore {
   readonly #connection: SqlConnection;
   readonly #clock: Clock;
   readonly boards: BoardStore;
+  readonly #stock: StockRows;
 
   /** Takes over the connection and brings its schema up to date; throws where that cannot be done. */
   constructor(connection: SqlConnection, clock: Clock) {
@@ -42,6 +50,7 @@ export class SqliteJobStore implements JobStore, KeepsBoards {
     this.#clock = clock;
     migrate(connection, clock);
     this.boards = new BoardRows(connection, clock);
+    this.#stock = new StockRows(connection);
   }
 
   async createJob(job: NewJob): Promise<Written | Refusal> {
@@ -167,9 +176,15 @@ export class SqliteJobStore implements JobStore, KeepsBoards {
       const sorted = sortNewEvents(log, events);
       if (!sorted.ok) return sorted;
       if (sorted.added.length > 0) {
-        const problem = accept(headOf(row).header, [...log, ...sorted.added], log.length);
+        const { header, practice } = headOf(row);
+        const whole = [...log, ...sorted.added];
+        const problem = accept(header, whole, log.length);
         if (problem !== null) return { ok: false, kind: "not-accepted", problem };
-        this.#insertEvents(job, sorted.added, this.#clock());
+        const now = this.#clock();
+        this.#insertEvents(job, sorted.added, now);
+        // a practice board takes parts out of no real drawer
+        if (practice === null)
+          this.#stock.insert(movesOfJob(job, whole, log.length, kindOnBoard(header)), now);
       }
       return { ok: true, added: sorted.added.length, length: log.length + sorted.added.length };
     });
@@ -193,6 +208,18 @@ export class SqliteJobStore implements JobStore, KeepsBoards {
 
   async readPicture(job: string, id: string): Promise<Picture | null> {
     return this.#picture(job, id);
+  }
+
+  async readStock(): Promise<Stock> {
+    return this.#stock.read();
+  }
+
+  async countStock(count: Count): Promise<Parsed<CountEvent | null>> {
+    return inTransaction(this.#connection, () => {
+      const counted = count(this.#stock.read());
+      if (counted.ok && counted.value !== null) this.#stock.insert([counted.value], this.#clock());
+      return counted;
+    });
   }
 
   async close(): Promise<void> {

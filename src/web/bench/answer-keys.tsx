@@ -6,6 +6,7 @@ import { FINDINGS, LOAD_ENDS, OBSERVED, VERDICTS, verdictWords } from "../words.
 import type { AnswerProps } from "./bench-props.ts";
 import { ReadingKeys } from "./reading-keys.tsx";
 import { ReplaceForm } from "./replace-form.tsx";
+import { Shelve } from "./shelve.tsx";
 
 export function AnswerKeys(props: AnswerProps) {
   switch (props.card.action.do) {
@@ -159,16 +160,25 @@ function ObservedKeys({ card, hands, disabled }: AnswerProps) {
   );
 }
 
-function VerdictKeys({ card, hands, disabled }: AnswerProps) {
+/** Verdicts that give a board up: what was fitted in it need not stay on it. */
+const GIVEN_UP: ReadonlySet<string> = new Set(["not-economic", "not-repairable", "declined"]);
+
+function VerdictKeys({ card, hands, disabled, fitted }: AnswerProps) {
   const proposed = field(card.action, "verdict") ?? "";
+  const [shelved, setShelved] = useState<ReadonlySet<string>>(new Set());
+  const back = (verdict: string) =>
+    GIVEN_UP.has(verdict) && shelved.size > 0 ? { shelved: [...shelved] } : {};
   return (
     <div className="verdict-keys">
+      {fitted.length > 0 && GIVEN_UP.has(proposed) && (
+        <Shelve fitted={fitted} shelved={shelved} onShelved={setShelved} />
+      )}
       <button
         type="button"
         className="primary tall"
         data-key="d"
         disabled={disabled}
-        onClick={() => hands.done(card.action)}
+        onClick={() => hands.done(card.action, back(proposed))}
       >
         Close the job: {verdictWords(proposed)}
       </button>
@@ -180,7 +190,7 @@ function VerdictKeys({ card, hands, disabled }: AnswerProps) {
               type="button"
               key={verdict}
               disabled={disabled}
-              onClick={() => hands.done({ do: "close", verdict })}
+              onClick={() => hands.done({ do: "close", verdict }, back(verdict))}
             >
               {words}
             </button>

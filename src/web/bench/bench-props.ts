@@ -3,6 +3,8 @@ import type { ActionView, BenchView, CardView } from "../../wire/bench-view.ts";
 import type { KeptEvent, Outcome } from "../job-event.ts";
 import type { OpenJob } from "../use-job.ts";
 import type { Agenda } from "./agenda.ts";
+import type { FittedHere } from "./shelve.tsx";
+import type { PartFit } from "./use-part-fit.ts";
 
 /** What a panel or the card may do to the job. */
 export interface Hands {
@@ -39,4 +41,8 @@ export interface AnswerProps {
   readonly view: BenchView;
   readonly hands: Hands;
   readonly disabled: boolean;
+  /** of the place that gets a new part */
+  readonly fit: PartFit;
+  /** what was fitted in this job, for one that is given up */
+  readonly fitted: readonly FittedHere[];
 }

@@ -13,13 +13,16 @@ import { AtStake } from "./gates.tsx";
 import { gateBefore, HeldBack } from "./held-back.tsx";
 import { PowerForecast } from "./power-forecast.tsx";
 import { Probes } from "./probes.tsx";
+import { fittedHere } from "./shelve.tsx";
 import { SomethingElse } from "./something-else.tsx";
 import { SwitchOn } from "./switch-on.tsx";
+import { usePartFit } from "./use-part-fit.ts";
 import { WhichPart } from "./which-part.tsx";
 
 export function CheckCard(props: CardProps) {
   const { card, view, agenda, hands, switchedOn } = props;
   const gate = gateBefore(view, agenda);
+  const fit = usePartFit(props.open, card.action.do === "replace" ? field(card.action, "part") : null);
   const article = useFocusAt(switchedOn);
   const before = card.action.do === "power" && gate === null && !switchedOn;
   return (
@@ -51,7 +54,14 @@ export function CheckCard(props: CardProps) {
               onSwitchedOn={() => hands.throwSwitch(true)}
             />
           ) : (
-            <AnswerKeys card={card} view={view} hands={hands} disabled={props.waiting} />
+            <AnswerKeys
+              card={card}
+              view={view}
+              hands={hands}
+              disabled={props.waiting}
+              fit={fit}
+              fitted={card.action.do === "close" ? fittedHere(props.open) : []}
+            />
           )}
           {switchedOn && (
             <button type="button" className="quiet" onClick={() => hands.throwSwitch(false)}>
@@ -62,6 +72,7 @@ export function CheckCard(props: CardProps) {
       ) : (
         <HeldBack gate={gate} view={view} hands={hands} />
       )}
+      {card.action.do === "replace" && <WhichPart fit={fit} />}
       {!switchedOn && <Reasoning {...props} />}
     </article>
   );
@@ -105,12 +116,9 @@ function BeforeStep({ card, currency }: { readonly card: CardView; readonly curr
 }
 
 /** Why this step, what it is expected to show, and what else could be done. */
-function Reasoning({ open, card, view, agenda, hands }: CardProps) {
+function Reasoning({ card, view, agenda, hands }: CardProps) {
   return (
     <>
-      {card.action.do === "replace" && (
-        <WhichPart job={open.id} part={field(card.action, "part") ?? ""} partFit={open.partFit} />
-      )}
       {card.why !== "" && <p className="why">{card.why}</p>}
       {card.good !== null && (
         <p className="why">

@@ -1,23 +1,54 @@
-/** A replacement done: what it cost, and whether the part was new or pulled from a donor. */
+/** A replacement done: what was fitted, out of the drawer or bought, what it cost, and whether it was new or pulled. */
 import { useState } from "react";
-import { field } from "../job-event.ts";
+import type { OfferAnswer } from "../../wire/fit-view.ts";
+import { field, type Outcome } from "../job-event.ts";
+import { AtHand } from "./at-hand.tsx";
 import type { AnswerProps } from "./bench-props.ts";
 
-export function ReplaceForm({ card, view, hands, disabled }: AnswerProps) {
+/** The stock's line, as the event names it: `with` and `used` stand beside it. */
+function fromOf({ place, donor }: OfferAnswer): Outcome {
+  return { ...(place === null ? {} : { place }), ...(donor === null ? {} : { donor }) };
+}
+
+export function ReplaceForm({ card, view, hands, disabled, fit }: AnswerProps) {
+  const [chosen, setChosen] = useState<OfferAnswer | null>(null);
+  const [name, setName] = useState(field(card.action, "with") ?? "");
   const [price, setPrice] = useState(
     field(card.action, "price") ?? (card.money > 0 ? String(card.money) : ""),
   );
   const [used, setUsed] = useState(card.action.used === true);
   const amount = Number(price.replace(",", "."));
   const wrong = price.trim() !== "" && !(Number.isFinite(amount) && amount >= 0);
+  const choose = (offer: OfferAnswer | null) => {
+    setChosen(offer);
+    if (offer === null) return;
+    setName(offer.name);
+    setUsed(offer.used);
+    setPrice(offer.price === null ? "" : String(offer.price));
+  };
   const done = () =>
-    hands.done(card.action, {
-      ...(price.trim() === "" ? {} : { price: amount }),
-      ...(used ? { used: true } : {}),
-    });
+    hands.done(
+      { do: card.action.do, part: card.action.part },
+      {
+        ...(name.trim() === "" ? {} : { with: name.trim() }),
+        ...(price.trim() === "" ? {} : { price: amount }),
+        ...(used ? { used: true } : {}),
+        ...(chosen === null ? {} : { from: fromOf(chosen) }),
+      },
+    );
   return (
     <div className="replace">
+      <AtHand offers={fit.view?.atHand ?? []} chosen={chosen} currency={view.currency} onChoose={choose} />
       <div className="entry">
+        <label htmlFor="fitted">What is fitted, as it is marked</label>
+        <input
+          id="fitted"
+          autoComplete="off"
+          autoCapitalize="off"
+          value={name}
+          disabled={chosen !== null}
+          onChange={(event) => setName(event.target.value)}
+        />
         <label htmlFor="price">Paid for it, {view.currency}</label>
         <input
           id="price"
@@ -28,10 +59,20 @@ export function ReplaceForm({ card, view, hands, disabled }: AnswerProps) {
           onChange={(event) => setPrice(event.target.value)}
         />
         <label className="tick">
-          <input type="checkbox" checked={used} onChange={(event) => setUsed(event.target.checked)} />
+          <input
+            type="checkbox"
+            checked={used}
+            disabled={chosen !== null}
+            onChange={(event) => setUsed(event.target.checked)}
+          />
           Pulled from a donor board
         </label>
       </div>
+      {chosen !== null && (
+        <p role="status" className="aside">
+          Done takes one {chosen.name} out of the drawer; undo puts it back.
+        </p>
+      )}
       <button type="button" className="primary tall" data-key="d" disabled={disabled || wrong} onClick={done}>
         Done
       </button>

@@ -1,50 +1,21 @@
 /** Which part will do in the place that is to get a new one: what it must hold to, what many makers sell, and one candidate compared. */
-import { useEffect, useState } from "react";
-import type { Finding, FitView, OfferAnswer, TypedFit } from "../../wire/fit-view.ts";
+import { useState } from "react";
+import type { Finding, FitView, OfferAnswer } from "../../wire/fit-view.ts";
 import { CandidateTable } from "./candidate-table.tsx";
+import { OpenPoints } from "./open-points.tsx";
+import type { PartFit } from "./use-part-fit.ts";
 
-interface WhichPartProps {
-  readonly job: string;
-  readonly part: string;
-  partFit(part: string, typed: TypedFit): Promise<FitView>;
-}
-
-/** What was typed of each place of each job stays while the page is open, whatever card comes between. */
-const typedFor = new Map<string, TypedFit>();
-const NOTHING: TypedFit = { original: {}, candidate: {} };
-
-export function WhichPart({ job, part, partFit }: WhichPartProps) {
+export function WhichPart({ fit }: { readonly fit: PartFit }) {
   const [opened, setOpened] = useState(false);
   return (
     <details className="which-part" onToggle={(event) => setOpened(event.currentTarget.open)}>
       <summary>Which part will do</summary>
-      {opened && <WhichPartBody key={`${job} ${part}`} job={job} part={part} partFit={partFit} />}
+      {opened && <WhichPartBody fit={fit} />}
     </details>
   );
 }
 
-function WhichPartBody({ job, part, partFit }: WhichPartProps) {
-  const [typed, setTyped] = useState<TypedFit>(typedFor.get(`${job} ${part}`) ?? NOTHING);
-  const [view, setView] = useState<FitView | null>(null);
-  const [problem, setProblem] = useState<string | null>(null);
-  useEffect(() => {
-    let waiting = true;
-    partFit(part, typed).then(
-      (found) => {
-        if (!waiting) return;
-        setView(found);
-        setProblem(null);
-      },
-      (error: Error) => waiting && setProblem(error.message),
-    );
-    return () => {
-      waiting = false;
-    };
-  }, [part, partFit, typed]);
-  const type = (change: TypedFit) => {
-    typedFor.set(`${job} ${part}`, change);
-    setTyped(change);
-  };
+function WhichPartBody({ fit: { view, typed, problem, type } }: { readonly fit: PartFit }) {
   if (view === null && problem !== null) return <p role="alert">{problem}</p>;
   if (view === null) return <p className="aside">Looking it up…</p>;
   return (
@@ -146,17 +117,6 @@ function Offers({ offers }: { readonly offers: readonly OfferAnswer[] }) {
   );
 }
 
-function OpenPoints({ findings }: { readonly findings: readonly Finding[] }) {
-  const asked = findings.filter(({ says }) => says === "asks").map(({ words }) => words);
-  const open = findings.filter(({ says }) => says === "open").map(({ rule }) => rule);
-  return (
-    <span className="aside">
-      {asked.join("; ")}
-      {open.length > 0 && `${asked.length > 0 ? "; " : ""}look up: ${open.join(", ")}`}
-    </span>
-  );
-}
-
 const SIGNS: Readonly<Record<Finding["says"], string>> = {
   bars: "No",
   asks: "Only if",
@@ -196,6 +156,7 @@ function Incoming({ view }: { readonly view: FitView }) {
         pairs={view.incoming.map((step) => ({
           head: step.pulledOnly ? `${step.do} (pulled parts)` : step.do,
           text: step.expect,
+          aside: step.source === null ? step.mark : `${step.mark}: ${step.source}`,
         }))}
       />
       <p className="aside">{view.baseline}</p>

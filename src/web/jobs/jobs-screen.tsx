@@ -63,6 +63,9 @@ export function JobsScreen() {
           <button type="button" className="quiet" onClick={() => go("#/shop")}>
             The shop's terms
           </button>
+          <button type="button" onClick={() => go("#/drawer")}>
+            Parts drawer
+          </button>
         </div>
         {problem !== null && (
           <p className="sync" role="status">

@@ -25,6 +25,7 @@ export const SHOP_TERMS = [
     hint: "before it is quoted",
   },
   { name: "comebackCost", words: "A come-back costs", usual: "30", typed: "money", hint: "" },
+  { name: "waitCost", words: "Waiting for a part costs", usual: "0", typed: "money", hint: "" },
   {
     name: "warrantyCost",
     words: "Set aside for each repair",

@@ -1,38 +1,6 @@
-/** Preferred values and what is printed on a resistor. IEC 60063 and IEC 60062 as listed at public pages. */
+/** What is printed on a resistor, by IEC 60062 as listed at public pages. */
 import type { Parsed } from "../../units/outcome.ts";
 import { ranged, within } from "../range.ts";
-
-export type Series = "E6" | "E12" | "E24" | "E48" | "E96";
-
-/** The two-digit series are history, not a formula. */
-const TWO_DIGITS: Readonly<Record<"E6" | "E12" | "E24", readonly number[]>> = {
-  E6: [10, 15, 22, 33, 47, 68],
-  E12: [10, 12, 15, 18, 22, 27, 33, 39, 47, 56, 68, 82],
-  E24: [10, 11, 12, 13, 15, 16, 18, 20, 22, 24, 27, 30, 33, 36, 39, 43, 47, 51, 56, 62, 68, 75, 82, 91],
-};
-
-/** One decade of a series, 100 to 999 (E6 to E24 times ten). E48 and E96 are round(100 10^(i/n)). */
-export function decadeOf(series: Series): readonly number[] {
-  if (series === "E48" || series === "E96") {
-    const count = series === "E48" ? 48 : 96;
-    return Array.from({ length: count }, (_, at) => Math.round(100 * 10 ** (at / count)));
-  }
-  return TWO_DIGITS[series].map((value) => value * 10);
-}
-
-/** The value of a series that is nearest by ratio: what a burnt resistor most likely was. */
-export function nearestPreferred(ohms: number, series: Series): Parsed<number> {
-  return within([ranged("value", ohms, 1e-12, 1e12, "")], () => {
-    const power = Math.floor(Math.log10(ohms)) - 2;
-    const decade = decadeOf(series);
-    const near = [...decade, ...decade.map((value) => value * 10), ...decade.map((value) => value / 10)];
-    const scaled = ohms / 10 ** power;
-    const best = near.reduce((a, b) =>
-      Math.abs(Math.log(b / scaled)) < Math.abs(Math.log(a / scaled)) ? b : a,
-    );
-    return Number((best * 10 ** power).toPrecision(4));
-  });
-}
 
 /** `4K7`, `R47`, `47K3`: a value as it is printed, the letter where the point would be. */
 export function printedOhms(ohms: number): Parsed<string> {
@@ -62,7 +30,12 @@ export interface Banded {
   readonly ohms: number;
   /** null: lists disagree on this colour */
   readonly tolerance: number | null;
+  /** two digits belong to 5 % and wider, three to 2 % and tighter: what is otherwise may be read from the wrong end */
+  readonly usual: boolean;
 }
+
+/** Where two digits end and three begin (instrumentationtools.com, IEC page). */
+const THREE_DIGITS_UP_TO = 0.02;
 
 /** Three to five colour bands, the tolerance last where there are four or more (IEC 60062, resistorcolorcodes.org chart). */
 export function ohmsOfBands(bands: readonly string[]): Parsed<Banded> {
@@ -83,5 +56,6 @@ export function ohmsOfBands(bands: readonly string[]): Parsed<Banded> {
   const known = last === undefined || last in TOLERANCE || last === "violet" || last === "grey";
   if (!known) return { ok: false, problem: `bands: ${last} is no tolerance` };
   const value = digits.reduce((sum, digit) => sum * 10 + digit, 0);
-  return { ok: true, value: { ohms: Number((value * times).toPrecision(6)), tolerance } };
+  const usual = tolerance === null || tolerance <= THREE_DIGITS_UP_TO === (digitCount === 3);
+  return { ok: true, value: { ohms: Number((value * times).toPrecision(6)), tolerance, usual } };
 }

@@ -1,0 +1,24 @@
+import type { AtHand } from "../money/terms.ts";
+import { type Fields, present } from "../units/fields.ts";
+import { FrozenMap } from "../units/frozen.ts";
+import { quoted, suggestion } from "../units/nearest.ts";
+
+/** The job file's `stock`: for places of this board, what lies at hand. */
+export function readAtHand(job: Fields, refs: readonly string[]): ReadonlyMap<string, AtHand> {
+  if (!job.has("stock")) return new FrozenMap<string, AtHand>([]);
+  const stock = job.object("stock");
+  const entries = stock.keys.map((ref): readonly [string, AtHand] => {
+    if (!refs.includes(ref)) stock.complain(ref, `there is no part ${quoted(ref)}${suggestion(ref, refs)}`);
+    const lying = stock.object(ref);
+    lying.only(["with", "price", "used"], "a part at hand");
+    return [
+      ref,
+      present<AtHand>({
+        with: lying.text("with"),
+        price: lying.number("price", { least: 0 }),
+        used: lying.mark("used"),
+      }),
+    ];
+  });
+  return new FrozenMap(entries);
+}

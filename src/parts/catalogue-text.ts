@@ -1,0 +1,51 @@
+/** A whole catalogue as text: every row read, and lines written back. */
+import { type CsvRow, csvRows, csvText } from "../units/csv-text.ts";
+import type { Parsed } from "../units/outcome.ts";
+import type { CatalogueType, StockLine } from "./catalogue.ts";
+import { CatalogueReader, catalogueCells, type ReadCatalogue, readHeader } from "./catalogue-rows.ts";
+import { STANDARD_TYPES } from "./standard-types.ts";
+
+export interface CatalogueText extends ReadCatalogue {
+  /** rows below the header */
+  readonly rows: number;
+}
+
+/** Told after some hundreds of rows, and at the end. */
+export type RowsRead = (done: number, of: number) => void;
+const ROWS_A_WORD = 250;
+
+/**
+ * Reads every row. A problem is one that leaves no row to read: nothing in it, or no header that can be read.
+ * @param known - types beside the standard ones that rows may name, and must not contradict
+ */
+export function readCatalogueText(
+  text: string,
+  known: readonly CatalogueType[] = [],
+  told: RowsRead = () => undefined,
+): Parsed<CatalogueText> {
+  const [header, ...below] = csvRows(text);
+  if (header === undefined) return { ok: false, problem: "it is empty; the first line names the columns" };
+  if (header.problem !== null) return { ok: false, problem: `line ${header.line}: ${header.problem}` };
+  const columns = readHeader(header);
+  if (!columns.ok) return columns;
+  const reader = new CatalogueReader(columns.value, [...STANDARD_TYPES, ...known]);
+  below.forEach((row: CsvRow, at) => {
+    if (at % ROWS_A_WORD === 0) told(at, below.length);
+    reader.add(row);
+  });
+  told(below.length, below.length);
+  return { ok: true, value: { rows: below.length, ...reader.read() } };
+}
+
+/** The lines where every row can be read; else a problem that names the first that cannot. */
+export function allRows(read: ReadCatalogue): Parsed<readonly StockLine[]> {
+  const [first] = read.refused;
+  if (first === undefined) return { ok: true, value: read.lines.map(({ stock }) => stock) };
+  const more = read.refused.length - 1;
+  const rest = more === 0 ? "" : `; ${more} more ${more === 1 ? "row is" : "rows are"} refused`;
+  return { ok: false, problem: `line ${first.line}: ${first.reasons.join("; ")}${rest}` };
+}
+
+export function catalogueText(lines: readonly StockLine[]): string {
+  return csvText(catalogueCells(lines));
+}

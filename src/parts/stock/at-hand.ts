@@ -1,0 +1,58 @@
+/** What lies at hand for each place of a board, as far as the rules can tell without anybody looking a type up. */
+import type { Board, Part } from "../../board/board.ts";
+import { inHouse, type StockLine } from "../catalogue.ts";
+import { type Offer, offersFor } from "../offers.ts";
+import { wantedAt } from "../wanted.ts";
+
+/** The field of a job file's `stock` for one place. */
+export interface LyingPart {
+  readonly with: string;
+  readonly price?: number;
+  readonly used?: true;
+}
+
+/** Rules that ask for the very type: what carries a program, or pins of its own, is known by its name alone. */
+const VERY_TYPE: ReadonlySet<string> = new Set(["identical chip", "same chip", "program", "no table"]);
+
+const alike = (one: string, other: string) => one.trim().toLowerCase() === other.trim().toLowerCase();
+
+/** Does it come off a board of this very name or family? Then it is what was there, whatever its marking. */
+function offSameBoard(board: Board, { donor }: StockLine): boolean {
+  return donor !== null && [board.name, board.family].some((name) => alike(name, donor));
+}
+
+/**
+ * A plan may count on it: nothing bars it, some figure that is known of the original is kept, and where only the very type will do it is known
+ * to be that.
+ */
+function counts(board: Board, { line, verdict }: Offer): boolean {
+  if (verdict.fits === "no") return false;
+  if (offSameBoard(board, line)) return true;
+  const unsure = verdict.findings.some(
+    ({ rule, says }) => VERY_TYPE.has(rule) && (says === "open" || says === "asks"),
+  );
+  return !unsure && verdict.findings.some(({ says, about }) => says === "meets" && about !== undefined);
+}
+
+/** The best of the lines that are in the house for one place; null where none will do, as far as can be told. */
+function lyingFor(board: Board, part: Part, lines: readonly StockLine[]): StockLine | null {
+  const offers = offersFor(wantedAt(board, part, null), lines);
+  return offers.find((offer) => counts(board, offer))?.line ?? null;
+}
+
+/** The `stock` of a job file for this board out of a shop's stock: each place by itself, so that two places may count on one part. */
+export function atHandFor(board: Board, stock: readonly StockLine[]): Readonly<Record<string, LyingPart>> {
+  const lines = stock.filter(inHouse);
+  const found: Record<string, LyingPart> = {};
+  if (lines.length === 0) return found;
+  for (const part of board.parts.values()) {
+    const line = lyingFor(board, part, lines);
+    if (line === null) continue;
+    found[part.ref] = {
+      with: line.type.name,
+      ...(line.price === null ? {} : { price: line.price }),
+      ...(line.used ? { used: true } : {}),
+    };
+  }
+  return found;
+}
