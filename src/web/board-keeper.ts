@@ -167,8 +167,14 @@ export async function boardList(): Promise<BoardList> {
   return { boards: [...boards.map(({ id, title }) => ({ id, title })), ...list.boards] };
 }
 
+/** What the ids of one's own boards begin with; those that come with the program are named after what they drive. */
+const OWN = "own-";
+
+export function newBoardId(): string {
+  return `${OWN}${newId()}`;
+}
+
 export async function boardFile(id: string): Promise<BoardAnswer | null> {
-  return (
-    (await openOwnBoard(id)) ?? freshOrKept<BoardAnswer | null>(`board:${id}`, () => api.board(id), null)
-  );
+  const own = id.startsWith(OWN) ? await openOwnBoard(id) : null;
+  return own ?? freshOrKept<BoardAnswer | null>(`board:${id}`, () => api.board(id), null);
 }

@@ -58,7 +58,11 @@ async function openPage(screen: (typeof SCREENS)[number], complaints: string[]):
   });
   const page = await context.newPage();
   page.on("pageerror", (error) => complaints.push(error.message));
-  page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
+  page.on(
+    "console",
+    (message) =>
+      message.type() === "error" && complaints.push(`${message.text()} (${message.location().url})`),
+  );
   page.on("request", (request) => {
     const { origin, protocol } = new URL(request.url());
     if (protocol.startsWith("http") && `${origin}/` !== server.url) complaints.push(`asked ${request.url()}`);

@@ -3,13 +3,13 @@ import { useCallback, useEffect, useState } from "react";
 import {
   deleteOwnBoard,
   keepOwnBoard,
+  newBoardId,
   type OwnBoardKept,
   type OwnBoardLine,
   type OwnBoards,
   openOwnBoard,
   ownBoards,
 } from "../board-keeper.ts";
-import { newId } from "../job-event.ts";
 import { go } from "../route.ts";
 import { BringBoard } from "./bring-board.tsx";
 
@@ -32,7 +32,7 @@ export function BoardsScreen() {
     withBoard(id, ({ title, board, outcomes }) => {
       const name = `${title}, copy`;
       return keepOwnBoard({
-        id: `own-${newId()}`,
+        id: newBoardId(),
         title: name,
         board: { ...(board as object), name },
         outcomes,

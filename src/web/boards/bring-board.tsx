@@ -1,8 +1,7 @@
 /** A board that somebody gave, as a file: shown with what it would change, and kept when that is wanted. */
 import { useState } from "react";
-import { keepOwnBoard, type OwnBoardLine, openOwnBoard } from "../board-keeper.ts";
+import { keepOwnBoard, newBoardId, type OwnBoardLine, openOwnBoard } from "../board-keeper.ts";
 import type { BroughtBoard } from "../engine-messages.ts";
-import { newId } from "../job-event.ts";
 import { useEngine } from "../use-engine.ts";
 
 interface Props {
@@ -36,7 +35,7 @@ export function BringBoard({ boards, onKept }: Props) {
     }
   };
   const keep = async ({ id, title, content, outcomes }: Preview) => {
-    await keepOwnBoard({ id: id ?? `own-${newId()}`, title, board: content, outcomes });
+    await keepOwnBoard({ id: id ?? newBoardId(), title, board: content, outcomes });
     setPreview(null);
     onKept();
   };

@@ -1,9 +1,8 @@
 /** A board that nobody has described: four answers make one that can be worked on, the rest makes it exact. */
 import { useState } from "react";
 import type { ComposerView, QuestionView } from "../../wire/composer-view.ts";
-import { keepOwnBoard } from "../board-keeper.ts";
+import { keepOwnBoard, newBoardId } from "../board-keeper.ts";
 import { chosenBoard, type Described, type IntakeProps } from "../intake/intake.ts";
-import { newId } from "../job-event.ts";
 import { go } from "../route.ts";
 import { QuestionField, UNSURE } from "./question-field.tsx";
 import { useDescription } from "./use-description.ts";
@@ -22,7 +21,7 @@ export function DescribeScreen({ intake, change }: IntakeProps) {
   const use = async () => {
     if (view === null || stale || problem !== null) return;
     if (view.needed.length > 0) return setLacking(`Still to be answered: ${view.needed.join(", ")}.`);
-    const id = described.id === "" ? `own-${newId()}` : described.id;
+    const id = described.id === "" ? newBoardId() : described.id;
     try {
       await keepOwnBoard({ id, title: view.name, board: view.board });
     } catch {
