@@ -5,7 +5,7 @@ import { answerCard, cardReady, inspect } from "./bench-page.ts";
 import { servePage } from "./served-page.ts";
 
 const MOST_TAPS = 24;
-const MOST_STEPS = 80;
+const MOST_STEPS = 120;
 const JOB_MS = 600_000;
 
 let served: Awaited<ReturnType<typeof servePage>>;
@@ -61,6 +61,8 @@ describe("a board of one's own, edited", () => {
       await tap("checkbox", /No board at hand/);
       await tap("radio", /^own board, 230 V/);
       await tap("radio", /^Surge/);
+      // the same hidden faults every time; a person takes the number that is offered
+      await page.getByLabel(/Practice number/).fill("3");
       await tap("button", "Start the practice job");
       await cardReady(page);
       expect(taps).toBeLessThanOrEqual(MOST_TAPS);

@@ -1,5 +1,5 @@
 /** A board that nobody has described: four answers make one that can be worked on, the rest makes it exact. */
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import type { ComposerView, QuestionView } from "../../wire/composer-view.ts";
 import { keepOwnBoard, newBoardId } from "../board-keeper.ts";
 import { chosenBoard, type Described, type IntakeProps } from "../intake/intake.ts";
@@ -13,13 +13,14 @@ export function DescribeScreen({ intake, change }: IntakeProps) {
   const described = intake.described ?? NOTHING_SAID;
   const { view, problem, stale } = useDescription(described);
   const [lacking, setLacking] = useState<string | null>(null);
+  const [wanted, setWanted] = useState(false);
   const say = (part: Partial<Described>) => {
     setLacking(null);
     change({ described: { ...described, ...part } });
   };
   const answer = (id: string, value: string) => say({ answers: { ...described.answers, [id]: value } });
   const use = async () => {
-    if (view === null || stale || problem !== null) return;
+    if (view === null || problem !== null) return;
     if (view.needed.length > 0) return setLacking(`Still to be answered: ${view.needed.join(", ")}.`);
     const id = described.id === "" ? newBoardId() : described.id;
     try {
@@ -30,6 +31,12 @@ export function DescribeScreen({ intake, change }: IntakeProps) {
     change({ ...chosenBoard(id, view.board), described: { ...described, id } });
     go("#/new");
   };
+  // a tap before the last answer is worked in waits for it
+  useEffect(() => {
+    if (!wanted || stale) return;
+    setWanted(false);
+    void use();
+  });
   const questions = view?.questions ?? [];
   const fieldOf = (question: QuestionView) => (
     <QuestionField
@@ -62,7 +69,7 @@ export function DescribeScreen({ intake, change }: IntakeProps) {
             onChange={(event) => say({ name: event.target.value })}
           />
         </label>
-        <UseBar view={view} problem={problem ?? lacking} busy={stale} onUse={() => void use()} />
+        <UseBar view={view} problem={problem ?? lacking} busy={stale} onUse={() => setWanted(true)} />
       </main>
     </div>
   );
