@@ -49,7 +49,7 @@ describe("what this bench has learnt", () => {
   it("is shown beside the defaults, without practice, and a job can be left out and taken in again", async () => {
     const page = await served.phone();
     await page.goto(served.url);
-    await page.getByRole("button", { name: "What this bench has learnt" }).click();
+    await page.getByRole("button", { name: "What was learnt" }).click();
     await page.getByText("All closed jobs are read.").waitFor({ timeout: 60_000 });
     await page.getByText("From 4 closed jobs on 4 boards.").waitFor();
     const fuse = page

@@ -38,6 +38,14 @@ async function listJobs(): Promise<Listed> {
   }
 }
 
+/** What the bench keeps beside its jobs. */
+const SHOP = [
+  { to: "#/drawer", words: "Parts drawer" },
+  { to: "#/boards", words: "Own boards" },
+  { to: "#/shop", words: "The shop's terms" },
+  { to: "#/learnt", words: "What was learnt" },
+] as const;
+
 export function JobsScreen() {
   const [{ jobs, problem }, setListed] = useState<Listed>({ jobs: null, problem: null });
   useEffect(() => void listJobs().then(setListed), []);
@@ -50,23 +58,16 @@ export function JobsScreen() {
         <p>From a dead board to a verdict: which check next, what it means, what to replace, when to stop.</p>
       </header>
       <main>
-        <div className="front-keys">
-          <button type="button" className="primary tall" onClick={() => go("#/new")}>
-            New job
-          </button>
-          <button type="button" className="tall" onClick={() => go("#/learnt")}>
-            What this bench has learnt
-          </button>
-          <button type="button" className="tall" onClick={() => go("#/boards")}>
-            Own boards
-          </button>
-          <button type="button" className="quiet" onClick={() => go("#/shop")}>
-            The shop's terms
-          </button>
-          <button type="button" onClick={() => go("#/drawer")}>
-            Parts drawer
-          </button>
-        </div>
+        <button type="button" className="primary tall" onClick={() => go("#/new")}>
+          New job
+        </button>
+        <nav className="shop-keys" aria-label="The shop">
+          {SHOP.map(({ to, words }) => (
+            <button type="button" key={to} onClick={() => go(to)}>
+              {words}
+            </button>
+          ))}
+        </nav>
         {problem !== null && (
           <p className="sync" role="status">
             {problem}
