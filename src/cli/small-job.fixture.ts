@@ -3,31 +3,10 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { PassThrough } from "node:stream";
+import { RECTIFIER } from "../job/rectifier-job.fixture.ts";
 import type { Io } from "./io.ts";
 
-export const SMALL_BOARD = {
-  format: "faultwright-board/1",
-  name: "small rectifier",
-  family: "rectifier",
-  supply: { kind: "ac", volts: 230, hz: 50, at: ["L", "N"] },
-  zero: "NBUS",
-  parts: {
-    F1: { kind: "fuse", pins: { "1": "L", "2": "LF" }, value: { amps: 5 }, stage: "input" },
-    BR1: {
-      kind: "bridge",
-      pins: { ac1: "LF", ac2: "N", plus: "PBUS", minus: "NBUS" },
-      value: { amps: 8, volts: 600 },
-      stage: "rectifier",
-    },
-    C1: {
-      kind: "capacitor",
-      pins: { plus: "PBUS", minus: "NBUS" },
-      value: { farads: 330e-6, volts: 400, type: "electrolytic" },
-      stage: "bus",
-    },
-    R1: { kind: "resistor", pins: { "1": "PBUS", "2": "NBUS" }, value: { ohms: 220000 }, stage: "bus" },
-  },
-} as const;
+export const SMALL_BOARD = RECTIFIER;
 
 export const SMALL_JOB = {
   format: "faultwright-job/1",

@@ -3,7 +3,7 @@ import type { ValueRule } from "../board/kinds.ts";
 import { KIND_NAMES, kindOf } from "../board/kinds.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import type { Parsed } from "../units/outcome.ts";
-import { parseQuantity } from "../units/quantity.ts";
+import { PREFIXES, parseQuantity } from "../units/quantity.ts";
 import {
   addPart,
   type BoardContent,
@@ -139,21 +139,10 @@ function valueView(field: string, rule: ValueRule, value: unknown): readonly Val
   return [{ field, text, words }];
 }
 
-const LETTERS: readonly (readonly [number, string])[] = [
-  [9, "G"],
-  [6, "M"],
-  [3, "k"],
-  [0, ""],
-  [-3, "m"],
-  [-6, "u"],
-  [-9, "n"],
-  [-12, "p"],
-];
-
 /** 4700 as `4.7k`, 330e-6 as `330u`: what a person types, and exactly the number, else all its digits. */
 function typedFigure(value: number): string {
   const size = Math.abs(value);
-  const [power, letter] = LETTERS.find(([exponent]) => size >= 10 ** exponent * 0.9999999) ?? [0, ""];
+  const [power, letter] = PREFIXES.find(([exponent]) => size >= 10 ** exponent * 0.9999999) ?? [0, ""];
   const text = `${Number((value / 10 ** power).toPrecision(12))}${letter}`;
   const read = parseQuantity(text);
   return read.ok && read.value === value ? text : String(value);

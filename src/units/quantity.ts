@@ -75,7 +75,8 @@ function letterAsPoint(bare: string): number | null {
   return numberOf(sign, `${whole === "" ? "0" : whole}.${fraction}`, POWERS.get(letter) ?? 0);
 }
 
-const PREFIXES: readonly (readonly [number, string])[] = [
+/** Powers of ten and the letters that stand for them. */
+export const PREFIXES: readonly (readonly [number, string])[] = [
   [9, "G"],
   [6, "M"],
   [3, "k"],
