@@ -44,6 +44,7 @@ describe("a board of one's own, edited", () => {
       await tap("radio", "15 V, 5 V");
       await page.getByText(/parts, \d+ of them not seen/).waitFor();
       await tap("button", /^Use this board/);
+      await page.waitForURL(/#\/new$/);
       await page.goto(`${served.url}#/boards`);
       await tap("link", /^own board, 230 V/);
       await tap("button", /^F1 fuse/);
