@@ -137,7 +137,7 @@ export function shownWords(mode: ColdMode, shown: number | string): string {
   return formatQuantity(shown, mode === "farads" ? "F" : "ohm");
 }
 
-/** Shorts of no more than this are all zero to a diode test: their own spread is not asked for. */
+/** Shorts of no more than this are all zero to a diode mode: their own spread is not asked for. */
 const DEAD_SHORT_OHMS = 1;
 const NOMINAL_OHMS: Readonly<Record<string, number>> = { short: 0.2, leaky: 1000 };
 

@@ -169,7 +169,7 @@ function suspectView(assessment: Assessment, suspect: Suspect): SuspectView {
   };
 }
 
-/** `diode test: red on ..., black on ... read 0.00; with this fault 0.00 V, without it 0.43 V` */
+/** `diode mode: red on ..., black on ... read 0.00; with this fault 0.00 V, without it 0.43 V` */
 function reasonWords({ job, belief }: Believed, reason: Reason): string {
   const event = job.log[reason.logIndex];
   const seen = eventWords(job.board, event);

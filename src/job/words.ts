@@ -42,7 +42,7 @@ export function partWords(board: Board, ref: string): string {
 }
 
 const MODE_WORDS: Readonly<Record<string, string>> = {
-  diode: "diode test",
+  diode: "diode mode",
   continuity: "continuity",
   ohms: "ohms",
   farads: "capacitance",
