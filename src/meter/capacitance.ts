@@ -9,8 +9,9 @@ import { FARADS_HERTZ, FARADS_LEAST_OHMS } from "./ranges.ts";
 
 /** How meters differ in farads, and what stands beside every capacitance (from memory). */
 const FARADS_METERS = {
-  /** another frequency at which ranges measure: what is not a capacitance alone reads otherwise there */
+  /** another frequency at which ranges measure, with the ohms of leads and of a capacitor within: what is not a capacitance alone reads otherwise there, and a large one less */
   otherHertz: 250,
+  seriesOhms: 0.4,
   /** junctions, gates and leads beside what is measured, farads */
   strayFarads: 0.4e-9,
   strayDeviation: 0.35e-9,
@@ -46,7 +47,10 @@ export function readFarads(probing: Probing, check: ColdCheck, values: Values): 
   const perShare = slopesOf(probing, values, found);
   const alike = spreadOf(probing, values, perShare);
   const other = admittanceAt(probing, plus, minus, values, FARADS_METERS.otherHertz);
-  const elsewhere = other === null ? raw : Math.max(0, faradsIn(other, FARADS_METERS.otherHertz));
+  const elsewhere =
+    other === null
+      ? raw
+      : Math.max(0, faradsIn(behindOhms(other, FARADS_METERS.seriesOhms), FARADS_METERS.otherHertz));
   const seenSpread = Math.hypot(alike, (elsewhere - raw) / 2, FARADS_METERS.strayDeviation);
   const assumed = assumedFarads(probing.circuit, perShare);
   return {
@@ -84,7 +88,12 @@ function admittanceAt(
   return admittance(netlist, probing.frame(plus, minus, values), values, plus, minus, hertz);
 }
 
-const faradsIn = ({ im }: Admittance, hertz = FARADS_HERTZ): number => im / (2 * Math.PI * hertz);
+/** What is left of an admittance behind `ohms` in series: 1 / (1 / Y + R). */
+function behindOhms({ re, im }: Pick<Admittance, "re" | "im">, ohms: number): Pick<Admittance, "im"> {
+  return { im: im / ((1 + ohms * re) ** 2 + (ohms * im) ** 2) };
+}
+
+const faradsIn = ({ im }: Pick<Admittance, "im">, hertz = FARADS_HERTZ): number => im / (2 * Math.PI * hertz);
 
 /**
  * How the reading moves with the share by which one capacitor is larger, farads. By reciprocity the slope of Y with one capacitance
