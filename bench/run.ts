@@ -45,7 +45,8 @@ for (const { id, size, board } of series) {
   );
   console.log(
     `${id}: reading to proposal over ${waits.proposals}: median ${waits.medianMs.toFixed(0)} ms, 95 % ${waits.ninetyFifthMs.toFixed(0)} ms, slowest ${waits.slowestMs.toFixed(0)} ms; ` +
-      `fresh job: first proposal ${waits.firstMs.toFixed(0)} ms, first that is weighed ${waits.firstWeighedMs.toFixed(0)} ms; next from nothing ${next.toFixed(0)} ms`,
+      `fresh job: first proposal ${waits.firstMs.toFixed(0)} ms, first that is weighed ${waits.firstWeighedMs.toFixed(0)} ms; next from nothing ${next.toFixed(0)} ms; ` +
+      `worked ahead while hands are busy: median ${waits.aheadMedianMs.toFixed(0)} ms, 95 % ${waits.aheadNinetyFifthMs.toFixed(0)} ms, for ${waits.spentAheadMs.toFixed(0)} ms spent`,
   );
   console.log(
     `${id}: engine memory over five jobs: most ${memory.most.toFixed(0)} MB, at the end ${memory.atEnd.toFixed(0)} MB`,
@@ -69,6 +70,7 @@ writeFileSync(
       line("ngspice, op and destroy all", "#000000", ({ solves }) => solves.peerOp / 1000),
       line("warm proposal, median", "#009e73", ({ waits }) => waits.medianMs),
       line("warm proposal, 95 %", "#d55e00", ({ waits }) => waits.ninetyFifthMs),
+      line("warm, worked ahead, 95 %", "#999933", ({ waits }) => waits.aheadNinetyFifthMs),
       line("first weighed proposal, fresh job", "#cc79a7", ({ waits }) => waits.firstWeighedMs),
       line("next from nothing, 12 readings", "#e69f00", ({ next }) => next),
     ],

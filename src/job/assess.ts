@@ -63,6 +63,15 @@ function speaksOfFaults({ event, before }: TimelineEntry): boolean {
 const PREDICTORS_KEPT = 6;
 /** Power-ups whose live states are kept. */
 const LIVE_KEPT = 2;
+/** Assessments kept: what was worked out ahead for the next event, and the one before. */
+const ASSESSED_KEPT = 4;
+
+/** All that an assessment depends on beside what a session is fitted to; when an event was written, and by whom, is no part of it. */
+function assessedFrom({ absent, equipment, terms, log }: Job): string {
+  // `at` is a time, or the two places of a clip or a feed
+  const events = log.map(({ id, who, at, ...event }) => (Array.isArray(at) ? { ...event, at } : event));
+  return JSON.stringify([absent, equipment, terms, [...terms.atHand], events]);
+}
 
 /** What one board's assessments share: only speed depends on it, never an answer. */
 export class AssessmentSession {
@@ -73,6 +82,27 @@ export class AssessmentSession {
   #make: MakePredictor | null = null;
   readonly #predictors = new Map<string, Predictor>();
   readonly #live = new Map<string, LiveStates>();
+  readonly #assessed = new Map<string, Assessment>();
+
+  /** The assessment of this job, made by `form` where it is not known. */
+  assessed(job: Job, form: () => Parsed<Assessment>): Parsed<Assessment> {
+    this.#fit(job);
+    const key = assessedFrom(job);
+    const known = this.#assessed.get(key);
+    if (known !== undefined) {
+      // the newest stands last, and the log that is shown is the one that was written
+      this.#assessed.delete(key);
+      this.#assessed.set(key, known);
+      const timeline = foldLog(job.board, job.absent, job.log);
+      return timeline.ok ? { ok: true, value: { ...known, job, timeline: timeline.value } } : timeline;
+    }
+    const made = form();
+    if (!made.ok) return made;
+    const oldest = this.#assessed.keys().next();
+    if (this.#assessed.size >= ASSESSED_KEPT && !oldest.done) this.#assessed.delete(oldest.value);
+    this.#assessed.set(key, made.value);
+    return made;
+  }
 
   priors(job: Job): PriorTable {
     this.#fit(job);
@@ -142,6 +172,7 @@ export class AssessmentSession {
     this.#make = null;
     this.#predictors.clear();
     this.#live.clear();
+    this.#assessed.clear();
   }
 }
 
@@ -177,6 +208,10 @@ export function planningInput(job: Job, timeline: Timeline): PlanningInput {
 
 /** Belief and proposal. Pass the same session again for the next event of the same job. */
 export function assess(job: Job, session: AssessmentSession = new AssessmentSession()): Parsed<Assessment> {
+  return session.assessed(job, () => assessAnew(job, session));
+}
+
+function assessAnew(job: Job, session: AssessmentSession): Parsed<Assessment> {
   const believed = beliefOf(job, session);
   if (!believed.ok) return believed;
   const { timeline, priors, belief, predictor } = believed.value;

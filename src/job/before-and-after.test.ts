@@ -7,7 +7,7 @@ import { parseFault } from "../board/parse-fault.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
 import { AssessmentSession, beliefOf } from "./assess.ts";
 import { parseJob } from "./parse-job.ts";
-import { provenEmpty } from "./warm-up.ts";
+import { provenEmpty } from "./work-ahead.ts";
 
 const content = SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board;
 const parsed = parseBoard(content);

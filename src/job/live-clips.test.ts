@@ -13,7 +13,7 @@ import { MOTOR_INSULATION } from "../priors/told.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
 import { AssessmentSession, assess, beliefOf, planningInput } from "./assess.ts";
 import { parseJob } from "./parse-job.ts";
-import { provenEmpty } from "./warm-up.ts";
+import { provenEmpty } from "./work-ahead.ts";
 
 const content = SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board;
 const parsed = parseBoard(content);

@@ -7,7 +7,7 @@ import { MOTOR_INSULATION } from "../priors/told.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
 import { type Assessment, AssessmentSession, assess } from "./assess.ts";
 import { parseJob } from "./parse-job.ts";
-import { provenEmpty } from "./warm-up.ts";
+import { provenEmpty } from "./work-ahead.ts";
 
 function bench(id: string, equipment: readonly string[] = [], terms: object = {}) {
   const content = SHIPPED.find((one) => one.id === id)?.board;

@@ -19,7 +19,7 @@ import { SHIPPED } from "../shipped/shipped.ts";
 import { type Assessment, AssessmentSession, assess } from "./assess.ts";
 import { parseJob } from "./parse-job.ts";
 import { predictorsAfter } from "./predictor-of-job.ts";
-import { provenEmpty } from "./warm-up.ts";
+import { provenEmpty } from "./work-ahead.ts";
 
 export type RawParts = Record<
   string,

@@ -5,7 +5,7 @@ import { parseBoard } from "../board/parse-board.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
 import { AssessmentSession, assess } from "./assess.ts";
 import { parseJob } from "./parse-job.ts";
-import { provenEmpty } from "./warm-up.ts";
+import { provenEmpty } from "./work-ahead.ts";
 
 const content = SHIPPED.find((one) => one.id === "outdoor-unit-inverter")?.board;
 const parsed = parseBoard(content);

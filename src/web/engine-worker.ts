@@ -8,14 +8,14 @@ import { parseBoard } from "../board/parse-board.ts";
 import { type BoardChange, changedBoard, ownBoardView } from "../compose/board-change.ts";
 import { composerView } from "../compose/composer-view.ts";
 import type { BoardContent } from "../compose/edit-board.ts";
-import { AssessmentSession, assess, beliefOf } from "../job/assess.ts";
+import { type Assessment, AssessmentSession, assess, beliefOf } from "../job/assess.ts";
 import { benchLearntView, chainsOf, figuresOfJob } from "../job/bench-lessons.ts";
 import { becauseView, benchView } from "../job/bench-view.ts";
 import { comebackOf } from "../job/earlier-jobs.ts";
 import type { Job } from "../job/job.ts";
 import { leftOutBy, lessonOf } from "../job/lesson-of-job.ts";
 import { parseJob } from "../job/parse-job.ts";
-import { warmUp } from "../job/warm-up.ts";
+import { likelyNext, warmUp, workAhead } from "../job/work-ahead.ts";
 import { learn } from "../learning/learnt.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
 import { sharingPredictors } from "../meter/predictor.ts";
@@ -86,7 +86,9 @@ function jobOf({ header, events }: JobSoFar): Job {
 }
 
 function view(soFar: JobSoFar): BenchView {
-  return benchView(taken(assess(jobOf(soFar), session)));
+  const assessment = taken(assess(jobOf(soFar), session));
+  workAheadOf(assessment);
+  return benchView(assessment);
 }
 
 function practiceJob(job: Job, { seed, recorded }: PracticeInfo): PracticeJob {
@@ -238,19 +240,32 @@ function answer(request: EngineRequest): unknown {
 }
 
 /** The board whose first cold checks have been worked out ahead. */
-let ahead: Board | null = null;
+let warmed: Board | null = null;
+/** What waits to be worked out ahead; the next question takes its place. */
+let waiting: (() => void)[] = [];
+/** Hands need this long for the quickest reading; until then the next question may come at once (milliseconds). */
+const HANDS_BUSY = 150;
 
-/** While the first volts are measured, the worker has nothing to do: it prepares the first cold checks. */
-function workAhead(soFar: JobSoFar): void {
-  const job = jobOf(soFar);
-  if (ahead === job.board || soFar.events.some((event) => event.do === "measure" && event.mode !== "dcv"))
-    return;
-  ahead = job.board;
-  warmUp(job, session);
+/** While hands are busy the worker has nothing to do: it works out what they are likely to bring, an outcome at a time. */
+function workAheadOf({ job, proposal }: Assessment): void {
+  waiting = likelyNext(proposal).map((next) => () => workAhead(job, next, session));
+  const cold = job.log.some((event) => event.do === "measure" && event.mode !== "dcv");
+  if (warmed !== job.board && !cold) {
+    warmed = job.board;
+    waiting = [() => warmUp(job, session)];
+  }
+  const mine = waiting;
+  const next = (): void => {
+    if (waiting !== mine) return;
+    mine.shift()?.();
+    if (mine.length > 0) setTimeout(next);
+  };
+  setTimeout(next, HANDS_BUSY);
 }
 
 addEventListener("message", (message: MessageEvent<EngineRequest>) => {
   const { askId } = message.data;
+  waiting = [];
   let reply: EngineAnswer;
   try {
     reply = { askId, ok: true, answer: answer(message.data) };
@@ -258,5 +273,4 @@ addEventListener("message", (message: MessageEvent<EngineRequest>) => {
     reply = { askId, ok: false, problem: problem instanceof Error ? problem.message : String(problem) };
   }
   postMessage(reply);
-  if (message.data.ask === "view" && reply.ok) workAhead(message.data);
 });
