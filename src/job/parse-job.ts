@@ -51,6 +51,7 @@ const TERM_FIELDS = [
   "minimumMargin",
   "warrantyCost",
   "taxRate",
+  "boardStays",
   "carcassValue",
   "exchangeCredit",
   "waitCost",
@@ -78,7 +79,7 @@ function readTerms(job: Fields): Terms {
   const currency = terms.text("currency") ?? DEFAULT_TERMS.currency;
   if (currency.trim() === "" || currency.length > MOST_CURRENCY)
     terms.complain("currency", `expected a short word such as EUR, found ${quoted(currency)}`);
-  const money = (key: Exclude<(typeof TERM_FIELDS)[number], "currency" | "usualPrice">) =>
+  const money = (key: Exclude<(typeof TERM_FIELDS)[number], "currency" | "usualPrice" | "boardStays">) =>
     terms.number(key, { least: 0 }) ?? DEFAULT_TERMS[key];
   const usualPrice = terms.number("usualPrice", { least: 0 }) ?? DEFAULT_TERMS.agreedPrice;
   const taxRate = terms.number("taxRate", { least: 0, most: 1 }) ?? DEFAULT_TERMS.taxRate;
@@ -96,6 +97,7 @@ function readTerms(job: Fields): Terms {
     minimumMargin: money("minimumMargin"),
     warrantyCost: money("warrantyCost"),
     taxRate,
+    boardStays: terms.mark("boardStays") === true,
     carcassValue: money("carcassValue"),
     exchangeCredit: money("exchangeCredit"),
   };

@@ -248,7 +248,7 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
     why:
       action.do === "clean"
         ? `There may be ${curedWords(first.name, board)} (${percent(dead.get(first.name) ?? 0)}): clean and dry the place before anything else there is judged.`
-        : whyReplace(names, dead, step.success, { board, hypotheses }) + whereFrom(first.name, model.terms),
+        : whyReplace(names, dead, step.success, { board, hypotheses }) + whereFrom(names, model.terms),
     expect: [],
     others: others(given, action, weighed, []),
     atStake: stakes,
