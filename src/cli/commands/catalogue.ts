@@ -93,11 +93,11 @@ function importRows(file: string, options: ImportOptions, io: Io): number {
   if (!read.ok) return refuse(io, read.problem);
   if (io.isTerminal) tellSize(io, read.value);
   const { lines, refused, rows } = read.value;
-  const { fates, stock } = takeIn(
+  const { rows: taken, stock } = takeIn(
     before.value,
     lines.map((one) => one.stock),
   );
-  const count = (fate: Fate) => fates.filter((one) => one === fate).length;
+  const count = (fate: Fate) => taken.filter((one) => one.fate === fate).length;
   const written = refused.length === 0 && options.dryRun !== true;
   if (written) {
     const path = existsSync(options.into) ? realpathSync(options.into) : options.into;
@@ -110,11 +110,10 @@ function importRows(file: string, options: ImportOptions, io: Io): number {
       );
     }
   }
-  const told = lines.map(({ line, stock: one }, at) => ({
-    line,
-    name: one.type.name,
-    fate: fates[at] ?? "new",
-  }));
+  const told = lines.map(({ line, stock: one }, at) => {
+    const { fate = "new", changes = [] } = taken[at] ?? {};
+    return { line, name: one.type.name, fate, changes };
+  });
   if (options.json === true) {
     io.out(
       answerText({
@@ -130,7 +129,11 @@ function importRows(file: string, options: ImportOptions, io: Io): number {
   } else {
     const each =
       options.dryRun === true
-        ? told.map(({ line, name, fate }) => `line ${line} (${name}): ${fate}\n`).join("")
+        ? told
+            .map(
+              ({ line, name, fate, changes }) => `line ${line} (${name}): ${[fate, ...changes].join("; ")}\n`,
+            )
+            .join("")
         : "";
     const sum = `${rows} rows: ${count("new")} new, ${count("changed")} changed, ${count("same")} as they were, ${refused.length} refused`;
     io.out(
