@@ -24,6 +24,7 @@ import type {
   UndoEvent,
   UnpowerEvent,
 } from "./event.ts";
+import { readIncoming } from "./parse-incoming.ts";
 import { readMeasure } from "./parse-measure.ts";
 import { readQuote } from "./parse-quote.ts";
 import { readStockPlace } from "./parse-stock-place.ts";
@@ -41,6 +42,7 @@ const EVENT_NAMES = [
   "remove",
   "restore",
   "replace",
+  "incoming",
   "clip",
   "unclip",
   "power",
@@ -328,6 +330,8 @@ function readEvent(problems: Problems, event: Fields, name: JobEvent["do"]): Job
       return readRemove(event, name);
     case "replace":
       return readReplace(event);
+    case "incoming":
+      return readIncoming(problems, event, STAMP, readStamp(event));
     case "clip":
     case "unclip":
       return readClip(problems, event, name);
