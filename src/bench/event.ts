@@ -97,6 +97,15 @@ export interface ReplaceEvent extends Stamp {
   /** where the shop's stock had it: one is taken out there */
   readonly from?: StockPlace;
 }
+/** A reading of the part that is to go in at `part`, taken before it does: between two of its pins, by their names. */
+export interface IncomingEvent extends Stamp {
+  readonly do: "incoming";
+  readonly part: string;
+  readonly mode: ColdMode;
+  readonly red: string;
+  readonly black: string;
+  readonly reading: Reading;
+}
 export interface ClipEvent extends Omit<Stamp, "at"> {
   readonly do: "clip" | "unclip";
   readonly at: readonly [Place, Place];
@@ -178,6 +187,7 @@ export type JobEvent =
   | LiftEvent
   | RemoveEvent
   | ReplaceEvent
+  | IncomingEvent
   | ClipEvent
   | PowerEvent
   | UnpowerEvent

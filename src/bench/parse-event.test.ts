@@ -30,6 +30,8 @@ describe("an event of the log", () => {
     { do: "replace", part: "Q1", with: "a 600 V 20 A one", price: 4.5, used: true, ...STAMP },
     { do: "replace", part: "Q1", with: "K40", used: true, from: { place: "shelf", donor: "heat pump 12" } },
     { do: "replace", part: "Q1", with: "K40", from: {} },
+    { do: "incoming", part: "Q1", mode: "diode", red: "e", black: "c", reading: 0.46, ...STAMP },
+    { do: "incoming", part: "C1", mode: "farads", red: "plus", black: "minus", reading: 330e-6 },
     { do: "clip", at: ["PBUS", "NBUS"], ohms: 2200, id: "e2", who: "R." },
     { do: "unclip", at: ["PBUS", "NBUS"], ohms: 2200 },
     { do: "power", feed: "mains", observed: "runs", ...STAMP },
@@ -107,6 +109,16 @@ describe("an event of the log", () => {
       { ...DIODE, red: ["PBUS"], reading: 1 },
       "log[3].red: expected a place (a net, or REF.pin), found a list of 1",
     ],
+    [
+      { do: "incoming", part: "Q1", mode: "dcv", red: "e", black: "c", reading: 1 },
+      'log[3].mode: "dcv" is not known here',
+    ],
+    [
+      { do: "incoming", part: "Q1", mode: "diode", red: "e", black: "e", reading: 1 },
+      'log[3].black: "e" is where red is',
+    ],
+    [{ do: "incoming", part: "Q1", mode: "diode", red: "e", black: "c" }, "log[3].reading: is missing"],
+    [{ do: "incoming", part: "", mode: "diode", red: "e", black: "c", reading: 1 }, "log[3].part: is empty"],
     [{ do: "replace", part: "Q1", from: {} }, "log[3].from: a part out of stock is named: with is missing"],
     [{ do: "replace", part: "Q1", with: "K40", from: "shelf" }, "log[3].from: expected an object, found"],
     [

@@ -21,12 +21,13 @@ import type {
   RemoveEvent,
   ReplaceEvent,
   RunLoad,
-  StockPlace,
   UndoEvent,
   UnpowerEvent,
 } from "./event.ts";
+import { readIncoming } from "./parse-incoming.ts";
 import { readMeasure } from "./parse-measure.ts";
 import { readQuote } from "./parse-quote.ts";
+import { readStockPlace } from "./parse-stock-place.ts";
 import { readPlace } from "./place.ts";
 import { FEEDS, FINDINGS, MEASURE_MODES, OBSERVED, OVERRULED, PART_MARKS, VERDICTS } from "./words.ts";
 
@@ -41,6 +42,7 @@ const EVENT_NAMES = [
   "remove",
   "restore",
   "replace",
+  "incoming",
   "clip",
   "unclip",
   "power",
@@ -164,26 +166,14 @@ function readRemove(event: Fields, name: RemoveEvent["do"]): RemoveEvent {
 
 function readReplace(event: Fields): ReplaceEvent {
   event.only([...STAMP, "part", "with", "price", "used", "from"], "replace");
-  const from = event.has("from") ? readStockPlace(event) : undefined;
   return present<ReplaceEvent>({
     do: "replace",
     part: needed(event, "part"),
     with: event.text("with"),
     price: event.number("price", { least: 0 }),
     used: event.mark("used"),
-    from,
+    from: readStockPlace(event),
     ...readStamp(event),
-  });
-}
-
-/** Stock is kept by the type's name: a part without one came from nowhere that could be counted. */
-function readStockPlace(event: Fields): StockPlace {
-  const from = event.object("from");
-  from.only(["place", "donor"], "from");
-  if (!event.has("with")) event.complain("from", "a part out of stock is named: with is missing");
-  return present<StockPlace>({
-    place: from.has("place") ? needed(from, "place") : undefined,
-    donor: from.has("donor") ? needed(from, "donor") : undefined,
   });
 }
 
@@ -340,6 +330,8 @@ function readEvent(problems: Problems, event: Fields, name: JobEvent["do"]): Job
       return readRemove(event, name);
     case "replace":
       return readReplace(event);
+    case "incoming":
+      return readIncoming(problems, event, STAMP, readStamp(event));
     case "clip":
     case "unclip":
       return readClip(problems, event, name);

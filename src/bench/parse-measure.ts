@@ -11,7 +11,8 @@ function readingWords(mode: MeasureMode): readonly Exclude<Reading, number>[] {
   return isColdMode(mode) ? ["OL", ...COARSE_READINGS] : ["OL"];
 }
 
-function readReading(problems: Problems, measure: Fields, mode: MeasureMode): Reading {
+/** What the meter showed, with the words that the mode can show. */
+export function readReading(problems: Problems, measure: Fields, mode: MeasureMode): Reading {
   const input = measure.raw("reading");
   const path = measure.at("reading");
   if (typeof input === "number") return readNumber(problems, path, input);

@@ -7,6 +7,7 @@ import type { BenchState, Clip } from "./bench-state.ts";
 import type {
   CleanEvent,
   ClipEvent,
+  IncomingEvent,
   JobEvent,
   LookEvent,
   MarkEvent,
@@ -70,6 +71,19 @@ function liftOrRefit(board: Board, bench: BenchState, name: "lift" | "refit", pl
   if (name === "lift") lifted.add(place);
   else lifted.delete(place);
   return yes({ ...bench, lifted });
+}
+
+/** A part in the hand, whatever the board is doing: its pins are those of the place that it is to go into. */
+function incoming(board: Board, bench: BenchState, { part, red, black }: IncomingEvent): Step {
+  const unknown = partProblem(board, part);
+  if (unknown !== null) return no("part", unknown);
+  const pins = [...(board.parts.get(part)?.pins.keys() ?? [])];
+  for (const [key, pin] of [
+    ["red", red],
+    ["black", black],
+  ] as const)
+    if (!pins.includes(pin)) return no(key, `${part} has no pin ${quoted(pin)}${suggestion(pin, pins)}`);
+  return yes(bench);
 }
 
 /** A part that leaves or comes back has no lifted pins: all its joints are open, or all are made. */
@@ -170,6 +184,8 @@ export function step(board: Board, absent: ReadonlySet<string>, bench: BenchStat
         .find((problem) => problem !== null);
       return unknown === undefined ? yes(bench) : no("shelved", unknown);
     }
+    case "incoming":
+      return incoming(board, bench, event);
     case "calibrate":
     case "answer":
     case "overrule":

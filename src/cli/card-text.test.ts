@@ -78,6 +78,8 @@ const VIEW: Omit<BenchView, "card"> = {
   explanations: [],
   remainder: 0,
   healthyProbability: 0,
+  recheck: [],
+  baselines: [],
   unexplained: [],
   log: [],
   grids: [],

@@ -23,6 +23,8 @@ export function cardText(view: BenchView, color: boolean): string {
     `  ${costText(card, view.currency)}\n`,
     `  Why: ${card.why}\n`,
     card.good === null ? "" : `  A good board shows ${card.good}.\n`,
+    baselineText(view, card),
+    ...view.recheck.map(({ words, amiss }) => `  ${amiss ? paint.yellow(`! ${words}`) : words}.\n`),
     expectText(card),
     rowText(card),
     stakeText(card, view.currency),
@@ -30,6 +32,14 @@ export function cardText(view: BenchView, color: boolean): string {
     gateText(card),
     firstMinuteText(card),
   ].join("");
+}
+
+/** What the part read there before it went in. */
+function baselineText({ baselines }: BenchView, { action }: CardView): string {
+  const had = baselines.find(
+    ({ mode, red, black }) => action.mode === mode && action.red === red && action.black === black,
+  );
+  return had === undefined ? "" : `  Before it went in ${had.part} read ${had.words} there.\n`;
 }
 
 function costText(card: CardView, currency: string): string {

@@ -13,6 +13,7 @@ import { addPredict } from "./commands/predict.ts";
 import { addPriors } from "./commands/priors.ts";
 import { addQuote } from "./commands/quote.ts";
 import { addServe } from "./commands/serve.ts";
+import { addShop } from "./commands/shop.ts";
 import { addSum } from "./commands/sum.ts";
 import { addSuspects } from "./commands/suspects.ts";
 import { addTeach } from "./commands/teach.ts";
@@ -86,6 +87,7 @@ function makeProgram(io: Io, finish: Finish): Command {
     addTeach,
     addQuote,
     addBill,
+    addShop,
   ]) {
     add(program, io, finish);
   }

@@ -47,6 +47,7 @@ function speaksOfFaults({ event, before }: TimelineEntry): boolean {
     case "mark":
     case "overrule":
     case "quote":
+    case "incoming":
     case "clip":
     case "unclip":
     case "lift":

@@ -1,3 +1,4 @@
+import { readStockPlace } from "../bench/parse-stock-place.ts";
 import type { AtHand } from "../money/terms.ts";
 import { type Fields, present } from "../units/fields.ts";
 import { FrozenMap } from "../units/frozen.ts";
@@ -10,13 +11,15 @@ export function readAtHand(job: Fields, refs: readonly string[]): ReadonlyMap<st
   const entries = stock.keys.map((ref): readonly [string, AtHand] => {
     if (!refs.includes(ref)) stock.complain(ref, `there is no part ${quoted(ref)}${suggestion(ref, refs)}`);
     const lying = stock.object(ref);
-    lying.only(["with", "price", "used"], "a part at hand");
+    lying.only(["with", "price", "used", "from", "count"], "a part at hand");
     return [
       ref,
       present<AtHand>({
         with: lying.text("with"),
         price: lying.number("price", { least: 0 }),
         used: lying.mark("used"),
+        from: readStockPlace(lying),
+        count: lying.number("count", { least: 0 }),
       }),
     ];
   });

@@ -86,6 +86,23 @@ export interface GridView {
   readonly cells: readonly GridCellView[];
 }
 
+/** One reading of the cold re-check, beside what the part read before it went in. */
+export interface RecheckView {
+  readonly words: string;
+  /** neither as before nor as the board has it */
+  readonly amiss: boolean;
+}
+
+/** What a part that was fitted read before it went in, by the check that reads the same on the board. */
+export interface BaselineView {
+  readonly part: string;
+  readonly mode: string;
+  readonly red: string;
+  readonly black: string;
+  /** `0.46 V` */
+  readonly words: string;
+}
+
 export interface BenchView {
   readonly boardName: string;
   readonly currency: string;
@@ -104,6 +121,9 @@ export interface BenchView {
   readonly log: readonly LogLineView[];
   readonly grids: readonly GridView[];
   readonly places: readonly { readonly place: string; readonly words: string }[];
+  /** of the parts fitted since power was last on; empty where none was read before it went in */
+  readonly recheck: readonly RecheckView[];
+  readonly baselines: readonly BaselineView[];
   readonly money: MoneyView;
   readonly minutesSpent: number;
   readonly moneySpent: number;

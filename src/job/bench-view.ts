@@ -29,19 +29,21 @@ import { eventWords, readingWords } from "./event-words.ts";
 import { referenceWords } from "./good-board.ts";
 import { stageGrids } from "./grids.ts";
 import { moneyView } from "./money-view.ts";
+import { baselinesView, baselineWords, besideOf, recheckView } from "./recheck-view.ts";
 import { safetyView } from "./safety-view.ts";
 import { actionWords, modeWords, placeWords } from "./words.ts";
 
 export function benchView(assessment: Assessment): BenchView {
   const { job, timeline, belief, predictor } = assessment;
   const board = job.board;
+  const beside = besideOf(assessment);
   const closing = [...timeline.entries].reverse().find((entry) => entry.event.do === "close")?.event;
   return {
     boardName: board.name,
     currency: job.terms.currency,
     powered: timeline.now.powered,
     safety: safetyView(job, timeline),
-    card: timeline.closed ? null : cardView(assessment),
+    card: timeline.closed ? null : cardView(assessment, beside),
     suspects: belief.suspects.map((suspect) => suspectView(assessment, suspect)),
     explanations: explanationsNow(belief)
       .slice(0, 12)
@@ -62,13 +64,15 @@ export function benchView(assessment: Assessment): BenchView {
       return prediction.solved ? shownWords(check.mode, prediction.shown) : "no answer";
     }),
     places: placeList(board),
+    recheck: recheckView(assessment, beside),
+    baselines: baselinesView(beside),
     money: moneyView(assessment),
     ...spent(assessment),
     verdict: closing?.do === "close" ? closing.verdict : null,
   };
 }
 
-function cardView(assessment: Assessment): CardView {
+function cardView(assessment: Assessment, beside: ReturnType<typeof besideOf>): CardView {
   const { job, proposal } = assessment;
   const action = proposal.action;
   const measure = action.do === "measure" ? action : null;
@@ -88,7 +92,8 @@ function cardView(assessment: Assessment): CardView {
     row: proposal.row.map((other) => ({ ...other })),
     rowWords: proposal.row.map((other) => {
       const good = goodWords(assessment, other);
-      return `${actionWords(job.board, other)}${good === null ? "" : `; good: ${good}`}`;
+      const before = baselineWords(beside, other);
+      return `${actionWords(job.board, other)}${good === null ? "" : `; good: ${good}`}${before === null ? "" : `; before it went in: ${before}`}`;
     }),
     minutes: proposal.minutes,
     money: proposal.money,

@@ -1,5 +1,5 @@
 /** What was done and what was seen, as one line of the log. */
-import type { JobEvent, MeasureEvent } from "../bench/event.ts";
+import type { IncomingEvent, JobEvent, MeasureEvent } from "../bench/event.ts";
 import { isColdMode } from "../bench/words.ts";
 import type { Board } from "../board/board.ts";
 import { shownWords } from "../diagnosis/cold-evidence.ts";
@@ -9,7 +9,7 @@ import { actionWords } from "./words.ts";
 export function eventWords(board: Board, event: JobEvent | undefined): string {
   if (event === undefined) return "?";
   const words = actionWords(board, event);
-  if (event.do === "measure") return `${words} read ${readingWords(event)}`;
+  if (event.do === "measure" || event.do === "incoming") return `${words} read ${readingWords(event)}`;
   if (event.do === "look") return `${words}: ${event.finding}`;
   if (event.do === "power" && event.observed !== undefined)
     return `${words}: ${[event.observed].flat().join(", ")}`;
@@ -19,8 +19,8 @@ export function eventWords(board: Board, event: JobEvent | undefined): string {
 }
 
 /** A reading as the display showed it. */
-export function readingWords(event: MeasureEvent): string {
-  const climbing = event.settling === "climbing" ? ", still climbing" : "";
+export function readingWords(event: MeasureEvent | IncomingEvent): string {
+  const climbing = event.do === "measure" && event.settling === "climbing" ? ", still climbing" : "";
   if (typeof event.reading === "string") return `${event.reading}${climbing}`;
   return isColdMode(event.mode)
     ? `${shownWords(event.mode, event.reading)}${climbing}`

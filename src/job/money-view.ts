@@ -18,7 +18,8 @@ export function moneyView(assessment: Assessment): MoneyView {
   const sum = jobSum(board, timeline, terms);
   const chance = new Map(belief.suspects.map(({ part, probability }) => [part, probability]));
   const left = givenUp(board, timeline, terms, (part) => chance.get(part) ?? 0);
-  const remains = amountNumber(left.total) - terms.feeIfNotRepaired;
+  // what remains is in the plan already where the board stays with the shop
+  const remains = terms.boardStays ? 0 : amountNumber(left.total) - terms.feeIfNotRepaired;
   const expected = expectedOf(assessment);
   const toGo = expected.open ? toGoView(expected, remains, terms) : null;
   return {
@@ -50,8 +51,6 @@ interface WhatIsExpected {
   /** there is something to go on with: neither closed nor to be handed back as it runs */
   readonly open: boolean;
   readonly outlook: Outlook;
-  /** margin of going on, as the planner has it */
-  readonly value: number;
   readonly forQuote: Expected;
 }
 
@@ -70,13 +69,13 @@ function expectedOf({ proposal, timeline }: Assessment): WhatIsExpected {
           partsMoney: NOTHING_MORE,
           money: NOTHING_MORE,
           repairProbability: proposal.outlook.repairProbability,
+          margin: proposal.outlook.expectedMargin,
           stopLine: 0,
         };
   const stops = action.do === "close" && !runs;
   return {
     open,
     outlook,
-    value: going?.value ?? proposal.outlook.expectedMargin,
     forQuote: {
       minutes: outlook.minutes,
       partsMoney: outlook.partsMoney,
@@ -88,20 +87,20 @@ function expectedOf({ proposal, timeline }: Assessment): WhatIsExpected {
   };
 }
 
-function toGoView({ outlook, value }: WhatIsExpected, remains: number, terms: Terms): ToGoView {
+function toGoView({ outlook }: WhatIsExpected, remains: number, terms: Terms): ToGoView {
   const text = (money: number) => signedText(money, terms.currency);
   const spread = ({ mean, low, high }: Spread): SpreadView<string> => ({
     mean: text(mean),
     low: text(low),
     high: text(high),
   });
-  const { minutes, partsMoney, money, repairProbability, stopLine } = outlook;
+  const { minutes, partsMoney, money, repairProbability, margin, stopLine } = outlook;
   return {
     minutes,
     parts: spread(partsMoney),
     money: spread(money),
     repairProbability,
-    margin: text(value),
+    margin: text(margin),
     stopLine: text(stopLine),
     stopLineWithRemains: remains > 0 ? text(Math.max(0, stopLine - repairProbability * remains)) : null,
     over: money.mean > stopLine,

@@ -65,6 +65,7 @@ describe("a job file", () => {
       minimumMargin: 0,
       warrantyCost: 0,
       taxRate: 0,
+      boardStays: false,
       carcassValue: 0,
       exchangeCredit: 0,
     });

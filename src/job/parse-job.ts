@@ -4,7 +4,6 @@ import { parseEvent } from "../bench/parse-event.ts";
 import type { Board } from "../board/board.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { DEFAULT_METER, type MeterSettings } from "../meter/settings.ts";
-import { DEFAULT_TERMS, type Terms } from "../money/terms.ts";
 import { CAUSES, SYMPTOMS } from "../priors/cause.ts";
 import { NOTHING_TOLD } from "../priors/told.ts";
 import { Fields, found, Problems } from "../units/fields.ts";
@@ -18,6 +17,7 @@ import type { Job } from "./job.ts";
 import { asMarked } from "./marked.ts";
 import { readLearned } from "./parse-learned.ts";
 import { quotedTerms } from "./quoted-terms.ts";
+import { readTerms } from "./read-terms.ts";
 import { toldIn } from "./told-in.ts";
 import { asWorkedHere } from "./worked-here.ts";
 
@@ -39,22 +39,6 @@ const JOB_FIELDS = [
   "comebackOf",
   "log",
 ] as const;
-const TERM_FIELDS = [
-  "currency",
-  "ratePerHour",
-  "agreedPrice",
-  "newBoardPrice",
-  "feeIfNotRepaired",
-  "comebackCost",
-  "usualPrice",
-  "partsMarkUp",
-  "minimumMargin",
-  "warrantyCost",
-  "taxRate",
-  "carcassValue",
-  "exchangeCredit",
-  "waitCost",
-] as const;
 const METER_FIELDS = [
   "diodeOpenVolts",
   "diodeShortAmps",
@@ -62,43 +46,12 @@ const METER_FIELDS = [
   "ohmsOpenVolts",
   "beepOhms",
 ] as const;
-const MOST_CURRENCY = 8;
 
 /** The path a job file names its board by, or null where the board stands in the job itself (or is missing). */
 export function boardPathOf(input: unknown): string | null {
   if (typeof input !== "object" || input === null || Array.isArray(input)) return null;
   const board = new Map<string, unknown>(Object.entries(input)).get("board");
   return typeof board === "string" ? board : null;
-}
-
-function readTerms(job: Fields): Terms {
-  if (!job.has("terms")) return DEFAULT_TERMS;
-  const terms = job.object("terms");
-  terms.only(TERM_FIELDS, "the terms");
-  const currency = terms.text("currency") ?? DEFAULT_TERMS.currency;
-  if (currency.trim() === "" || currency.length > MOST_CURRENCY)
-    terms.complain("currency", `expected a short word such as EUR, found ${quoted(currency)}`);
-  const money = (key: Exclude<(typeof TERM_FIELDS)[number], "currency" | "usualPrice">) =>
-    terms.number(key, { least: 0 }) ?? DEFAULT_TERMS[key];
-  const usualPrice = terms.number("usualPrice", { least: 0 }) ?? DEFAULT_TERMS.agreedPrice;
-  const taxRate = terms.number("taxRate", { least: 0, most: 1 }) ?? DEFAULT_TERMS.taxRate;
-  return {
-    currency,
-    ratePerHour: money("ratePerHour"),
-    agreedPrice: terms.has("agreedPrice") ? money("agreedPrice") : usualPrice,
-    newBoardPrice: money("newBoardPrice"),
-    feeIfNotRepaired: money("feeIfNotRepaired"),
-    comebackCost: money("comebackCost"),
-    waitCost: money("waitCost"),
-    atHand: DEFAULT_TERMS.atHand,
-    agreed: terms.has("agreedPrice"),
-    partsMarkUp: money("partsMarkUp"),
-    minimumMargin: money("minimumMargin"),
-    warrantyCost: money("warrantyCost"),
-    taxRate,
-    carcassValue: money("carcassValue"),
-    exchangeCredit: money("exchangeCredit"),
-  };
 }
 
 function readMeter(job: Fields): MeterSettings {

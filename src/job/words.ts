@@ -127,6 +127,8 @@ function otherWords(board: Board, action: Action | JobEvent): string {
       return `${action.of === undefined ? "Overruled" : OVERRULED_WORDS[action.of]}: ${action.why}`;
     case "undo":
       return `Undo ${action.of}`;
+    case "incoming":
+      return `The part for ${action.part} before it goes in, ${modeWords(action.mode)}, red on ${action.red}, black on ${action.black}`;
     case "quote":
       return quoteWords(action);
     case "close":

@@ -1,7 +1,17 @@
 /** What is left where a job is given up: the fee, what goes back to the shelf, and what the board itself still fetches. */
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board, Part } from "../board/board.ts";
-import { type Amount, amountOf, labour, minus, NOTHING, plus, rounded, shareOf } from "./amount.ts";
+import {
+  type Amount,
+  amountNumber,
+  amountOf,
+  labour,
+  minus,
+  NOTHING,
+  plus,
+  rounded,
+  shareOf,
+} from "./amount.ts";
 import { actionMinutes } from "./minutes.ts";
 import { isObtainable, partPrice } from "./prices.ts";
 import type { Terms } from "./terms.ts";
@@ -152,6 +162,20 @@ function controllers(board: Board, { replacedIn, now }: Timeline): readonly Part
       !replacedIn.has(part.ref) &&
       !now.off.has(part.ref),
   );
+}
+
+/**
+ * Money that giving up now leaves, as a plan counts it: all that remains where the board stays with the shop, else the fee alone, since
+ * what sits on the customer's board goes back with it.
+ */
+export function stopMoney(
+  board: Board,
+  timeline: Timeline,
+  terms: Terms,
+  faultChance: (part: string) => number,
+): number {
+  if (!terms.boardStays) return terms.feeIfNotRepaired;
+  return amountNumber(givenUp(board, timeline, terms, faultChance).total);
 }
 
 /** What the job leaves where it is given up now: what remains, less what it has taken. */

@@ -70,6 +70,7 @@ function liftMinutes(board: Board, name: "lift" | "refit", place: string): numbe
 export function actionMinutes(board: Board, bench: BenchState, action: TimedAction): number {
   switch (action.do) {
     case "measure":
+    case "incoming":
       return MINUTES.measure;
     case "look":
       return MINUTES.look;

@@ -74,7 +74,16 @@ export function waitingMoney(part: Part, terms: Terms): number {
   return terms.atHand.has(part.ref) ? 0 : terms.waitCost;
 }
 
+/** What one costs that does not lie at hand, waiting included; null where none can be bought. */
+export function boughtMoney(part: Part, terms: Terms): number | null {
+  return canBeBought(part) ? partPrice(part, terms.newBoardPrice) + terms.waitCost : null;
+}
+
+function canBeBought(part: Part): boolean {
+  return part.obtainable ?? kindOf(part.kind).obtainable;
+}
+
 /** Can one be had: it lies at hand, or can be bought, as the board says or as is usual for its kind (a programmed controller cannot). */
 export function isObtainable(part: Part, terms: Terms = DEFAULT_TERMS): boolean {
-  return terms.atHand.has(part.ref) || (part.obtainable ?? kindOf(part.kind).obtainable);
+  return terms.atHand.has(part.ref) || canBeBought(part);
 }

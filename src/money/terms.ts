@@ -1,3 +1,4 @@
+import type { StockPlace } from "../bench/event.ts";
 import { FrozenMap } from "../units/frozen.ts";
 
 /** A part that lies at hand for one place of the board: in a drawer, or on a donor board. */
@@ -7,6 +8,19 @@ export interface AtHand {
   /** left out: what the part usually costs */
   readonly price?: number;
   readonly used?: true;
+  /** where it lies, as the stock has it */
+  readonly from?: StockPlace;
+  /** how many lie there now; places that name the same share them. Left out: as many as are wanted */
+  readonly count?: number;
+}
+
+/** The few parts that places share: what tells them from others, and how many they are; null where they are not counted. */
+export function lotOf({ with: name, used, from, count }: AtHand): {
+  readonly key: string;
+  readonly count: number;
+} | null {
+  if (count === undefined) return null;
+  return { key: JSON.stringify([name, used === true, from?.place, from?.donor]), count };
 }
 
 /** The job's money, as the job file gives it. Prices in the job's currency, before tax. */
@@ -26,12 +40,14 @@ export interface Terms {
   readonly agreed: boolean;
   /** share put on what a part cost where it is billed: 0.25 is a quarter more */
   readonly partsMarkUp: number;
-  /** margin that a job must be expected to leave before it is quoted as a repair */
+  /** margin that a repaired board must leave above one given up: counts in the quote and in when to stop */
   readonly minimumMargin: number;
   /** what a repaired board costs on the average in coming back */
   readonly warrantyCost: number;
   /** share of the net sum that a bill adds: 0.2 is 20 % */
   readonly taxRate: number;
+  /** a board given up stays with the shop: what still remains of it counts in when to stop */
+  readonly boardStays: boolean;
   /** what the board fetches for its parts where it is given up and stays */
   readonly carcassValue: number;
   /** what the seller of an exchange board gives for this one */
@@ -58,6 +74,7 @@ export const DEFAULT_TERMS: Terms = {
   minimumMargin: 0,
   warrantyCost: 0,
   taxRate: 0,
+  boardStays: false,
   carcassValue: 0,
   exchangeCredit: 0,
 };

@@ -71,7 +71,7 @@ describe("a catalogue file", () => {
 
   it("refuses a row that says another thing of a name than was said before", () => {
     expect(reasons("name,kind,volts\n1N4007,diode,600V\nX,igbt,600V\nX,,650V\nX,mosfet,\n")).toEqual([
-      [2, "volts: 600, but 1N4007 was given 1000 before"],
+      [2, "volts: 600, but 1N4007 is known with 1000; a part of other figures needs a name of its own"],
       [4, "volts: 650, but X was given 600 before"],
       [5, 'kind: "mosfet", but the X known before is a igbt'],
     ]);
@@ -134,7 +134,11 @@ describe("rows taken into a stock", () => {
       ...line("1N4007,2,,board 7"),
       ...line("1N4148,10,strip 1"),
     ]);
-    expect(taken.fates).toEqual(["changed", "new", "same"]);
+    expect(taken.rows).toEqual([
+      { fate: "changed", changes: ["count: 50 becomes 40"] },
+      { fate: "new", changes: [] },
+      { fate: "same", changes: [] },
+    ]);
     expect(taken.stock.map(({ type, count, place, donor }) => [type.name, count, place, donor])).toEqual([
       ["1N4007", 40, "strip 2", null],
       ["1N4148", 10, "strip 1", null],
@@ -143,11 +147,41 @@ describe("rows taken into a stock", () => {
     expect(stock[0]?.count).toBe(50);
   });
 
+  it("correct the ratings of a type that was only counted, tell of each what it becomes, and leave no two lines that disagree", () => {
+    const stock = stockOf("name,kind,volts,count,place\nX,igbt,600V,3,drawer 4\nX,igbt,600V,1,shelf\n");
+    const known = stock.map(({ type }) => type);
+    const file = "name,volts,hotAmps,count,place,price\nX,650V,30A,4,drawer 4,2.5\nX,,,2,bag,\n";
+    const said = readCatalogueText(file, known);
+    if (!said.ok) throw new Error(said.problem);
+    expect(said.value.refused).toEqual([]);
+    const { rows, stock: after } = takeIn(
+      stock,
+      said.value.lines.map((one) => one.stock),
+    );
+    const ratings = [
+      "voltage: 600 V becomes 650 V, in its other line as well",
+      "current at 100 degC case: 30.0 A, not known before, in its other line as well",
+    ];
+    expect(rows[0]).toEqual({
+      fate: "changed",
+      changes: [...ratings, "count: 3 becomes 4", "price: none becomes 2.5"],
+    });
+    expect(rows[1]).toEqual({ fate: "new", changes: [] });
+    expect(after.map(({ place, type }) => [place, type.ratings.volts, type.ratings.hotAmps])).toEqual([
+      ["drawer 4", 650, 30],
+      ["shelf", 650, 30],
+      ["bag", 650, 30],
+    ]);
+    // what was written can be read again
+    const again = readCatalogueText(csvText(catalogueCells(after)));
+    expect(again.ok && again.value.refused).toEqual([]);
+  });
+
   it("change nothing when they are taken in again", () => {
     const incoming = [...line("1N4007,40,strip 2"), ...line("1N5819,2,,board 7")];
     const once = takeIn([], incoming).stock;
     const twice = takeIn(once, incoming);
-    expect(twice.fates).toEqual(["same", "same"]);
+    expect(twice.rows.map(({ fate }) => fate)).toEqual(["same", "same"]);
     expect(twice.stock).toEqual(once);
   });
 });

@@ -129,34 +129,50 @@ function kindOfRow(row: Row, before: CatalogueType | undefined): PartKind | null
   return kind ?? null;
 }
 
-/** One name is one type: what two rows say of it must agree. */
-function joined(row: Row, ratings: Ratings, before: CatalogueType | undefined): Ratings {
-  if (before === undefined) return ratings;
-  for (const [name, value] of Object.entries(ratings) as [RatingName, NonNullable<Ratings[RatingName]>][]) {
-    const had = before.ratings[name];
-    const rule = RATINGS.get(name);
-    if (rule !== undefined && had !== undefined && had !== value)
-      row.reasons.push(
-        `${name}: ${ratingCell(value, rule)}, but ${before.name} was given ${ratingCell(had, rule)} before`,
-      );
+/** What is known of types while a file is read. */
+interface Types {
+  /** with what the rows so far have said */
+  readonly now: Map<string, CatalogueType>;
+  /** ratings that no row may contradict */
+  readonly fixed: ReadonlyMap<string, Ratings>;
+  /** what rows of this file have said */
+  readonly said: Map<string, Ratings>;
+}
+
+/** One name is one type: what two rows say of it must agree, and what is fixed stays; what was only counted before may be corrected. */
+function joined(row: Row, name: string, ratings: Ratings, { now, fixed, said }: Types): Ratings {
+  const [firm, before] = [fixed.get(name) ?? {}, said.get(name) ?? {}];
+  for (const [rating, value] of Object.entries(ratings) as [RatingName, NonNullable<Ratings[RatingName]>][]) {
+    const rule = RATINGS.get(rating);
+    if (rule === undefined) continue;
+    const other = (had: Ratings) => {
+      const there = had[rating];
+      return there === undefined || there === value ? null : ratingCell(there, rule);
+    };
+    const [earlier, known] = [other(before), other(firm)];
+    const words = `${rating}: ${ratingCell(value, rule)}, but ${name}`;
+    if (earlier !== null) row.reasons.push(`${words} was given ${earlier} before`);
+    else if (known !== null)
+      row.reasons.push(`${words} is known with ${known}; a part of other figures needs a name of its own`);
   }
-  return { ...before.ratings, ...ratings };
+  return { ...now.get(name)?.ratings, ...ratings };
 }
 
 /** What one row says, and what it adds to the types known; with any reason against it, neither. */
 function readRow(
   cells: Cells,
   tooMany: readonly string[],
-  types: Map<string, CatalogueType>,
+  types: Types,
 ): { readonly reasons: readonly string[]; readonly stock: StockLine | null } {
   const row = new Row(cells);
   row.reasons.push(...tooMany);
   const name = row.text("name");
   if (name === null) row.reasons.push("name: is missing");
   if (name !== null && name.length > MOST_NAME) row.reasons.push(`name: longer than ${MOST_NAME} characters`);
-  const before = name === null ? undefined : types.get(name);
+  const before = name === null ? undefined : types.now.get(name);
   const kind = kindOfRow(row, before);
-  const ratings = joined(row, row.ratings(), before);
+  const own = row.ratings();
+  const ratings = name === null ? own : joined(row, name, own, types);
   const stock = {
     count: row.number("count", true),
     place: row.text("place"),
@@ -167,24 +183,37 @@ function readRow(
   };
   if (row.reasons.length > 0 || name === null || kind === null) return { reasons: row.reasons, stock: null };
   const type: CatalogueType = { name, kind, ratings, source: before?.source ?? null };
-  types.set(name, type);
+  types.now.set(name, type);
+  types.said.set(name, { ...types.said.get(name), ...own });
   return { reasons: [], stock: { type, ...stock, used: stock.used || stock.donor !== null } };
 }
 
 /**
- * Every row below the header, one after another. A name that stands in `known` needs neither kind nor ratings. What a row refused says of a
+ * Every row below the header, one after another. A name that is known needs neither kind nor ratings. What a row refused says of a
  * name does not count for the rows after it.
  */
 export class CatalogueReader {
   readonly #columns: readonly Column[];
-  readonly #types: Map<string, CatalogueType>;
+  readonly #types: Types;
   readonly #lines: { line: number; stock: StockLine }[] = [];
   readonly #lineOf = new Map<string, number>();
   readonly #refused: RefusedRow[] = [];
 
-  constructor(columns: readonly Column[], known: readonly CatalogueType[]) {
+  /**
+   * @param known - types that no row may contradict
+   * @param counted - types whose ratings a row may correct
+   */
+  constructor(
+    columns: readonly Column[],
+    known: readonly CatalogueType[],
+    counted: readonly CatalogueType[] = [],
+  ) {
     this.#columns = columns;
-    this.#types = new Map(known.map((type) => [type.name, type]));
+    this.#types = {
+      now: new Map([...known, ...counted].map((type) => [type.name, type])),
+      fixed: new Map(known.map(({ name, ratings }) => [name, ratings])),
+      said: new Map(),
+    };
   }
 
   add({ line, cells, problem }: CsvRow): void {
@@ -212,7 +241,7 @@ export class CatalogueReader {
     // A later row may have told more of a type than an earlier one knew.
     const whole = ({ line, stock }: ReadCatalogue["lines"][number]) => ({
       line,
-      stock: { ...stock, type: this.#types.get(stock.type.name) ?? stock.type },
+      stock: { ...stock, type: this.#types.now.get(stock.type.name) ?? stock.type },
     });
     return { lines: this.#lines.map(whole), refused: this.#refused };
   }

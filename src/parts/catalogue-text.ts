@@ -16,11 +16,11 @@ const ROWS_A_WORD = 250;
 
 /**
  * Reads every row. A problem is one that leaves no row to read: nothing in it, or no header that can be read.
- * @param known - types beside the standard ones that rows may name, and must not contradict
+ * @param counted - types beside the standard ones that rows may name without more, and correct
  */
 export function readCatalogueText(
   text: string,
-  known: readonly CatalogueType[] = [],
+  counted: readonly CatalogueType[] = [],
   told: RowsRead = () => undefined,
 ): Parsed<CatalogueText> {
   const [header, ...below] = csvRows(text);
@@ -28,7 +28,7 @@ export function readCatalogueText(
   if (header.problem !== null) return { ok: false, problem: `line ${header.line}: ${header.problem}` };
   const columns = readHeader(header);
   if (!columns.ok) return columns;
-  const reader = new CatalogueReader(columns.value, [...STANDARD_TYPES, ...known]);
+  const reader = new CatalogueReader(columns.value, STANDARD_TYPES, counted);
   below.forEach((row: CsvRow, at) => {
     if (at % ROWS_A_WORD === 0) told(at, below.length);
     reader.add(row);

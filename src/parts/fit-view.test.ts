@@ -54,6 +54,19 @@ describe("a candidate typed beside the original", () => {
     expect(typed.candidate?.fits).not.toBe("no");
   });
 
+  it("is read before it goes in: what was typed off the meter, whether a good one shows it, and what cannot be read", () => {
+    const incoming = { "diode e c": "0,46", "diode c e": "0.01", "diode g e": "ol", "ohms a b": "7" };
+    const reads = new Map(
+      view("Q1", { incoming: { ...incoming, "diode e g": "-" } }).reads.map((one) => [one.key, one]),
+    );
+    expect(reads.get("diode e c")).toMatchObject({ reading: 0.46, good: "0.35 V to 0.55 V", fine: true });
+    expect(reads.get("diode c e")).toMatchObject({ reading: 0.01, good: "OL", fine: false });
+    expect(reads.get("diode g e")).toMatchObject({ reading: "OL", fine: true, problem: null });
+    expect(reads.get("diode e g")).toMatchObject({ reading: null, fine: null, problem: expect.any(String) });
+    expect(reads.get("diode g c")).toMatchObject({ reading: null, problem: null });
+    expect(reads.has("ohms a b")).toBe(false);
+  });
+
   it("is not asked for what does not concern its place", () => {
     const asked = (ref: string) => view(ref).rules.map(({ id, wants }) => [id, wants]);
     for (const ref of board.parts.keys())

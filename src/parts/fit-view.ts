@@ -1,7 +1,12 @@
 /** What the page shows of "which part will do": the answer, and a table to type the original's and a candidate's ratings into. */
+import type { ColdMode, Reading } from "../bench/event.ts";
+import { incomingKey } from "../bench/incoming.ts";
 import type { Board, Part } from "../board/board.ts";
+import { formatQuantity } from "../units/quantity.ts";
+import { parseReadingText } from "../units/reading-text.ts";
 import { type CatalogueType, inHouse, notInHouse, type StockLine } from "./catalogue.ts";
 import { type FitAnswer, fitAnswer, type OfferAnswer } from "./fit-answer.ts";
+import { type IncomingRead, incomingReads, readsGood } from "./incoming-reads.ts";
 import { readRating } from "./rating-text.ts";
 import { RATINGS, type RatingName, type Ratings } from "./ratings.ts";
 import { STANDARD_LINES } from "./standard-types.ts";
@@ -15,6 +20,23 @@ export interface TypedFit {
   /** of the part that was there, what its data sheet says beyond the board file */
   readonly original: TypedRatings;
   readonly candidate: TypedRatings;
+  /** of the part in the hand, what the meter showed, by mode and pins as `IncomingReadView.key` has them */
+  readonly incoming?: TypedRatings;
+}
+
+/** One reading of the incoming check, with what was typed of it so far. */
+export interface IncomingReadView {
+  readonly key: string;
+  readonly mode: ColdMode;
+  readonly red: string;
+  readonly black: string;
+  /** what a good part shows; null: only to be written down */
+  readonly good: string | null;
+  /** as the event has it; null where nothing was typed, or it could not be read */
+  readonly reading: Reading | null;
+  readonly problem: string | null;
+  /** null where nothing was read, or there is nothing to hold it to */
+  readonly fine: boolean | null;
 }
 
 /** One row of the comparison. */
@@ -32,6 +54,8 @@ export interface FitField {
 export interface FitView extends FitAnswer {
   /** what of the shop's stock will do, best first: its offers are what many makers sell */
   readonly atHand: readonly OfferAnswer[];
+  /** what is read of the part before it goes in, and is the baseline of the cold re-check */
+  readonly reads: readonly IncomingReadView[];
   readonly fields: readonly FitField[];
   /** null until something of a candidate was typed */
   readonly candidate: OfferAnswer | null;
@@ -80,6 +104,35 @@ function fieldsOf(board: Board, part: Part): readonly FitField[] {
   });
 }
 
+function goodText({ mode, good }: IncomingRead): string | null {
+  if (good === null || good === "OL") return good;
+  const unit = mode === "diode" ? "V" : mode === "farads" ? "F" : "ohm";
+  const [low, high] = good;
+  const text = (value: number) => formatQuantity(value, unit);
+  if (high === Number.POSITIVE_INFINITY) return `over ${text(low)}`;
+  return low === 0 ? `below ${text(high)}` : `${text(low)} to ${text(high)}`;
+}
+
+function readsView(part: Part, ratings: Ratings, typed: TypedRatings): readonly IncomingReadView[] {
+  return incomingReads(part.kind, ratings, part.pins.keys()).map((read) => {
+    const { mode, red, black } = read;
+    const key = incomingKey(read);
+    const text = typed[key]?.trim() ?? "";
+    const parsed = text === "" ? null : parseReadingText(text, mode);
+    const reading = parsed?.ok === true ? parsed.value : null;
+    return {
+      key,
+      mode,
+      red,
+      black,
+      good: goodText(read),
+      reading,
+      problem: parsed?.ok === false ? parsed.problem : null,
+      fine: reading === null ? null : readsGood(read, reading),
+    };
+  });
+}
+
 /** Pure; what cannot be read is told beside its field and does not count. `stock`: the shop's own lines. */
 export function fitView(
   board: Board,
@@ -106,6 +159,7 @@ export function fitView(
       .slice(0, MOST_AT_HAND),
     offers: answer.offers.filter(({ fits }) => fits !== "no").slice(0, MOST_OFFERS),
     fields: fieldsOf(board, part),
+    reads: readsView(part, wantedAt(board, part, known).ratings, typed.incoming ?? {}),
     candidate: compared ?? null,
     problems: [
       ...original.problems.map((one) => ({ of: "original" as const, ...one })),

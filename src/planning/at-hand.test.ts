@@ -7,7 +7,7 @@ import { type AtHand, DEFAULT_TERMS, type Terms } from "../money/terms.ts";
 import { priorTable } from "../priors/prior-table.ts";
 import { prior } from "./one-fault.fixture.ts";
 import { repairModel } from "./repair-model.ts";
-import { repairPlan } from "./value.ts";
+import { bestCourse, repairPlan } from "./value.ts";
 import { whereFrom } from "./why.ts";
 
 const parsed = parseBoard(smallDrive());
@@ -20,13 +20,26 @@ function terms(atHand: Readonly<Record<string, AtHand>>, more: Partial<Terms> = 
 }
 
 /** Each named part is equally likely to be the one dead thing on the board. */
-function modelOf(dead: readonly string[], by: Terms) {
-  const list = dead.map((name) => ({
+function modelOf(dead: readonly string[], by: Terms, stop?: number) {
+  return modelOfSets(
+    dead.map((name) => [name]),
+    by,
+    stop,
+  );
+}
+
+/** Two parts are dead together. */
+function pairModel(by: Terms, dead: readonly string[] = ["Q1", "Q2"]) {
+  return modelOfSets([dead], by);
+}
+
+function modelOfSets(sets: readonly (readonly string[])[], by: Terms, stop?: number) {
+  const list = sets.map((dead) => ({
     core: 0,
     beside: -1,
     unlisted: false,
-    weight: 1 / dead.length,
-    dead: [name],
+    weight: 1 / sets.length,
+    dead,
   }));
   const hypotheses = {
     priors: [prior("Q1", "ce", "short")],
@@ -34,7 +47,7 @@ function modelOf(dead: readonly string[], by: Terms) {
     list,
     remainder: 0,
   };
-  return repairModel(hypotheses, board, BARE, by, priorTable(board, "surge", "dead"), 1);
+  return repairModel(hypotheses, board, BARE, by, priorTable(board, "surge", "dead"), 1, stop);
 }
 
 function first(dead: readonly string[], by: Terms): string | undefined {
@@ -72,11 +85,98 @@ describe("waiting for an ordered part", () => {
   });
 
   it("is said in the reason, and so is what lies at hand", () => {
-    expect(whereFrom("Q1", terms({}))).toBe("");
-    expect(whereFrom("Q1", terms({}, { waitCost: 5 }))).toBe(" Q1 has to be ordered.");
-    expect(whereFrom("Q1", terms({ Q1: { with: "K40", used: true } }))).toBe(
+    expect(whereFrom(["Q1"], terms({}))).toBe("");
+    expect(whereFrom(["Q1"], terms({}, { waitCost: 5 }))).toBe(" Q1 has to be ordered.");
+    expect(whereFrom(["Q1"], terms({ Q1: { with: "K40", used: true } }))).toBe(
       " For Q1 K40 lies at hand, pulled.",
     );
+  });
+});
+
+describe("one part in the drawer that would do in two places", () => {
+  const one = { with: "K40", price: 1, from: { place: "drawer 4" }, count: 1 } as const;
+  const both = (lying: AtHand) => terms({ Q1: lying, Q2: lying }, { waitCost: 5 });
+
+  it("serves either where one is dead, and where both are the second is bought and waited for", () => {
+    const alone = modelOf(["Q1", "Q2"], both(one));
+    expect(alone.groups.map(({ overMoney }) => overMoney)).toEqual([0, 0]);
+    const pair = pairModel(both(one));
+    // 6.5 for a new one and 5 for waiting, less the one that lies there for 1
+    expect(pair.groups[0]?.overMoney).toBeCloseTo(6.5 + 5 - 1, 9);
+    expect(pairModel(both({ ...one, count: 2 })).groups[0]?.overMoney).toBe(0);
+    const dearer =
+      (pairModel(both({ ...one, count: 2 })).groups[0]?.knownValue ?? 0) - (pair.groups[0]?.knownValue ?? 0);
+    expect(dearer).toBeGreaterThan(10.5);
+    expect(dearer).toBeLessThan(10.5 * 1.1);
+  });
+
+  it("is not counted on again by a later step of the same plan", () => {
+    const steps = (count: number) => {
+      const model = modelOf(["Q1", "Q2"], both({ ...one, count }));
+      return repairPlan(model.weights, model).steps.map(({ overMoney }) => overMoney);
+    };
+    expect(steps(1)).toEqual([0, 10.5]);
+    expect(steps(2)).toEqual([0, 0]);
+  });
+
+  it("leaves a pair of controllers beyond repair where one donor carries one", () => {
+    const donor = { with: "its chip", used: true, from: { donor: "another" }, count: 1 } as const;
+    const lots = (count: number) => terms({ U3: { ...donor, count }, Q1: { ...donor, count } });
+    // Q1 can be bought beside it: dear, and possible
+    expect(pairModel(lots(1), ["Q1", "U3"]).groups[0]?.possible).toBe(false);
+    expect(pairModel(lots(2), ["Q1", "U3"]).groups[0]?.possible).toBe(true);
+  });
+
+  it("is told of in the reason, with the place that it does not serve", () => {
+    expect(whereFrom(["Q1", "Q2"], both(one))).toBe(
+      " For Q1 K40 lies at hand. There is one: Q2 needs another.",
+    );
+    expect(whereFrom(["Q1", "Q2"], both({ ...one, count: 2 }))).toBe(" For Q1 K40 lies at hand.");
+  });
+});
+
+describe("a pulled part", () => {
+  const rates = priorTable(board, "surge", "dead").fittedBad;
+
+  it("is bad more often than a new one, and the plan counts on fitting it twice so often", () => {
+    const [fresh, pulled] = [{ price: 2 }, { price: 2, used: true } as const].map((lying) =>
+      modelOf(["Q1"], terms({ Q1: lying })),
+    );
+    expect(fresh?.cures[0]?.bad).toBeCloseTo(rates.new + rates.fittedWrong, 12);
+    expect(pulled?.cures[0]?.bad).toBeCloseTo(rates.used + rates.fittedWrong, 12);
+    const once = (fresh?.cures[0]?.money ?? 0) + (fresh?.cures[0]?.minutes ?? 0) * (fresh?.perMinute ?? 0);
+    const lost = (fresh?.groups[0]?.knownValue ?? 0) - (pulled?.groups[0]?.knownValue ?? 0);
+    expect(lost).toBeCloseTo((rates.used - rates.new) * (once + (fresh?.testMoney ?? 0)), 9);
+  });
+
+  it("comes after a new one of the same price", () => {
+    const chance = { Q1: { price: 2, used: true }, Q2: { price: 2 } } as const;
+    const [pulled, fresh] = ["Q1", "Q2"].map(
+      (dead) => modelOf([dead], terms(chance)).groups[0]?.knownValue ?? 0,
+    );
+    expect(fresh).toBeGreaterThan(pulled ?? 0);
+  });
+});
+
+describe("the least margin that the shop wants", () => {
+  it("is taken off what a repair counts for, so that a dear repair is given up and a cheap one is not", () => {
+    const at = (minimumMargin: number) => modelOf(["Q1"], terms({}, { minimumMargin }));
+    const spare = at(0).groups[0]?.knownValue ?? 0;
+    expect(at(20).groups[0]?.knownValue).toBeCloseTo(spare - 20, 9);
+    const course = (model: ReturnType<typeof modelOf>) => bestCourse(model.weights, model, 3).course;
+    expect(course(at(spare - 1))).not.toBe("stop");
+    expect(course(at(spare + 1))).toBe("stop");
+  });
+});
+
+describe("what remains of a board that stays with the shop", () => {
+  it("counts for stopping: a repair that leaves less is not begun", () => {
+    const by = terms({});
+    const left = (stop: number) => modelOf(["Q1"], by, stop);
+    const spare = left(0).groups[0]?.knownValue ?? 0;
+    const course = (model: ReturnType<typeof modelOf>) => bestCourse(model.weights, model, 3);
+    expect(course(left(spare - 1)).course).not.toBe("stop");
+    expect(course(left(spare + 1))).toEqual({ course: "stop", value: spare + 1 });
   });
 });
 

@@ -44,15 +44,14 @@ export function outlook(model: RepairModel): Proposal["outlook"] {
   const margin = jobValue(model.weights, model, PLANNING_RATES.minutesPerBit);
   let worthRepairing = 0;
   model.groups.forEach(({ knownValue }, g) => {
-    if (knownValue > model.terms.feeIfNotRepaired) worthRepairing += model.weights[g];
+    if (knownValue > model.stopMoney) worthRepairing += model.weights[g];
   });
-  return {
-    expectedMargin: margin,
-    repairProbability: margin > plan.value ? worthRepairing : plan.repaired,
-  };
+  const repairProbability = margin > plan.value ? worthRepairing : plan.repaired;
+  // the sums that decide leave the least margin out wherever the job ends repaired; what is expected has it
+  return { expectedMargin: margin + repairProbability * model.terms.minimumMargin, repairProbability };
 }
 
-/** Of a job that stops here: what was taken for looking, and nothing repaired. */
-export function outlookOfStopping({ terms }: RepairModel): Proposal["outlook"] {
-  return { expectedMargin: terms.feeIfNotRepaired, repairProbability: 0 };
+/** Of a job that stops here: what giving it up leaves, and nothing repaired. */
+export function outlookOfStopping({ stopMoney }: RepairModel): Proposal["outlook"] {
+  return { expectedMargin: stopMoney, repairProbability: 0 };
 }

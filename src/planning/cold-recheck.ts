@@ -3,14 +3,16 @@
  * with one set-up. Readings elsewhere still stand and are not taken again.
  */
 import type { JobEvent } from "../bench/event.ts";
+import { baselineOf } from "../bench/incoming.ts";
 import { lastPowerUp } from "../bench/injection.ts";
 import { pinOfPlace } from "../bench/place.ts";
-import type { TimelineEntry } from "../bench/timeline.ts";
+import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import { isColdMode } from "../bench/words.ts";
 import type { Board, Part } from "../board/board.ts";
 import { faultSites } from "../board/fault-sites.ts";
 import { deriveRoles } from "../board/roles.ts";
 import type { ColdCheck } from "../meter/prediction.ts";
+import { checkOnBoard } from "./beside-baseline.ts";
 import { placeOf } from "./candidate-checks.ts";
 import { andList } from "./faults-in-words.ts";
 import { junctionPins } from "./junction-pins.ts";
@@ -51,7 +53,12 @@ export function coldRecheck(input: PlanningInput): Recheck {
   const acrossWords =
     parts.length === 0
       ? []
-      : [`across ${andList(parts)}, because what was fitted or soldered may be bad, in wrong, or bridged`];
+      : [
+          `across ${andList(parts)}, because what was fitted or soldered may be bad, in wrong, or bridged`,
+          ...(parts.some((part) => baselineOf(timeline.entries, part).length > 0)
+            ? ["held against what was read before it went in"]
+            : []),
+        ];
   const railWords = rails.map(({ name, at }) => `${name} both ways, because ${andList(at)} hangs on it`);
   return {
     row,
@@ -98,6 +105,15 @@ function acrossWork(
     const part = board.parts.get(ref);
     // a motor has a gate of its own (`motor-first.ts`)
     if (part === undefined || part.kind === "motor") continue;
+    const after = coldAfter(timeline.entries, at);
+    const baseline = timeline.entries[at].event.do === "replace" ? baselineOnBoard(board, timeline, ref) : [];
+    if (baseline.length > 0) {
+      const taken = new Set(after.map(checkKey));
+      const open = baseline.filter((check) => !taken.has(checkKey(check)));
+      if (open.length > 0) parts.push(ref);
+      row.push(...open.map((check): Action => ({ do: "measure", ...check })));
+      continue;
+    }
     const checks = faultSites(part).flatMap((site): ColdCheck[] => {
       const pins = junctionPins(part, site.junction);
       if (pins === null) return [];
@@ -106,7 +122,7 @@ function acrossWork(
     });
     const pair = (a: string, b: string) => [a, b].sort().join(" ");
     const wanted = new Set(checks.map(({ red, black }) => pair(red, black)));
-    const read = coldAfter(timeline.entries, at).some(({ red, black }) => wanted.has(pair(red, black)));
+    const read = after.some(({ red, black }) => wanted.has(pair(red, black)));
     if (read || checks.length === 0) continue;
     parts.push(ref);
     for (const { mode, red, black } of checks.slice(0, 2)) {
@@ -116,6 +132,13 @@ function acrossWork(
     }
   }
   return { row: row.slice(0, RECHECK.mostAcross), parts };
+}
+
+/** What was read of the part before it went in, between the same pins on the board: the row that it is held against. */
+function baselineOnBoard(board: Board, timeline: Timeline, ref: string): readonly ColdCheck[] {
+  return baselineOf(timeline.entries, ref)
+    .flatMap((one) => checkOnBoard(board, timeline, one) ?? [])
+    .slice(0, RECHECK.mostAcross);
 }
 
 /** Cold readings taken after this place in the log. */

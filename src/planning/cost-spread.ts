@@ -15,12 +15,14 @@ export interface CostToGo {
   readonly course: "repair" | "find out";
   readonly endings: readonly Ending[];
   readonly perMinute: number;
-  /** margin expected of going on; the planner's own figure */
+  /** what going on is worth to the planner: the margin expected, less the least margin wherever it ends repaired */
   readonly value: number;
   /** what stopping at once leaves, by the same weights */
   readonly stopValue: number;
-  /** what a repaired board leaves above one given up */
+  /** what a repaired board leaves above one given up, the least margin taken off */
   readonly gain: number;
+  /** margin that the shop wants of a repaired board at least */
+  readonly leastMargin: number;
 }
 
 /** Money of one ending, the hour counted. */
@@ -63,6 +65,8 @@ export interface Outlook {
   readonly partsMoney: Spread;
   readonly money: Spread;
   readonly repairProbability: number;
+  /** expected margin of going on */
+  readonly margin: number;
   /** the money still to be spent from which giving up is better than going on */
   readonly stopLine: number;
 }
@@ -71,7 +75,7 @@ export interface Outlook {
  * The figures of a cost to go. Going on is worth p of a repair's gain less its cost, so giving up is better once what is still expected
  * exceeds p times that gain: the planner's own comparison of going on with stopping, solved for the cost.
  */
-export function outlookOf({ endings, perMinute, gain }: CostToGo): Outlook {
+export function outlookOf({ endings, perMinute, gain, value, leastMargin }: CostToGo): Outlook {
   const repairProbability = endings.reduce((sum, { chance, repaired }) => (repaired ? sum + chance : sum), 0);
   const total = endings.reduce((sum, { chance }) => sum + chance, 0);
   return {
@@ -79,6 +83,7 @@ export function outlookOf({ endings, perMinute, gain }: CostToGo): Outlook {
     partsMoney: spreadOf(endings, ({ partsMoney }) => partsMoney),
     money: spreadOf(endings, (ending) => costOf(ending, perMinute)),
     repairProbability,
+    margin: value + repairProbability * leastMargin,
     stopLine: total > 0 ? Math.max(0, (repairProbability / total) * gain) : 0,
   };
 }

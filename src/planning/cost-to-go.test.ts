@@ -51,9 +51,22 @@ describe("what is still expected", () => {
       { p: 0.5, cost: 20 },
       { p: 0.5, cost: 0, possible: false },
     ];
-    const plain = handModel(rows, PRICE);
-    const model = { ...plain, terms: { ...plain.terms, warrantyCost: 16 } };
+    const model = handModel(rows, PRICE, 0, { warrantyCost: 16 });
     expect(outlookOf(costToGo(model, 3)).stopLine).toBeCloseTo((PRICE - 16) / 2, 9);
+  });
+
+  it("with a least margin, and with a carcass that stays, stops earlier by the chance of a repair; the margin told is the true one", () => {
+    const rows: readonly Row[] = [
+      { p: 0.5, cost: 20 },
+      { p: 0.5, cost: 0, possible: false },
+    ];
+    const plain = outlookOf(costToGo(handModel(rows, PRICE), 3));
+    const choosy = outlookOf(costToGo(handModel(rows, PRICE, 0, { minimumMargin: 30 }), 3));
+    expect(choosy.stopLine).toBeCloseTo((PRICE - 30) / 2, 9);
+    expect(choosy.margin).toBeCloseTo(plain.margin, 9);
+    const carcass = outlookOf(costToGo(handModel(rows, PRICE, 0, {}, 24), 3));
+    expect(carcass.stopLine).toBeCloseTo((PRICE - 24) / 2, 9);
+    expect(carcass.margin).toBeCloseTo(plain.margin + 24 / 2, 9);
   });
 });
 
@@ -70,17 +83,21 @@ describe("the figures are the planner's own", () => {
       fc.array(row, { minLength: 1, maxLength: 6 }),
       fc.constantFrom(0.5, 3, 25, 200),
       fc.constantFrom(0, 2),
-      (rows, minutesPerBit, testMoney) => {
+      fc.constantFrom(0, 17),
+      fc.constantFrom(0, 9),
+      (rows, minutesPerBit, testMoney, minimumMargin, stopMoney) => {
         const total = rows.reduce((sum, { p }) => sum + p, 0);
         const model = handModel(
           rows.map((one) => ({ ...one, p: one.p / total })),
           PRICE,
           testMoney,
+          { minimumMargin },
+          stopMoney,
         );
         const going = costToGo(model, minutesPerBit);
         const { endings, perMinute, value, stopValue } = going;
         expect(mean(endings, () => 1)).toBeCloseTo(1, 9);
-        const earned = mean(endings, ({ repaired }) => (repaired ? PRICE : 0));
+        const earned = mean(endings, ({ repaired }) => (repaired ? PRICE - minimumMargin : stopMoney));
         const cost = mean(
           endings,
           ({ minutes, partsMoney, brokenMoney }) => minutes * perMinute + partsMoney + brokenMoney,

@@ -1,8 +1,7 @@
 /** What going on costs from here, ending by ending, read off the very plan and estimate that the planner decides by (`value.ts`). */
-import { earnedByRepair } from "../money/terms.ts";
 import type { CostToGo, Ending } from "./cost-spread.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
-import type { RepairModel } from "./repair-model.ts";
+import { badChance, type RepairModel } from "./repair-model.ts";
 import { findingOut, type PlanStep, repairPlan } from "./value.ts";
 
 interface Spent {
@@ -12,7 +11,7 @@ interface Spent {
 
 /** @param minutesPerBit - what finding out is taken to cost: the planner's usual rate where cheap checks are left */
 export function costToGo(model: RepairModel, minutesPerBit: number = PLANNING_RATES.minutesPerBit): CostToGo {
-  const { weights, terms, perMinute } = model;
+  const { weights, terms, perMinute, earned, stopMoney } = model;
   const plan = repairPlan(weights, model, minutesPerBit);
   const find = findingOut(weights, model, minutesPerBit);
   const repairs = plan.steps.length > 0 && plan.value >= find;
@@ -25,8 +24,9 @@ export function costToGo(model: RepairModel, minutesPerBit: number = PLANNING_RA
       : foundOut(weights, model, minutesPerBit, new Set(), nothing, 0),
     perMinute,
     value: repairs ? plan.value : find,
-    stopValue: total * terms.feeIfNotRepaired,
-    gain: earnedByRepair(terms) - terms.feeIfNotRepaired,
+    stopValue: total * stopMoney,
+    gain: earned - stopMoney,
+    leastMargin: terms.minimumMargin,
   };
 }
 
@@ -37,19 +37,19 @@ function planned(
   model: RepairModel,
   minutesPerBit: number,
 ): readonly Ending[] {
-  const { weights, groups, cures, testMinutes, fittedBad } = model;
+  const { weights, groups, cures, testMinutes } = model;
   const endings: Ending[] = [];
   const rest = weights.slice();
   const cured = new Set<number>();
   let brokenWeight = 0;
   let spent: Spent = { minutes: 0, money: 0 };
-  for (const { cures: added, covers } of steps) {
+  for (const { cures: added, covers, overMoney } of steps) {
     for (const c of added) cured.add(c);
-    const parts = added.reduce((sum, c) => sum + cures[c].money, 0);
+    const parts = added.reduce((sum, c) => sum + cures[c].money, overMoney);
     const handsOn = added.reduce((sum, c) => sum + cures[c].minutes, 0);
     spent = { minutes: spent.minutes + testMinutes + handsOn, money: spent.money + parts };
     // a fitted part that is bad is fitted and tried again
-    const bad = 1 - (1 - fittedBad) ** added.length;
+    const bad = badChance(cures, added);
     const broken = brokenWeight;
     for (const g of covers) {
       endings.push({
@@ -96,24 +96,24 @@ function foundOut(
   spent: Spent,
   brokenMoney: number,
 ): readonly Ending[] {
-  const { groups, cures, terms, testMinutes, fittedBad } = model;
+  const { groups, cures, stopMoney, testMinutes } = model;
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const endings: Ending[] = [];
   let stops = 0;
   weights.forEach((weight, g) => {
     if (weight <= 0) return;
-    const { cures: due, possible, unlisted, knownValue } = groups[g];
+    const { cures: due, possible, unlisted, knownValue, overMoney } = groups[g];
     const open = due.filter((c) => !cured.has(c));
-    if (!possible || (knownValue <= terms.feeIfNotRepaired && open.length === due.length)) {
+    if (!possible || (knownValue <= stopMoney && open.length === due.length)) {
       stops += weight;
       return;
     }
     // what was paid for already counts no more, but for the part that is fitted again where it was bad
     const parts = (of: readonly number[]) =>
-      sumOf(of, (c) => cures[c].money) + (unlisted ? PLANNING_RATES.unlistedMoney : 0);
+      sumOf(of, (c) => cures[c].money) + overMoney + (unlisted ? PLANNING_RATES.unlistedMoney : 0);
     const work = (of: readonly number[]) =>
       sumOf(of, (c) => cures[c].minutes) + (unlisted ? PLANNING_RATES.unlistedMinutes : 0) + testMinutes;
-    const bad = 1 - (1 - fittedBad) ** due.length;
+    const bad = badChance(cures, due);
     const finding = Math.log2(total / weight) * minutesPerBit;
     endings.push({
       chance: weight,

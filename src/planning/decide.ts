@@ -8,6 +8,7 @@ import { minutesOf } from "./action-minutes.ts";
 import { atStake, mustShowStakes } from "./at-stake.ts";
 import { beforePower, resolderedUnread } from "./before-power.ts";
 import { beforeWriteOff, byItself, type MissingProof } from "./before-write-off.ts";
+import { baselineAgain } from "./beside-baseline.ts";
 import { type Draft, dueProposal, outlook, outlookOfStopping, probesOn } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import { percent } from "./faults-in-words.ts";
@@ -69,7 +70,7 @@ export function decide(
   model: RepairModel,
 ): Draft {
   const dead = deadChance(hypotheses);
-  const housekeeping = beforePower(input, dead);
+  const housekeeping = beforePower(input, dead) ?? baselineAgain(input, predictor);
   const found = findings(input, belief, hypotheses, predictor);
   const risk = new PowerRisk(input, belief, priors);
   // from a lamp that went dark to the cold checks every store is proven empty first; straight on to the mains nobody reaches inside
@@ -248,7 +249,7 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
     why:
       action.do === "clean"
         ? `There may be ${curedWords(first.name, board)} (${percent(dead.get(first.name) ?? 0)}): clean and dry the place before anything else there is judged.`
-        : whyReplace(names, dead, step.success, { board, hypotheses }) + whereFrom(first.name, model.terms),
+        : whyReplace(names, dead, step.success, { board, hypotheses }) + whereFrom(names, model.terms),
     expect: [],
     others: others(given, action, weighed, []),
     atStake: stakes,

@@ -1,5 +1,5 @@
 /** A repair model whose sums can be done by hand, for the tests of plans and steps. */
-import { DEFAULT_TERMS } from "../money/terms.ts";
+import { DEFAULT_TERMS, earnedByRepair, type Terms } from "../money/terms.ts";
 import type { RepairGroup, RepairModel } from "./repair-model.ts";
 
 export interface Row {
@@ -10,16 +10,26 @@ export interface Row {
 }
 
 /** Each row is one fault cured by one part; tests cost nothing and fitted parts are good, so that sums are by hand. */
-export function handModel(rows: readonly Row[], agreedPrice: number, testMoney = 0): RepairModel {
+export function handModel(
+  rows: readonly Row[],
+  agreedPrice: number,
+  testMoney = 0,
+  more: Partial<Terms> = {},
+  stopMoney = 0,
+): RepairModel {
+  const terms = { ...DEFAULT_TERMS, agreedPrice, ...more };
+  const earned = earnedByRepair(terms) - terms.minimumMargin;
+
   const groups = rows.map(
     ({ cost, possible = true, breaks = 0 }, g): RepairGroup => ({
       cures: [g],
       key: String(g),
       possible,
+      overMoney: 0,
       unlisted: false,
       breakMoney: breaks,
       breakMoneyOf: [breaks],
-      knownValue: possible ? agreedPrice - cost - testMoney : 0,
+      knownValue: possible ? earned - cost - testMoney : stopMoney,
     }),
   );
   return {
@@ -29,15 +39,20 @@ export function handModel(rows: readonly Row[], agreedPrice: number, testMoney =
       paid: cost,
       minutes: 0,
       possible,
+      bad: 0,
+      lot: -1,
+      overMoney: 0,
     })),
     groups,
     groupOf: Int16Array.from(rows, (_, g) => g),
     weights: Float64Array.from(rows, ({ p }) => p),
-    terms: { ...DEFAULT_TERMS, agreedPrice },
+    lots: [],
+    terms,
+    earned,
+    stopMoney,
     perMinute: 0.5,
     testMoney,
     testMinutes: testMoney / 0.5,
     proofMinutes: 0,
-    fittedBad: 0,
   };
 }

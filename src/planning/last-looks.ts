@@ -83,17 +83,21 @@ export interface Onward {
 
 /** Money times weight of a board with which the repair goes on. */
 function goneOn(weights: Float64Array, model: RepairModel, minutes: number): number {
-  const { feeIfNotRepaired } = model.terms;
   const earned = earnedByRepair(model.terms);
   return weights.reduce((sum, weight, g) => {
-    const { knownValue, unlisted } = model.groups[g];
     const ends = isWhole(model, g)
       ? earned
-      : unlisted
-        ? feeIfNotRepaired
-        : Math.max(knownValue, feeIfNotRepaired);
+      : model.groups[g].unlisted
+        ? model.stopMoney
+        : marginKnown(model, g);
     return sum + weight * (ends - minutes * model.perMinute);
   }, 0);
+}
+
+/** Margin of a job known to be this one: nobody weighs here whether the shop would rather stop. */
+function marginKnown({ groups, terms, stopMoney }: RepairModel, g: number): number {
+  const { knownValue } = groups[g];
+  return knownValue > stopMoney ? knownValue + terms.minimumMargin : stopMoney;
 }
 
 function isWhole({ groups }: RepairModel, g: number): boolean {
@@ -141,8 +145,8 @@ function worth(
 }
 
 /** What is saved where a fault is found and cured before the board goes back. */
-function savedBy({ terms, groups }: RepairModel, g: number): number {
-  return Math.max(0, groups[g].knownValue + terms.comebackCost);
+function savedBy(model: RepairModel, g: number): number {
+  return Math.max(0, marginKnown(model, g) + model.terms.comebackCost);
 }
 
 /** The doubted groups that this step would show: its outcome on a good board keeps hardly any of them. */

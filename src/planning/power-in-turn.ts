@@ -16,14 +16,22 @@ const SLACK = 1e-9;
 
 /**
  * The most that the job can be worth after any step, in money times the weight of the belief: each group as if it were known, its parts
- * surely good. No course is worth more to a group: stopping gives the fee, finding out the group's margin less what it costs, and a
+ * surely good. No course is worth more to a group: stopping leaves what it leaves, finding out the group's margin less what it costs, and a
  * repair plan that ends with the group repaired has paid for its cures and one test at least.
  */
-export function mostValue({ weights, groups, cures, terms, testMoney, perMinute }: RepairModel): number {
+export function mostValue({
+  weights,
+  groups,
+  cures,
+  terms,
+  stopMoney,
+  testMoney,
+  perMinute,
+}: RepairModel): number {
   return groups.reduce((sum, { cures: own, possible, knownValue }, g) => {
     const cost = own.reduce((money, c) => money + cures[c].money + cures[c].minutes * perMinute, testMoney);
-    const repaired = possible ? terms.agreedPrice - cost : terms.feeIfNotRepaired;
-    return sum + weights[g] * Math.max(terms.feeIfNotRepaired, knownValue, repaired);
+    const repaired = possible ? terms.agreedPrice - cost : stopMoney;
+    return sum + weights[g] * Math.max(stopMoney, knownValue, repaired);
   }, 0);
 }
 

@@ -4,6 +4,7 @@ import type { Board } from "../board/board.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
+import { stopMoney } from "../money/given-up.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
 import { isHarmless } from "../priors/harmless.ts";
 import { cautionsNow } from "../safety/cautions.ts";
@@ -45,7 +46,10 @@ export function propose(
   const enough = fittedEnough(board, timeline, predictor);
   const livedWith = (fault: FaultPrior) => enough.has(fault.part) || isHarmless(board, fault);
   const hypotheses = planningHypotheses(belief, absentParts(input), livedWith);
-  const model = repairModel(hypotheses, board, timeline.now, terms, priors, storesOfCharge(board).length);
+  const chance = new Map(belief.suspects.map(({ part, probability }) => [part, probability]));
+  const stop = stopMoney(board, timeline, terms, (part) => chance.get(part) ?? 0);
+  const stores = storesOfCharge(board).length;
+  const model = repairModel(hypotheses, board, timeline.now, terms, priors, stores, stop);
   const [clipped] = unreadClips(timeline);
   const decided = () => decide(input, belief, priors, predictor, hypotheses, model);
   const readClips = ([red, black]: NonNullable<typeof clipped>) =>

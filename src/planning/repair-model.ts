@@ -1,8 +1,8 @@
 import type { BenchState } from "../bench/bench-state.ts";
 import type { Board, Part } from "../board/board.ts";
 import { MINUTES } from "../money/minutes.ts";
-import { fittedPrice, isObtainable, waitingMoney } from "../money/prices.ts";
-import { earnedByRepair, type Terms } from "../money/terms.ts";
+import { boughtMoney, fittedPrice, isObtainable, waitingMoney } from "../money/prices.ts";
+import { earnedByRepair, lotOf, type Terms } from "../money/terms.ts";
 import type { KnockOn, PriorTable } from "../priors/fault-prior.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { faultsOf, type Hypotheses, type Hypothesis } from "./hypotheses.ts";
@@ -18,6 +18,12 @@ interface Cure {
   readonly paid: number;
   readonly minutes: number;
   readonly possible: boolean;
+  /** chance that what is fitted is bad or put in wrong; more for a pulled part */
+  readonly bad: number;
+  /** index into `RepairModel.lots` of the few parts at hand that several places share; -1: this place shares none */
+  readonly lot: number;
+  /** what one costs more once the lot is used up; infinite where none can be had */
+  readonly overMoney: number;
 }
 
 /** All hypotheses that the same cures repair. */
@@ -27,6 +33,8 @@ export interface RepairGroup {
   /** names in one breath, for words and keys */
   readonly key: string;
   readonly possible: boolean;
+  /** money of those of its parts that the lots at hand do not cover, beyond what a part at hand costs */
+  readonly overMoney: number;
   /** stands for parts nobody has named: it can be found, but not replaced from here */
   readonly unlisted: boolean;
   /** money that a power-up with this left uncured destroys, on the average */
@@ -45,7 +53,13 @@ export interface RepairModel {
   readonly groupOf: Int16Array;
   /** groups' weights with everything still possible */
   readonly weights: Float64Array;
+  /** how many parts lie in each lot */
+  readonly lots: readonly number[];
   readonly terms: Terms;
+  /** what a repaired board counts for: its price less the share of comebacks and the least margin that the shop wants of a job */
+  readonly earned: number;
+  /** what giving the job up now leaves */
+  readonly stopMoney: number;
   readonly perMinute: number;
   /** money of one power-up test, cold re-check and safe ending included */
   readonly testMoney: number;
@@ -53,8 +67,13 @@ export interface RepairModel {
   readonly testMinutes: number;
   /** minutes of proving the stores of charge empty again after power */
   readonly proofMinutes: number;
-  /** chance that one fitted part is bad or put in wrong */
-  readonly fittedBad: number;
+}
+
+/** Chance that one at least of what is fitted is bad. */
+export function badChance(cures: RepairModel["cures"], fitted: readonly number[]): number {
+  let good = 1;
+  for (const c of fitted) good *= 1 - cures[c].bad;
+  return 1 - good;
 }
 
 /** What curing one name (a part's reference, or `NET1~NET2`) takes from the bench as it stands. */
@@ -82,7 +101,10 @@ function dirtySpot(board: Board, name: string): string | null {
   return (most(both) ?? most(one))?.ref ?? null;
 }
 
-/** Groups the hypotheses by what repairs them and prices each group. */
+/**
+ * Groups the hypotheses by what repairs them and prices each group.
+ * @param stopMoney - what giving the job up now leaves; left out: the diagnosis fee
+ */
 export function repairModel(
   hypotheses: Hypotheses,
   board: Board,
@@ -90,24 +112,26 @@ export function repairModel(
   terms: Terms,
   priors: PriorTable,
   storeCount: number,
+  stopMoney: number = terms.feeIfNotRepaired,
 ): RepairModel {
   const perMinute = terms.ratePerHour / 60;
   const cures: Cure[] = [];
   const cureIndex = new Map<string, number>();
+  const lots = new Lots();
   const cureAt = (name: string): number => {
     // one cleaning takes away all that lies around the same part
     const key = board.parts.has(name) ? name : `around ${dirtySpot(board, name)}`;
     const known = cureIndex.get(key);
     if (known !== undefined) return known;
-    cureIndex.set(key, cures.push(priceCure(board, bench, name, terms)) - 1);
+    cureIndex.set(key, cures.push(priceCure(board, bench, name, terms, priors, lots)) - 1);
     return cures.length - 1;
   };
   // two repeated readings, power with its ending, and the proof that it is discharged again
   const proofMinutes = MINUTES.measure * storeCount;
   const testMinutes = 2 * MINUTES.measure + MINUTES.power + MINUTES.unpower + proofMinutes;
-  const fittedBad = priors.fittedBad.new + priors.fittedBad.fittedWrong;
   const testMoney = testMinutes * perMinute;
-  const base = { terms, perMinute, testMoney, testMinutes, proofMinutes, fittedBad };
+  const earned = earnedByRepair(terms) - terms.minimumMargin;
+  const base = { terms, perMinute, testMoney, testMinutes, proofMinutes, earned, stopMoney };
   const breakMoney = breakMoneyByFault(board, bench, terms, priors);
   const curesOf = ({ dead }: Hypothesis): readonly number[] =>
     [...new Set(dead.map(cureAt))].sort((a, b) => a - b);
@@ -142,26 +166,57 @@ export function repairModel(
     const cureList = curesOf(first);
     const perWeight = (money: number) => (group.weight > 0 ? money / group.weight : 0);
     return {
-      ...priceGroup(cureList, first, cures, base),
+      ...priceGroup(cureList, first, cures, lots.counts, base),
       breakMoney: perWeight(group.lost),
       breakMoneyOf: cureList.map((c) => perWeight(group.lostBy.get(c) ?? 0)),
     };
   });
-  return { cures, groups, groupOf, weights, ...base };
+  return { cures, groups, groupOf, weights, lots: lots.counts, ...base };
 }
 
 function groupKey(hypothesis: Hypothesis): string {
   return hypothesis.dead.join("+") + (hypothesis.unlisted ? "+*" : "");
 }
 
-function priceCure(board: Board, bench: BenchState, name: string, terms: Terms): Cure {
+/** The lots at hand, numbered as they are met. */
+class Lots {
+  readonly counts: number[] = [];
+  readonly #index = new Map<string, number>();
+
+  /** -1 where the place shares none. */
+  of(part: Part | undefined, { atHand }: Terms): number {
+    const lying = part === undefined ? undefined : atHand.get(part.ref);
+    const lot = lying === undefined ? null : lotOf(lying);
+    if (lot === null) return -1;
+    const known = this.#index.get(lot.key);
+    if (known !== undefined) return known;
+    this.#index.set(lot.key, this.counts.push(lot.count) - 1);
+    return this.counts.length - 1;
+  }
+}
+
+function priceCure(
+  board: Board,
+  bench: BenchState,
+  name: string,
+  terms: Terms,
+  { fittedBad }: PriorTable,
+  lots: Lots,
+): Cure {
   const part = board.parts.get(name);
   const action = cureAction(board, name);
   const paid = part === undefined ? 0 : fittedPrice(part, terms);
+  const money = paid + (part === undefined ? 0 : waitingMoney(part, terms));
+  const pulled = terms.atHand.get(name)?.used === true;
+  const lot = lots.of(part, terms);
   return {
     name,
-    money: paid + (part === undefined ? 0 : waitingMoney(part, terms)),
+    money,
     paid,
+    bad: (pulled ? fittedBad.used : fittedBad.new) + fittedBad.fittedWrong,
+    lot,
+    overMoney:
+      part === undefined || lot === -1 ? 0 : (boughtMoney(part, terms) ?? Number.POSITIVE_INFINITY) - money,
     minutes:
       action === null
         ? 0
@@ -172,38 +227,52 @@ function priceCure(board: Board, bench: BenchState, name: string, terms: Terms):
   };
 }
 
-type Base = Pick<RepairModel, "terms" | "perMinute" | "testMoney" | "fittedBad">;
+type Base = Pick<RepairModel, "perMinute" | "testMoney" | "earned" | "stopMoney">;
+
+/** What the parts of one repair cost beyond a part at hand, where the lots do not go round. */
+function beyondLots(cureList: readonly number[], cures: readonly Cure[], lots: readonly number[]): number {
+  const left = [...lots];
+  return cureList.reduce((sum, c) => {
+    const { lot, overMoney } = cures[c];
+    return lot === -1 || left[lot]-- > 0 ? sum : sum + overMoney;
+  }, 0);
+}
 
 function priceGroup(
   cureList: readonly number[],
   first: Hypothesis,
   cures: readonly Cure[],
-  { terms, perMinute, testMoney, fittedBad }: Base,
+  lots: readonly number[],
+  { perMinute, testMoney, earned, stopMoney }: Base,
 ): Omit<RepairGroup, "breakMoney" | "breakMoneyOf"> {
-  const possible = cureList.every((c) => cures[c].possible);
+  const overMoney = beyondLots(cureList, cures, lots);
+  const possible = overMoney < Number.POSITIVE_INFINITY && cureList.every((c) => cures[c].possible);
   const unlistedMoney = first.unlisted
     ? PLANNING_RATES.unlistedMoney + PLANNING_RATES.unlistedMinutes * perMinute
     : 0;
   const cost = cureList.reduce(
     (sum, c) => sum + cures[c].money + cures[c].minutes * perMinute,
-    unlistedMoney,
+    unlistedMoney + (possible ? overMoney : 0),
   );
-  const bad = 1 - (1 - fittedBad) ** cureList.length;
-  const known = earnedByRepair(terms) - cost - testMoney - bad * (testMoney + cost);
+  const bad = badChance(cures, cureList);
+  const known = earned - cost - testMoney - bad * (testMoney + cost);
   return {
     cures: cureList,
     key: groupKey(first),
     possible,
+    overMoney: possible ? overMoney : 0,
     unlisted: first.unlisted,
-    knownValue: possible ? Math.max(known, terms.feeIfNotRepaired) : terms.feeIfNotRepaired,
+    knownValue: possible ? Math.max(known, stopMoney) : stopMoney,
   };
 }
 
 /** What it costs that this part breaks: buying and fitting it again; one that nobody sells costs the job. Dirt breaks nothing. */
 export function lossMoney(board: Board, bench: BenchState, name: string, terms: Terms): number {
-  if (!board.parts.has(name)) return 0;
-  const { money, minutes, possible } = priceCure(board, bench, name, terms);
-  return possible ? money + (minutes * terms.ratePerHour) / 60 : terms.agreedPrice;
+  const part = board.parts.get(name);
+  if (part === undefined) return 0;
+  if (!isObtainable(part, terms)) return terms.agreedPrice;
+  const minutes = minutesOf(board, bench, { do: "replace", part: name });
+  return fittedPrice(part, terms) + waitingMoney(part, terms) + (minutes * terms.ratePerHour) / 60;
 }
 
 /**

@@ -1,12 +1,13 @@
-import { earnedByRepair } from "../money/terms.ts";
 import { bestOf, type Course } from "./decision.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
-import type { RepairModel } from "./repair-model.ts";
+import { badChance, type RepairModel } from "./repair-model.ts";
 
 /** One step of a repair plan: cure these, then power up. Empty: power up as it stands. */
 export interface PlanStep {
   /** indices into `RepairModel.cures`, those not cured by an earlier step */
   readonly cures: readonly number[];
+  /** money of those cures that the lots at hand do not cover, beyond what a part at hand costs */
+  readonly overMoney: number;
   /** chance that the job is repaired after this step, given that it came this far */
   readonly success: number;
   /** indices into `RepairModel.groups` of what this step repairs */
@@ -38,29 +39,31 @@ export function repairPlan(
   model: RepairModel,
   minutesPerBit: number | null = null,
 ): RepairPlan {
-  const { groups, cures, terms, testMoney, fittedBad } = model;
+  const { groups, cures, testMoney, earned, stopMoney } = model;
   const open = leading(weights, model);
   const cured = new Uint8Array(cures.length);
+  const left = Int32Array.from(model.lots);
   const rest = weights.slice();
   const breaks = new Breaks(weights, model);
   const steps: PlanStep[] = [];
   let alive = sum(weights);
   let value = 0;
   let repaired = 0;
-  const earned = earnedByRepair(terms);
   let best: RepairPlan = {
-    value: alive * terms.feeIfNotRepaired,
+    value: alive * stopMoney,
     steps: [],
     repaired: 0,
     after: "stop",
   };
   while (steps.length < MOST_STEPS && open.length > 0) {
-    const choice = bestStep(open, weights, cured, alive, breaks, model);
+    const choice = bestStep(open, weights, cured, left, alive, breaks, model);
+    if (choice === null) break;
     const stepCost = choice.cost - testMoney;
-    const bad = 1 - (1 - fittedBad) ** choice.added.length;
+    const bad = badChance(cures, choice.added);
     value -= alive * choice.cost;
     for (const c of choice.added) {
       cured[c] = 1;
+      if (cures[c].lot >= 0) left[cures[c].lot]--;
       breaks.cure(c);
     }
     let covered = 0;
@@ -74,11 +77,12 @@ export function repairPlan(
       breaks.cover(g);
       open.splice(i, 1);
     }
-    steps.push({ cures: choice.added, success: alive > 0 ? covered / alive : 0, covers });
+    const { added, overMoney } = choice;
+    steps.push({ cures: added, overMoney, success: alive > 0 ? covered / alive : 0, covers });
     value += covered * (earned - bad * (testMoney + stepCost)) - breaks.total;
     alive -= covered;
     repaired += covered;
-    const stop = alive * terms.feeIfNotRepaired;
+    const stop = alive * stopMoney;
     const onward = minutesPerBit === null ? stop : findingOut(rest, model, minutesPerBit, cured);
     const after = onward > stop ? "find out" : "stop";
     if (value + Math.max(stop, onward) > best.value)
@@ -130,28 +134,46 @@ class Breaks {
   }
 }
 
-/** What to cure next: the most success per money (what a failed try breaks included), counting every group the same cures finish. */
+interface Choice {
+  readonly added: readonly number[];
+  /** the test included */
+  readonly cost: number;
+  readonly overMoney: number;
+}
+
+/**
+ * What to cure next: the most success per money (what a failed try breaks included), counting every group the same cures finish. Null where
+ * nothing open can be cured with what is left at hand.
+ * @param left - what is left of each lot
+ */
 function bestStep(
   open: readonly number[],
   weights: Float64Array,
   cured: Uint8Array,
+  left: Int32Array,
   alive: number,
   breaks: Breaks,
   { groups, cures, testMoney, perMinute }: RepairModel,
-): { readonly added: readonly number[]; readonly cost: number } {
-  let best: { added: readonly number[]; cost: number } = { added: [], cost: testMoney };
+): Choice | null {
+  let best: Choice | null = null;
   let ratio = -1;
   // loops and no closures: this is asked of every outcome of every step
   for (const g of open) {
     const added: number[] = [];
     let cost = testMoney;
+    let overMoney = 0;
     let lost = breaks.total;
     for (const c of groups[g].cures) {
       if (cured[c] !== 0) continue;
       added.push(c);
       cost = cost + cures[c].money + cures[c].minutes * perMinute;
       lost -= breaks.ofCure(c);
+      const { lot } = cures[c];
+      if (lot >= 0 && left[lot]-- <= 0) overMoney += cures[c].overMoney;
     }
+    for (const c of added) if (cures[c].lot >= 0) left[cures[c].lot]++;
+    if (overMoney === Number.POSITIVE_INFINITY) continue;
+    cost += overMoney;
     for (const c of added) cured[c] = 1;
     let gained = 0;
     for (const other of open) {
@@ -163,7 +185,7 @@ function bestStep(
     const perMoney = gained / Math.max(alive * cost + Math.max(0, lost), 1e-9);
     if (perMoney <= ratio) continue;
     ratio = perMoney;
-    best = { added, cost };
+    best = { added, cost, overMoney };
   }
   return best;
 }
@@ -191,11 +213,10 @@ function leading(weights: Float64Array, model: RepairModel): number[] {
  */
 export function findingOut(
   weights: Float64Array,
-  { groups, cures, terms, perMinute }: RepairModel,
+  { groups, cures, stopMoney, perMinute }: RepairModel,
   minutesPerBit: number,
   cured: Uint8Array | null = null,
 ): number {
-  const fee = terms.feeIfNotRepaired;
   let known = 0;
   let total = 0;
   let stop = 0;
@@ -211,7 +232,7 @@ export function findingOut(
     known += weight * margin;
     total += weight;
     // every group whose answer is "stop" is one answer
-    if (margin <= fee) stop += weight;
+    if (margin <= stopMoney) stop += weight;
     else logs += weight * Math.log2(weight);
   }
   if (stop > 0) logs += stop * Math.log2(stop);
@@ -226,7 +247,7 @@ export function bestCourse(
   minutesPerBit: number,
 ): Course<"stop" | "repair" | "find out"> {
   return bestOf(
-    { course: "stop", value: sum(weights) * model.terms.feeIfNotRepaired },
+    { course: "stop", value: sum(weights) * model.stopMoney },
     { course: "repair", value: repairPlan(weights, model, minutesPerBit).value },
     { course: "find out", value: findingOut(weights, model, minutesPerBit) },
   );

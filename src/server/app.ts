@@ -2,6 +2,7 @@ import { Hono } from "hono";
 import { acceptBoard } from "../job/accept-board.ts";
 import type { KeepsBoards } from "../job/board-store.ts";
 import type { AcceptLog, JobStore, NewId } from "../job/job-store.ts";
+import type { ShopStore } from "../job/shop.ts";
 import type { StockStore } from "../parts/stock/stock-store.ts";
 import type { BoardAnswer } from "../wire/job-api.ts";
 import { problem } from "./answers.ts";
@@ -12,11 +13,12 @@ import { guard } from "./guard.ts";
 import { jobRoutes } from "./job-routes.ts";
 import { ownBoardRoutes } from "./own-board-routes.ts";
 import { pictureRoutes } from "./picture-routes.ts";
+import { shopRoutes } from "./shop-routes.ts";
 import { staticFiles } from "./static-files.ts";
 import { stockRoutes } from "./stock-routes.ts";
 
 export interface AppParts {
-  readonly store: JobStore & KeepsBoards & StockStore;
+  readonly store: JobStore & KeepsBoards & StockStore & ShopStore;
   readonly acceptLog: AcceptLog;
   readonly newId: NewId;
   readonly boards: readonly BoardAnswer[];
@@ -40,6 +42,7 @@ export function makeApp(parts: AppParts): Hono {
   app.route("/api", comebackRoutes(parts.store));
   app.route("/api/boards", boardRoutes(parts.boards));
   app.route("/api/own-boards", ownBoardRoutes(parts.store.boards, acceptBoard));
+  app.route("/api/shop", shopRoutes(parts.store));
   app.route("/api/stock", stockRoutes(parts.store));
   app.all("/api/*", (context) =>
     problem(context, `there is nothing at ${context.req.method} ${context.req.path}`, 404),

@@ -1,6 +1,9 @@
 /** The server as the program ships it: jobs in SQLite, and the boards that come with it. */
 import { existsSync } from "node:fs";
+import type { KeepsBoards } from "../job/board-store.ts";
 import type { JobStore } from "../job/job-store.ts";
+import type { ShopStore } from "../job/shop.ts";
+import type { StockStore } from "../parts/stock/stock-store.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
 import { openSqliteStore } from "../store/sqlite/open-store.ts";
 import { defaultDataDir } from "./data-dir.ts";
@@ -21,10 +24,18 @@ export interface RunningServer {
   stop(): Promise<void>;
 }
 
-/** The jobs kept in a folder (left out: see `data-dir.ts`), for a command that reads them; null where there is no such folder. */
-export function keptJobs(dataDir = defaultDataDir(process.env)): { store: JobStore | null; folder: string } {
-  const store = existsSync(dataDir) ? openSqliteStore(dataDir, () => new Date().toISOString()) : null;
-  return { store, folder: dataDir };
+type Kept = JobStore & KeepsBoards & StockStore & ShopStore;
+
+/**
+ * What is kept in a folder (left out: see `data-dir.ts`), for a command that reads it; null where there is no such folder.
+ * @param make - make the folder where it is missing: something is to be kept there
+ */
+export function keptJobs(
+  dataDir = defaultDataDir(process.env),
+  make = false,
+): { store: Kept | null; folder: string } {
+  const there = make || existsSync(dataDir);
+  return { store: there ? openSqliteStore(dataDir, () => new Date().toISOString()) : null, folder: dataDir };
 }
 
 /** Rejects with `code: "EADDRINUSE"` where the port asked for is taken. */

@@ -9,6 +9,7 @@ import { getRequestListener } from "@hono/node-server";
 import { acceptLog } from "../job/accept-log.ts";
 import type { KeepsBoards } from "../job/board-store.ts";
 import type { JobStore } from "../job/job-store.ts";
+import type { ShopStore } from "../job/shop.ts";
 import type { StockStore } from "../parts/stock/stock-store.ts";
 import type { BoardAnswer } from "../wire/job-api.ts";
 import { makeApp } from "./app.ts";
@@ -21,7 +22,7 @@ const USUAL_PORT = 4517;
 const PORTS_TRIED = 20;
 
 export interface ServerParts {
-  readonly store: JobStore & KeepsBoards & StockStore;
+  readonly store: JobStore & KeepsBoards & StockStore & ShopStore;
   /** boards that come with the program */
   readonly boards: readonly BoardAnswer[];
   /** the port to use, 0 for any free one; left out: 4517 or the next free one */

@@ -55,8 +55,8 @@ async function importFile(context: Context, store: StockStore): Promise<Response
     if (!read.ok) return read;
     const lines = allRows(read.value);
     if (!lines.ok) return lines;
-    const { fates, count } = importCount(kept, lines.value);
-    const of = (fate: (typeof fates)[number]) => fates.filter((one) => one === fate).length;
+    const { rows, count } = importCount(kept, lines.value);
+    const of = (fate: (typeof rows)[number]["fate"]) => rows.filter((one) => one.fate === fate).length;
     answer = { rows: read.value.rows, new: of("new"), changed: of("changed"), same: of("same") };
     return { ok: true, value: count };
   });

@@ -23,6 +23,7 @@ const call = fc.oneof(
   fc.record({ call: fc.constant("picture" as const), job, id: fc.constantFrom("p", "q"), byte: fc.nat(1) }),
   fc.record({ call: fc.constant("list" as const) }),
   fc.record({ call: fc.constant("count" as const), count: fc.nat(2) }),
+  fc.record({ call: fc.constant("shop" as const), name: fc.constantFrom("one", "two") }),
   fc.record({ call: fc.constant("fit" as const), job, id: fc.constantFrom("f1", "f2") }),
   fc.record({ call: fc.constant("undo" as const), job, of: fc.constantFrom("f1", "f2") }),
 );
@@ -48,6 +49,11 @@ describe("both stores", () => {
                   return store.appendEvents(one.job, one.events, () => (one.accepted ? null : "no"));
                 }
                 if (one.call === "count") return store.countStock(counting(someDiodes(one.count)));
+                if (one.call === "shop") {
+                  return store
+                    .keepShop({ name: one.name, terms: { ratePerHour: 4 } })
+                    .then(() => store.readShop());
+                }
                 if (one.call === "fit") return store.appendEvents(one.job, [fitting(one.id)], () => null);
                 if (one.call === "undo") {
                   const undo = { do: "undo", id: `undo-${one.of}`, of: one.of } as const;
@@ -66,6 +72,8 @@ describe("both stores", () => {
             const [memory, sqlite] = await Promise.all(stores.map((store) => store.readJob(id)));
             expect(withoutTimes(sqlite)).toEqual(withoutTimes(memory));
           }
+          const [inMemory, inFile] = await Promise.all(stores.map((store) => store.readShop()));
+          expect(inFile).toEqual(inMemory);
           const [memory, sqlite] = await Promise.all(stores.map((store) => store.readStock()));
           expect(sqlite?.lines()).toEqual(memory?.lines());
         } finally {

@@ -17,6 +17,7 @@ const KEPT: Readonly<Record<Exclude<JobEvent["do"], "undo" | "quote">, readonly 
   remove: ["part"],
   restore: ["part"],
   replace: ["part", "price", "used"],
+  incoming: ["part", "mode", "red", "black", "reading"],
   clip: ["at", "ohms"],
   unclip: ["at", "ohms"],
   power: ["feed", "watts", "volts", "limitAmps", "ohms", "observed", "load", "meters"],

@@ -15,6 +15,7 @@ import type {
   OwnBoardList,
   WarrantyAnswer,
 } from "../wire/job-api.ts";
+import type { ShopAnswer } from "../wire/shop-api.ts";
 import type { GoneLine, ImportAnswer, StockAnswer, TypedLine } from "../wire/stock-api.ts";
 import type { KeptEvent } from "./job-event.ts";
 
@@ -69,6 +70,8 @@ export const api = {
   ownBoard: (id: string) => call<OwnBoardAnswer>(`/own-boards/${id}`),
   keepBoard: (id: string, version: NewBoardVersion) =>
     post<AppendAnswer>(`/own-boards/${id}/versions`, version),
+  shop: () => call<ShopAnswer>("/shop"),
+  keepShop: (shop: ShopAnswer) => post<ShopAnswer>("/shop", shop),
   stock: () => call<StockAnswer>("/stock"),
   stockLine: (typed: TypedLine) => post<StockAnswer>("/stock/lines", typed),
   stockGone: (gone: GoneLine) => post<StockAnswer>("/stock/gone", gone),

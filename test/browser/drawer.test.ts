@@ -50,6 +50,11 @@ describe("the parts drawer", () => {
     await page.getByText("Taken in: 4 new, 0 changed, 0 as they were.").waitFor();
     await page.getByRole("button", { name: "Done" }).click();
     expect((await served.store.readStock()).lines()).toHaveLength(4);
+    await page.getByRole("button", { name: "Take in a list" }).click();
+    await choose(page, "name,volts,count,place\nK40T60,650V,6,drawer 4\n");
+    await page.getByRole("button", { name: "1 changed" }).click();
+    await page.getByText("voltage: 600 V becomes 650 V, in its other line as well").waitFor();
+    await inspect(page, "drawer-corrected-390");
     await page.context().close();
   }, 120_000);
 

@@ -36,7 +36,11 @@ describe("the job's money", () => {
       await page.getByLabel("Mark-up on parts, %").fill("a lot");
       await page.getByText("Mark-up on parts, %: type an amount").waitFor();
       await page.getByLabel("Mark-up on parts, %").fill("25");
-      await page.getByText("Kept in this browser.").waitFor();
+      await page.getByText("Kept, for every page and the terminal.").waitFor();
+      expect(await served.store.readShop()).toMatchObject({
+        name: "The bench by the harbour",
+        terms: { taxRate: 0.2, ratePerHour: 48, partsMarkUp: 0.25 },
+      });
       await atEveryWidth("shop");
       await page.goto(`${served.url}#/new`);
       const id = await takeIn(page, { board: /Greenhouse/, cause: "Surge", practiceNumber: 3 });

@@ -8,6 +8,7 @@ export const BENCH_HELP = `At the prompt:
   quiet lamp-dim runs smoke ...    what happened at power-up
   measure diode PBUS NBUS 0.47     a reading of your own, in any order
   look C1 bulged    lift Q1.c    refit Q1.c    remove C1    restore C1    replace Q1 4.20
+  incoming Q1 diode e c 0.46       the part for Q1 between two of its pins, before it goes in: what the cold re-check is held against
   clip PBUS NBUS 1k    unclip PBUS NBUS 1k    clean logic    resolder U1    unpower
   power lamp 100 lamp-dim    power mains runs    power bench 15 0.5 V15 NBUS limiting
   power mains load own runs        told to drive its own load (or load 250: a dummy of so many watts)

@@ -2,7 +2,7 @@
 
 import type { JobEvent, MeasureMode } from "../../bench/event.ts";
 import { parseEvent } from "../../bench/parse-event.ts";
-import { FINDINGS, isColdMode, MEASURE_MODES, OBSERVED, OVERRULED } from "../../bench/words.ts";
+import { COLD_MODES, FINDINGS, isColdMode, MEASURE_MODES, OBSERVED, OVERRULED } from "../../bench/words.ts";
 import type { Action } from "../../planning/proposal.ts";
 import { parseJsonText } from "../../units/json-text.ts";
 import type { Parsed } from "../../units/outcome.ts";
@@ -72,6 +72,8 @@ function fromWords(line: string, { card, isPart }: Prompt): Parsed<readonly Fiel
       return one({ do: verb, part: first });
     case "replace":
       return one({ do: verb, part: first, ...(second === "" ? {} : { price: Number(second) }) });
+    case "incoming":
+      return ofPartInHand(rest);
     case "look":
       return one({ do: verb, part: first, finding: second });
     case "clean":
@@ -128,6 +130,24 @@ function measured(words: readonly string[]): Parsed<readonly Fields[]> {
   if (reading === undefined || more.length > 0) return { ok: false, problem: "one reading to a measure" };
   const { climbing, ...shown } = reading;
   return one({ do: "measure", mode, red, black, ...shown, ...(climbing ? { settling: "climbing" } : {}) });
+}
+
+/** `incoming Q3 diode e c 0.46`: the part for Q3, between two of its pins, before it goes in. */
+function ofPartInHand([part = "", mode = "", red = "", black = "", ...typed]: readonly string[]): Parsed<
+  readonly Fields[]
+> {
+  const known = COLD_MODES.find((one) => one === mode);
+  if (known === undefined || typed.length === 0)
+    return {
+      ok: false,
+      problem: `write incoming PART MODE PIN PIN READING, as incoming Q3 diode e c 0.46; the modes: ${COLD_MODES.join(" ")}`,
+    };
+  const readings = parseTypedReadings(typed, known);
+  if (!readings.ok) return readings;
+  const [reading, ...more] = readings.value;
+  if (reading === undefined || more.length > 0 || reading.climbing)
+    return { ok: false, problem: "one settled reading of the part in the hand" };
+  return one({ do: "incoming", part, mode, red, black, reading: reading.reading });
 }
 
 /** Price and cap of a quote, as far as they were typed. */

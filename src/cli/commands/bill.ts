@@ -32,6 +32,6 @@ async function bill(file: string, options: PaperOptions, io: Io): Promise<number
   if (!timeline.ok) return refuse(io, `${file}: ${timeline.problem}`);
   const view = billView(job, timeline.value);
   const { currency } = job.terms;
-  const head = paperHead(options, job, io);
+  const head = await paperHead(options, job, io);
   return givePaper(options, [billPaper(view, head)], { currency, ...view }, io);
 }

@@ -7,6 +7,7 @@ import { STANDARD_LINES } from "../../parts/standard-types.ts";
 import { answerText } from "../answer-text.ts";
 import { loadCatalogue, readCatalogueFile } from "../catalogue/catalogue-file.ts";
 import { BAD_INPUT, DONE, type Finish, type Io, refuse, whileTold } from "../io.ts";
+import { DATA_HELP, keptDrawer } from "../kept-shop.ts";
 import { replaceFile } from "../replace-file.ts";
 
 const HELP = `
@@ -18,7 +19,8 @@ Figures carry their unit or none: 600V, 470u, 4k7, 35ns, 20%. A standard type ne
 Examples:
   $ faultwright catalogue check drawer.csv
   $ faultwright catalogue import counted.csv --into drawer.csv --dry-run
-  $ faultwright catalogue export drawer.csv > clean.csv`;
+  $ faultwright catalogue export drawer.csv > clean.csv
+  $ faultwright catalogue export --drawer > drawer.csv     for --stock, with what the page keeps`;
 
 export function addCatalogue(program: Command, io: Io, finish: Finish): void {
   const catalogue = program
@@ -43,7 +45,11 @@ export function addCatalogue(program: Command, io: Io, finish: Finish): void {
     .command("export")
     .description("a stock file, or the types that come with the program, as clean CSV")
     .argument("[file]", "a CSV file")
-    .action((file: string | undefined) => finish(() => exportRows(file, io)));
+    .option("--drawer", "the parts drawer of the page, as `serve` keeps it")
+    .option("--data <folder>", DATA_HELP)
+    .action((file: string | undefined, options: ExportOptions) =>
+      finish(() => exportRows(file, options, io)),
+    );
 }
 
 interface ImportOptions {
@@ -87,11 +93,11 @@ function importRows(file: string, options: ImportOptions, io: Io): number {
   if (!read.ok) return refuse(io, read.problem);
   if (io.isTerminal) tellSize(io, read.value);
   const { lines, refused, rows } = read.value;
-  const { fates, stock } = takeIn(
+  const { rows: taken, stock } = takeIn(
     before.value,
     lines.map((one) => one.stock),
   );
-  const count = (fate: Fate) => fates.filter((one) => one === fate).length;
+  const count = (fate: Fate) => taken.filter((one) => one.fate === fate).length;
   const written = refused.length === 0 && options.dryRun !== true;
   if (written) {
     const path = existsSync(options.into) ? realpathSync(options.into) : options.into;
@@ -104,11 +110,10 @@ function importRows(file: string, options: ImportOptions, io: Io): number {
       );
     }
   }
-  const told = lines.map(({ line, stock: one }, at) => ({
-    line,
-    name: one.type.name,
-    fate: fates[at] ?? "new",
-  }));
+  const told = lines.map(({ line, stock: one }, at) => {
+    const { fate = "new", changes = [] } = taken[at] ?? {};
+    return { line, name: one.type.name, fate, changes };
+  });
   if (options.json === true) {
     io.out(
       answerText({
@@ -124,7 +129,11 @@ function importRows(file: string, options: ImportOptions, io: Io): number {
   } else {
     const each =
       options.dryRun === true
-        ? told.map(({ line, name, fate }) => `line ${line} (${name}): ${fate}\n`).join("")
+        ? told
+            .map(
+              ({ line, name, fate, changes }) => `line ${line} (${name}): ${[fate, ...changes].join("; ")}\n`,
+            )
+            .join("")
         : "";
     const sum = `${rows} rows: ${count("new")} new, ${count("changed")} changed, ${count("same")} as they were, ${refused.length} refused`;
     io.out(
@@ -134,8 +143,20 @@ function importRows(file: string, options: ImportOptions, io: Io): number {
   return refused.length === 0 ? DONE : BAD_INPUT;
 }
 
-function exportRows(file: string | undefined, io: Io): number {
-  const stock = file === undefined ? { ok: true as const, value: STANDARD_LINES } : loadCatalogue(file);
+interface ExportOptions {
+  readonly drawer?: true;
+  readonly data?: string;
+}
+
+async function exportRows(file: string | undefined, options: ExportOptions, io: Io): Promise<number> {
+  if (file !== undefined && options.drawer === true)
+    return refuse(io, "--drawer: name a file or the drawer, not both");
+  const stock =
+    options.drawer === true
+      ? await keptDrawer(options.data)
+      : file === undefined
+        ? { ok: true as const, value: STANDARD_LINES }
+        : loadCatalogue(file);
   if (!stock.ok) return refuse(io, stock.problem);
   io.out(catalogueText(stock.value));
   return DONE;

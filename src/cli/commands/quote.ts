@@ -33,7 +33,7 @@ async function quote(file: string, options: PaperOptions, io: Io): Promise<numbe
   const assessed = whileTold(io, () => assess(job));
   if (!assessed.ok) return refuse(io, `${file}: ${assessed.problem}`);
   const money = moneyView(assessed.value);
-  const head = paperHead(options, job, io);
+  const head = await paperHead(options, job, io);
   const papers = [quotePaper(money, head, money.bill.taxPercent), moneyPaper(money, head)] as const;
   return givePaper(options, papers, money, io);
 }

@@ -3,6 +3,7 @@ import type { Command } from "commander";
 import type { Job } from "../../job/job.ts";
 import { answerText } from "../answer-text.ts";
 import { DONE, type Io, refuse } from "../io.ts";
+import { DATA_HELP, keptShop } from "../kept-shop.ts";
 import { replaceFile } from "../replace-file.ts";
 import type { Paper, PaperHead } from "./paper.ts";
 import { paperPdf } from "./paper-pdf.ts";
@@ -15,21 +16,28 @@ export interface PaperOptions {
   readonly from?: string;
   readonly to?: string;
   readonly number?: string;
+  readonly data?: string;
 }
 
 export function addPaperOptions(command: Command): Command {
   return command
     .option("--json", "one JSON object for a script; amounts are text, exact to the currency's last digit")
     .option("--csv", "the tables as comma-separated text")
-    .option("--from <text>", "who gives it: the shop's name and address, as the paper's head is to say")
+    .option(
+      "--from <text>",
+      "who gives it, as the paper's head is to say; a PDF has the shop's own name without it",
+    )
     .option("--to <text>", "who gets it")
     .option("--number <text>", "the paper's number")
+    .option("--data <folder>", `the shop: ${DATA_HELP}`)
     .option("--pdf <file>", "a PDF file, with nothing on standard output");
 }
 
-/** The head of a paper, as the options have it. */
-export function paperHead(options: PaperOptions, { board, terms }: Job, io: Io): PaperHead {
-  const { from = null, to = null, number = null } = options;
+/** The head of a paper, as the options have it; what goes to the customer bears the shop's name. */
+export async function paperHead(options: PaperOptions, { board, terms }: Job, io: Io): Promise<PaperHead> {
+  const { to = null, number = null } = options;
+  const own = options.pdf === undefined ? "" : (await keptShop(options.data)).name;
+  const from = options.from ?? (own === "" ? null : own);
   return { boardName: board.name, currency: terms.currency, day: io.now().slice(0, 10), from, to, number };
 }
 

@@ -23,8 +23,8 @@ function atHand(rows: string) {
 describe("what lies at hand for a board", () => {
   it("is what its rules do not bar, the best of it for each place, with its price", () => {
     const found = atHand("K40,igbt,650V,40A,30A,,yes,3,2.6,,\nK60,igbt,500V,60A,40A,,yes,3,1,,");
-    expect(found.Q1).toEqual({ with: "K40", price: 2.6 });
-    expect(found.Q2).toEqual({ with: "K40", price: 2.6 });
+    expect(found.Q1).toEqual({ with: "K40", price: 2.6, from: {}, count: 3 });
+    expect(found.Q2).toEqual({ with: "K40", price: 2.6, from: {}, count: 3 });
     expect(Object.keys(found).every((ref) => board.parts.get(ref)?.kind === "igbt")).toBe(true);
   });
 
@@ -38,6 +38,8 @@ describe("what lies at hand for a board", () => {
       with: "its chip",
       price: 9,
       used: true,
+      from: { donor: board.name },
+      count: 1,
     });
   });
 

@@ -1,5 +1,7 @@
 /** What lies at hand for each place of a board, as far as the rules can tell without anybody looking a type up. */
+import type { StockPlace } from "../../bench/event.ts";
 import type { Board, Part } from "../../board/board.ts";
+import { present } from "../../units/fields.ts";
 import { inHouse, type StockLine } from "../catalogue.ts";
 import { type Offer, offersFor } from "../offers.ts";
 import { wantedAt } from "../wanted.ts";
@@ -9,6 +11,8 @@ export interface LyingPart {
   readonly with: string;
   readonly price?: number;
   readonly used?: true;
+  readonly from?: StockPlace;
+  readonly count?: number;
 }
 
 /** Rules that ask for the very type: what carries a program, or pins of its own, is known by its name alone. */
@@ -40,7 +44,14 @@ function lyingFor(board: Board, part: Part, lines: readonly StockLine[]): StockL
   return offers.find((offer) => counts(board, offer))?.line ?? null;
 }
 
-/** The `stock` of a job file for this board out of a shop's stock: each place by itself, so that two places may count on one part. */
+function placeOf({ place, donor }: StockLine): StockPlace {
+  return present<StockPlace>({ place: place ?? undefined, donor: donor ?? undefined });
+}
+
+/**
+ * The `stock` of a job file for this board out of a shop's stock. Places for which the same line is best all name it with its count: how
+ * many of them it serves is for the plan to say, which knows what is fitted first.
+ */
 export function atHandFor(board: Board, stock: readonly StockLine[]): Readonly<Record<string, LyingPart>> {
   const lines = stock.filter(inHouse);
   const found: Record<string, LyingPart> = {};
@@ -52,6 +63,7 @@ export function atHandFor(board: Board, stock: readonly StockLine[]): Readonly<R
       with: line.type.name,
       ...(line.price === null ? {} : { price: line.price }),
       ...(line.used ? { used: true } : {}),
+      ...(line.count === null ? {} : { from: placeOf(line), count: line.count }),
     };
   }
   return found;

@@ -13,6 +13,8 @@ export interface ImportRow {
   readonly fate: RowFate;
   /** of a refused one: all of them */
   readonly reasons: readonly string[];
+  /** of one that is changed, or adds to a type that is known: what becomes another */
+  readonly changes: readonly string[];
 }
 
 export interface ImportView {
@@ -30,16 +32,18 @@ export function importView(text: string, stock: readonly KeptLine[], told: RowsR
   );
   if (!read.ok) return read;
   const { lines, refused } = read.value;
-  const { fates } = importCount(
+  const { rows: fates } = importCount(
     stock,
     lines.map((one) => one.stock),
   );
   const taken = lines.map(({ line, stock: one }, at): ImportRow => {
-    return { line, name: one.type.name, fate: fates[at] ?? "new", reasons: [] };
+    const { fate = "new", changes = [] } = fates[at] ?? {};
+    return { line, name: one.type.name, fate, reasons: [], changes };
   });
-  const rows = [...taken, ...refused.map((row): ImportRow => ({ ...row, fate: "refused" }))].sort(
-    (a, b) => a.line - b.line,
-  );
+  const rows = [
+    ...taken,
+    ...refused.map((row): ImportRow => ({ ...row, fate: "refused", changes: [] })),
+  ].sort((a, b) => a.line - b.line);
   const counts = { new: 0, changed: 0, same: 0, refused: 0 };
   for (const { fate } of rows) counts[fate]++;
   return { ok: true, value: { rows, counts } };

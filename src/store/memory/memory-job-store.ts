@@ -14,6 +14,7 @@ import type {
   Refusal,
   Written,
 } from "../../job/job-store.ts";
+import { NEW_SHOP, type Shop, type ShopStore } from "../../job/shop.ts";
 import { movesOfJob } from "../../parts/stock/moves-of-job.ts";
 import { type Stock, StockFold } from "../../parts/stock/stock.ts";
 import type { CountEvent } from "../../parts/stock/stock-event.ts";
@@ -41,11 +42,12 @@ interface Entry {
   pictures: Picture[];
 }
 
-export class MemoryJobStore implements JobStore, KeepsBoards, StockStore {
+export class MemoryJobStore implements JobStore, KeepsBoards, StockStore, ShopStore {
   readonly #jobs = new Map<string, Entry>();
   readonly #clock: Clock;
   readonly boards: BoardStore;
   readonly #stock = new StockFold();
+  #shop: Shop = NEW_SHOP;
   #changes = 0;
 
   constructor(clock: Clock) {
@@ -162,6 +164,14 @@ export class MemoryJobStore implements JobStore, KeepsBoards, StockStore {
     const counted = count(this.#stock);
     if (counted.ok && counted.value !== null) this.#stock.add(structuredClone(counted.value));
     return counted;
+  }
+
+  async readShop(): Promise<Shop> {
+    return structuredClone(this.#shop);
+  }
+
+  async keepShop(shop: Shop): Promise<void> {
+    this.#shop = structuredClone(shop);
   }
 
   async close(): Promise<void> {

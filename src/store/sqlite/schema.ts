@@ -77,6 +77,17 @@ export const SCHEMA_STEPS: readonly string[] = [
   CREATE TRIGGER stock_event_kept BEFORE DELETE ON stock_event
     BEGIN SELECT RAISE(ABORT, 'what happened to the stock is not deleted: count again'); END;
   `,
+  `
+  CREATE TABLE shop (
+    arrival INTEGER PRIMARY KEY AUTOINCREMENT,
+    body TEXT NOT NULL CHECK (json_valid(body)),
+    received_at TEXT NOT NULL
+  ) STRICT;
+  CREATE TRIGGER shop_stays BEFORE UPDATE ON shop
+    BEGIN SELECT RAISE(ABORT, 'the terms of the shop are not changed: keep them anew'); END;
+  CREATE TRIGGER shop_kept BEFORE DELETE ON shop
+    BEGIN SELECT RAISE(ABORT, 'the terms of the shop are not deleted: keep them anew'); END;
+  `,
 ];
 
 /**

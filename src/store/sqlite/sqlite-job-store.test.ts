@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, describe, expect, it } from "vitest";
+import { NEW_SHOP } from "../../job/shop.ts";
 import { boardStoreContract } from "../board-store.contract.ts";
 import { ACCEPT_ALL, jobStoreContract, newJob, note, steppingClock } from "../job-store.contract.ts";
 import { counting, fitting, someDiodes, stockStoreContract } from "../stock-store.contract.ts";
@@ -51,6 +52,22 @@ describe("the SQLite file", () => {
     const third = openSqliteStore(folder, steppingClock());
     expect((await third.readStock()).lines()).toEqual([{ ...someDiodes(48), short: 0 }]);
     await third.close();
+  });
+
+  it("still holds the shop's terms after closing and opening again, those kept last, and every one before them in the file", async () => {
+    const folder = freshFolder();
+    const first = openSqliteStore(folder, steppingClock());
+    expect(await first.readShop()).toEqual(NEW_SHOP);
+    await first.keepShop({ name: "one", terms: { ratePerHour: 40 } });
+    await first.keepShop({ name: "two", terms: { ratePerHour: 45 } });
+    await first.close();
+    const second = openSqliteStore(folder, steppingClock());
+    expect(await second.readShop()).toEqual({ name: "two", terms: { ratePerHour: 45 } });
+    await second.close();
+    const connection = openConnection(join(folder, "jobs.sqlite"));
+    expect(connection.all("SELECT count(*) AS kept FROM shop", [])).toEqual([{ kept: 2 }]);
+    expect(() => connection.run("DELETE FROM shop", [])).toThrow(/not deleted/);
+    connection.close();
   });
 
   it("is shared by two servers at once without losing an event", async () => {

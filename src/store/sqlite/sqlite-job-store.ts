@@ -18,6 +18,7 @@ import type {
   Refusal,
   Written,
 } from "../../job/job-store.ts";
+import { NEW_SHOP, type Shop, type ShopStore } from "../../job/shop.ts";
 import { movesOfJob } from "../../parts/stock/moves-of-job.ts";
 import type { Stock } from "../../parts/stock/stock.ts";
 import type { CountEvent } from "../../parts/stock/stock-event.ts";
@@ -38,7 +39,7 @@ import { inTransaction, type Row, type SqlConnection, type SqlValue } from "./co
 import { migrate } from "./schema.ts";
 import { StockRows } from "./stock-rows.ts";
 
-export class SqliteJobStore implements JobStore, KeepsBoards, StockStore {
+export class SqliteJobStore implements JobStore, KeepsBoards, StockStore, ShopStore {
   readonly #connection: SqlConnection;
   readonly #clock: Clock;
   readonly boards: BoardStore;
@@ -220,6 +221,18 @@ export class SqliteJobStore implements JobStore, KeepsBoards, StockStore {
       if (counted.ok && counted.value !== null) this.#stock.insert([counted.value], this.#clock());
       return counted;
     });
+  }
+
+  async readShop(): Promise<Shop> {
+    const [last] = this.#connection.all("SELECT body FROM shop ORDER BY arrival DESC LIMIT 1", []);
+    return last === undefined ? NEW_SHOP : (JSON.parse(text(last.body)) as Shop);
+  }
+
+  async keepShop(shop: Shop): Promise<void> {
+    this.#connection.run("INSERT INTO shop (body, received_at) VALUES (?, ?)", [
+      JSON.stringify(shop),
+      this.#clock(),
+    ]);
   }
 
   async close(): Promise<void> {

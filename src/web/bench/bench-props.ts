@@ -8,8 +8,8 @@ import type { PartFit } from "./use-part-fit.ts";
 
 /** What a panel or the card may do to the job. */
 export interface Hands {
-  /** records what was done; where it is not what was proposed, the log first says so, with `why` */
-  done(action: ActionView, outcome?: Outcome): void;
+  /** records what was done, after what came `before` it; where it is not what was proposed, the log first says so, with `why` */
+  done(action: ActionView, outcome?: Outcome, before?: readonly KeptEvent[]): void;
   add(events: readonly KeptEvent[]): void;
   /** puts an action on the card instead of the proposal */
   choose(action: ActionView): void;

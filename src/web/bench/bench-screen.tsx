@@ -41,9 +41,9 @@ function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchVie
       setTab("check");
       scrollTo({ top: 0 });
     },
-    done: (action, outcome) => {
+    done: (action, outcome, before = []) => {
       const event = happened(action, outcome);
-      open.record(agenda.chosen === null ? [event] : [overruled(agenda, view), event]);
+      open.record([...before, ...(agenda.chosen === null ? [] : [overruled(agenda, view)]), event]);
       agenda.next();
       scrollTo({ top: 0 });
     },

@@ -41,6 +41,7 @@ export function CheckCard(props: CardProps) {
         <Probes card={card} places={view.places} />
       )}
       {!switchedOn && <BeforeStep card={card} currency={view.currency} />}
+      {!switchedOn && <BesideBaseline card={card} view={view} />}
       {card.firstMinute !== null && (switchedOn || card.action.do !== "power") && (
         <FirstMinute watch={card.firstMinute} />
       )}
@@ -90,6 +91,34 @@ function useFocusAt(switchedOn: boolean) {
     before.current = switchedOn;
   }, [switchedOn]);
   return article;
+}
+
+/** At the cold re-check: what the part read here before it went in, and what has been read again. */
+function BesideBaseline({ card: { action }, view }: { readonly card: CardView; readonly view: BenchView }) {
+  const had = view.baselines.find(
+    ({ mode, red, black }) => action.mode === mode && action.red === red && action.black === black,
+  );
+  const told = action.do === "power" || had !== undefined ? view.recheck : [];
+  if (had === undefined && told.length === 0) return null;
+  return (
+    <section className="recheck" aria-label="Before it went in">
+      {had !== undefined && (
+        <p>
+          Before it went in <span className="ref">{had.part}</span> read <b className="figure">{had.words}</b>{" "}
+          here.
+        </p>
+      )}
+      {told.length > 0 && (
+        <ul className="plain">
+          {told.map(({ words, amiss }) => (
+            <li key={words} data-amiss={amiss}>
+              {words}.
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
 }
 
 /** What has to be known and done before the step; once the power is on it is out of the way. */

@@ -1,13 +1,22 @@
 /** A replacement done: what was fitted, out of the drawer or bought, what it cost, and whether it was new or pulled. */
 import { useState } from "react";
 import type { OfferAnswer } from "../../wire/fit-view.ts";
-import { field, type Outcome } from "../job-event.ts";
+import { field, happened, type KeptEvent, type Outcome } from "../job-event.ts";
 import { AtHand } from "./at-hand.tsx";
 import type { AnswerProps } from "./bench-props.ts";
+import { IncomingCheck } from "./incoming-check.tsx";
+import type { PartFit } from "./use-part-fit.ts";
 
 /** The stock's line, as the event names it: `with` and `used` stand beside it. */
 function fromOf({ place, donor }: OfferAnswer): Outcome {
   return { ...(place === null ? {} : { place }), ...(donor === null ? {} : { donor }) };
+}
+
+/** The readings of the part in the hand, as entries of the log. */
+function readIncoming({ view }: PartFit, part: string): readonly KeptEvent[] {
+  return (view?.reads ?? []).flatMap(({ mode, red, black, reading }) =>
+    reading === null ? [] : [happened({ do: "incoming", part, mode, red, black }, { reading })],
+  );
 }
 
 export function ReplaceForm({ card, view, hands, disabled, fit }: AnswerProps) {
@@ -26,7 +35,11 @@ export function ReplaceForm({ card, view, hands, disabled, fit }: AnswerProps) {
     setUsed(offer.used);
     setPrice(offer.price === null ? "" : String(offer.price));
   };
-  const done = () =>
+  const illegible = fit.view?.reads.some(({ problem }) => problem !== null) ?? false;
+  const done = () => {
+    const before = readIncoming(fit, field(card.action, "part") ?? "");
+    // they are in the log now; the next part has readings of its own
+    if (before.length > 0) fit.type({ ...fit.typed, incoming: {} });
     hands.done(
       { do: card.action.do, part: card.action.part },
       {
@@ -35,7 +48,9 @@ export function ReplaceForm({ card, view, hands, disabled, fit }: AnswerProps) {
         ...(used ? { used: true } : {}),
         ...(chosen === null ? {} : { from: fromOf(chosen) }),
       },
+      before,
     );
+  };
   return (
     <div className="replace">
       <AtHand offers={fit.view?.atHand ?? []} chosen={chosen} currency={view.currency} onChoose={choose} />
@@ -73,7 +88,14 @@ export function ReplaceForm({ card, view, hands, disabled, fit }: AnswerProps) {
           Done takes one {chosen.name} out of the drawer; undo puts it back.
         </p>
       )}
-      <button type="button" className="primary tall" data-key="d" disabled={disabled || wrong} onClick={done}>
+      {fit.view !== null && <IncomingCheck fit={fit} view={fit.view} used={used} />}
+      <button
+        type="button"
+        className="primary tall"
+        data-key="d"
+        disabled={disabled || wrong || illegible}
+        onClick={done}
+      >
         Done
       </button>
     </div>

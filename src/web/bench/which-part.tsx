@@ -3,6 +3,7 @@ import { useState } from "react";
 import type { Finding, FitView, OfferAnswer } from "../../wire/fit-view.ts";
 import { CandidateTable } from "./candidate-table.tsx";
 import { OpenPoints } from "./open-points.tsx";
+import { Pairs } from "./pairs.tsx";
 import type { PartFit } from "./use-part-fit.ts";
 
 export function WhichPart({ fit }: { readonly fit: PartFit }) {
@@ -30,7 +31,6 @@ function WhichPartBody({ fit: { view, typed, problem, type } }: { readonly fit: 
         <CandidateTable view={view} typed={typed} onType={type} />
         {view.candidate !== null && <CandidateVerdict candidate={view.candidate} />}
       </section>
-      <Incoming view={view} />
     </div>
   );
 }
@@ -60,28 +60,6 @@ function Rules({ view }: { readonly view: FitView }) {
         }))}
       />
     </section>
-  );
-}
-
-interface Pair {
-  readonly head: string;
-  readonly text: string;
-  readonly aside?: string;
-}
-
-function Pairs({ pairs }: { readonly pairs: readonly Pair[] }) {
-  return (
-    <dl className="fit-rules">
-      {pairs.map(({ head, text, aside }) => (
-        <div key={head}>
-          <dt>{head}</dt>
-          <dd>
-            {text}
-            {aside !== undefined && <span className="aside"> ({aside})</span>}
-          </dd>
-        </div>
-      ))}
-    </dl>
   );
 }
 
@@ -145,21 +123,5 @@ function CandidateVerdict({ candidate }: { readonly candidate: OfferAnswer }) {
       </ul>
       {kept.length > 0 && <p className="aside">Kept: {kept.map(({ rule }) => rule).join(", ")}.</p>}
     </div>
-  );
-}
-
-function Incoming({ view }: { readonly view: FitView }) {
-  return (
-    <section aria-label="Before it goes in">
-      <h3>Two minutes before it goes in</h3>
-      <Pairs
-        pairs={view.incoming.map((step) => ({
-          head: step.pulledOnly ? `${step.do} (pulled parts)` : step.do,
-          text: step.expect,
-          aside: step.source === null ? step.mark : `${step.mark}: ${step.source}`,
-        }))}
-      />
-      <p className="aside">{view.baseline}</p>
-    </section>
   );
 }

@@ -64,7 +64,7 @@ export function ImportPanel({ lines, onDone, onAway }: ImportPanelProps) {
       <p className="aside">
         A table with commas or semicolons (CSV), one line a type and place. Its first line names the columns:
         name, kind, count, place, price, supplier, used, donor, and any rating. A line that is there already
-        is replaced by what the list says.
+        is replaced by what the list says, and what it says of a type holds for every line of that type.
       </p>
       <label className="entry">
         The file
@@ -169,10 +169,10 @@ function FateRow({ row }: { readonly row: ImportRow }) {
   return (
     <li data-fate={row.fate}>
       <span className="figure">line {row.line}</span> <b>{row.name === "" ? "no name" : row.name}</b>
-      {row.reasons.length > 0 && (
+      {row.reasons.length + row.changes.length > 0 && (
         <ul>
-          {row.reasons.map((reason) => (
-            <li key={reason}>{reason}</li>
+          {[...row.reasons, ...row.changes].map((words) => (
+            <li key={words}>{words}</li>
           ))}
         </ul>
       )}

@@ -5,7 +5,7 @@ import { newId } from "../job-event.ts";
 import { startJob } from "../keeper.ts";
 import { useLessons } from "../learnt/use-lessons.ts";
 import { type BenchLessons, lessonsAtHand } from "../lessons.ts";
-import { shopTerms } from "../money/shop-terms.ts";
+import { shopTyped } from "../money/shop-terms.ts";
 import { go } from "../route.ts";
 import { SafetyNotice } from "../shell/safety-notice.tsx";
 import { useEngine } from "../use-engine.ts";
@@ -35,7 +35,7 @@ export function IntakeScreen({ describing }: { readonly describing: boolean }) {
   const engine = useEngine();
   // Closed jobs that nobody has read yet are read while the intake is filled in.
   const { lessons } = useLessons(engine);
-  useEffect(() => void shopTerms().then((terms) => setIntake((before) => ({ ...before, terms }))), []);
+  useEffect(() => void shopTyped().then(({ terms }) => setIntake((before) => ({ ...before, terms }))), []);
   const change = (part: Partial<Intake>) => {
     setIntake((before) => ({ ...before, ...part }));
     setProblem(null);

@@ -1,4 +1,5 @@
 /** The job's money. Where no price is agreed the shop's usual one is counted with, and every card that uses it says so. */
+import { TermField } from "../money/term-field.tsx";
 import { SHOP_TERMS } from "../money/terms-typed.ts";
 import { go } from "../route.ts";
 import type { IntakeProps } from "./intake.ts";
@@ -11,6 +12,7 @@ const OF_THE_JOB = new Set([
   "feeIfNotRepaired",
   "comebackCost",
   "taxRate",
+  "boardStays",
 ]);
 
 export function TermsFields({ intake, change }: IntakeProps) {
@@ -34,18 +36,19 @@ export function TermsFields({ intake, change }: IntakeProps) {
         A price is agreed with the customer
       </label>
       <div className="terms">
-        {SHOP_TERMS.filter(({ name }) => OF_THE_JOB.has(name)).map(({ name, words }) => (
-          <label className="entry" key={name}>
-            {name === "agreedPrice" && intake.agreed ? "Price when repaired" : words}
-            <input
-              inputMode="decimal"
-              autoComplete="off"
-              value={intake.terms[name]}
-              disabled={name === "agreedPrice" && !intake.agreed}
-              onChange={(event) => change({ terms: { ...intake.terms, [name]: event.target.value } })}
+        {SHOP_TERMS.filter(({ name }) => OF_THE_JOB.has(name)).map((term) => {
+          const price = term.name === "agreedPrice";
+          return (
+            <TermField
+              key={term.name}
+              term={term}
+              terms={intake.terms}
+              {...(price && intake.agreed ? { words: "Price when repaired" } : {})}
+              disabled={price && !intake.agreed}
+              onType={(typed) => change({ terms: { ...intake.terms, ...typed } })}
             />
-          </label>
-        ))}
+          );
+        })}
       </div>
       <button type="button" className="quiet small" onClick={() => go("#/shop")}>
         All of the shop's terms

@@ -1,7 +1,7 @@
 /** The frame of a paper on the screen: the way back above it, which is not printed. */
 import { type ReactNode, useEffect, useState } from "react";
 import { go } from "../route.ts";
-import { shopName } from "./shop-terms.ts";
+import { shopTyped } from "./shop-terms.ts";
 
 interface Props {
   readonly id: string;
@@ -11,7 +11,7 @@ interface Props {
 
 export function PaperFrame({ id, title, children }: Props) {
   const [shop, setShop] = useState("");
-  useEffect(() => void shopName().then(setShop), []);
+  useEffect(() => void shopTyped().then(({ name }) => setShop(name)), []);
   return (
     <div className="paper-screen">
       <nav className="not-printed" aria-label="Job">

@@ -1,29 +1,57 @@
-/** The shop's terms: what every new job starts with, kept in this browser as they are typed. */
-import { useEffect, useState } from "react";
+/** The shop's terms: what every new job starts with, kept as they are typed. */
+import { useEffect, useRef, useState } from "react";
 import { Away, api } from "../api.ts";
 import { go } from "../route.ts";
-import { keepShopName, keepShopTerms, shopName, shopTerms } from "./shop-terms.ts";
+import { keepShop, type ShopTyped, sendShop, shopTyped } from "./shop-terms.ts";
+import { TermField } from "./term-field.tsx";
 import { SHOP_TERMS, type TermsTyped, termsOf, termsProblem } from "./terms-typed.ts";
 
-export function ShopScreen() {
-  const [terms, setTerms] = useState<TermsTyped | null>(null);
-  const [unkept, setUnkept] = useState<string | null>(null);
-  const [name, setName] = useState("");
+/** Fingers rest before what they typed is sent. */
+const REST_MS = 700;
+
+/** The shop as it is typed: kept in this browser at every key, and by the bench computer once the fingers rest. */
+function useShop() {
+  const [shop, setShop] = useState<ShopTyped | null>(null);
+  const [said, setSaid] = useState("");
+  const resting = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   useEffect(() => {
-    void shopTerms().then(setTerms);
-    void shopName().then(setName);
+    shopTyped().then(setShop, (error: Error) => setSaid(error.message));
+    return () => {
+      clearTimeout(resting.current);
+      void sendShop();
+    };
   }, []);
-  if (terms === null) return null;
-  const problem = termsProblem(terms);
-  const type = (change: Partial<TermsTyped>) => {
-    const typed = { ...terms, ...change };
-    setTerms(typed);
-    if (termsProblem(typed) === null)
-      keepShopTerms(typed).then(
-        () => setUnkept(null),
-        (error: Error) => setUnkept(`This browser keeps nothing (${error.message}).`),
-      );
+  const send = () =>
+    sendShop().then(
+      (sent) =>
+        setSaid(
+          sent
+            ? "Kept, for every page and the terminal."
+            : "Kept in this browser; the bench computer gets it when it answers again.",
+        ),
+      (error: Error) => setSaid(error.message),
+    );
+  const type = (typed: ShopTyped) => {
+    setShop(typed);
+    setSaid("");
+    if (termsProblem(typed.terms) !== null) return;
+    clearTimeout(resting.current);
+    keepShop(typed).then(
+      () => {
+        resting.current = setTimeout(() => void send(), REST_MS);
+      },
+      (error: Error) => setSaid(`This browser keeps nothing (${error.message}).`),
+    );
   };
+  return { shop, said, type };
+}
+
+export function ShopScreen() {
+  const { shop, said, type } = useShop();
+  if (shop === null) return said === "" ? null : <p role="alert">{said}</p>;
+  const { name, terms } = shop;
+  const problem = termsProblem(terms);
+  const change = (typed: Partial<TermsTyped>) => type({ ...shop, terms: { ...terms, ...typed } });
   return (
     <div className="jobs-screen">
       <header className="front">
@@ -39,30 +67,17 @@ export function ShopScreen() {
             autoComplete="off"
             maxLength={200}
             value={name}
-            onChange={(event) => {
-              setName(event.target.value);
-              void keepShopName(event.target.value);
-            }}
+            onChange={(event) => type({ ...shop, name: event.target.value })}
           />
         </label>
         <div className="terms">
-          {SHOP_TERMS.map(({ name, words, hint }) => (
-            <label className="entry" key={name}>
-              <span>
-                {words} {hint !== "" && <small className="aside">{hint}</small>}
-              </span>
-              <input
-                inputMode={name === "currency" ? "text" : "decimal"}
-                autoComplete="off"
-                value={terms[name]}
-                onChange={(event) => type({ [name]: event.target.value })}
-              />
-            </label>
+          {SHOP_TERMS.map((term) => (
+            <TermField key={term.name} term={term} terms={terms} onType={change} />
           ))}
         </div>
-        <Warranty terms={terms} onUse={(warrantyCost) => type({ warrantyCost })} />
-        <p className={problem === null && unkept === null ? "aside" : "entry-problem"} role="status">
-          {problem ?? unkept ?? "Kept in this browser."}
+        <Warranty terms={terms} onUse={(warrantyCost) => change({ warrantyCost })} />
+        <p className={problem === null ? "aside" : "entry-problem"} role="status">
+          {problem ?? said}
         </p>
         <button type="button" className="primary tall" onClick={() => go("#/")}>
           All jobs

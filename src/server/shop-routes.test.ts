@@ -1,0 +1,23 @@
+import { expect, it } from "vitest";
+import { MemoryJobStore } from "../store/memory/memory-job-store.ts";
+import { shopRoutes } from "./shop-routes.ts";
+
+const post = (body: unknown): RequestInit => ({
+  method: "POST",
+  headers: { "content-type": "application/json" },
+  body: JSON.stringify(body),
+});
+
+it("the shop's terms are one for every page: what one keeps the next one reads, and what is refused changes nothing", async () => {
+  const routes = shopRoutes(new MemoryJobStore(() => "2026-01-01T00:00:00.000Z"));
+  expect(await (await routes.request("/")).json()).toEqual({ name: "", terms: {} });
+  const shop = { name: "Bench 4, Mill Lane", terms: { ratePerHour: 45, minimumMargin: 20 } };
+  expect((await routes.request("/", post(shop))).status).toBe(200);
+  expect(await (await routes.request("/")).json()).toEqual(shop);
+  const refused = await routes.request("/", post({ name: "", terms: { ratePerHour: -1 } }));
+  expect([refused.status, await refused.json()]).toEqual([
+    422,
+    { error: expect.stringMatching(/^terms\.ratePerHour: /) },
+  ]);
+  expect(await (await routes.request("/")).json()).toEqual(shop);
+});
