@@ -74,6 +74,15 @@ export interface PartMinutes {
   readonly replace?: number;
 }
 
+/** Minutes of what belongs to no part: how long a bench takes over them. */
+export interface BenchMinutes {
+  readonly measure: number;
+  readonly look: number;
+  readonly clip: number;
+  readonly power: number;
+  readonly unpower: number;
+}
+
 /** A part as soldered: its reference, its kind and the net of each pin. */
 export interface Part {
   readonly ref: string;
@@ -142,6 +151,8 @@ export interface Board {
   readonly parts: ReadonlyMap<string, Part>;
   readonly rails: readonly Rail[];
   readonly points: readonly TestPoint[];
+  /** as learnt on the bench where the board lies, never in a board file; left out: those of `money/minutes.ts` */
+  readonly benchMinutes?: BenchMinutes;
   /** left out: none was read */
   readonly references?: readonly ReferenceReading[];
 }

@@ -1,12 +1,14 @@
 /** The board as this bench knows it: what parts cost here, and how long its hands take. */
 import type { BenchState } from "../bench/bench-state.ts";
-import type { Board, Part, PartMinutes } from "../board/board.ts";
+import type { BenchMinutes, Board, Part, PartMinutes } from "../board/board.ts";
 import type { JobFigures } from "../learning/job-figures.ts";
-import { actionMinutes } from "../money/minutes.ts";
+import { actionMinutes, MINUTES } from "../money/minutes.ts";
 import { FrozenMap } from "../units/frozen.ts";
 
-/** Actions whose minutes belong to a part; a reading, a look and a power-up keep those of the job format. */
-export const PART_ACTIONS = ["lift", "refit", "remove", "restore", "replace"] as const;
+/** Actions whose minutes belong to a part. */
+const PART_ACTIONS = ["lift", "refit", "remove", "restore", "replace"] as const;
+/** Those that take a bench the same on any part. */
+const BENCH_ACTIONS = ["measure", "look", "clip", "power", "unpower"] as const;
 
 const UNTOUCHED: BenchState = { lifted: new Set(), off: new Set(), clips: [], powered: false };
 
@@ -16,8 +18,10 @@ const known = new WeakMap<Board, Map<string, Board>>();
 /** The board with the prices and minutes of these figures; the same figures give the same object, none the board itself. */
 export function asWorkedHere(board: Board, figures: JobFigures | null): Board {
   if (figures === null) return board;
-  const paced = PART_ACTIONS.filter((action) => (figures.paces[action] ?? 1) !== 1);
-  if (paced.length === 0 && Object.keys(figures.prices).length === 0) return board;
+  const learnt = (action: string) => (figures.paces[action] ?? 1) !== 1;
+  const paced = PART_ACTIONS.filter(learnt);
+  if (![...PART_ACTIONS, ...BENCH_ACTIONS].some(learnt) && Object.keys(figures.prices).length === 0)
+    return board;
   const key = JSON.stringify([figures.paces, figures.prices]);
   const ofBoard = known.get(board) ?? new Map<string, Board>();
   known.set(board, ofBoard);
@@ -31,9 +35,24 @@ export function asWorkedHere(board: Board, figures: JobFigures | null): Board {
       minutes: minutesHere(board, part, figures, paced),
     },
   ]);
-  const here: Board = { ...board, parts: new FrozenMap(parts) };
+  const here: Board = {
+    ...board,
+    parts: new FrozenMap(parts),
+    ...(BENCH_ACTIONS.some(learnt) ? { benchMinutes: benchMinutesHere(figures) } : {}),
+  };
   ofBoard.set(key, here);
   return here;
+}
+
+function benchMinutesHere({ paces }: JobFigures): BenchMinutes {
+  const here = (action: (typeof BENCH_ACTIONS)[number]) => MINUTES[action] * (paces[action] ?? 1);
+  return {
+    measure: here("measure"),
+    look: here("look"),
+    clip: here("clip"),
+    power: here("power"),
+    unpower: here("unpower"),
+  };
 }
 
 function minutesHere(

@@ -108,7 +108,7 @@ export function learntView(learnt: Learnt, ruleWords: (id: string) => string): L
       ),
       section(
         "Minutes here",
-        "Times the minutes of the job format. Those of lifting, taking off and replacing are planned with; those of a reading, a look or power are shown only.",
+        "Times the minutes of the job format; the next job is planned with them.",
         paceRows(learnt),
       ),
       section("Prices paid", "New parts, in the job's currency.", priceRows(learnt)),

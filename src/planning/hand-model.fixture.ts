@@ -1,4 +1,5 @@
 /** A repair model whose sums can be done by hand, for the tests of plans and steps. */
+import { MINUTES } from "../money/minutes.ts";
 import { DEFAULT_TERMS } from "../money/terms.ts";
 import type { RepairGroup, RepairModel } from "./repair-model.ts";
 
@@ -35,6 +36,7 @@ export function handModel(rows: readonly Row[], agreedPrice: number, testMoney =
     weights: Float64Array.from(rows, ({ p }) => p),
     terms: { ...DEFAULT_TERMS, agreedPrice },
     perMinute: 0.5,
+    minutes: MINUTES,
     testMoney,
     testMinutes: testMoney / 0.5,
     proofMinutes: 0,

@@ -1,6 +1,6 @@
 import type { BenchState } from "../bench/bench-state.ts";
-import type { Board, Part } from "../board/board.ts";
-import { MINUTES } from "../money/minutes.ts";
+import type { BenchMinutes, Board, Part } from "../board/board.ts";
+import { benchMinutes } from "../money/minutes.ts";
 import { fittedPrice, isObtainable, waitingMoney } from "../money/prices.ts";
 import { earnedByRepair, type Terms } from "../money/terms.ts";
 import type { KnockOn, PriorTable } from "../priors/fault-prior.ts";
@@ -47,6 +47,8 @@ export interface RepairModel {
   readonly weights: Float64Array;
   readonly terms: Terms;
   readonly perMinute: number;
+  /** of what belongs to no part, as this bench takes them */
+  readonly minutes: BenchMinutes;
   /** money of one power-up test, cold re-check and safe ending included */
   readonly testMoney: number;
   /** its minutes */
@@ -103,11 +105,12 @@ export function repairModel(
     return cures.length - 1;
   };
   // two repeated readings, power with its ending, and the proof that it is discharged again
-  const proofMinutes = MINUTES.measure * storeCount;
-  const testMinutes = 2 * MINUTES.measure + MINUTES.power + MINUTES.unpower + proofMinutes;
+  const minutes = benchMinutes(board);
+  const proofMinutes = minutes.measure * storeCount;
+  const testMinutes = 2 * minutes.measure + minutes.power + minutes.unpower + proofMinutes;
   const fittedBad = priors.fittedBad.new + priors.fittedBad.fittedWrong;
   const testMoney = testMinutes * perMinute;
-  const base = { terms, perMinute, testMoney, testMinutes, proofMinutes, fittedBad };
+  const base = { terms, perMinute, minutes, testMoney, testMinutes, proofMinutes, fittedBad };
   const breakMoney = breakMoneyByFault(board, bench, terms, priors);
   const curesOf = ({ dead }: Hypothesis): readonly number[] =>
     [...new Set(dead.map(cureAt))].sort((a, b) => a - b);
