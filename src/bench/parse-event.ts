@@ -25,13 +25,14 @@ import type {
   UndoEvent,
   UnpowerEvent,
 } from "./event.ts";
-import { readMeasure } from "./parse-measure.ts";
+import { readBeside, readMeasure } from "./parse-measure.ts";
 import { readQuote } from "./parse-quote.ts";
 import { readPlace } from "./place.ts";
 import { FEEDS, FINDINGS, MEASURE_MODES, OBSERVED, OVERRULED, PART_MARKS, VERDICTS } from "./words.ts";
 
 const EVENT_NAMES = [
   "measure",
+  "beside",
   "calibrate",
   "look",
   "clean",
@@ -325,6 +326,8 @@ function readEvent(problems: Problems, event: Fields, name: JobEvent["do"]): Job
   switch (name) {
     case "measure":
       return readMeasure(problems, event, STAMP, readStamp(event));
+    case "beside":
+      return readBeside(problems, event, STAMP, readStamp(event));
     case "calibrate":
       return readCalibrate(event);
     case "look":

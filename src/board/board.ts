@@ -128,9 +128,12 @@ export interface Supply {
   readonly at: readonly string[];
 }
 
+/** Cold modes in which good boards are compared: a beep has no spread. */
+export type ReferenceMode = "diode" | "ohms" | "farads";
+
 /** What good boards of this number read at one cold check, nothing lifted and nothing clipped on. */
 export interface ReferenceReading {
-  readonly mode: "diode" | "ohms" | "farads";
+  readonly mode: ReferenceMode;
   readonly red: string;
   readonly black: string;
   /** mean of the readings, in V, ohm or F; of ohms and farads the geometric mean */

@@ -79,6 +79,8 @@ const VIEW: Omit<BenchView, "card"> = {
   remainder: 0,
   healthyProbability: 0,
   unexplained: [],
+  whole: true,
+  compared: [],
   log: [],
   grids: [],
   places: [],

@@ -8,9 +8,14 @@ import type { Predictor } from "../meter/prediction.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { Job } from "./job.ts";
 
-/** The settled cold readings of a job on a good board, taken before anything was changed on it. */
+/** The settled cold readings of a job on a good board, taken before anything was changed on it; refused of one beside which a good one lay. */
 export function goodReadings(job: Job): Parsed<readonly GoodReading[]> {
   const { board } = job;
+  if (job.log.some((event) => event.do === "beside"))
+    return {
+      ok: false,
+      problem: 'is of a board that a good one lay beside; "learned JOBS --into NEW" counts with that',
+    };
   const timeline = foldLog(board, job.absent, job.log);
   if (!timeline.ok) return timeline;
   const readings: GoodReading[] = [];

@@ -4,6 +4,7 @@ import type { BenchMinutes, Board, Part, PartMinutes } from "../board/board.ts";
 import type { JobFigures } from "../learning/job-figures.ts";
 import { actionMinutes, MINUTES } from "../money/minutes.ts";
 import { FrozenMap } from "../units/frozen.ts";
+import { pooledWith } from "./pooled-board.ts";
 
 /** Actions whose minutes belong to a part. */
 const PART_ACTIONS = ["lift", "refit", "remove", "restore", "replace"] as const;
@@ -15,14 +16,15 @@ const UNTOUCHED: BenchState = { lifted: new Set(), off: new Set(), clips: [], po
 /** Boards by what was learnt of them: caches behind a board are told apart by the object. */
 const known = new WeakMap<Board, Map<string, Board>>();
 
-/** The board with the prices and minutes of these figures; the same figures give the same object, none the board itself. */
+/** The board with the prices, the minutes and the readings of good ones of these figures; the same figures give the same object, none the board itself. */
 export function asWorkedHere(board: Board, figures: JobFigures | null): Board {
   if (figures === null) return board;
   const learnt = (action: string) => (figures.paces[action] ?? 1) !== 1;
   const paced = PART_ACTIONS.filter(learnt);
-  if (![...PART_ACTIONS, ...BENCH_ACTIONS].some(learnt) && Object.keys(figures.prices).length === 0)
-    return board;
-  const key = JSON.stringify([figures.paces, figures.prices]);
+  const { paces, prices, references } = figures;
+  const asItIs = Object.keys(prices).length + references.length === 0;
+  if (asItIs && ![...PART_ACTIONS, ...BENCH_ACTIONS].some(learnt)) return board;
+  const key = JSON.stringify([paces, prices, references]);
   const ofBoard = known.get(board) ?? new Map<string, Board>();
   known.set(board, ofBoard);
   const made = ofBoard.get(key);
@@ -31,13 +33,14 @@ export function asWorkedHere(board: Board, figures: JobFigures | null): Board {
     ref,
     {
       ...part,
-      price: figures.prices[ref] ?? part.price,
+      price: prices[ref] ?? part.price,
       minutes: minutesHere(board, part, figures, paced),
     },
   ]);
   const here: Board = {
     ...board,
     parts: new FrozenMap(parts),
+    ...(references.length > 0 ? { references: pooledWith(board, references, []) } : {}),
     ...(BENCH_ACTIONS.some(learnt) ? { benchMinutes: benchMinutesHere(figures) } : {}),
   };
   ofBoard.set(key, here);

@@ -75,6 +75,7 @@ function liftMinutes(board: Board, name: "lift" | "refit", place: string): numbe
 export function actionMinutes(board: Board, bench: BenchState, action: TimedAction): number {
   switch (action.do) {
     case "measure":
+    case "beside":
       return benchMinutes(board).measure;
     case "look":
       return benchMinutes(board).look;

@@ -29,6 +29,7 @@ import { faultsAfter, faultsOnArrival, type PracticeJob, practiceJobOf } from ".
 import { boardOddities, reviewBoard } from "../review/board-review.ts";
 import { ambiguityInWords, odditiesInWords } from "../review/review-in-words.ts";
 import { bring } from "../sharing/bring.ts";
+import { withGoodRead } from "../sharing/good-read.ts";
 import { outcomesOf, type PooledOutcomes, pooled } from "../sharing/outcomes.ts";
 import { packText } from "../sharing/pack.ts";
 import { caseAnswer, caseJob } from "../teaching/case-bench.ts";
@@ -168,10 +169,11 @@ function ownBoard(before: BoardContent, change: BoardChange | null): OwnBoardAns
 
 function packed({ content, outcomes, shop, jobs }: PackRequest): string {
   const board = taken(parseBoard(content));
-  const own = outcomesOf(board, jobs.map(jobOf));
+  const read = jobs.map(jobOf);
+  const own = outcomesOf(board, read);
   // Both were read as what they are before they were kept.
   const pooledOnes = pooled(outcomes as PooledOutcomes, shop, own);
-  return packText({ board: content as BoardContent, outcomes: pooledOnes });
+  return packText({ board: withGoodRead(content as BoardContent, board, read), outcomes: pooledOnes });
 }
 
 function brought({ name, text, before }: BringRequest): BroughtBoard {

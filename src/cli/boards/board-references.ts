@@ -4,7 +4,8 @@ import type { Command } from "commander";
 import type { Board } from "../../board/board.ts";
 import { parseBoard } from "../../board/parse-board.ts";
 import { cannotBe, goodReadings, referenceWords } from "../../job/good-board.ts";
-import { type GoodReading, pooledReferences } from "../../learning/references.ts";
+import { pooledWith } from "../../job/pooled-board.ts";
+import type { GoodReading } from "../../learning/references.ts";
 import { sharingPredictors } from "../../meter/predictor.ts";
 import { DEFAULT_METER } from "../../meter/settings.ts";
 import { answerText } from "../answer-text.ts";
@@ -47,7 +48,7 @@ function referencesOf(file: string, jobs: readonly string[], json: boolean, io: 
     if (!read.ok) return refuse(io, `${path}: ${read.problem}`);
     readings.push(...read.value);
   }
-  const references = pooledReferences(loaded.value.references ?? [], readings);
+  const references = pooledWith(loaded.value, [], readings);
   const raw = { ...(content.value as Record<string, unknown>), references };
   const board = parseBoard(raw);
   if (!board.ok) return refuse(io, `${file}: ${board.problem}`);
