@@ -1,13 +1,20 @@
 /** A good board beside the one on the bench: whether there is one, and which reading it is asked for next. */
 import { useState } from "react";
+import { formatQuantity } from "../../units/quantity.ts";
 import type { ActionView } from "../../wire/bench-view.ts";
 import { field, type Outcome } from "../job-event.ts";
 
 /** A reading that this board gave and the good one has still to give. */
 export interface AskedBeside {
   readonly check: ActionView;
-  /** as it stands in the log */
+  /** in words */
   readonly here: string;
+}
+
+const UNITS: Readonly<Record<string, string>> = { diode: "V", ohms: "ohm", farads: "F" };
+
+function shown(mode: string, reading: unknown): string {
+  return typeof reading === "number" ? formatQuantity(reading, UNITS[mode] ?? "") : String(reading);
 }
 
 export interface Beside {
@@ -42,7 +49,7 @@ export function useBeside(job: string): Beside {
       const mode = field(action, "mode") ?? "";
       if (!on || !whole || !settled || action.do !== "measure" || !COMPARED.has(mode)) return;
       const [red, black] = [field(action, "red"), field(action, "black")];
-      setAsked({ check: { do: "measure", mode, red, black }, here: String(outcome.reading) });
+      setAsked({ check: { do: "measure", mode, red, black }, here: shown(mode, outcome.reading) });
     },
     done: () => setAsked(null),
   };

@@ -67,12 +67,8 @@ export function BoardVersions({ id, title, onBack }: Props) {
                 <li key={line.id}>
                   <Version line={line} />
                   {at > 0 && content !== null && (
-                    <button
-                      type="button"
-                      aria-label={`Go back to version ${line.number}`}
-                      onClick={() => void back(content)}
-                    >
-                      Go back to it
+                    <button type="button" onClick={() => void back(content)}>
+                      Go back to version {line.number}
                     </button>
                   )}
                 </li>
