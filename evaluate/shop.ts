@@ -45,7 +45,13 @@ const boards: readonly ShopBoard[] =
     ? SHIPPED.filter(({ id }) => SHIPPED_HERE.includes(id)).map(({ id, board }) => ({ id, file: board }))
     : MAKES.map(([id, name, family]) => ({ id, file: { ...TWENTY_FIVE_PARTS, name, family } }));
 
-const asShop = (rates: LearntRates): JobFigures => ({ jobs: 0, ...rates, paces: {}, prices: {} });
+const asShop = (rates: LearntRates): JobFigures => ({
+  jobs: 0,
+  ...rates,
+  paces: {},
+  prices: {},
+  references: [],
+});
 
 function figuresFor(name: FiguresName, job: ShopJob, soft: Learnt, told: Learnt): JobFigures | null {
   const { board, cause } = job.fresh;

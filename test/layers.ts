@@ -38,7 +38,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   sharing: ["units", "board", "bench", "priors", "job"],
   practice: ["units", "numeric", "board", "bench", "meter", "live", "priors", "job"],
   teaching: ["units", "board", "bench", "meter", "priors", "money", "job", "practice"],
-  wire: ["units", "board", "bench", "learning", "parts", "job", "compose"],
+  wire: ["units", "board", "bench", "learning", "parts", "job", "traced", "compose"],
   store: ["units", "board", "bench", "parts", "job", "wire"],
   server: ["units", "board", "parts", "wire", "job", "shipped", "store"],
   cli: [

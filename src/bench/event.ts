@@ -1,4 +1,5 @@
 /** The events of a job's log, exactly as `faultwright-job/1` spells them. A place is a net name or `REF.pin`. */
+import type { ReferenceMode } from "../board/board.ts";
 
 export type Place = string;
 export type ColdMode = "diode" | "continuity" | "ohms" | "farads";
@@ -57,6 +58,14 @@ export interface MeasureEvent extends Stamp {
   readonly settling?: "climbing";
   readonly afterPower?: number;
   readonly wires?: 4;
+}
+/** A settled cold reading of a good board of the same number, whole, that lies beside the one on the bench. */
+export interface BesideEvent extends Stamp {
+  readonly do: "beside";
+  readonly mode: ReferenceMode;
+  readonly red: Place;
+  readonly black: Place;
+  readonly reading: number | "OL";
 }
 export interface CalibrateEvent extends Stamp {
   readonly do: "calibrate";
@@ -181,6 +190,7 @@ export interface CloseEvent extends Stamp {
 
 export type JobEvent =
   | MeasureEvent
+  | BesideEvent
   | CalibrateEvent
   | LookEvent
   | CleanEvent

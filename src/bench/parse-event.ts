@@ -25,7 +25,7 @@ import type {
   UnpowerEvent,
 } from "./event.ts";
 import { readIncoming } from "./parse-incoming.ts";
-import { readMeasure } from "./parse-measure.ts";
+import { readBeside, readMeasure } from "./parse-measure.ts";
 import { readQuote } from "./parse-quote.ts";
 import { readStockPlace } from "./parse-stock-place.ts";
 import { readPlace } from "./place.ts";
@@ -33,6 +33,7 @@ import { FEEDS, FINDINGS, MEASURE_MODES, OBSERVED, OVERRULED, PART_MARKS, VERDIC
 
 const EVENT_NAMES = [
   "measure",
+  "beside",
   "calibrate",
   "look",
   "clean",
@@ -315,6 +316,8 @@ function readEvent(problems: Problems, event: Fields, name: JobEvent["do"]): Job
   switch (name) {
     case "measure":
       return readMeasure(problems, event, STAMP, readStamp(event));
+    case "beside":
+      return readBeside(problems, event, STAMP, readStamp(event));
     case "calibrate":
       return readCalibrate(event);
     case "look":

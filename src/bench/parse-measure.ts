@@ -1,6 +1,7 @@
+import { REFERENCE_MODES } from "../board/parse-references.ts";
 import { type Fields, found, type Problems, present, readNumber } from "../units/fields.ts";
 import { quoted } from "../units/nearest.ts";
-import type { MeasureEvent, MeasureMode, Reading } from "./event.ts";
+import type { BesideEvent, MeasureEvent, MeasureMode, Reading } from "./event.ts";
 import { readPlace } from "./place.ts";
 import { COARSE_READINGS, isColdMode, MEASURE_MODES } from "./words.ts";
 
@@ -50,6 +51,27 @@ function readWires(measure: Fields): 4 | undefined {
   if (measure.raw("wires") !== 4)
     measure.complain("wires", `expected 4, or no such field, found ${found(measure.raw("wires"))}`);
   return 4;
+}
+
+/** A `beside` event: what the good board reads, settled; `stampFields` and `stamp` as for `readMeasure`. */
+export function readBeside(
+  problems: Problems,
+  beside: Fields,
+  stampFields: readonly string[],
+  stamp: { readonly id?: string; readonly at?: string; readonly who?: string },
+): BesideEvent {
+  beside.only([...stampFields, "mode", "red", "black", "reading"], "beside");
+  beside.require("mode", "red", "black", "reading");
+  const place = (key: "red" | "black") => readPlace(problems, beside.at(key), beside.raw(key));
+  const reading = beside.raw("reading") === "OL" ? "OL" : (beside.number("reading", { least: 0 }) ?? 0);
+  return {
+    do: "beside",
+    mode: beside.word("mode", REFERENCE_MODES) ?? "ohms",
+    red: place("red"),
+    black: place("black"),
+    reading,
+    ...stamp,
+  };
 }
 
 /** A `measure` event; `stampFields` are the fields any event may carry and `stamp` their values. */

@@ -5,6 +5,7 @@ import { quoted, suggestion } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { BenchState, Clip } from "./bench-state.ts";
 import type {
+  BesideEvent,
   CleanEvent,
   ClipEvent,
   IncomingEvent,
@@ -55,6 +56,15 @@ function measure(board: Board, absent: ReadonlySet<string>, bench: BenchState, e
   }
   const unknown = event.part === undefined ? null : partProblem(board, event.part);
   return unknown === null ? yes(bench) : no("part", unknown);
+}
+
+/** The good board is whole and stays as it is: only whether its places are on the board. */
+function beside(board: Board, bench: BenchState, event: BesideEvent): Step {
+  for (const key of ["red", "black"] as const) {
+    const problem = placeProblem(board, event[key]);
+    if (problem !== null) return no(key, problem);
+  }
+  return yes(bench);
 }
 
 function liftOrRefit(board: Board, bench: BenchState, name: "lift" | "refit", place: Place): Step {
@@ -155,6 +165,8 @@ export function step(board: Board, absent: ReadonlySet<string>, bench: BenchStat
   switch (event.do) {
     case "measure":
       return measure(board, absent, bench, event);
+    case "beside":
+      return beside(board, bench, event);
     case "lift":
     case "refit":
       return liftOrRefit(board, bench, event.do, event.place);

@@ -74,6 +74,15 @@ export interface PartMinutes {
   readonly replace?: number;
 }
 
+/** Minutes of what belongs to no part: how long a bench takes over them. */
+export interface BenchMinutes {
+  readonly measure: number;
+  readonly look: number;
+  readonly clip: number;
+  readonly power: number;
+  readonly unpower: number;
+}
+
 /** A part as soldered: its reference, its kind and the net of each pin. */
 export interface Part {
   readonly ref: string;
@@ -119,9 +128,12 @@ export interface Supply {
   readonly at: readonly string[];
 }
 
+/** Cold modes in which good boards are compared: a beep has no spread. */
+export type ReferenceMode = "diode" | "ohms" | "farads";
+
 /** What good boards of this number read at one cold check, nothing lifted and nothing clipped on. */
 export interface ReferenceReading {
-  readonly mode: "diode" | "ohms" | "farads";
+  readonly mode: ReferenceMode;
   readonly red: string;
   readonly black: string;
   /** mean of the readings, in V, ohm or F; of ohms and farads the geometric mean */
@@ -142,6 +154,8 @@ export interface Board {
   readonly parts: ReadonlyMap<string, Part>;
   readonly rails: readonly Rail[];
   readonly points: readonly TestPoint[];
+  /** as learnt on the bench where the board lies, never in a board file; left out: those of `money/minutes.ts` */
+  readonly benchMinutes?: BenchMinutes;
   /** left out: none was read */
   readonly references?: readonly ReferenceReading[];
 }

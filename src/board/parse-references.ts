@@ -1,8 +1,8 @@
 import { Fields, type Problems } from "../units/fields.ts";
 import { quoted } from "../units/nearest.ts";
-import type { Part, ReferenceReading } from "./board.ts";
+import type { Part, ReferenceMode, ReferenceReading } from "./board.ts";
 
-const MODES = ["diode", "ohms", "farads"] as const;
+export const REFERENCE_MODES: readonly ReferenceMode[] = ["diode", "ohms", "farads"];
 const FIELDS = ["mode", "red", "black", "reading", "spread", "count"] as const;
 /** More than any board has useful pairs of places. */
 const MOST_REFERENCES = 2000;
@@ -32,7 +32,7 @@ export function readReferences(
       return text;
     };
     return {
-      mode: one.word("mode", MODES) ?? "ohms",
+      mode: one.word("mode", REFERENCE_MODES) ?? "ohms",
       red: place("red"),
       black: place("black"),
       reading: one.number("reading", { above: 0 }) ?? 1,

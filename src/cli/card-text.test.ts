@@ -81,6 +81,8 @@ const VIEW: Omit<BenchView, "card"> = {
   recheck: [],
   baselines: [],
   unexplained: [],
+  whole: true,
+  compared: [],
   log: [],
   grids: [],
   places: [],

@@ -22,12 +22,34 @@ function netsOf(content: BoardContent): readonly string[] {
   return [...new Set([...Object.keys(table(content, "nets")), ...(onPins as string[])])];
 }
 
+interface Reference {
+  readonly red: string;
+  readonly black: string;
+}
+
+const referencesOf = (content: BoardContent) => (content.references ?? []) as readonly Reference[];
+
+/** What good ones read, at the places as they are called now. */
+function readAt(content: BoardContent, place: (old: string) => string): readonly Reference[] {
+  return referencesOf(content).map((one) => ({ ...one, red: place(one.red), black: place(one.black) }));
+}
+
+/** What good ones read between places that are still there. */
+function stillThere(content: BoardContent): readonly Reference[] {
+  const pins = Object.entries(table(content, "parts")).flatMap(([ref, part]) =>
+    Object.keys(part.pins as object).map((pin) => `${ref}.${pin}`),
+  );
+  const places = new Set([...netsOf(content), ...pins]);
+  return referencesOf(content).filter(({ red, black }) => places.has(red) && places.has(black));
+}
+
 /** The changed content, if it reads; tables that were not there and are empty stay away. */
 function checked(content: BoardContent, changes: BoardContent): Parsed<BoardContent> {
   const given = Object.entries(changes).filter(
     ([key, value]) => key in content || Object.keys(value as object).length > 0,
   );
-  const changed = { ...content, ...Object.fromEntries(given) };
+  const merged = { ...content, ...Object.fromEntries(given) };
+  const changed = "references" in merged ? { ...merged, references: stillThere(merged) } : merged;
   const board = parseBoard(changed);
   return board.ok ? { ok: true, value: changed } : board;
 }
@@ -63,6 +85,9 @@ export function rename(
     return checked(content, {
       parts: renamedKeys(table(content, "parts"), from, to),
       rails: pointedTo(table(content, "rails"), ["from"], from, to),
+      references: readAt(content, (place) =>
+        place.startsWith(`${from}.`) ? `${to}${place.slice(from.length)}` : place,
+      ),
     });
   }
   if (!nets.includes(from))
@@ -85,6 +110,7 @@ export function rename(
     parts: Object.fromEntries(parts),
     rails: pointedTo(table(content, "rails"), ["net", "against"], from, to),
     points: pointedTo(table(content, "points"), ["net"], from, to),
+    references: readAt(content, (place) => (place === from ? to : place)),
   });
 }
 

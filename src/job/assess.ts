@@ -42,6 +42,8 @@ function speaksOfFaults({ event, before }: TimelineEntry): boolean {
   switch (event.do) {
     case "measure":
       return isColdMode(event.mode) || before.powered;
+    // what a good one read is in the board's references, which make it another board
+    case "beside":
     case "note":
     case "answer":
     case "mark":

@@ -3,6 +3,7 @@
 import type { FirstMinute } from "../planning/first-minute-shape.ts";
 import type { Proposal } from "../planning/proposal.ts";
 import type { ActionView } from "./action-view.ts";
+import type { Compared } from "./good-beside.ts";
 import type { MoneyView } from "./money-view-shape.ts";
 import type { SafetyView } from "./safety-view-shape.ts";
 
@@ -103,6 +104,9 @@ export interface BaselineView {
   readonly words: string;
 }
 
+/** What both boards read at one check, the good one beside it last. */
+export type ComparedView = Omit<Compared, "logIndex">;
+
 export interface BenchView {
   readonly boardName: string;
   readonly currency: string;
@@ -119,6 +123,9 @@ export interface BenchView {
   readonly healthyProbability: number;
   readonly unexplained: readonly number[];
   readonly log: readonly LogLineView[];
+  /** the board is whole, as the good one beside it is: the same reading can be taken on both */
+  readonly whole: boolean;
+  readonly compared: readonly ComparedView[];
   readonly grids: readonly GridView[];
   readonly places: readonly { readonly place: string; readonly words: string }[];
   /** of the parts fitted since power was last on; empty where none was read before it went in */

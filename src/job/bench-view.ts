@@ -6,7 +6,7 @@ import { curedWords, faultNameWords } from "../board/fault-words.ts";
 import { kindOf } from "../board/kinds.ts";
 import type { Reason, Suspect } from "../diagnosis/belief.ts";
 import { coldCheckOf, shownWords } from "../diagnosis/cold-evidence.ts";
-import { referenceFor } from "../meter/good-readings.ts";
+import { asReferencesWere, referenceFor } from "../meter/good-readings.ts";
 import type { MeterReading } from "../meter/prediction.ts";
 import { amountNumber } from "../money/amount.ts";
 import { jobSum } from "../money/job-sum.ts";
@@ -26,6 +26,7 @@ import type {
   SuspectView,
 } from "./bench-view-shape.ts";
 import { eventWords, readingWords } from "./event-words.ts";
+import { comparedReadings } from "./good-beside.ts";
 import { referenceWords } from "./good-board.ts";
 import { stageGrids } from "./grids.ts";
 import { moneyView } from "./money-view.ts";
@@ -59,6 +60,8 @@ export function benchView(assessment: Assessment): BenchView {
     healthyProbability: belief.healthyProbability,
     unexplained: belief.unexplained,
     log: logView(assessment),
+    whole: asReferencesWere(board, timeline.now),
+    compared: comparedReadings(board, timeline).map(({ logIndex, ...both }) => both),
     grids: gridViews(assessment, (check) => {
       const prediction = predictor.predict(check, []);
       return prediction.solved ? shownWords(check.mode, prediction.shown) : "no answer";

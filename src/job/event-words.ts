@@ -10,6 +10,8 @@ export function eventWords(board: Board, event: JobEvent | undefined): string {
   if (event === undefined) return "?";
   const words = actionWords(board, event);
   if (event.do === "measure" || event.do === "incoming") return `${words} read ${readingWords(event)}`;
+  if (event.do === "beside")
+    return `${words} read ${event.reading === "OL" ? "OL" : shownWords(event.mode, event.reading)}`;
   if (event.do === "look") return `${words}: ${event.finding}`;
   if (event.do === "power" && event.observed !== undefined)
     return `${words}: ${[event.observed].flat().join(", ")}`;

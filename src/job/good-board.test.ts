@@ -1,11 +1,17 @@
 import { describe, expect, it } from "vitest";
+import type { ReferenceReading } from "../board/board.ts";
 import { parseBoard } from "../board/parse-board.ts";
+import type { Belief } from "../diagnosis/belief.ts";
+import { learn } from "../learning/learnt.ts";
 import { pooledReferences } from "../learning/references.ts";
 import { LEAST_REFERENCE_SPREAD, withReferences } from "../meter/good-readings.ts";
 import { sharingPredictors } from "../meter/predictor.ts";
 import { DEFAULT_METER } from "../meter/settings.ts";
 import { AssessmentSession, beliefOf } from "./assess.ts";
+import { figuresOfJob } from "./bench-lessons.ts";
+import { comparedReadings } from "./good-beside.ts";
 import { cannotBe, goodReadings, referenceWords } from "./good-board.ts";
+import { lessonOf } from "./lesson-of-job.ts";
 import { parseJob } from "./parse-job.ts";
 
 /** A 15 V rail whose load resistor nobody has seen: drawn as 22 k, in truth 1.5 k. */
@@ -46,7 +52,11 @@ function jobOn(board: object, readings: readonly number[]) {
 function suspicionOfCapacitor(board: object, reading: number): number {
   const believed = beliefOf(jobOn(board, [reading]), new AssessmentSession());
   if (!believed.ok) throw new Error(believed.problem);
-  const modes = believed.value.belief.suspects.find(({ part }) => part === "C1")?.modes ?? [];
+  return shortOrLeaky(believed.value.belief);
+}
+
+function shortOrLeaky({ suspects }: Belief): number {
+  const modes = suspects.find(({ part }) => part === "C1")?.modes ?? [];
   return modes
     .filter(({ fault }) => fault === "C1:short" || fault === "C1:leaky")
     .reduce((sum, { probability }) => sum + probability, 0);
@@ -124,5 +134,85 @@ describe("readings of a good board", () => {
     const references = [{ mode: "ohms", red: "V16", black: "GND", reading: 1500, count: 1 }];
     const board = parseBoard({ ...RAIL, references });
     expect(board.ok ? "" : board.problem).toBe('references[0].red: there is no place "V16"');
+  });
+});
+
+describe("a good board beside the one on the bench", () => {
+  const BESIDE = { do: "beside", mode: "ohms", red: "V15", black: "GND" } as const;
+  const worked = (log: readonly object[], board: object = RAIL) => {
+    const job = parseJob(
+      { format: "faultwright-job/1", board, cause: "unknown", symptom: "dead", log },
+      null,
+    );
+    if (!job.ok) throw new Error(job.problem);
+    const believed = beliefOf(job.value, new AssessmentSession());
+    if (!believed.ok) throw new Error(believed.problem);
+    const { belief, timeline } = believed.value;
+    return {
+      job: job.value,
+      capacitor: shortOrLeaky(belief),
+      compared: comparedReadings(job.value.board, timeline),
+    };
+  };
+  const HERE = { ...READ, reading: 1500 };
+
+  it("says at once of a low reading that this is how the board is, or that it is not", () => {
+    expect(worked([HERE]).capacitor).toBeGreaterThan(0.5);
+    const alike = worked([HERE, { ...BESIDE, reading: 1490 }]);
+    expect(alike.capacitor).toBeLessThan(0.1);
+    expect(alike.compared).toMatchObject([
+      { here: "1.50 kohm", good: "1.49 kohm", words: "alike", differs: false },
+    ]);
+    const lower = worked([HERE, { ...BESIDE, reading: 21_500 }]);
+    expect(lower.capacitor).toBeGreaterThan(0.5);
+    expect(lower.compared).toMatchObject([{ good: "21.5 kohm", words: "14 times lower", differs: true }]);
+  });
+
+  it("is no reading of the board on the bench, and counts no more once it is undone", () => {
+    const alone = worked([{ ...BESIDE, reading: 3 }]);
+    expect(alone.capacitor).toBeCloseTo(worked([]).capacitor, 6);
+    expect(alone.compared).toEqual([]);
+    const undone = worked([HERE, { ...BESIDE, reading: 1490, id: "g" }, { do: "undo", of: "g" }]);
+    expect(undone.capacitor).toBeCloseTo(worked([HERE]).capacitor, 6);
+  });
+
+  it("joins what good ones read before, a pin being its net's place", () => {
+    const before = { ...READ, red: "R1.1", reading: 1400, spread: 0.05, count: 2 };
+    const { do: _, ...reference } = before;
+    const { job } = worked([{ ...BESIDE, reading: 1500 }], { ...RAIL, references: [reference] });
+    expect(job.board.references).toHaveLength(1);
+    expect(job.board.references?.[0]).toMatchObject({ red: "V15", count: 3 });
+    expect(job.asBrought.board.references?.[0]?.count).toBe(2);
+  });
+
+  it("with a pin up, the board is no longer as the good one is: the two are not compared", () => {
+    const log = [{ do: "lift", place: "R1.1" }, HERE, { ...BESIDE, reading: 21_500 }];
+    expect(worked(log).compared).toEqual([]);
+  });
+
+  it("teaches the next job on such a board what a good one reads, with count and spread", () => {
+    const closed = [1480, 1510, 1495].map((reading) =>
+      lessonOf(worked([HERE, { ...BESIDE, reading }, { do: "close", verdict: "no-fault" }]).job, {
+        cameBack: false,
+        again: false,
+      }),
+    );
+    const lessons = closed.flatMap((lesson) => (lesson.ok ? [lesson.value] : []));
+    expect(lessons).toHaveLength(3);
+    const mean = Number(Math.cbrt(1480 * 1510 * 1495).toPrecision(5));
+    const learned = figuresOfJob(learn(lessons), worked([]).job);
+    expect(learned?.references).toEqual([
+      { mode: "ohms", red: "V15", black: "GND", reading: mean, spread: 0.01, count: 3 },
+    ]);
+    const next = parseJob(
+      { format: "faultwright-job/1", board: RAIL, cause: "unknown", symptom: "dead", learned, log: [HERE] },
+      null,
+    );
+    if (!next.ok) throw new Error(next.problem);
+    expect(referenceWords(next.value.board.references?.[0] as ReferenceReading)).toBe(
+      "what a good one read here: 1.49 kohm, 3 readings, +- 1 %",
+    );
+    const renamed = JSON.parse(JSON.stringify(RAIL).replaceAll('"V15"', '"VCC"'));
+    expect(figuresOfJob(learn(lessons), worked([], renamed).job)?.references).toEqual([]);
   });
 });

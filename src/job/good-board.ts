@@ -5,12 +5,19 @@ import { shownWords } from "../diagnosis/cold-evidence.ts";
 import type { GoodReading } from "../learning/references.ts";
 import { asReferencesWere, comparison, netOfPlace } from "../meter/good-readings.ts";
 import type { Predictor } from "../meter/prediction.ts";
+import { sharingPredictors } from "../meter/predictor.ts";
+import { DEFAULT_METER } from "../meter/settings.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { Job } from "./job.ts";
 
-/** The settled cold readings of a job on a good board, taken before anything was changed on it. */
+/** The settled cold readings of a job on a good board, taken before anything was changed on it; refused of one beside which a good one lay. */
 export function goodReadings(job: Job): Parsed<readonly GoodReading[]> {
   const { board } = job;
+  if (job.log.some((event) => event.do === "beside"))
+    return {
+      ok: false,
+      problem: 'is of a board that a good one lay beside; "learned JOBS --into NEW" counts with that',
+    };
   const timeline = foldLog(board, job.absent, job.log);
   if (!timeline.ok) return timeline;
   const readings: GoodReading[] = [];
@@ -63,4 +70,26 @@ export function cannotBe(board: Board, predictor: Predictor): readonly CannotBe[
     if (prediction.restsOn.length === 0 && Math.abs(offset) < CANNOT_BE * compared.model) return [];
     return [{ reference, drawn: shownWords(mode, prediction.raw), parts: prediction.restsOn }];
   });
+}
+
+/** The same for a board read with its motor unplugged, by the usual meter. */
+export function oddReferences(board: Board): readonly CannotBe[] {
+  if ((board.references?.length ?? 0) === 0) return [];
+  const motors = [...board.parts.values()].filter((part) => part.kind === "motor");
+  const off = new Set(motors.map(({ ref }) => ref));
+  const bench = { lifted: new Set<string>(), off, clips: [], powered: false };
+  return cannotBe(board, sharingPredictors(undefined)(board, bench, DEFAULT_METER));
+}
+
+/** The same in words, one line each. */
+export function oddReferencesInWords(board: Board): {
+  readonly title: string;
+  readonly lines: readonly string[];
+} {
+  const lines = oddReferences(board).map(({ reference, drawn, parts }) => {
+    const { mode, red, black } = reference;
+    const why = parts.length === 0 ? "the board file or the board is another" : `assumed: ${parts.join(" ")}`;
+    return `${mode} red ${red}, black ${black}: ${drawn} by the file; ${why}`;
+  });
+  return { title: "What the file's values cannot give", lines };
 }

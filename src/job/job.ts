@@ -16,7 +16,7 @@ export interface Job {
   readonly told: Told;
   /** board and absent parts as the job file gives them, before anything was marked in the log */
   readonly asBrought: { readonly board: Board; readonly absent: readonly string[] };
-  /** the board as marked, with the prices and minutes of its file: what was learnt left out */
+  /** the board as marked, with what a good one beside it read, and the prices and minutes of its file: what was learnt left out */
   readonly unpriced: Board;
   /** what the bench had learnt when the job was begun; null: it is worked with the tables' figures */
   readonly learned: JobFigures | null;

@@ -49,6 +49,37 @@ describe("a job that is worked with what was learnt", () => {
     expect(job.asBrought.board.parts.get("F1")?.price).toBeNull();
   });
 
+  it("a bench that is slow with its probes fits the part at once where one that is quick takes a reading more", () => {
+    const plan = (paces: Readonly<Record<string, number>>) => {
+      const job = rectifierJob(FUSE_LOG.slice(0, 4), { learned: { jobs: 12, paces } });
+      const made = assess(job, new AssessmentSession());
+      if (!made.ok) throw new Error(made.problem);
+      return made.value.proposal;
+    };
+    const [usual, quick, slow] = [plan({}), plan({ measure: 0.5 }), plan({ measure: 2 })];
+    expect(usual).toMatchObject({ action: { do: "measure" }, minutes: 0.4 });
+    expect(quick).toMatchObject({ action: { do: "measure" }, minutes: 0.2 });
+    expect(slow.action).toMatchObject({ do: "replace", part: "F1" });
+  });
+
+  it("counts readings, looks, clips and power on and off as this bench takes them", () => {
+    const paces = { measure: 1.5, look: 2, clip: 3, power: 0.5, unpower: 2 };
+    const { board, asBrought } = rectifierJob([], { learned: { jobs: 5, paces } });
+    const bench = { lifted: new Set<string>(), off: new Set<string>(), clips: [], powered: false };
+    const minutes = (of: typeof board) =>
+      (
+        [
+          { do: "measure", mode: "ohms", red: "L", black: "N" },
+          { do: "look", part: "F1", finding: "clean" },
+          { do: "unclip", at: ["L", "N"], ohms: 1000 },
+          { do: "power", feed: "mains" },
+          { do: "unpower" },
+        ] as const
+      ).map((action) => actionMinutes(of, bench, action));
+    expect(minutes(board)).toEqual([1.5 * 0.4, 2 * 0.2, 3 * 0.5, 0.5 * 3, 2 * 0.5]);
+    expect(minutes(asBrought.board)).toEqual([0.4, 0.2, 0.5, 3, 0.5]);
+  });
+
   it("is refused by name where its figures are none", () => {
     expect(problemOf({ jobs: 1, parts: { BR2: 2 } })).toBe(
       'learned.parts.BR2: there is no part "BR2"; did you mean "BR1"?',

@@ -25,6 +25,7 @@ import { partSort } from "../priors/prior-rows.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { AssessmentSession, beliefOf } from "./assess.ts";
 import { closedAs } from "./closed-as.ts";
+import { readBeside } from "./good-beside.ts";
 import type { Job } from "./job.ts";
 
 /** Why a job teaches nothing; null where it does. Practice never does: its faults are drawn from the tables themselves. */
@@ -88,6 +89,7 @@ export function lessonOf(asWorked: Job, chained: Chained, known?: readonly MayHa
       knockOns: [...counts.rules].map(([rule, tally]) => ({ rule, ...tally })),
       paces: pacesTaken(job, timeline),
       prices: pricesPaid(job, timeline),
+      good: readBeside(board, job.log),
       again: chained.again,
     },
   };
@@ -238,6 +240,7 @@ export function jobKindOf({ board, cause }: Pick<Job, "board" | "cause">): JobKi
   const parts = [...board.parts.values()];
   return {
     cause,
+    nets: new Set(board.nets.keys()),
     family: board.family,
     boardName: board.name,
     sorts: new Map(parts.map((part) => [part.ref, partSort(part, roles)])),

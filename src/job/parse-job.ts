@@ -13,6 +13,7 @@ import type { Parsed } from "../units/outcome.ts";
 import { readAtHand } from "./at-hand.ts";
 import { readComeback } from "./comeback-of.ts";
 import { equipmentProblem } from "./equipment.ts";
+import { withReadBeside } from "./good-beside.ts";
 import type { Job } from "./job.ts";
 import { asMarked } from "./marked.ts";
 import { readLearned } from "./parse-learned.ts";
@@ -148,7 +149,7 @@ export function parseJob(input: unknown, given: Board | null): Parsed<Job> {
     symptom: file.word("symptom", SYMPTOMS) ?? "other",
     told: NOTHING_TOLD,
     unpriced: known,
-    learned: readLearned(file, known),
+    learned: readLearned(problems, file, known),
     practice: file.number("practice", { least: 0 }) ?? null,
     absent,
     equipment: readWordList(problems, file, "equipment", equipmentProblem),
@@ -158,7 +159,8 @@ export function parseJob(input: unknown, given: Board | null): Parsed<Job> {
     log: readLog(problems, file),
   };
   if (problems.first !== null) return problems.outcome(job);
-  const asFound = asMarked(job.board, job.absent, job.log);
+  const asItCame = asMarked(job.board, job.absent, job.log);
+  const asFound = { ...asItCame, board: withReadBeside(asItCame.board, job.log) };
   const board = asWorkedHere(asFound.board, job.learned);
   const marked = {
     ...job,

@@ -1,11 +1,12 @@
 import type { Board } from "../board/board.ts";
 import type { FaultMode } from "../board/fault.ts";
+import { readReferences } from "../board/parse-references.ts";
 import type { JobFigures } from "../learning/job-figures.ts";
 import { FACTOR_ENDS } from "../learning/pseudo-counts.ts";
-import type { Fields } from "../units/fields.ts";
+import type { Fields, Problems } from "../units/fields.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 
-const FIELDS = ["jobs", "sorts", "parts", "shares", "knockOns", "paces", "prices"] as const;
+const FIELDS = ["jobs", "sorts", "parts", "shares", "knockOns", "paces", "prices", "references"] as const;
 const MODES: readonly FaultMode[] = ["short", "leaky", "open", "drift"];
 /** Shares are kept to four digits: their sum may miss one by this. */
 const SUM_WITHIN = 0.01;
@@ -14,7 +15,7 @@ const SUM_WITHIN = 0.01;
  * The `learned` of a job file. Sorts, shapes, rules and actions that this program does not know are kept and bear on nothing, since a later
  * program may know others; a part must be on the board.
  */
-export function readLearned(job: Fields, board: Board): JobFigures | null {
+export function readLearned(problems: Problems, job: Fields, board: Board): JobFigures | null {
   if (!job.has("learned")) return null;
   const learned = job.object("learned");
   learned.only(FIELDS, "what was learnt");
@@ -47,6 +48,7 @@ export function readLearned(job: Fields, board: Board): JobFigures | null {
     knockOns: factors("knockOns", most, least),
     paces: factors("paces", most, least),
     prices,
+    references: readReferences(learned, board.nets, [...board.parts.values()], problems) ?? [],
   };
 }
 

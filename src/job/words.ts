@@ -71,6 +71,8 @@ export function actionWords(board: Board, action: Action | JobEvent): string {
       if (action.mode === "amps")
         return `Amps fed into ${placeWords(board, action.red ?? "?")}: on the supply's own display, no meter across it`;
       return `${action.wires === 4 ? "milliohms, four wires" : modeWords(action.mode)}: red on ${placeWords(board, action.red ?? "?")}, black on ${placeWords(board, action.black ?? "?")}`;
+    case "beside":
+      return `Good board beside it, ${modeWords(action.mode)}: red on ${placeWords(board, action.red)}, black on ${placeWords(board, action.black)}`;
     case "calibrate":
       return `Meter tried on a known part: ${modeWords(action.mode)} ${action.known} showed ${action.reading}`;
     case "look":

@@ -1,24 +1,30 @@
 /** The board as this bench knows it: what parts cost here, and how long its hands take. */
 import type { BenchState } from "../bench/bench-state.ts";
-import type { Board, Part, PartMinutes } from "../board/board.ts";
+import type { BenchMinutes, Board, Part, PartMinutes } from "../board/board.ts";
 import type { JobFigures } from "../learning/job-figures.ts";
-import { actionMinutes } from "../money/minutes.ts";
+import { actionMinutes, MINUTES } from "../money/minutes.ts";
 import { FrozenMap } from "../units/frozen.ts";
+import { pooledWith } from "./pooled-board.ts";
 
-/** Actions whose minutes belong to a part; a reading, a look and a power-up keep those of the job format. */
-export const PART_ACTIONS = ["lift", "refit", "remove", "restore", "replace"] as const;
+/** Actions whose minutes belong to a part. */
+const PART_ACTIONS = ["lift", "refit", "remove", "restore", "replace"] as const;
+/** Those that take a bench the same on any part. */
+const BENCH_ACTIONS = ["measure", "look", "clip", "power", "unpower"] as const;
 
 const UNTOUCHED: BenchState = { lifted: new Set(), off: new Set(), clips: [], powered: false };
 
 /** Boards by what was learnt of them: caches behind a board are told apart by the object. */
 const known = new WeakMap<Board, Map<string, Board>>();
 
-/** The board with the prices and minutes of these figures; the same figures give the same object, none the board itself. */
+/** The board with the prices, the minutes and the readings of good ones of these figures; the same figures give the same object, none the board itself. */
 export function asWorkedHere(board: Board, figures: JobFigures | null): Board {
   if (figures === null) return board;
-  const paced = PART_ACTIONS.filter((action) => (figures.paces[action] ?? 1) !== 1);
-  if (paced.length === 0 && Object.keys(figures.prices).length === 0) return board;
-  const key = JSON.stringify([figures.paces, figures.prices]);
+  const learnt = (action: string) => (figures.paces[action] ?? 1) !== 1;
+  const paced = PART_ACTIONS.filter(learnt);
+  const { paces, prices, references } = figures;
+  const asItIs = Object.keys(prices).length + references.length === 0;
+  if (asItIs && ![...PART_ACTIONS, ...BENCH_ACTIONS].some(learnt)) return board;
+  const key = JSON.stringify([paces, prices, references]);
   const ofBoard = known.get(board) ?? new Map<string, Board>();
   known.set(board, ofBoard);
   const made = ofBoard.get(key);
@@ -27,13 +33,29 @@ export function asWorkedHere(board: Board, figures: JobFigures | null): Board {
     ref,
     {
       ...part,
-      price: figures.prices[ref] ?? part.price,
+      price: prices[ref] ?? part.price,
       minutes: minutesHere(board, part, figures, paced),
     },
   ]);
-  const here: Board = { ...board, parts: new FrozenMap(parts) };
+  const here: Board = {
+    ...board,
+    parts: new FrozenMap(parts),
+    ...(references.length > 0 ? { references: pooledWith(board, references, []) } : {}),
+    ...(BENCH_ACTIONS.some(learnt) ? { benchMinutes: benchMinutesHere(figures) } : {}),
+  };
   ofBoard.set(key, here);
   return here;
+}
+
+function benchMinutesHere({ paces }: JobFigures): BenchMinutes {
+  const here = (action: (typeof BENCH_ACTIONS)[number]) => MINUTES[action] * (paces[action] ?? 1);
+  return {
+    measure: here("measure"),
+    look: here("look"),
+    clip: here("clip"),
+    power: here("power"),
+    unpower: here("unpower"),
+  };
 }
 
 function minutesHere(

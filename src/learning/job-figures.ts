@@ -1,4 +1,5 @@
 /** What of all that was learnt bears on one job: small enough to be kept in its file, so that it replays the same for ever. */
+import type { ReferenceReading } from "../board/board.ts";
 import type { LearntRates } from "../priors/learnt-rates.ts";
 import { causeKey, familyKey, type Learnt, type LearntFactor, partKey } from "./learnt.ts";
 
@@ -9,6 +10,8 @@ export interface JobFigures extends LearntRates {
   readonly paces: Readonly<Record<string, number>>;
   /** part -> its price here */
   readonly prices: Readonly<Record<string, number>>;
+  /** what good boards beside earlier ones of this name read */
+  readonly references: readonly ReferenceReading[];
 }
 
 /** What a job says of itself before anything is done: the figures depend on nothing else. */
@@ -20,6 +23,8 @@ export interface JobKind {
   readonly sorts: ReadonlyMap<string, string>;
   /** shapes on the board */
   readonly shapes: ReadonlySet<string>;
+  /** nets of the board */
+  readonly nets: ReadonlySet<string>;
 }
 
 /** A change smaller than this is not worth keeping. */
@@ -67,6 +72,10 @@ export function figuresFor(learnt: Learnt, kind: JobKind, extraSorts: readonly s
         const price = learnt.prices.get(partKey(boardName, part));
         return price === undefined ? [] : [[part, rounded(price.price)]];
       }),
+    ),
+    // a board that was described anew may have lost a net
+    references: (learnt.references.get(boardName) ?? []).filter(
+      ({ red, black }) => kind.nets.has(red) && kind.nets.has(black),
     ),
   };
 }

@@ -1,4 +1,5 @@
 /** What was learnt, line by line in words and figures, each default beside what took its place. */
+import { formatQuantity } from "../units/quantity.ts";
 import { gammaSpread, type Spread } from "./conjugate.ts";
 import type { Learnt, LearntFactor, LearntShares } from "./learnt.ts";
 
@@ -50,6 +51,7 @@ function section(title: string, note: string, rows: readonly Weighed[]): LearntS
   };
 }
 
+const UNITS = { diode: "V", ohms: "ohm", farads: "F" } as const;
 const sortWords = (sort: string): string => sort.replaceAll("-", " ");
 const keyWords = (key: string): string => key.split("\n").map(sortWords).join(": ");
 
@@ -108,8 +110,13 @@ export function learntView(learnt: Learnt, ruleWords: (id: string) => string): L
       ),
       section(
         "Minutes here",
-        "Times the minutes of the job format. Those of lifting, taking off and replacing are planned with; those of a reading, a look or power are shown only.",
+        "Times the minutes of the job format; the next job is planned with them.",
         paceRows(learnt),
+      ),
+      section(
+        "What good ones read",
+        "On good boards beside those of the jobs; the next job on such a board counts with it.",
+        referenceRows(learnt),
       ),
       section("Prices paid", "New parts, in the job's currency.", priceRows(learnt)),
     ],
@@ -140,6 +147,21 @@ function paceRows(learnt: Learnt): Weighed[] {
       seen: `${count(pace.count)} timed, ${count(pace.leftOut)} pauses left out`,
     },
   }));
+}
+
+function referenceRows({ references }: Learnt): Weighed[] {
+  return [...references].flatMap(([boardName, readings]) =>
+    readings.map(({ mode, red, black, reading, spread: one, count: many }) => ({
+      change: 1,
+      row: {
+        what: `${boardName}: ${mode} red ${red}, black ${black}`,
+        before: "not read",
+        now: formatQuantity(reading, UNITS[mode]),
+        between: many === 1 ? "" : `+- ${mode === "diode" ? `${one.toFixed(3)} V` : share(one)}`,
+        seen: many === 1 ? "1 reading" : `${many} readings`,
+      },
+    })),
+  );
 }
 
 function priceRows(learnt: Learnt): Weighed[] {

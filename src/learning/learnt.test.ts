@@ -98,6 +98,7 @@ describe("the figures of one job", () => {
     family: "fan",
     boardName: "PCB 12",
     sorts: new Map([["F1", "fuse"]]),
+    nets: new Set<string>(),
     shapes: new Set(["fuse"]),
   };
 

@@ -1,4 +1,5 @@
 /** What the closed jobs of a bench say together, each figure with its default, its counts and how far it may be off. */
+import type { ReferenceReading } from "../board/board.ts";
 import type { FaultMode } from "../board/fault.ts";
 import { ruleStrength } from "../priors/knock-on-rules.ts";
 import { MODE_SHARES, type Shape } from "../priors/mode-shares.ts";
@@ -7,6 +8,7 @@ import type { Lesson } from "./lesson.ts";
 import { type LearntPace, pacesOf } from "./pace.ts";
 import { type LearntPrice, pricesOf } from "./prices.ts";
 import { FACTOR_ENDS, PSEUDO_COUNTS } from "./pseudo-counts.ts";
+import { referencesOf } from "./references.ts";
 
 /** A factor on a rate, a Gamma: `mean` of 1 leaves it as it was. How far it may be off is worked out where it is shown. */
 export interface LearntFactor extends Gamma {
@@ -49,6 +51,8 @@ export interface Learnt {
   readonly knockOns: ReadonlyMap<string, LearntKnockOn>;
   readonly paces: ReadonlyMap<string, LearntPace>;
   readonly prices: ReadonlyMap<string, LearntPrice>;
+  /** what good boards read, by the board's name */
+  readonly references: ReadonlyMap<string, readonly ReferenceReading[]>;
 }
 
 export const causeKey = (cause: string, sort: string): string => `${cause}\n${sort}`;
@@ -104,6 +108,7 @@ export function learn(lessons: readonly Lesson[]): Learnt {
     knockOns: learnKnockOns(lessons),
     paces: pacesOf(lessons.flatMap(({ paces }) => paces)),
     prices: pricesOf(lessons),
+    references: referencesOf(lessons),
   };
 }
 

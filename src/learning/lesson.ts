@@ -1,6 +1,7 @@
 /** What one closed job teaches, in expected counts: the faults it had as far as its readings and its end tell, beside those it was to have. */
 import type { FaultMode } from "../board/fault.ts";
 import type { Cause } from "../priors/cause.ts";
+import type { GoodReading } from "./references.ts";
 
 /** First faults: `expected` by the tables before any reading, `count` by all readings and the outcome. Both are sums of probabilities. */
 export interface Tally {
@@ -53,6 +54,8 @@ export interface Lesson {
   readonly knockOns: readonly KnockOnTally[];
   readonly paces: readonly PaceTaken[];
   readonly prices: readonly PricePaid[];
+  /** what a good board beside it read */
+  readonly good: readonly GoodReading[];
   /** the board had been here before, and its parts were counted then */
   readonly again: boolean;
 }

@@ -12,6 +12,7 @@ export function lessonWith(changes: Partial<Lesson>): Lesson {
     knockOns: [],
     paces: [],
     prices: [],
+    good: [],
     again: false,
     ...changes,
   };

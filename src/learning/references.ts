@@ -1,5 +1,6 @@
 /** Readings of good boards, pooled: mean and spread on the scale of the mode, and how many they are. */
 import type { ReferenceReading } from "../board/board.ts";
+import type { Lesson } from "./lesson.ts";
 
 export type GoodReading = Pick<ReferenceReading, "mode" | "red" | "black" | "reading">;
 
@@ -44,4 +45,12 @@ export function pooledReferences(
     spread: count > 1 ? Number(Math.sqrt(squares / (count - 1)).toPrecision(3)) : 0,
     count,
   }));
+}
+
+/** What good boards beside those of the jobs read, by the board's name. */
+export function referencesOf(lessons: readonly Lesson[]): Map<string, readonly ReferenceReading[]> {
+  const readings = new Map<string, GoodReading[]>();
+  for (const { boardName, good } of lessons)
+    if (good.length > 0) readings.set(boardName, [...(readings.get(boardName) ?? []), ...good]);
+  return new Map([...readings].map(([name, read]) => [name, pooledReferences([], read)]));
 }

@@ -2,7 +2,7 @@
 import type { BenchState } from "../bench/bench-state.ts";
 import type { JobEvent, MeasureEvent } from "../bench/event.ts";
 import { pinOfPlace } from "../bench/place.ts";
-import type { Board, Part } from "../board/board.ts";
+import type { BenchMinutes, Board, Part } from "../board/board.ts";
 
 /** An event that may not have happened yet: a measure may lack its reading. */
 export type TimedAction = Omit<MeasureEvent, "reading"> | Exclude<JobEvent, MeasureEvent>;
@@ -25,6 +25,11 @@ export const MINUTES = {
   unpower: 0.5,
 } as const;
 const MANY_PINS = 6;
+
+/** Minutes of a reading, a look, a clip and of power on and off, as the board's bench takes them. */
+export function benchMinutes(board: Board): BenchMinutes {
+  return board.benchMinutes ?? MINUTES;
+}
 
 /** A run that goes on is looked at every few minutes, with other work in sight: the share of it that is gone. From memory. */
 const WATCHED_SHARE = 1 / 3;
@@ -71,9 +76,10 @@ export function actionMinutes(board: Board, bench: BenchState, action: TimedActi
   switch (action.do) {
     case "measure":
     case "incoming":
-      return MINUTES.measure;
+    case "beside":
+      return benchMinutes(board).measure;
     case "look":
-      return MINUTES.look;
+      return benchMinutes(board).look;
     case "lift":
     case "refit":
       return liftMinutes(board, action.do, action.place);
@@ -85,11 +91,11 @@ export function actionMinutes(board: Board, bench: BenchState, action: TimedActi
       return replaceMinutes(partOf(board, action.part), bench);
     case "clip":
     case "unclip":
-      return MINUTES.clip;
+      return benchMinutes(board).clip;
     case "power":
-      return MINUTES.power;
+      return benchMinutes(board).power;
     case "unpower":
-      return MINUTES.unpower + watchedMinutes(action.afterPower ?? 0);
+      return benchMinutes(board).unpower + watchedMinutes(action.afterPower ?? 0);
     default:
       return 0;
   }

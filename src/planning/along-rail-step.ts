@@ -14,7 +14,7 @@ const MOST_READ = 10;
 
 /** The row that has not been read yet; null without the tool, or where fewer than two parts could be compared. */
 export function alongRailStep(input: PlanningInput, rail: SuspectedRail): FindingStep | null {
-  const tool = milliohmTool(input.equipment);
+  const tool = milliohmTool(input);
   if (tool === null) return null;
   const before = readOnThisBench(input, rail);
   const done = new Set(before.map(({ part }) => part));

@@ -1,5 +1,5 @@
 import { isPlugged } from "../bench/place.ts";
-import { MINUTES } from "../money/minutes.ts";
+import { benchMinutes } from "../money/minutes.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { coldRecheck, recheckOf } from "./cold-recheck.ts";
 import type { DueStep } from "./make-safe.ts";
@@ -43,7 +43,7 @@ export function minutesBeforePower(input: PlanningInput): number {
   const { lifted, off } = timeline.now;
   const absent = absentParts(input);
   const back = (action: Action) => minutesOf(board, timeline.now, action);
-  let minutes = MINUTES.measure * coldRecheck(input).row.length;
+  let minutes = benchMinutes(board).measure * coldRecheck(input).row.length;
   for (const place of lifted)
     if (!isMotor(input, place.slice(0, place.indexOf(".")))) minutes += back({ do: "refit", place });
   for (const part of off)

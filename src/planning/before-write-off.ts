@@ -7,8 +7,7 @@
 import type { BenchState } from "../bench/bench-state.ts";
 import type { Board, Part } from "../board/board.ts";
 import { faultSites } from "../board/fault-sites.ts";
-import { MINUTES } from "../money/minutes.ts";
-import { minutesOf } from "./action-minutes.ts";
+import { benchMinutes } from "../money/minutes.ts";
 import { placeOf } from "./candidate-checks.ts";
 import { freeStep } from "./hands-on-steps.ts";
 import type { Hypotheses } from "./hypotheses.ts";
@@ -82,7 +81,8 @@ function inHandStep(board: Board, bench: BenchState, part: Part, free: FindingSt
     if (pins === undefined || !pins.includes(place)) continue;
     const [red, black] = pins;
     const action: Action = { do: "measure", mode: "diode", red, black };
-    return { ...free, action, minutes: minutesOf(board, bench, action), allMinutes: MINUTES.measure };
+    const { measure } = benchMinutes(board);
+    return { ...free, action, minutes: measure, allMinutes: measure };
   }
   return null;
 }

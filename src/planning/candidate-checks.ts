@@ -107,7 +107,8 @@ function addPart(bench: BenchState, part: Part, add: Add): boolean {
     const inHand = [red, black].some((place) => place.startsWith(`${part.ref}.`)) ? part.ref : null;
     const { modes, bothWays } = modesFor(part, site.junction);
     for (const mode of modes) {
-      add(part.ref, mode, red, black, inHand);
+      if (mode === "ohms" && conducts(part, site.junction)) add(part.ref, mode, black, red, inHand);
+      else add(part.ref, mode, red, black, inHand);
       if (bothWays && mode === "diode") add(part.ref, mode, black, red, inHand);
     }
   }
@@ -129,6 +130,17 @@ const OHMIC: ReadonlySet<Part["kind"]> = new Set([
   "motor",
 ]);
 
+/** Parts that are diodes, and nothing else. */
+const DIODES: ReadonlySet<Part["kind"]> = new Set(["diode", "bridge"]);
+
+/**
+ * Has the junction a diode whose forward way comes first? Its ohms are taken the way it blocks: a meter opens half a volt in ohms too, and
+ * the diode then reads a kilo-ohm or two, behind which a leak of two hides (common practice).
+ */
+function conducts(part: Part, junction: string | null): boolean {
+  return DIODES.has(part.kind) || (part.kind !== "bjt" && (junction === "ce" || junction === "ds"));
+}
+
 /** Which modes tell something of a junction: ohms for what is ohmic, both directions of the diode mode for the rest. */
 function modesFor(
   part: Part,
@@ -142,7 +154,8 @@ function modesFor(
     return { modes: ["diode", "ohms"], bothWays: true };
   if (junction === "ge" || junction === "gs") return { modes: ["ohms", "diode"], bothWays: true };
   // Behind the windings of a motor a shorted leg reads zero on all three; ohms tell the near one from those some ohms away.
-  if (junction === "ce" || junction === "ds") return { modes: ["diode", "ohms"], bothWays: true };
+  if (junction === "ce" || junction === "ds" || DIODES.has(part.kind))
+    return { modes: ["diode", "ohms"], bothWays: true };
   return { modes: ["diode"], bothWays: true };
 }
 

@@ -1,6 +1,7 @@
+import type { Board } from "../board/board.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
-import { MINUTES } from "../money/minutes.ts";
+import { benchMinutes } from "../money/minutes.ts";
 import { type CandidateCheck, candidateChecks } from "./candidate-checks.ts";
 import { bitsOf, checkPartition, type Partition, refine } from "./check-outcomes.ts";
 import { gainOf } from "./decision.ts";
@@ -47,7 +48,7 @@ export function findings(
     const partition = checkPartition(candidate.check, hypotheses, predictor);
     if (partition === null || partition.outcomes.length < 2) continue;
     const weighed = { candidate, partition };
-    const step = checkStep(weighed, [], partition);
+    const step = checkStep(board, weighed, [], partition);
     steps.push(step);
     checkOf.set(step, weighed);
     bySetUp.set(candidate.setUp, [...(bySetUp.get(candidate.setUp) ?? []), weighed]);
@@ -56,7 +57,7 @@ export function findings(
     if (row.length < 2) continue;
     const [first, ...rest] = row;
     const joint = rest.reduce((partition, next) => refine(partition, next.partition), first.partition);
-    steps.push(checkStep(first, rest, joint));
+    steps.push(checkStep(board, first, rest, joint));
   }
   steps.push(...handsOnSteps(input, belief, hypotheses), ...shortedRailSteps(input, hypotheses));
   if (input.predictorFor !== undefined)
@@ -90,12 +91,18 @@ function actionOf({ check }: CandidateCheck): Action {
   return { do: "measure", mode: check.mode, red: check.red, black: check.black };
 }
 
-function checkStep(first: WeighedCheck, rest: readonly WeighedCheck[], joint: Partition): FindingStep {
+function checkStep(
+  board: Board,
+  first: WeighedCheck,
+  rest: readonly WeighedCheck[],
+  joint: Partition,
+): FindingStep {
+  const { measure } = benchMinutes(board);
   return {
     action: actionOf(first.candidate),
     row: rest.map(({ candidate }) => actionOf(candidate)),
-    minutes: MINUTES.measure,
-    allMinutes: MINUTES.measure * (1 + rest.length),
+    minutes: measure,
+    allMinutes: measure * (1 + rest.length),
     outcomes: joint.outcomes,
     shares: partitionShares(joint),
     inHand: first.candidate.inHand,
@@ -153,7 +160,7 @@ export function withRow(
     if (next === chosen) continue;
     const refined = refine(joint, next.partition);
     const then = valueAfter(partitionShares(refined), hypotheses, model, minutesPerBit, PLANNING_RATES.slip);
-    if (then - worth <= (MINUTES.measure + PLANNING_RATES.leastGainMinutes) * model.perMinute) continue;
+    if (then - worth <= (model.minutes.measure + PLANNING_RATES.leastGainMinutes) * model.perMinute) continue;
     joint = refined;
     worth = then;
     row.push(actionOf(next.candidate));

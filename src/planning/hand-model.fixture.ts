@@ -1,4 +1,5 @@
 /** A repair model whose sums can be done by hand, for the tests of plans and steps. */
+import { MINUTES } from "../money/minutes.ts";
 import { DEFAULT_TERMS, earnedByRepair, type Terms } from "../money/terms.ts";
 import type { RepairGroup, RepairModel } from "./repair-model.ts";
 
@@ -51,6 +52,7 @@ export function handModel(
     earned,
     stopMoney,
     perMinute: 0.5,
+    minutes: MINUTES,
     testMoney,
     testMinutes: testMoney / 0.5,
     proofMinutes: 0,

@@ -4,7 +4,7 @@ import type { Board, Part } from "../board/board.ts";
 import type { PartFault } from "../board/fault.ts";
 import { supplyPin } from "../board/kinds.ts";
 import type { Belief } from "../diagnosis/belief.ts";
-import { MINUTES } from "../money/minutes.ts";
+import { benchMinutes } from "../money/minutes.ts";
 import type { Cause } from "../priors/cause.ts";
 import { findingChances } from "../priors/look-findings.ts";
 import { minutesOf } from "./action-minutes.ts";
@@ -183,7 +183,7 @@ export function freeStep(
     action,
     row: [],
     minutes,
-    allMinutes: minutes + 2 * MINUTES.measure + minutesOf(board, bench, back),
+    allMinutes: minutes + 2 * benchMinutes(board).measure + minutesOf(board, bench, back),
     outcomes: [
       { word: `${part.ref} by itself reads faulty`, low: null, high: null },
       { word: `${part.ref} by itself reads good`, low: null, high: null },

@@ -9,7 +9,7 @@ import { railEnds } from "../board/rail-ends.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import { injectedAmps, injectedRise, type ShortOfRail } from "../diagnosis/injected-heat.ts";
 import { type InjectedRail, injectedRails } from "../diagnosis/rail-readings.ts";
-import { MINUTES } from "../money/minutes.ts";
+import { benchMinutes } from "../money/minutes.ts";
 import { normalTail } from "../numeric/normal.ts";
 import { ceramicOrChip } from "./ceramic-or-chip.ts";
 import type { PlanningInput } from "./planning-input.ts";
@@ -23,11 +23,8 @@ const LOOK_SECONDS = 60;
 /** A part stands out from this many kelvin on (common practice: 2 to 5), and how sharply that is seen, kelvin (from memory). */
 const STANDS_OUT_KELVIN = 4;
 const STANDS_OUT_SPREAD = 1.5;
-/** Most parts whose warmth is read, and minutes of one more of them: a camera sees all in one picture (from memory). */
-const LOOKED = {
-  camera: { most: 14, minutesMore: 0.1 },
-  spot: { most: 6, minutesMore: MINUTES.measure },
-} as const;
+/** Most parts whose warmth is read, and minutes of one more of them: a camera sees all in one picture (from memory), a spot is a reading each. */
+const LOOKED = { camera: { most: 14, minutesMore: 0.1 }, spot: { most: 6, minutesMore: null } } as const;
 
 /** Kelvin by which the short would stand out under this feed. */
 function standsOut(
@@ -81,13 +78,14 @@ export function injectionStep(input: PlanningInput, rail: SuspectedRail): Findin
     if (at >= 0) shares[at][h] = warm;
     shares[places.length][h] = 1 - warm;
   });
-  const looking = MINUTES.measure + LOOKED[by].minutesMore * Math.max(0, places.length - 1);
-  const proof = MINUTES.measure * storesOfCharge(input.board).length;
+  const { measure, power, unpower } = benchMinutes(input.board);
+  const looking = measure + (LOOKED[by].minutesMore ?? measure) * Math.max(0, places.length - 1);
+  const proof = measure * storesOfCharge(input.board).length;
   return {
     action: feeds[0],
     row: [],
-    minutes: MINUTES.power,
-    allMinutes: MINUTES.power + looking + MINUTES.unpower + proof,
+    minutes: power,
+    allMinutes: power + looking + unpower + proof,
     outcomes: [...places.map((part) => `${part} warmest`), "none of them gets warm"].map((word) => ({
       word,
       low: null,

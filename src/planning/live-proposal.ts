@@ -1,7 +1,6 @@
 import type { MeasureEvent } from "../bench/event.ts";
 import { lastPowered } from "../bench/last-power.ts";
 import { isColdMode } from "../bench/words.ts";
-import { MINUTES } from "../money/minutes.ts";
 import { type Draft, outlook } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import type { Hypotheses } from "./hypotheses.ts";
@@ -22,18 +21,18 @@ export function liveProposal(
   const { mode } = action;
   const partition =
     power === null || isColdMode(mode) ? null : livePartition(input, hypotheses, power, { ...action, mode });
-  const step = partition && plainStep(action, toldBy(partition), MINUTES.measure);
+  const step = partition && plainStep(action, toldBy(partition), model.minutes.measure);
   return {
     action,
     row: [],
-    minutes: MINUTES.measure,
+    minutes: model.minutes.measure,
     money: 0,
     why: whyLive(input, action),
     expect: step === null ? [] : expectations(step, hypotheses, input.board, null),
     others: [
       {
         action: { do: "unpower" },
-        minutes: MINUTES.unpower,
+        minutes: model.minutes.unpower,
         money: 0,
         why: "Nothing can be read there: switch off and pull the plug.",
       },

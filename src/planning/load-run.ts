@@ -4,7 +4,6 @@
  */
 import type { Place, PowerEvent } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
-import { MINUTES } from "../money/minutes.ts";
 import { loadEndShares } from "../priors/load-outcomes.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { type Draft, dueProposal } from "./cards.ts";
@@ -64,11 +63,12 @@ export function shortRun(
     const before =
       (load === "own" ? minutesOfMotorGate(input) : LOAD_TEST.dummyMinutes) +
       (inside && !proven ? model.proofMinutes : 0);
-    const minutes = before + MINUTES.power + MINUTES.unpower + MINUTES.measure * meters.length;
+    const { power: on, unpower: off, measure } = model.minutes;
+    const minutes = before + on + off + measure * meters.length;
     const step = plainStep(
       meters.length === 0 ? power : { ...power, meters },
       endsOf(input, hypotheses, LOAD_TEST.warmSeconds, clips),
-      MINUTES.power,
+      on,
       minutes,
     );
     return { step, net: netGain(step, model, hypotheses, STOPPED), always, inside };
@@ -205,7 +205,7 @@ function payingReading(
   for (const action of asked) {
     const partition = wasRead(run, action) ? null : livePartition(input, hypotheses, run.power, action);
     if (partition === null || partition.outcomes.length < 2) continue;
-    const step = plainStep(action, toldBy(partition), MINUTES.measure);
+    const step = plainStep(action, toldBy(partition), model.minutes.measure);
     const net = netGain(step, model, hypotheses);
     if (net <= most) continue;
     most = net;

@@ -5,7 +5,7 @@
  */
 import { standsWhole } from "../bench/bench-state.ts";
 import type { Part } from "../board/board.ts";
-import { MINUTES } from "../money/minutes.ts";
+import { benchMinutes } from "../money/minutes.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
 import {
   insulationWords,
@@ -79,7 +79,8 @@ export function minutesOfMotorGate(input: PlanningInput): number {
     if (check.against !== null && !connected) return minutes;
     const pull = connected ? pullOf(board, timeline.now, part) : null;
     const apart = pull === null ? backMinutes(input, part) : pull.minutes + pull.backMinutes;
-    return minutes + apart + MINUTES.measure * check.windings.filter((ohms) => ohms === null).length;
+    const unread = check.windings.filter((ohms) => ohms === null).length;
+    return minutes + apart + benchMinutes(board).measure * unread;
   }, 0);
 }
 

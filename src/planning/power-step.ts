@@ -6,7 +6,6 @@ import { pinOfPlace } from "../bench/place.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
-import { MINUTES } from "../money/minutes.ts";
 import { viewOf } from "../priors/circuit-view.ts";
 import { type FeedSetup, feedSetup, outcomeChances } from "../priors/power-outcomes.ts";
 import type { StageGroup } from "../priors/stage-groups.ts";
@@ -57,13 +56,13 @@ export function lastPower(
  * The next rung on the mains. The lamp is left out where hardly anything is believed left to break, what it could spare is worth less than
  * its minutes, and nobody has worked on the path of the power. Null where the board as it is has been powered that way already: doing it again tells nothing.
  */
-function nextRung(input: PlanningInput, { perMinute }: RepairModel, risk: RiskOf): Rung | null {
+function nextRung(input: PlanningInput, { perMinute, minutes }: RepairModel, risk: RiskOf): Rung | null {
   const next = nextOnMains(input);
   if (next?.id !== "E" || triedRungs(input.board, input.timeline).some(({ id }) => id === "E")) return next;
   const straight = mainsRung(input);
   const [lamp, mains] = [next, straight].map(({ action }) => risk(action));
   if (mains.anyBreaks > STRAIGHT_MOST || workedOnPowerPath(input)) return next;
-  const lampMoney = (MINUTES.power + MINUTES.unpower + MINUTES.measure) * perMinute;
+  const lampMoney = (minutes.power + minutes.unpower + minutes.measure) * perMinute;
   const spares = mains.lossMoney - lamp.lossMoney;
   return spares < lampMoney ? straight : next;
 }
@@ -116,7 +115,7 @@ export function powerFinding(
     ...told,
     ...powerMinutes(model),
     action: clips.length === 0 ? action : { ...action, meters: clips.map(({ places }) => places) },
-    allMinutes: powerMinutes(model).allMinutes + MINUTES.measure * clips.length,
+    allMinutes: powerMinutes(model).allMinutes + model.minutes.measure * clips.length,
     lossMoney,
     lead: straightOn ? STRAIGHT_ON : clipWords(clips, rung.id === "E"),
   };
@@ -126,9 +125,9 @@ export function powerFinding(
 /** What every power-up takes, its safe ending included. */
 export function powerMinutes({
   proofMinutes,
+  minutes: { power, unpower },
 }: RepairModel): Pick<FindingStep, "row" | "minutes" | "allMinutes" | "inHand"> {
-  const allMinutes = MINUTES.power + MINUTES.unpower + proofMinutes;
-  return { row: [], minutes: MINUTES.power, allMinutes, inHand: null };
+  return { row: [], minutes: power, allMinutes: power + unpower + proofMinutes, inHand: null };
 }
 
 /** What may be seen at this power-up, and P(seen | hypothesis), one list a hypothesis. */

@@ -1,7 +1,7 @@
 /** Halving a shorted rail: one end of a link, bead or small inductor lifted, then ohms on the side where the rail is made. */
 import { type BenchState, standsWhole } from "../bench/bench-state.ts";
 import type { RailCut } from "../board/rail-groups.ts";
-import { MINUTES } from "../money/minutes.ts";
+import { benchMinutes } from "../money/minutes.ts";
 import { minutesOf } from "./action-minutes.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Action } from "./proposal.ts";
@@ -53,7 +53,8 @@ function cutStep({ board, timeline }: PlanningInput, rail: SuspectedRail, cut: R
     action,
     row: [],
     minutes,
-    allMinutes: minutes + READINGS * MINUTES.measure + minutesOf(board, now, { do: "refit", place }),
+    allMinutes:
+      minutes + READINGS * benchMinutes(board).measure + minutesOf(board, now, { do: "refit", place }),
     outcomes: [
       { word: `${rail.group.net} still reads low`, low: null, high: null },
       { word: `${rail.group.net} reads high`, low: null, high: null },

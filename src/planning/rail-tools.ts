@@ -2,7 +2,8 @@
 import { INJECTION } from "../bench/injection.ts";
 import { railEnds } from "../board/rail-ends.ts";
 import type { RailGroup } from "../board/rail-groups.ts";
-import { MINUTES } from "../money/minutes.ts";
+import { benchMinutes } from "../money/minutes.ts";
+import type { PlanningInput } from "./planning-input.ts";
 import type { Action } from "./proposal.ts";
 
 /** Four-wire milliohms: by a meter made for it, or by a known current from supply or cell and the meter in millivolts. */
@@ -12,14 +13,15 @@ export interface MilliohmTool {
   readonly how: string;
 }
 
-export function milliohmTool(equipment: readonly string[]): MilliohmTool | null {
+export function milliohmTool({ equipment, board }: PlanningInput): MilliohmTool | null {
+  const { measure, clip } = benchMinutes(board);
   if (equipment.includes("milliohm-meter"))
     return {
-      minutes: MINUTES.measure,
+      minutes: measure,
       how: "Milliohm meter, four wires, on each part's own two pins.",
     };
   // the clips on 0 V stay where they are
-  const clipped = MINUTES.measure + MINUTES.clip;
+  const clipped = measure + clip;
   if (equipment.includes("bench-supply"))
     return {
       minutes: clipped,

@@ -1,6 +1,6 @@
 import type { BenchState } from "../bench/bench-state.ts";
-import type { Board, Part } from "../board/board.ts";
-import { MINUTES } from "../money/minutes.ts";
+import type { BenchMinutes, Board, Part } from "../board/board.ts";
+import { benchMinutes } from "../money/minutes.ts";
 import { boughtMoney, fittedPrice, isObtainable, waitingMoney } from "../money/prices.ts";
 import { earnedByRepair, lotOf, type Terms } from "../money/terms.ts";
 import type { KnockOn, PriorTable } from "../priors/fault-prior.ts";
@@ -61,6 +61,8 @@ export interface RepairModel {
   /** what giving the job up now leaves */
   readonly stopMoney: number;
   readonly perMinute: number;
+  /** of what belongs to no part, as this bench takes them */
+  readonly minutes: BenchMinutes;
   /** money of one power-up test, cold re-check and safe ending included */
   readonly testMoney: number;
   /** its minutes */
@@ -127,11 +129,12 @@ export function repairModel(
     return cures.length - 1;
   };
   // two repeated readings, power with its ending, and the proof that it is discharged again
-  const proofMinutes = MINUTES.measure * storeCount;
-  const testMinutes = 2 * MINUTES.measure + MINUTES.power + MINUTES.unpower + proofMinutes;
+  const minutes = benchMinutes(board);
+  const proofMinutes = minutes.measure * storeCount;
+  const testMinutes = 2 * minutes.measure + minutes.power + minutes.unpower + proofMinutes;
   const testMoney = testMinutes * perMinute;
   const earned = earnedByRepair(terms) - terms.minimumMargin;
-  const base = { terms, perMinute, testMoney, testMinutes, proofMinutes, earned, stopMoney };
+  const base = { terms, perMinute, minutes, testMoney, testMinutes, proofMinutes, earned, stopMoney };
   const breakMoney = breakMoneyByFault(board, bench, terms, priors);
   const curesOf = ({ dead }: Hypothesis): readonly number[] =>
     [...new Set(dead.map(cureAt))].sort((a, b) => a - b);

@@ -1,4 +1,4 @@
-import { MINUTES } from "../money/minutes.ts";
+import { benchMinutes } from "../money/minutes.ts";
 import { jointShare } from "../priors/joint-share.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
 import type { PlanningInput } from "./planning-input.ts";
@@ -37,7 +37,7 @@ export function resolderFirst(
   if (done) return null;
   const gain = openShare(ref, hypotheses) * jointShare(part.kind);
   const saved = gain * (price.money + price.minutes * price.perMinute);
-  const spent = (PLANNING_RATES.resolderMinutes + MINUTES.measure) * price.perMinute;
+  const spent = (PLANNING_RATES.resolderMinutes + benchMinutes(board).measure) * price.perMinute;
   return saved > spent ? { do: "resolder", part: ref } : null;
 }
 

@@ -3,7 +3,7 @@ import type { Board, Part } from "../board/board.ts";
 import { netWords } from "../board/net-words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
-import { MINUTES } from "../money/minutes.ts";
+import { benchMinutes } from "../money/minutes.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { type CandidateCheck, candidateChecks } from "./candidate-checks.ts";
 import { checkPartition, type Partition, refine } from "./check-outcomes.ts";
@@ -83,7 +83,7 @@ function separation(
     action: pull.action,
     row: [],
     minutes: minutesOf(board, apart.bench, pull.action),
-    allMinutes: pull.minutes + MINUTES.measure * repeated.length + pull.backMinutes,
+    allMinutes: pull.minutes + benchMinutes(board).measure * repeated.length + pull.backMinutes,
     // six readings side by side tell nobody anything: what they mean together stands beside each
     outcomes: joint.outcomes.map((_, at) => ({ word: wayWords(at), low: null, high: null })),
     shares: partitionShares(joint),

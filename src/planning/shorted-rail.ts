@@ -1,6 +1,6 @@
 /** Finding the short of a rail: the ways that a bench has, beside ohms both ways and lifting one part after another. */
 
-import { MINUTES } from "../money/minutes.ts";
+import { benchMinutes } from "../money/minutes.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { alongRailStep } from "./along-rail-step.ts";
 import type { Draft } from "./cards.ts";
@@ -39,7 +39,7 @@ export function fedRailProposal(
     others: [
       {
         action: { do: "unpower" },
-        minutes: MINUTES.unpower,
+        minutes: benchMinutes(input.board).unpower,
         money: 0,
         why: "Nothing more is to be seen: output off, clips off.",
       },

@@ -2,7 +2,6 @@
 import type { Place, PowerEvent } from "../bench/event.ts";
 import { poweredNow } from "../bench/last-power.ts";
 import type { Timeline } from "../bench/timeline.ts";
-import { MINUTES } from "../money/minutes.ts";
 import { type Draft, outlook } from "./cards.ts";
 import { ampsPartition, type Partition } from "./check-outcomes.ts";
 import { expectations } from "./expectations.ts";
@@ -60,18 +59,18 @@ export function supplyProposal(
   const [red, black] = unread.at;
   const action: Action = { do: "measure", mode: "amps", red, black };
   const partition = supplyPartition(input, hypotheses, unread.power);
-  const step = partition && plainStep(action, toldBy(partition), MINUTES.measure);
+  const step = partition && plainStep(action, toldBy(partition), model.minutes.measure);
   return {
     action,
     row: [],
-    minutes: MINUTES.measure,
+    minutes: model.minutes.measure,
     money: 0,
     why: "Write down the amps on the supply's own display once they stand still. No meter goes across the rail for it: in its amps range it is a short. Nothing on the board is touched; then switch off.",
     expect: step === null ? [] : expectations(step, hypotheses, input.board, null),
     others: [
       {
         action: { do: "unpower" },
-        minutes: MINUTES.unpower,
+        minutes: model.minutes.unpower,
         money: 0,
         why: "The current rises or something grows hot: switch off at once.",
       },

@@ -6,7 +6,6 @@
 import type { PowerEvent } from "../bench/event.ts";
 import { isInjection } from "../bench/injection.ts";
 import { poweredNow } from "../bench/last-power.ts";
-import { MINUTES } from "../money/minutes.ts";
 import type { Draft } from "./cards.ts";
 import { type Partition, refine } from "./check-outcomes.ts";
 import type { Hypotheses } from "./hypotheses.ts";
@@ -23,7 +22,7 @@ import { jobValue } from "./value.ts";
 import { type LiveMeasure, warmthChecks } from "./warmth-checks.ts";
 
 /** Minutes of one more part at the same moment: a camera sees all in one picture (from memory). */
-const MORE_MINUTES = { camera: 0.1, spot: MINUTES.measure } as const;
+const CAMERA_MINUTES = 0.1;
 
 /** A check with what it would show under each hypothesis. */
 interface Warmth {
@@ -55,6 +54,7 @@ export function warmthWhileOn(
     .flatMap(({ event }) => (event.do === "measure" && event.mode === "temperature" ? [event] : []));
   const reached = Math.max(0, ...read.map(({ afterPower }) => afterPower ?? 0));
   const moments = [LOAD_TEST.soonSeconds, LOAD_TEST.warmSeconds].filter((seconds) => seconds >= reached);
+  const moreMinutes = by === "camera" ? CAMERA_MINUTES : model.minutes.measure;
   let best: { readonly row: readonly LiveMeasure[]; readonly net: number } | null = null;
   for (const seconds of moments) {
     const open = warmthChecks(input, hypotheses, seconds).filter(
@@ -64,7 +64,7 @@ export function warmthWhileOn(
       const partition = livePartition(input, hypotheses, on.power, action);
       return partition === null || partition.outcomes.length < 2 ? [] : [{ action, partition }];
     });
-    const found = bestRow(told, (seconds - reached) / 60, MORE_MINUTES[by], hypotheses, model);
+    const found = bestRow(told, (seconds - reached) / 60, moreMinutes, hypotheses, model);
     if (found !== null && found.net > (best?.net ?? 0)) best = found;
   }
   const [first, ...row] = best?.row ?? [];
@@ -93,13 +93,13 @@ function bestRow(
       return { one, refined, value: worth(refined) };
     });
     const next = tried.reduce((most, other) => (other.value > most.value ? other : most));
-    const minutes = row.length === 0 ? waitMinutes + MINUTES.measure : moreMinutes;
+    const minutes = row.length === 0 ? waitMinutes + model.minutes.measure : moreMinutes;
     if (next.value - now <= (minutes + leastGainMinutes) * perMinute) break;
     row.push(next.one.action);
     joint = next.refined;
     now = next.value;
     left = left.filter((other) => other !== next.one);
   }
-  const minutes = waitMinutes + MINUTES.measure + moreMinutes * (row.length - 1);
+  const minutes = waitMinutes + model.minutes.measure + moreMinutes * (row.length - 1);
   return row.length === 0 ? null : { row, net: now - start - minutes * perMinute };
 }

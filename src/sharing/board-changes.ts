@@ -27,6 +27,8 @@ export function boardChanges(before: Content | null, after: Content): BoardChang
   };
 }
 
+const fieldName = (field: string): string => (field === "references" ? "what good ones read" : field);
+
 const partsOf = (board: Content) => (board.parts ?? {}) as Readonly<Record<string, Content>>;
 
 function fieldWords(old: Content, now: Content, differs: (a: unknown, b: unknown) => boolean): string {
@@ -44,7 +46,7 @@ export function changesInWords({ added, removed, changed, fields }: BoardChanges
     ...(added.length === 0 ? [] : [`new parts: ${added.join(" ")}`]),
     ...(removed.length === 0 ? [] : [`parts that go: ${removed.join(" ")}`]),
     ...changed.map(({ part, words }) => `${part}: ${words}`),
-    ...(fields.length === 0 ? [] : [`of the board itself: ${fields.join(", ")}`]),
+    ...(fields.length === 0 ? [] : [`of the board itself: ${fields.map(fieldName).join(", ")}`]),
   ];
   return lines.length === 0 ? ["nothing: it is the same board"] : lines;
 }

@@ -8,6 +8,7 @@ import type { TimelineEntry } from "../bench/timeline.ts";
 /** Of each event, the fields that hold a figure, a place of the board or a word of the file format. */
 const KEPT: Readonly<Record<Exclude<JobEvent["do"], "undo" | "quote">, readonly string[]>> = {
   measure: ["mode", "red", "black", "part", "ambient", "by", "reading", "settling", "afterPower", "wires"],
+  beside: ["mode", "red", "black", "reading"],
   calibrate: ["mode", "known", "reading"],
   look: ["part", "finding"],
   clean: ["part", "stage", "dried"],

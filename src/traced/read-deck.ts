@@ -8,15 +8,17 @@ import type { Parsed } from "../units/outcome.ts";
 import { type DeckLine, deckLines } from "./deck-lines.ts";
 import { spiceNumber } from "./spice-number.ts";
 import {
+  boardOf,
   type Content,
   type MappedModel,
-  NO_SUPPLY,
   type NotUnderstood,
   netNames,
   partProblem,
+  type Trace,
   type TracedBoard,
   type TraceOptions,
-  tracedBoard,
+  traceOf,
+  unmappedByName,
 } from "./traced-part.ts";
 
 /** Letters with a fixed kind, the pins in SPICE's order, and the field that the number behind them fills. */
@@ -47,21 +49,28 @@ interface ReadPart {
   readonly part: Content;
 }
 
-/** Reads a deck. A problem is one line: what would make a board of it. */
+/** Reads a deck as a board. A problem is one line: what would make a board of it. */
 export function readDeck(text: string, options: TraceOptions = {}): Parsed<TracedBoard> {
+  return boardOf(traceDeck(text, options));
+}
+
+export function traceDeck(text: string, options: TraceOptions): Parsed<Trace> {
   const { title, statements, notes } = deckLines(text);
   const notUnderstood: NotUnderstood[] = [];
   const known = modelsOf(statements, options.models ?? {});
   const said = notesOf(notes, notUnderstood);
+  const unmapped: Asked[] = [];
   const parts = new Map<string, Content>();
   for (const statement of known.elements) {
-    const read = readElement(statement.text, known.models, said.parts);
+    const read = readElement(statement.text, known.models, said.parts, (asked) => unmapped.push(asked));
     const why = typeof read === "string" ? read : parts.has(read.ref) ? `${read.ref} stands twice` : null;
     if (why !== null) notUnderstood.push({ ...statement, why });
     else if (typeof read !== "string") parts.set(read.ref, read.part);
   }
+  const named = withNetNames(parts);
+  const found = { unmapped: unmappedByName(unmapped), nets: netsIn(named) };
   const supply = options.supply ?? said.head.supply;
-  if (supply === undefined) return NO_SUPPLY;
+  if (supply === undefined) return { ok: true, value: traceOf(null, notUnderstood, found) };
   const head = {
     format: "faultwright-board/1",
     name: title === "" ? "traced board" : title,
@@ -75,11 +84,11 @@ export function readDeck(text: string, options: TraceOptions = {}): Parsed<Trace
   const { rails, points, ...before } = head as Content;
   const board = {
     ...before,
-    parts: withNetNames(parts),
+    parts: named,
     ...(rails === undefined ? {} : { rails }),
     ...(points === undefined ? {} : { points }),
   };
-  return tracedBoard(board, notUnderstood);
+  return { ok: true, value: traceOf(board, notUnderstood, found) };
 }
 
 /** The parts with nets by names that a board file takes: `/OUT` of an export is `OUT`. */
@@ -93,6 +102,13 @@ function withNetNames(parts: ReadonlyMap<string, Content>): Content {
     pins: Object.fromEntries(netsOf(part).map(([pin, net]) => [pin, nameOf.get(net) ?? net])),
   });
   return Object.fromEntries([...parts].map(([ref, part]) => [ref, renamed(part)]));
+}
+
+function netsIn(parts: Content): readonly string[] {
+  const ofParts = Object.values(
+    parts as Readonly<Record<string, { readonly pins: Readonly<Record<string, string>> }>>,
+  );
+  return [...new Set(ofParts.flatMap(({ pins }) => Object.values(pins)))];
 }
 
 /** The notes: one on the board, one a part that has more to say than its element. */
@@ -164,6 +180,7 @@ function readElement(
   text: string,
   models: ReadonlyMap<string, MappedModel>,
   notes: ReadonlyMap<string, ReadPart>,
+  ask: (asked: Asked) => void,
 ): ReadPart | string {
   const [element = "", ...words] = text.split(/\s+/);
   const letter = element.charAt(0).toUpperCase();
@@ -184,17 +201,39 @@ function readElement(
   if (letter === "X") {
     const name = plain.at(-1) ?? "";
     const model = models.get(name.toLowerCase());
-    if (model?.pins === undefined) return `nobody says which pins ${name} has: map it`;
+    const asked = (why: string) => askedOf(name, ref, plain.slice(0, -1), why, ask);
+    if (model?.pins === undefined) return asked(`nobody says which pins ${name} has: map it`);
     if (model.pins.length !== plain.length - 1)
-      return `${name} has ${model.pins.length} pins, ${element} ${plain.length - 1} nets`;
-    return madePart(ref, model.kind, model.pins, plain, modelValue(model, note), note?.part);
+      return asked(`${name} has ${model.pins.length} pins, ${element} ${plain.length - 1} nets`);
+    const made = madePart(ref, model.kind, model.pins, plain, modelValue(model, note), note?.part);
+    return typeof made === "string" ? asked(made) : made;
   }
   const modelled = MODELLED[letter];
   if (modelled === undefined) return `no part of a board is written with ${letter}`;
   const count = modelled.nets.find((nets) => models.has((plain[nets] ?? "").toLowerCase()));
   const model = count === undefined ? undefined : models.get((plain[count] ?? "").toLowerCase());
-  if (model === undefined) return `no .model says what ${element} is: map its model`;
+  if (model === undefined) {
+    const count = modelled.pins.length;
+    const why = `no .model says what ${element} is: map its model`;
+    return askedOf(plain[count] ?? "", ref, plain.slice(0, count), why, ask, modelled.pins);
+  }
   return madePart(ref, model.kind, model.pins ?? modelled.pins, plain, modelValue(model, note), note?.part);
+}
+
+type Asked = Parameters<typeof unmappedByName>[0][number];
+
+/** Asks what a model is, and gives the reason back. */
+function askedOf(
+  name: string,
+  ref: string,
+  nets: readonly string[],
+  why: string,
+  ask: (asked: Asked) => void,
+  pins: readonly string[] = [],
+): string {
+  if (name !== "")
+    ask({ name, ref, why, pins: nets.map((net, i) => ({ id: `${i + 1}`, name: pins[i] ?? "", net })) });
+  return why;
 }
 
 /** A note says more than a model. */

@@ -2,13 +2,24 @@
 import type { Parsed } from "../units/outcome.ts";
 import { type List, listsOf, readList, textOf } from "./s-expression.ts";
 import { partsOf, type TracedSymbol } from "./symbol-part.ts";
-import { NO_SUPPLY, netNames, type TracedBoard, type TraceOptions, tracedBoard } from "./traced-part.ts";
+import {
+  boardOf,
+  netNames,
+  type Trace,
+  type TracedBoard,
+  type TraceOptions,
+  traceOf,
+} from "./traced-part.ts";
 
 /** The format's own words. */
 const WORDS = { parts: "components", part: "comp", nets: "nets", net: "net", pin: "node" } as const;
 
-/** Reads a netlist. A problem is one line: what would make a board of it. */
+/** Reads a netlist as a board. A problem is one line: what would make a board of it. */
 export function readNetlist(text: string, options: TraceOptions = {}): Parsed<TracedBoard> {
+  return boardOf(traceNetlist(text, options));
+}
+
+export function traceNetlist(text: string, options: TraceOptions): Parsed<Trace> {
   const netlist = readList(text);
   if (!netlist.ok) return netlist;
   const all = (group: string, one: string) =>
@@ -16,21 +27,22 @@ export function readNetlist(text: string, options: TraceOptions = {}): Parsed<Tr
   const symbols = all(WORDS.parts, WORDS.part);
   if (symbols.length === 0)
     return { ok: false, problem: "no parts in it; export it as a KiCad netlist (.net)" };
-  if (options.supply === undefined) return NO_SUPPLY;
   const pins = pinsByPart(all(WORDS.nets, WORDS.net));
-  const { parts, left } = partsOf(
+  const { parts, left, ...found } = partsOf(
     symbols.map((symbol) => symbolOf(symbol, pins)),
     options,
   );
-  return tracedBoard(boardContent(titleOf(netlist.value), parts, options), left);
+  const content = boardContent(titleOf(netlist.value), parts, options);
+  return { ok: true, value: traceOf(content, left, found) };
 }
 
-/** What every schematic becomes: its parts, under the name it gives itself. */
+/** What every schematic becomes: its parts, under the name it gives itself; null where nobody said what it runs on. */
 export function boardContent(
   name: string,
   parts: ReadonlyMap<string, unknown>,
   { supply, zero = "GND" }: TraceOptions,
-): Readonly<Record<string, unknown>> {
+): Readonly<Record<string, unknown>> | null {
+  if (supply === undefined) return null;
   return {
     format: "faultwright-board/1",
     name: name === "" ? "traced board" : name,

@@ -9,12 +9,13 @@ import { sheetNets } from "./sheet-nets.ts";
 import { type PlacedSymbol, placedSymbols } from "./sheet-symbols.ts";
 import { partsOf, type TracedSymbol } from "./symbol-part.ts";
 import {
-  NO_SUPPLY,
+  boardOf,
   type NotUnderstood,
   netNames,
+  type Trace,
   type TracedBoard,
   type TraceOptions,
-  tracedBoard,
+  traceOf,
 } from "./traced-part.ts";
 
 /** What a sheet may hold that joins nets in ways that are not followed here. */
@@ -25,8 +26,12 @@ const NOT_FOLLOWED: Readonly<Record<string, string>> = {
   bus_alias: "a bus is not followed: label the wires, or export a netlist and read that",
 };
 
-/** Reads a schematic. A problem is one line: what would make a board of it. */
+/** Reads a schematic as a board. A problem is one line: what would make a board of it. */
 export function readSchematic(text: string, options: TraceOptions = {}): Parsed<TracedBoard> {
+  return boardOf(traceSchematic(text, options));
+}
+
+export function traceSchematic(text: string, options: TraceOptions): Parsed<Trace> {
   const read = readList(text);
   if (!read.ok) return read;
   const sheet = read.value;
@@ -34,11 +39,11 @@ export function readSchematic(text: string, options: TraceOptions = {}): Parsed<
     return { ok: false, problem: "no schematic; it begins with (kicad_sch where it is one" };
   const symbols = tracedSymbols(sheet);
   if (symbols.length === 0) return { ok: false, problem: "no parts in it" };
-  if (options.supply === undefined) return NO_SUPPLY;
-  const { parts, left } = partsOf(symbols, options);
+  const { parts, left, ...found } = partsOf(symbols, options);
   const [block] = listsOf(sheet, "title_block");
   const title = (block === undefined ? null : textOf(block, "title")) ?? "";
-  return tracedBoard(boardContent(title, parts, options), [...left, ...notFollowed(sheet)]);
+  const content = boardContent(title, parts, options);
+  return { ok: true, value: traceOf(content, [...left, ...notFollowed(sheet)], found) };
 }
 
 function notFollowed(sheet: List): readonly NotUnderstood[] {

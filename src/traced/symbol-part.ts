@@ -8,7 +8,9 @@ import {
   type MappedModel,
   type NotUnderstood,
   partProblem,
+  type Trace,
   type TraceOptions,
+  unmappedByName,
 } from "./traced-part.ts";
 
 /** One symbol, all its units together. */
@@ -44,27 +46,42 @@ const FURTHER: readonly { readonly ends: RegExp; readonly field: string }[] = [
 
 type Left = (why: string) => void;
 
+export interface PartsOfSymbols extends Pick<Trace, "unmapped" | "nets"> {
+  readonly parts: ReadonlyMap<string, Content>;
+  readonly left: readonly NotUnderstood[];
+}
+
 /** The parts of `symbols` by reference; `left` gets every symbol, pin and value that is not in them, with the reason. */
-export function partsOf(
-  symbols: readonly TracedSymbol[],
-  { models = {} }: TraceOptions,
-): { readonly parts: ReadonlyMap<string, Content>; readonly left: readonly NotUnderstood[] } {
+export function partsOf(symbols: readonly TracedSymbol[], { models = {} }: TraceOptions): PartsOfSymbols {
   const left: NotUnderstood[] = [];
+  const unmapped: Parameters<typeof unmappedByName>[0][number][] = [];
   const parts = new Map<string, Content>();
   for (const symbol of symbols) {
     const say: Left = (why) => left.push({ line: symbol.line, text: symbol.ref, why });
-    const part = NAME.test(symbol.ref) ? partOf(symbol, models, say) : null;
+    const ask: Left = (why) => {
+      say(why);
+      const pins = symbol.pins.map(({ number, name, net }) => ({ id: number, name, net }));
+      unmapped.push({ name: symbol.symbol, ref: symbol.ref, why, pins });
+    };
+    const part = NAME.test(symbol.ref) ? partOf(symbol, models, { say, ask }) : null;
     if (!NAME.test(symbol.ref)) say("is no reference (letters, digits, _ + - only): annotate the schematic");
     else if (part !== null && parts.has(symbol.ref)) say("stands twice");
     else if (part !== null) parts.set(symbol.ref, part);
   }
-  return { parts, left };
+  const nets = symbols.flatMap(({ pins }) => pins.map(({ net }) => net));
+  return { parts, left, unmapped: unmappedByName(unmapped), nets: [...new Set(nets)] };
+}
+
+/** `say` what is not in the board, `ask` what a mapping would bring into it. */
+interface Told {
+  readonly say: Left;
+  readonly ask: Left;
 }
 
 function partOf(
   symbol: TracedSymbol,
   models: NonNullable<TraceOptions["models"]>,
-  say: Left,
+  { say, ask }: Told,
 ): Content | null {
   const mapped = mappedModel(symbol, models);
   if (mapped === null) return nothing(say, "left out, as the mapping says");
@@ -73,12 +90,12 @@ function partOf(
     mapped === undefined
       ? symbolKind(symbol.symbol, symbol.description, symbol.pins)
       : kindByMapping(symbol, mapped);
-  if (known === null) return nothing(say, `nobody says what a ${symbol.symbol} is: map it`);
+  if (known === null) return nothing(ask, `nobody says what a ${symbol.symbol} is: map it`);
   if (known.assumed !== null) say(known.assumed);
-  const pins = netsOfPins(symbol, known, say);
+  const pins = netsOfPins(symbol, known, { say, ask });
   if (pins === null) return null;
   const problem = partProblem(known.kind, pins);
-  if (problem !== null) return nothing(say, problem);
+  if (problem !== null) return nothing(ask, problem);
   const value = { ...known.value, ...typedValue(symbol, known.kind, say) };
   return {
     kind: known.kind,
@@ -128,7 +145,7 @@ const plainName = (name: string, number: string) =>
   name.replace(/[^A-Za-z0-9_+-]+/g, "_").replace(/^_+|_+$/g, "") || number;
 
 /** Pin of the board file -> net. Several pins of one name on one net are one; on two nets, nobody knows which counts. */
-function netsOfPins(symbol: TracedSymbol, known: SymbolKind, say: Left): Map<string, string> | null {
+function netsOfPins(symbol: TracedSymbol, known: SymbolKind, { say, ask }: Told): Map<string, string> | null {
   const nets = new Map<string, string>();
   for (const { number, name, net, alone } of symbol.pins) {
     const called = name === "" ? number : `${number} (${name})`;
@@ -141,7 +158,7 @@ function netsOfPins(symbol: TracedSymbol, known: SymbolKind, say: Left): Map<str
     const there = nets.get(pin);
     if (there !== undefined && there !== net)
       return nothing(
-        say,
+        ask,
         `its pin ${called} is a second ${pin}, on ${net} and not on ${there}: map its pins`,
       );
     nets.set(pin, net);

@@ -30,6 +30,25 @@ export interface NotUnderstood {
   readonly why: string;
 }
 
+/** What somebody has to say before its parts can be read: nothing in the file tells what it is, or which pin is which. */
+export interface Unmapped {
+  /** the file's own name for it, as `models` has it */
+  readonly name: string;
+  readonly refs: readonly string[];
+  readonly why: string;
+  /** of the first part of that name; `id` is the pin's number, in a deck its place in the order */
+  readonly pins: readonly { readonly id: string; readonly name: string; readonly net: string }[];
+}
+
+/** A file that was read, whether or not it makes a board yet. */
+export interface Trace {
+  readonly board: Parsed<Content>;
+  readonly notUnderstood: readonly NotUnderstood[];
+  readonly unmapped: readonly Unmapped[];
+  /** nets of all parts, understood or not, in the order of the file */
+  readonly nets: readonly string[];
+}
+
 export interface TracedBoard {
   readonly board: Content;
   readonly notUnderstood: readonly NotUnderstood[];
@@ -49,17 +68,41 @@ export function partProblem(kind: string, nets: ReadonlyMap<string, string>): st
   return null;
 }
 
-/** The board, if it reads; what was left out is told with the problem, since it is often the cause. */
-export function tracedBoard(board: Content, left: readonly NotUnderstood[]): Parsed<TracedBoard> {
+/** The trace of a board file's content, null where nobody said what it runs on; the board is one if it reads. */
+export function traceOf(
+  content: Content | null,
+  left: readonly NotUnderstood[],
+  found: Pick<Trace, "unmapped" | "nets">,
+): Trace {
   const notUnderstood = [...left].sort((a, b) => a.line - b.line);
-  const parsed = parseBoard(board);
-  if (parsed.ok) return { ok: true, value: { board, notUnderstood } };
+  if (content === null) return { board: NO_SUPPLY, notUnderstood, ...found };
+  const parsed = parseBoard(content);
+  return { board: parsed.ok ? { ok: true, value: content } : parsed, notUnderstood, ...found };
+}
+
+/** The board, if it reads; what was left out is told with the problem, since it is often the cause. */
+export function boardOf(traced: Parsed<Trace>): Parsed<TracedBoard> {
+  if (!traced.ok) return traced;
+  const { board, notUnderstood } = traced.value;
+  if (board.ok) return { ok: true, value: { board: board.value, notUnderstood } };
   const [first] = notUnderstood;
   const why =
-    first === undefined
+    first === undefined || board === NO_SUPPLY
       ? ""
       : ` (left out: ${notUnderstood.length} lines, first line ${first.line}: ${first.why})`;
-  return { ok: false, problem: `${parsed.problem}${why}` };
+  return { ok: false, problem: `${board.problem}${why}` };
+}
+
+/** Parts of one name are asked about once. */
+export function unmappedByName(
+  each: readonly (Omit<Unmapped, "refs"> & { readonly ref: string })[],
+): readonly Unmapped[] {
+  const names = new Map<string, Unmapped>();
+  for (const { ref, ...one } of each) {
+    const there = names.get(one.name.toLowerCase());
+    names.set(one.name.toLowerCase(), { ...(there ?? one), refs: [...(there?.refs ?? []), ref] });
+  }
+  return [...names.values()];
 }
 
 /** `/power/PBUS` and `Net-(R1-Pad2)` as names of a board file. */

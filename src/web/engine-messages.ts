@@ -3,6 +3,7 @@ import type { ActionView } from "../wire/bench-view.ts";
 import type { BoardChange, OwnBoardView } from "../wire/composer-view.ts";
 import type { TypedFit } from "../wire/fit-view.ts";
 import type { Chained, Lesson, Linked } from "../wire/learnt-view.ts";
+import type { ReferenceChange, TraceAnswers } from "../wire/own-board.ts";
 import type { KeptLine } from "../wire/stock-api.ts";
 import type { JobHeader, KeptEvent, KeptJob, Outcome } from "./job-event.ts";
 
@@ -54,8 +55,18 @@ export type EngineRequest =
       readonly ask: "board";
       readonly askId: number;
       readonly content: unknown;
-      readonly change: BoardChange | null;
+      readonly change: BoardChange | ReferenceChange | null;
+      /** of closed jobs: what good boards beside theirs read is shown with the board */
+      readonly lessons: readonly Lesson[];
     }
+  | {
+      readonly ask: "trace";
+      readonly askId: number;
+      /** a deck, a netlist or a schematic */
+      readonly text: string;
+      readonly answers: TraceAnswers;
+    }
+  | ({ readonly ask: "versions"; readonly askId: number } & VersionsRequest)
   | ({ readonly ask: "pack"; readonly askId: number } & PackRequest)
   | ({ readonly ask: "bring"; readonly askId: number } & BringRequest)
   | { readonly ask: "alike"; readonly askId: number; readonly content: unknown }
@@ -136,6 +147,52 @@ export interface OwnBoardAnswer {
   readonly content: Readonly<Record<string, unknown>>;
   readonly view: OwnBoardView;
   readonly odd: readonly ReviewList[];
+  readonly good: GoodReadingsView;
+}
+
+/** One check on good boards, with what they read in words. */
+export interface GoodLine {
+  readonly mode: "diode" | "ohms" | "farads";
+  readonly red: string;
+  readonly black: string;
+  readonly words: string;
+}
+
+export interface GoodReadingsView {
+  /** in the board's file */
+  readonly kept: readonly GoodLine[];
+  /** on good boards beside those of closed jobs */
+  readonly fromJobs: readonly GoodLine[];
+  /** what the file's values cannot give */
+  readonly odd: ReviewList;
+}
+
+/** Versions of a board, oldest first, and the jobs on a board of its name. */
+export interface VersionsRequest {
+  readonly kept: readonly {
+    readonly id: string;
+    readonly receivedAt: string;
+    readonly content: Readonly<Record<string, unknown>> | null;
+  }[];
+  readonly jobs: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly createdAt: string;
+    readonly board: Readonly<Record<string, unknown>>;
+  }[];
+}
+
+/** Every version with its changes and jobs, latest first. */
+export interface VersionsAnswer {
+  readonly versions: readonly {
+    readonly id: string;
+    readonly number: number;
+    readonly receivedAt: string;
+    readonly parts: number;
+    readonly changes: readonly string[];
+    readonly jobs: readonly { readonly id: string; readonly title: string }[];
+  }[];
+  readonly otherJobs: readonly { readonly id: string; readonly title: string }[];
 }
 
 /** Told any number of times before the answer, of what takes long. */

@@ -1,7 +1,7 @@
 /** The page's only door to the engine: runs in a worker, so that the page never freezes. */
 
 import { foldLog } from "../bench/fold.ts";
-import type { Board } from "../board/board.ts";
+import type { Board, ReferenceReading } from "../board/board.ts";
 import { faultName } from "../board/fault.ts";
 import { faultNameWords } from "../board/fault-words.ts";
 import { parseBoard } from "../board/parse-board.ts";
@@ -12,11 +12,14 @@ import { type Assessment, AssessmentSession, assess, beliefOf } from "../job/ass
 import { benchLearntView, chainsOf, figuresOfJob } from "../job/bench-lessons.ts";
 import { becauseView, benchView } from "../job/bench-view.ts";
 import { comebackOf } from "../job/earlier-jobs.ts";
+import { oddReferencesInWords, referenceWords } from "../job/good-board.ts";
 import type { Job } from "../job/job.ts";
 import { leftOutBy, lessonOf } from "../job/lesson-of-job.ts";
 import { parseJob } from "../job/parse-job.ts";
+import { changedReferences, type ReferenceChange } from "../job/reference-change.ts";
 import { likelyNext, warmUp, workAhead } from "../job/work-ahead.ts";
 import { learn } from "../learning/learnt.ts";
+import type { Lesson } from "../learning/lesson.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
 import { sharingPredictors } from "../meter/predictor.ts";
 import { DEFAULT_METER } from "../meter/settings.ts";
@@ -28,7 +31,9 @@ import { type Asked, answer as practiceAnswer } from "../practice/answer.ts";
 import { faultsAfter, faultsOnArrival, type PracticeJob, practiceJobOf } from "../practice/hidden-course.ts";
 import { boardOddities, reviewBoard } from "../review/board-review.ts";
 import { ambiguityInWords, odditiesInWords } from "../review/review-in-words.ts";
+import { boardVersions } from "../sharing/board-versions.ts";
 import { bring } from "../sharing/bring.ts";
+import { withGoodRead } from "../sharing/good-read.ts";
 import { outcomesOf, type PooledOutcomes, pooled } from "../sharing/outcomes.ts";
 import { packText } from "../sharing/pack.ts";
 import { caseAnswer, caseJob } from "../teaching/case-bench.ts";
@@ -36,6 +41,7 @@ import { casePage } from "../teaching/case-page.ts";
 import { costWords, namedWays } from "../teaching/side-by-side.ts";
 import { casePreview, caseText, teachingCase } from "../teaching/teaching-case.ts";
 import { wayOf } from "../teaching/ways.ts";
+import { traceFile } from "../traced/trace-file.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { BenchView } from "../wire/bench-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
@@ -162,18 +168,36 @@ function waysThrough(soFar: JobSoFar, { recorded: given }: PracticeInfo): WaysTh
   };
 }
 
-function ownBoard(before: BoardContent, change: BoardChange | null): OwnBoardAnswer {
-  const content = change === null ? before : taken(changedBoard(before, change));
+function changed(content: BoardContent, change: BoardChange | ReferenceChange): BoardContent {
+  return change.do === "good-read" || change.do === "good-forgotten"
+    ? taken(changedReferences(content, change))
+    : taken(changedBoard(content, change));
+}
+
+function ownBoard(
+  before: BoardContent,
+  change: BoardChange | ReferenceChange | null,
+  lessons: readonly Lesson[],
+): OwnBoardAnswer {
+  const content = change === null ? before : changed(before, change);
   const view = taken(ownBoardView(content));
-  return { content, view, odd: odditiesInWords(boardOddities(taken(parseBoard(content)))) };
+  const board = taken(parseBoard(content));
+  const line = (one: ReferenceReading) => ({ ...one, words: referenceWords(one) });
+  const good = {
+    kept: (board.references ?? []).map(line),
+    fromJobs: (learn(lessons).references.get(board.name) ?? []).map(line),
+    odd: oddReferencesInWords(board),
+  };
+  return { content, view, odd: odditiesInWords(boardOddities(board)), good };
 }
 
 function packed({ content, outcomes, shop, jobs }: PackRequest): string {
   const board = taken(parseBoard(content));
-  const own = outcomesOf(board, jobs.map(jobOf));
+  const read = jobs.map(jobOf);
+  const own = outcomesOf(board, read);
   // Both were read as what they are before they were kept.
   const pooledOnes = pooled(outcomes as PooledOutcomes, shop, own);
-  return packText({ board: content as BoardContent, outcomes: pooledOnes });
+  return packText({ board: withGoodRead(content as BoardContent, board, read), outcomes: pooledOnes });
 }
 
 function brought({ name, text, before }: BringRequest): BroughtBoard {
@@ -225,7 +249,11 @@ function answer(request: EngineRequest): unknown {
         composerView(request.answers, request.name.trim() === "" ? {} : { name: request.name.trim() }),
       );
     case "board":
-      return ownBoard(request.content as BoardContent, request.change);
+      return ownBoard(request.content as BoardContent, request.change, request.lessons);
+    case "trace":
+      return taken(traceFile(request.text, request.answers));
+    case "versions":
+      return boardVersions(request.kept, request.jobs);
     case "teach":
       return taught(request, request.title);
     case "ways":

@@ -3,6 +3,7 @@ import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
 import type { BoardChange, ComposerView } from "../wire/composer-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type { Chained, JobFigures, LearntView, Lesson, Linked } from "../wire/learnt-view.ts";
+import type { ReferenceChange, TraceAnswers, TracedFile } from "../wire/own-board.ts";
 import type { ImportView, KeptLine } from "../wire/stock-api.ts";
 import type {
   BringRequest,
@@ -20,6 +21,8 @@ import type {
   PracticeOutcome,
   ReviewList,
   TaughtCase,
+  VersionsAnswer,
+  VersionsRequest,
   WaysThrough,
 } from "./engine-messages.ts";
 import type { JobHeader } from "./job-event.ts";
@@ -138,8 +141,22 @@ export class Engine {
   }
 
   /** A board of one's own with a change, or as it is. Throws why the change cannot be. */
-  async ownBoard(content: unknown, change: BoardChange | null): Promise<OwnBoardAnswer> {
-    return (await this.#ask({ ask: "board", content, change })) as OwnBoardAnswer;
+  async ownBoard(
+    content: unknown,
+    change: BoardChange | ReferenceChange | null,
+    lessons: readonly Lesson[],
+  ): Promise<OwnBoardAnswer> {
+    return (await this.#ask({ ask: "board", content, change, lessons })) as OwnBoardAnswer;
+  }
+
+  /** A traced circuit with the answers given so far. Throws one line where the file is none. */
+  async trace(text: string, answers: TraceAnswers): Promise<TracedFile> {
+    return (await this.#ask({ ask: "trace", text, answers })) as TracedFile;
+  }
+
+  /** Which job was worked on which version of a board. */
+  async versions(request: VersionsRequest): Promise<VersionsAnswer> {
+    return (await this.#ask({ ask: "versions", ...request })) as VersionsAnswer;
   }
 
   /** What no cold check tells apart on a board; takes seconds. */

@@ -13,6 +13,7 @@ import "./style/power.css";
 import "./style/charge.css";
 import "./style/fit.css";
 import "./style/learnt.css";
+import "./style/beside.css";
 import "./style/money.css";
 import "./style/drawer.css";
 

@@ -7,6 +7,8 @@ export const BENCH_HELP = `At the prompt:
   clean burnt bulged cracked ...   what a look found
   quiet lamp-dim runs smoke ...    what happened at power-up
   measure diode PBUS NBUS 0.47     a reading of your own, in any order
+  beside on    beside off          a good board beside it: after each reading the same is asked of it (skip: not this one)
+  beside diode PBUS NBUS 0.47      a reading of the good board, in any order; compared: what both read
   look C1 bulged    lift Q1.c    refit Q1.c    remove C1    restore C1    replace Q1 4.20
   incoming Q1 diode e c 0.46       the part for Q1 between two of its pins, before it goes in: what the cold re-check is held against
   clip PBUS NBUS 1k    unclip PBUS NBUS 1k    clean logic    resolder U1    unpower

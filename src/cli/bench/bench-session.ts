@@ -12,6 +12,7 @@ import { storesText } from "../stores-text.ts";
 import { suspectsText } from "../suspects-text.ts";
 import { whyText } from "../why-text.ts";
 import { BENCH_HELP } from "./bench-help.ts";
+import { BesideTurns, comparedText } from "./beside-turns.ts";
 import type { JobFile } from "./job-file.ts";
 import type { PracticeBench } from "./practice-bench.ts";
 import { parseLine } from "./typed-event.ts";
@@ -22,6 +23,7 @@ export class BenchSession {
   readonly #io: Io;
   readonly #practice: PracticeBench | null;
   readonly #engine = new AssessmentSession();
+  readonly #beside = new BesideTurns();
   #assessed: { readonly assessment: Assessment; readonly view: BenchView } | null = null;
 
   constructor(file: JobFile, io: Io, practice: PracticeBench | null) {
@@ -34,7 +36,10 @@ export class BenchSession {
   show(): number {
     const now = this.#now();
     if (!now.ok) return refuse(this.#io, now.problem);
-    this.#io.out(`\n${cardText(now.value.view, this.#io.color)}`);
+    const card = this.#beside.waiting
+      ? this.#beside.show(this.#file.job.board)
+      : cardText(now.value.view, this.#io.color);
+    this.#io.out(`\n${card}`);
     return DONE;
   }
 
@@ -54,6 +59,7 @@ export class BenchSession {
       case "next":
         return this.show();
       case "others":
+      case "compared":
       case "stores":
       case "suspects":
       case "why":
@@ -61,6 +67,10 @@ export class BenchSession {
         return this.#tell(verb, word);
       case "undo":
         return this.#undo(word);
+      case "skip":
+        return this.#skip();
+      case "beside":
+        return words.length === 2 ? this.#turnBeside(word) : this.#enter(line);
       case "ask":
       case "reveal":
         return this.#practise(verb);
@@ -69,7 +79,23 @@ export class BenchSession {
     }
   }
 
+  #skip(): number {
+    if (!this.#beside.waiting) return refuse(this.#io, "skip: nothing is asked of a good board");
+    this.#beside.skip();
+    return this.show();
+  }
+
+  #turnBeside(word: string): number {
+    const turned = this.#beside.turn(word);
+    if (!turned.ok) return refuse(this.#io, turned.problem);
+    this.#io.out(turned.value);
+    return DONE;
+  }
+
   #enter(line: string): number {
+    const ofGood = this.#beside.answer(line.trim().split(/\s+/), this.#stamp);
+    if (ofGood?.ok === false) return refuse(this.#io, ofGood.problem);
+    if (ofGood?.ok === true) return this.#keep(ofGood.value);
     const now = this.#now();
     const proposed = now.ok ? now.value.assessment.proposal : null;
     const isPart = (word: string) => this.#file.job.board.parts.has(word);
@@ -119,14 +145,20 @@ export class BenchSession {
     if (!now.ok) return refuse(this.#io, now.problem);
     for (const line of now.value.view.log.slice(-events.length))
       this.#io.out(`kept: ${oneLine(line.words)}\n`);
+    const { board, log } = this.#file.job;
+    const { timeline } = now.value.assessment;
+    this.#beside.kept(board, timeline, new Set(events.flatMap(({ id }) => id ?? [])));
+    if (events.some(({ do: what }) => what === "beside"))
+      this.#io.out(comparedText(board, timeline, log.length - events.length));
     return this.show();
   }
 
-  #tell(what: "others" | "stores" | "suspects" | "why" | "log", part: string): number {
+  #tell(what: "others" | "compared" | "stores" | "suspects" | "why" | "log", part: string): number {
     const now = this.#now();
     if (!now.ok) return refuse(this.#io, now.problem);
     const { assessment, view } = now.value;
     if (what === "others") this.#io.out(othersText(view));
+    else if (what === "compared") this.#io.out(comparedText(this.#file.job.board, assessment.timeline));
     else if (what === "stores") this.#io.out(storesText(view));
     else if (what === "suspects") this.#io.out(suspectsText(assessment));
     else if (what === "log") this.#io.out(logText(view));

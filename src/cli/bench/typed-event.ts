@@ -63,7 +63,8 @@ function fromWords(line: string, { card, isPart }: Prompt): Parsed<readonly Fiel
   const after = line.slice(verb.length).trim();
   switch (verb) {
     case "measure":
-      return measured(rest);
+    case "beside":
+      return measured(verb, rest);
     case "lift":
     case "refit":
       return one({ do: verb, place: first });
@@ -114,22 +115,22 @@ function fromWords(line: string, { card, isPart }: Prompt): Parsed<readonly Fiel
   }
 }
 
-/** `measure diode PBUS NBUS 0.47`: any check, in any order, whatever is proposed. */
-function measured(words: readonly string[]): Parsed<readonly Fields[]> {
+/** `measure diode PBUS NBUS 0.47`, or `beside ...` of the good board: any check, in any order, whatever is proposed. */
+function measured(verb: "measure" | "beside", words: readonly string[]): Parsed<readonly Fields[]> {
   const [mode = "", red = "", black = "", ...typed] = words;
   const known = MEASURE_MODES.find((one) => one === mode);
   if (known === undefined || typed.length === 0) {
     return {
       ok: false,
-      problem: `write measure MODE RED BLACK READING; the modes: ${MEASURE_MODES.join(" ")}`,
+      problem: `write ${verb} MODE RED BLACK READING; the modes: ${MEASURE_MODES.join(" ")}`,
     };
   }
   const readings = parseTypedReadings(typed, known);
   if (!readings.ok) return readings;
   const [reading, ...more] = readings.value;
-  if (reading === undefined || more.length > 0) return { ok: false, problem: "one reading to a measure" };
+  if (reading === undefined || more.length > 0) return { ok: false, problem: "one reading to a line" };
   const { climbing, ...shown } = reading;
-  return one({ do: "measure", mode, red, black, ...shown, ...(climbing ? { settling: "climbing" } : {}) });
+  return one({ do: verb, mode, red, black, ...shown, ...(climbing ? { settling: "climbing" } : {}) });
 }
 
 /** `incoming Q3 diode e c 0.46`: the part for Q3, between two of its pins, before it goes in. */

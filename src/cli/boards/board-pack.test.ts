@@ -40,6 +40,7 @@ describe("board pack and unpack", () => {
       cause: "surge",
       symptom: "dead",
       log: [
+        { do: "beside", mode: "ohms", red: "A", black: "R1.2", reading: 52 },
         { do: "replace", part: "R1" },
         { do: "close", verdict: "repaired" },
       ],
@@ -56,10 +57,13 @@ describe("board pack and unpack", () => {
     const before = read("theirs.json");
     const taken = await ran("unpack", at("give.json"), theirs);
     expect(taken.out).toBe(
-      `pump\n  new parts: R2\n  parts that go: R9\n  R1: value {"ohms":120} -> {"ohms":100}\nThe version that was there is kept as ${at("theirs.1.json")}.\n`,
+      `pump\n  new parts: R2\n  parts that go: R9\n  R1: value {"ohms":120} -> {"ohms":100}\n  of the board itself: what good ones read\nThe version that was there is kept as ${at("theirs.1.json")}.\n`,
     );
     expect(read("theirs.1.json")).toBe(before);
     expect(JSON.parse(read("theirs.outcomes.json")).north).toMatchObject({ jobs: 1, replaced: { R1: 1 } });
+    expect(JSON.parse(read("theirs.json")).references).toEqual([
+      { mode: "ohms", red: "A", black: "B", reading: 52, spread: 0, count: 1 },
+    ]);
     await ran("pack", theirs, at("again.json"));
     expect(read("again.json")).toBe(read("give.json"));
   });

@@ -3,6 +3,7 @@ import { existsSync } from "node:fs";
 import type { Command } from "commander";
 import type { Job } from "../../job/job.ts";
 import { bring } from "../../sharing/bring.ts";
+import { withGoodRead } from "../../sharing/good-read.ts";
 import { outcomesOf, pooled } from "../../sharing/outcomes.ts";
 import { type Pack, packText, readPack } from "../../sharing/pack.ts";
 import type { Parsed } from "../../units/outcome.ts";
@@ -22,7 +23,10 @@ export function addPack(board: Command, io: Io, finish: Finish): void {
     .description("a board as one file to give away, with counts of what closed jobs on it came to")
     .argument("<file>", "a board file")
     .argument("<out>", "where to write the packed board")
-    .option("--jobs <files...>", "closed jobs on it; nothing of them but counts goes into the file")
+    .option(
+      "--jobs <files...>",
+      "closed jobs on it; nothing of them but counts, and what good boards beside theirs read, goes into the file",
+    )
     .option("--shop <word>", "the word that these counts go by", "shop")
     .addHelpText(
       "after",
@@ -62,7 +66,7 @@ function pack(file: string, out: string, { jobs = [], shop }: PackOptions, io: I
     loaded.push(job.value.job);
   }
   const outcomes = pooled(before.value.outcomes, shop, outcomesOf(board.value, loaded));
-  const packed = { board: before.value.board, outcomes };
+  const packed = { board: withGoodRead(before.value.board, board.value, loaded), outcomes };
   const sound = readPack(JSON.parse(packText(packed)));
   if (!sound.ok) return refuse(io, `not packed: ${sound.problem}`);
   return written(out, packText(packed), io);

@@ -3,10 +3,9 @@ import { realpathSync } from "node:fs";
 import type { Command } from "commander";
 import type { Board } from "../../board/board.ts";
 import { parseBoard } from "../../board/parse-board.ts";
-import { cannotBe, goodReadings, referenceWords } from "../../job/good-board.ts";
-import { type GoodReading, pooledReferences } from "../../learning/references.ts";
-import { sharingPredictors } from "../../meter/predictor.ts";
-import { DEFAULT_METER } from "../../meter/settings.ts";
+import { goodReadings, oddReferences, oddReferencesInWords, referenceWords } from "../../job/good-board.ts";
+import { pooledWith } from "../../job/pooled-board.ts";
+import type { GoodReading } from "../../learning/references.ts";
 import { answerText } from "../answer-text.ts";
 import { DONE, type Finish, type Io, refuse } from "../io.ts";
 import { loadBoard, loadJob } from "../load-job.ts";
@@ -47,33 +46,22 @@ function referencesOf(file: string, jobs: readonly string[], json: boolean, io: 
     if (!read.ok) return refuse(io, `${path}: ${read.problem}`);
     readings.push(...read.value);
   }
-  const references = pooledReferences(loaded.value.references ?? [], readings);
+  const references = pooledWith(loaded.value, [], readings);
   const raw = { ...(content.value as Record<string, unknown>), references };
   const board = parseBoard(raw);
   if (!board.ok) return refuse(io, `${file}: ${board.problem}`);
   if (jobs.length > 0) replaceFile(realpathSync(file), `${JSON.stringify(raw, null, 2)}\n`);
   const odd = oddReferences(board.value);
-  io.out(json ? answerText({ references, cannotBe: odd }) : referencesText(board.value, odd));
+  io.out(json ? answerText({ references, cannotBe: odd }) : referencesText(board.value));
   return DONE;
 }
 
-function oddReferences(board: Board) {
-  const off = new Set(
-    [...board.parts.values()].filter((part) => part.kind === "motor").map(({ ref }) => ref),
-  );
-  const bench = { lifted: new Set<string>(), off, clips: [], powered: false };
-  return cannotBe(board, sharingPredictors(undefined)(board, bench, DEFAULT_METER));
-}
-
-function referencesText(board: Board, odd: ReturnType<typeof oddReferences>): string {
+function referencesText(board: Board): string {
   const lines = (board.references ?? []).map(
     (one) => `  ${one.mode} red ${one.red}, black ${one.black}: ${referenceWords(one)}`,
   );
-  const wrong = odd.map(({ reference, drawn, parts }) => {
-    const where = `${reference.mode} red ${reference.red}, black ${reference.black}`;
-    const why = parts.length === 0 ? "the board file or the board is another" : `assumed: ${parts.join(" ")}`;
-    return `  ${where}: ${drawn} by the file; ${why}\n`;
-  });
+  const wrong = oddReferencesInWords(board);
   const head = lines.length === 0 ? "No good board was read yet.\n" : `${lines.join("\n")}\n`;
-  return wrong.length === 0 ? head : `${head}What the file's values cannot give:\n${wrong.join("")}`;
+  if (wrong.lines.length === 0) return head;
+  return `${head}${wrong.title}:\n${wrong.lines.map((line) => `  ${line}\n`).join("")}`;
 }

@@ -15,6 +15,7 @@ import { KeyHelp } from "./key-help.tsx";
 import { overrule } from "./overrule.ts";
 import { Panels } from "./panels.tsx";
 import { useBenchKeys } from "./use-bench-keys.ts";
+import { useBeside } from "./use-beside.ts";
 
 export function BenchScreen({ id }: { readonly id: string }) {
   useWakeLock();
@@ -29,10 +30,12 @@ function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchVie
   // from the switch to the record of what it showed the log knows nothing of the power: any entry ends it
   const [onSince, setOnSince] = useState<number | null>(null);
   const switchedOn = onSince === open.events.length;
+  const beside = useBeside(open.id);
   const hands: Hands = {
     add: open.record,
     undo: (of) => {
       agenda.clear();
+      beside.done();
       open.undo(of);
     },
     throwSwitch: (on) => setOnSince(on ? open.events.length : null),
@@ -45,6 +48,7 @@ function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchVie
       const event = happened(action, outcome);
       open.record([...before, ...(agenda.chosen === null ? [] : [overruled(agenda, view)]), event]);
       agenda.next();
+      beside.read(action, outcome ?? {}, view.whole);
       scrollTo({ top: 0 });
     },
   };
@@ -65,7 +69,14 @@ function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchVie
       />
       <main className="bench-body">
         {(layout !== "phone" || tab === "check") && (
-          <CardPlace open={open} view={view} agenda={agenda} hands={hands} switchedOn={switchedOn} />
+          <CardPlace
+            open={open}
+            view={view}
+            agenda={agenda}
+            hands={hands}
+            beside={beside}
+            switchedOn={switchedOn}
+          />
         )}
         <Panels layout={layout} open={open} view={view} hands={hands} tab={tab} onTab={setTab} />
       </main>

@@ -5,25 +5,34 @@ import { MoneyFold } from "../money/money-fold.tsx";
 import type { OpenJob } from "../use-job.ts";
 import type { Agenda } from "./agenda.ts";
 import type { Hands } from "./bench-props.ts";
+import { BesideCard } from "./beside-card.tsx";
+import { BesideFold, LastCompared } from "./beside-fold.tsx";
 import { CheckCard } from "./check-card.tsx";
 import { ClosedCard } from "./closed-card.tsx";
 import { StoresStrip } from "./stores-strip.tsx";
+import type { Beside } from "./use-beside.ts";
 
 interface Props {
   readonly open: OpenJob;
   readonly view: BenchView;
   readonly agenda: Agenda;
   readonly hands: Hands;
+  readonly beside: Beside;
   readonly switchedOn: boolean;
 }
 
-export function CardPlace({ open, view, agenda, hands, switchedOn }: Props) {
+export function CardPlace({ open, view, agenda, hands, beside, switchedOn }: Props) {
   const { card } = agenda;
+  const practice = open.job !== null && open.job !== "loading" && open.job.practice !== null;
   const waiting = open.behind && agenda.inRow === null && agenda.chosen === null;
   return (
     <section className="card-place" aria-label="Next check" aria-busy={waiting}>
       <p className="for-readers" aria-live="polite">
-        {waiting ? "" : (card?.headline ?? "The job is closed.")}
+        {beside.asked !== null
+          ? "The same reading on the good board beside it."
+          : waiting
+            ? ""
+            : (card?.headline ?? "The job is closed.")}
       </p>
       {open.problem !== null && (
         <p className="problem" role="alert">
@@ -31,8 +40,17 @@ export function CardPlace({ open, view, agenda, hands, switchedOn }: Props) {
         </p>
       )}
       <StoresStrip view={view} hands={hands} />
+      <LastCompared beside={beside} view={view} />
       {view.verdict !== null ? (
         <ClosedCard open={open} view={view} hands={hands} />
+      ) : beside.asked !== null ? (
+        <BesideCard
+          key={`${actionKey(beside.asked.check)} ${open.events.length}`}
+          asked={beside.asked}
+          beside={beside}
+          view={view}
+          hands={hands}
+        />
       ) : card === null ? (
         <p className="problem">Nothing is proposed. Enter a check of your own, or close the job.</p>
       ) : (
@@ -47,6 +65,7 @@ export function CardPlace({ open, view, agenda, hands, switchedOn }: Props) {
           switchedOn={switchedOn && card.action.do === "power"}
         />
       )}
+      {view.verdict === null && !practice && <BesideFold beside={beside} view={view} />}
       <MoneyFold id={open.id} money={view.money} />
     </section>
   );

@@ -101,11 +101,13 @@ export function ReadingKeys({ card, hands, disabled }: AnswerProps) {
 interface DigitProps {
   readonly mode: ReadingMode;
   readonly disabled: boolean;
+  /** only a settled reading is asked for */
+  readonly settled?: boolean;
   onReading(reading: number | QuantityWord, climbing: boolean): void;
 }
 
 /** The field that takes digits. A wrong entry stays, with a line saying what to type instead. */
-export function DigitField({ mode, disabled, onReading }: DigitProps) {
+export function DigitField({ mode, disabled, settled = false, onReading }: DigitProps) {
   const [text, setText] = useState("");
   const [problem, setProblem] = useState<string | null>(null);
   const [still, setStill] = useState(false);
@@ -147,7 +149,7 @@ export function DigitField({ mode, disabled, onReading }: DigitProps) {
           Enter
         </button>
       </div>
-      {cold && text !== "" && (
+      {cold && !settled && text !== "" && (
         <label className="tick">
           <input type="checkbox" checked={still} onChange={(event) => setStill(event.target.checked)} />
           still climbing after two seconds

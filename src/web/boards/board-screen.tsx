@@ -3,7 +3,9 @@ import { useState } from "react";
 import { matching } from "../bench/search-field.tsx";
 import { go } from "../route.ts";
 import { AddPart } from "./add-part.tsx";
+import { BoardVersions } from "./board-versions.tsx";
 import { GiveBoard } from "./give-board.tsx";
+import { GoodReadings } from "./good-readings.tsx";
 import { NetNames } from "./net-names.tsx";
 import { PartEditor } from "./part-editor.tsx";
 import { ReviewLists } from "./review-lists.tsx";
@@ -106,6 +108,8 @@ function PartList({ id, edited }: { readonly id: string; readonly edited: Edited
       <div className="folded">
         <AddPart kinds={kinds} nets={nets} edited={edited} />
         <NetNames nets={nets} edited={edited} />
+        <GoodReadings good={board.good} view={board.view} edited={edited} />
+        <BoardVersions id={id} title={name} onBack={edited.back} />
         <GiveBoard id={id} title={name} content={board.content} />
         <details>
           <summary>The board’s name</summary>

@@ -3,6 +3,7 @@ import { useState } from "react";
 import { keepOwnBoard, newBoardId, type OwnBoardLine, openOwnBoard } from "../board-keeper.ts";
 import type { BroughtBoard } from "../engine-messages.ts";
 import { useEngine } from "../use-engine.ts";
+import { TraceBoard } from "./trace-board.tsx";
 
 interface Props {
   readonly boards: readonly OwnBoardLine[];
@@ -18,11 +19,15 @@ export function BringBoard({ boards, onKept }: Props) {
   const engine = useEngine();
   const [preview, setPreview] = useState<Preview | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
+  const [traced, setTraced] = useState<{ readonly fileName: string; readonly text: string } | null>(null);
   const read = async (file: File) => {
     if (engine === null) return;
     setPreview(null);
+    setTraced(null);
+    setProblem(null);
     try {
       const text = await file.text();
+      if (!/^\s*\{/.test(text)) return setTraced({ fileName: file.name, text });
       const fresh = await engine.bring({ name: file.name, text, before: null });
       const same = boards.find(({ title }) => title === fresh.title);
       const there = same === undefined ? null : await openOwnBoard(same.id);
@@ -42,10 +47,11 @@ export function BringBoard({ boards, onKept }: Props) {
   return (
     <section aria-label="Bring a board" className="bring-board">
       <label className="entry">
-        A file of a board, packed or bare
+        A file of a board (packed or bare), or a circuit traced elsewhere: a KiCad netlist or schematic, a
+        SPICE deck
         <input
           type="file"
-          accept=".json,application/json"
+          accept=".json,.net,.kicad_sch,.cir,.sp,.spice,.ckt,application/json,text/plain"
           onChange={(event) => {
             const [file] = event.target.files ?? [];
             if (file !== undefined) void read(file);
@@ -58,6 +64,7 @@ export function BringBoard({ boards, onKept }: Props) {
           {problem}
         </p>
       )}
+      {traced !== null && <TraceBoard key={traced.text} {...traced} onDone={() => setTraced(null)} />}
       {preview !== null && (
         <div className="preview" role="status">
           <h2>{preview.id === null ? `New: ${preview.title}` : `A new version of ${preview.title}`}</h2>

@@ -36,8 +36,8 @@ export function GiveBoard({ id, title, content }: Props) {
       <summary>Give the board away</summary>
       <label className="tick">
         <input type="checkbox" checked={counts} onChange={(event) => setCounts(event.target.checked)} />
-        With counts of the jobs closed on it: how many, how they ended, which parts were replaced; no
-        customer, no note, no picture
+        With counts of the jobs closed on it (how many, how they ended, which parts were replaced) and with
+        what good boards beside theirs read; no customer, no note, no picture
       </label>
       {problem !== null && (
         <p role="alert" className="problem">

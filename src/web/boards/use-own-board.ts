@@ -1,9 +1,11 @@
 /** A board of one's own being edited: each change is kept at once, and the last can be taken back. */
 import { useEffect, useRef, useState } from "react";
 import type { BoardChange } from "../../wire/composer-view.ts";
+import type { ReferenceChange } from "../../wire/own-board.ts";
 import { keepOwnBoard, type OwnBoardKept, openOwnBoard } from "../board-keeper.ts";
 import { Engine } from "../engine.ts";
 import type { OwnBoardAnswer, ReviewList } from "../engine-messages.ts";
+import { lessonsAtHand } from "../lessons.ts";
 import { useEngine } from "../use-engine.ts";
 
 export interface EditedBoard {
@@ -13,8 +15,10 @@ export interface EditedBoard {
   readonly busy: boolean;
   readonly canUndo: boolean;
   /** true: the change is in */
-  change(change: BoardChange): Promise<boolean>;
+  change(change: BoardChange | ReferenceChange): Promise<boolean>;
   undo(): Promise<void>;
+  /** another version's content on top, as a new version; undo takes it back too */
+  back(content: Readonly<Record<string, unknown>>): Promise<void>;
 }
 
 export function useOwnBoard(id: string): EditedBoard {
@@ -31,7 +35,7 @@ export function useOwnBoard(id: string): EditedBoard {
         if (kept === null)
           throw new Error("This board is neither in this browser nor on the bench computer.");
         outcomes.current = kept.outcomes ?? {};
-        return engine.ownBoard(kept.board, null);
+        return lessonsAtHand().then((lessons) => engine.ownBoard(kept.board, null, lessons));
       })
       .then(setBoard, (error: Error) => setProblem(error.message));
   }, [engine, id]);
@@ -40,11 +44,11 @@ export function useOwnBoard(id: string): EditedBoard {
     setBoard(next);
     setProblem(null);
   };
-  const change = async (wanted: BoardChange) => {
+  const change = async (wanted: BoardChange | ReferenceChange) => {
     if (engine === null || board === null || busy) return false;
     setBusy(true);
     try {
-      await take(await engine.ownBoard(board.content, wanted));
+      await take(await engine.ownBoard(board.content, wanted, await lessonsAtHand()));
       setBefore([...before, board]);
       return true;
     } catch (error) {
@@ -60,7 +64,12 @@ export function useOwnBoard(id: string): EditedBoard {
     await take(last);
     setBefore(before.slice(0, -1));
   };
-  return { board, problem, busy, canUndo: before.length > 0, change, undo };
+  const back = async (content: Readonly<Record<string, unknown>>) => {
+    if (engine === null || board === null) return;
+    await take(await engine.ownBoard(content, null, await lessonsAtHand()));
+    setBefore([...before, board]);
+  };
+  return { board, problem, busy, canUndo: before.length > 0, change, undo, back };
 }
 
 /** What no cold check tells apart on the board as it is, from a worker of its own; null while that is being worked out. */

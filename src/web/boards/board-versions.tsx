@@ -1,0 +1,138 @@
+/** Versions of the board that are kept, what changed in each, and the jobs worked on it: a job replays with its own. */
+import { useState } from "react";
+import { api } from "../api.ts";
+import type { VersionsAnswer } from "../engine-messages.ts";
+import { useEngine } from "../use-engine.ts";
+
+interface Props {
+  readonly id: string;
+  readonly title: string;
+  /** puts the content of an earlier version on top, as a new one */
+  onBack(content: Readonly<Record<string, unknown>>): Promise<void>;
+}
+
+type Content = Readonly<Record<string, unknown>>;
+
+interface Loaded {
+  readonly answer: VersionsAnswer;
+  readonly contents: ReadonlyMap<string, Content | null>;
+}
+
+const SHOWN = 12;
+const CHANGES_SHOWN = 4;
+
+export function BoardVersions({ id, title, onBack }: Props) {
+  const engine = useEngine();
+  const [loaded, setLoaded] = useState<Loaded | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  const [all, setAll] = useState(false);
+  const look = async () => {
+    if (engine === null) return;
+    try {
+      const { versions } = await api.ownBoard(id);
+      const kept = versions.map((version) => ({ ...version, content: version.content as Content | null }));
+      const answer = await engine.versions({
+        kept,
+        jobs: await jobsOn(new Set([title, ...versions.map((one) => one.title)])),
+      });
+      setLoaded({ answer, contents: new Map(kept.map((one) => [one.id, one.content])) });
+      setProblem(null);
+    } catch (error) {
+      setProblem((error as Error).message);
+    }
+  };
+  const back = async (content: Content) => {
+    await onBack(content);
+    await look();
+  };
+  const lines = loaded?.answer.versions ?? [];
+  // one with a job is shown however old it is
+  const shown = all ? lines : lines.filter(({ jobs }, at) => at < SHOWN || jobs.length > 0);
+  return (
+    <details onToggle={(event) => event.currentTarget.open && void look()}>
+      <summary>Versions kept</summary>
+      {problem !== null && (
+        <p role="alert" className="problem">
+          {problem}
+        </p>
+      )}
+      {loaded === null && problem === null && <p role="status">Looking…</p>}
+      {loaded !== null && (
+        <>
+          <p className="aside">Each change made one. A job keeps the version that it was worked on.</p>
+          <ol className="versions" aria-label="Versions kept">
+            {shown.map((line, at) => {
+              const content = loaded.contents.get(line.id) ?? null;
+              return (
+                <li key={line.id}>
+                  <Version line={line} />
+                  {at > 0 && content !== null && (
+                    <button type="button" onClick={() => void back(content)}>
+                      Go back to version {line.number}
+                    </button>
+                  )}
+                </li>
+              );
+            })}
+          </ol>
+          {shown.length < lines.length && (
+            <button type="button" onClick={() => setAll(true)}>
+              {lines.length - shown.length} more
+            </button>
+          )}
+          <OtherJobs jobs={loaded.answer.otherJobs} />
+        </>
+      )}
+    </details>
+  );
+}
+
+function Version({ line }: { readonly line: VersionsAnswer["versions"][number] }) {
+  const { number, receivedAt, parts, changes, jobs } = line;
+  const when = new Date(receivedAt).toLocaleString("en-GB", { dateStyle: "short", timeStyle: "short" });
+  return (
+    <div>
+      <b>Version {number}</b>{" "}
+      <span className="figure aside">
+        {when}, {parts} parts
+      </span>
+      {changes.slice(0, CHANGES_SHOWN).map((change) => (
+        <p key={change} className="version-change">
+          {change}
+        </p>
+      ))}
+      {changes.length > CHANGES_SHOWN && <p className="aside">and {changes.length - CHANGES_SHOWN} more</p>}
+      {jobs.map((job) => (
+        <a key={job.id} className="job-link" href={`#/job/${job.id}`}>
+          {job.title}
+        </a>
+      ))}
+    </div>
+  );
+}
+
+function OtherJobs({ jobs }: { readonly jobs: VersionsAnswer["otherJobs"] }) {
+  if (jobs.length === 0) return null;
+  return (
+    <section aria-label="Jobs on another board of this name">
+      <h3>On another board of this name</h3>
+      {jobs.map((job) => (
+        <a key={job.id} className="job-link" href={`#/job/${job.id}`}>
+          {job.title}
+        </a>
+      ))}
+    </section>
+  );
+}
+
+/** Jobs on a board of one of these names, practice left out. */
+async function jobsOn(names: ReadonlySet<string>) {
+  const { jobs } = await api.jobs();
+  const named = jobs.filter(({ practice, boardName }) => practice === null && names.has(boardName));
+  return Promise.all(
+    named.map(async ({ id, title, createdAt }) => {
+      const { header } = await api.job(id);
+      return { id, title, createdAt, board: header.board as Content };
+    }),
+  );
+}
