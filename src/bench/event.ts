@@ -57,6 +57,8 @@ export interface MeasureEvent extends Stamp {
   readonly settling?: "climbing";
   readonly afterPower?: number;
   readonly wires?: 4;
+  /** taken off the wire, not typed: how the instrument calls itself */
+  readonly instrument?: string;
 }
 export interface CalibrateEvent extends Stamp {
   readonly do: "calibrate";

@@ -9,7 +9,10 @@ import { actionWords } from "./words.ts";
 export function eventWords(board: Board, event: JobEvent | undefined): string {
   if (event === undefined) return "?";
   const words = actionWords(board, event);
-  if (event.do === "measure") return `${words} read ${readingWords(event)}`;
+  if (event.do === "measure") {
+    const from = event.instrument === undefined ? "" : `, off the wire (${event.instrument})`;
+    return `${words} read ${readingWords(event)}${from}`;
+  }
   if (event.do === "look") return `${words}: ${event.finding}`;
   if (event.do === "power" && event.observed !== undefined)
     return `${words}: ${[event.observed].flat().join(", ")}`;
