@@ -49,6 +49,7 @@ describe("a SCPI meter on the wire", () => {
       modes: ["diode"],
       setTo: "diode mode",
       value: 0.47123,
+      unit: "V",
       doubt: null,
     });
     meter.want({ mode: "ohms", wires: 4 });

@@ -108,7 +108,13 @@ export class ScpiSocket implements MeterSource {
     meter.garbage = 0;
     const shown = await this.#setNow(ask, meter);
     this.#told.trouble(null);
-    this.#told.reading({ modes: shown.modes, setTo: shown.setTo, value, doubt: null });
+    this.#told.reading({
+      modes: shown.modes,
+      setTo: shown.setTo,
+      unit: shown.unit,
+      value,
+      doubt: null,
+    });
   }
 
   /** Sets the function and asks the error queue whether the meter has it. */
@@ -131,13 +137,13 @@ export class ScpiSocket implements MeterSource {
   }
 
   /** What it is set to now, as it says itself; as it was set where it cannot say. */
-  async #setNow(ask: Ask, meter: Conversation): Promise<Pick<InstrumentReading, "modes" | "setTo">> {
+  async #setNow(ask: Ask, meter: Conversation): Promise<Pick<InstrumentReading, "modes" | "setTo" | "unit">> {
     if (meter.says !== null) {
       const answer = await ask(meter.says);
-      return functionIn(answer) ?? { modes: [], setTo: answer.replace(/"/g, "").slice(0, 40) };
+      return functionIn(answer) ?? { modes: [], setTo: answer.replace(/"/g, "").slice(0, 40), unit: "" };
     }
     const set = SCPI_FUNCTIONS.find((row) => row.header === meter.set);
-    return set ?? { modes: [], setTo: "a function that it does not name" };
+    return set ?? { modes: [], setTo: "a function that it does not name", unit: "" };
   }
 
   #where(): string {

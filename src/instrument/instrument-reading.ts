@@ -6,8 +6,10 @@ export interface InstrumentReading {
   readonly modes: readonly MeasureMode[];
   /** what the instrument is set to, in words */
   readonly setTo: string;
-  /** in the unit of the mode: V, ohm, F, A, degC */
+  /** in `unit` */
   readonly value: number | "OL" | "beep" | "silent";
+  /** as a display writes it, without a prefix: `V`, `Ω`, `F`, `A`, `°C`, or whatever else it shows */
+  readonly unit: string;
   /** why the figure is not to be taken as it stands: a frozen or relative display; null where nothing is against it */
   readonly doubt: string | null;
 }

@@ -42,14 +42,14 @@ export function meterAnswer(
     return {
       answers: "taken",
       taken: { reading: inMode(settling.atTwoSeconds, wanted.mode, beepOhms), settling: "climbing" },
-      why: "Still climbing: this is what it showed two seconds after touching.",
+      why: "Still climbing: this is the figure two seconds after touching.",
     };
   const volts = wanted.mode === "dcv" || wanted.mode === "acv";
   const openLeads = volts && typeof reading === "number" && Math.abs(reading) < OPEN_LEADS_VOLTS;
   return {
     answers: "taken",
     taken: { reading },
-    why: openLeads ? "Leads that touch nothing read this too: see that both probes make contact." : null,
+    why: openLeads ? "Free leads read this too: see that both probes make contact." : null,
   };
 }
 

@@ -59,14 +59,6 @@ export function readMeterSetting(input: unknown): Parsed<MeterSetting> {
   return refuse('meter: kind must be "none", "scpi" or "sigrok"');
 }
 
-/** The setting as a person names it. */
-export function settingWords(setting: MeterSetting): string {
-  if (setting.kind === "none") return "no meter on the wire";
-  return setting.kind === "scpi"
-    ? `SCPI meter at ${setting.host}:${setting.port}`
-    : `sigrok ${setting.driver}`;
-}
-
 function refuse(problem: string): { readonly ok: false; readonly problem: string } {
   return { ok: false, problem };
 }

@@ -2,10 +2,10 @@ import { describe, expect, it } from "vitest";
 import type { InstrumentReading } from "./instrument-reading.ts";
 import { type Settling, SettlingWatch } from "./settling.ts";
 
-const AS: Readonly<Record<string, Pick<InstrumentReading, "modes" | "setTo">>> = {
-  diode: { modes: ["diode"], setTo: "diode mode" },
-  ohms: { modes: ["ohms", "continuity"], setTo: "ohms" },
-  dcv: { modes: ["dcv"], setTo: "DC volts" },
+const AS: Readonly<Record<string, Pick<InstrumentReading, "modes" | "setTo" | "unit">>> = {
+  diode: { modes: ["diode"], setTo: "diode mode", unit: "V" },
+  ohms: { modes: ["ohms", "continuity"], setTo: "ohms", unit: "Ω" },
+  dcv: { modes: ["dcv"], setTo: "DC volts", unit: "V" },
 };
 
 /** Feeds one figure each quarter of a second; how it stood after each. */
@@ -14,7 +14,7 @@ function watched(
   figures: readonly InstrumentReading["value"][],
   watch = new SettlingWatch(),
 ) {
-  const shown = AS[mode] ?? { modes: [], setTo: "" };
+  const shown = AS[mode] ?? { modes: [], setTo: "", unit: "" };
   return figures.map((value, at): Settling => watch.take({ ...shown, value, doubt: null }, at / 4));
 }
 const fill = <T>(count: number, value: (at: number) => T) =>

@@ -119,14 +119,14 @@ export class SettlingWatch {
     const first = this.#samples[0];
     if (now === undefined || first === undefined) return { state: "moving" };
     const from = now.seconds - SETTLING_RULES.restSeconds.figure;
-    // what stood at the beginning of the window counts too
+    // what stood at the beginning of the figures counts too
     const begin = this.#samples.findLastIndex(({ seconds }) => seconds <= from);
-    const window = this.#samples.slice(Math.max(begin, 0)).map(({ value }) => value);
-    const span = Math.max(...window) - Math.min(...window);
+    const figures = this.#samples.slice(Math.max(begin, 0)).map(({ value }) => value);
+    const span = Math.max(...figures) - Math.min(...figures);
     const band = Math.max(2 * flicker, SETTLING_RULES.restShare.figure * Math.abs(now.value));
     if (begin >= 0 && span <= band) return { state: "settled" };
     const due = first.seconds + SETTLING_RULES.climbingSeconds.figure;
-    const rising = Math.abs(now.value) > Math.abs(window[0] ?? now.value);
+    const rising = Math.abs(now.value) > Math.abs(figures[0] ?? now.value);
     if (!cold || !this.#touchSeen || !rising || now.seconds < due) return { state: "moving" };
     return { state: "climbing", atTwoSeconds: valueAt(this.#samples, due) };
   }

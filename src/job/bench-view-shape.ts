@@ -105,6 +105,8 @@ export interface BenchView {
   readonly grids: readonly GridView[];
   readonly places: readonly { readonly place: string; readonly words: string }[];
   readonly money: MoneyView;
+  /** below this the job's meter beeps */
+  readonly beepOhms: number;
   readonly minutesSpent: number;
   readonly moneySpent: number;
   readonly verdict: string | null;

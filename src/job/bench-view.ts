@@ -63,6 +63,7 @@ export function benchView(assessment: Assessment): BenchView {
     }),
     places: placeList(board),
     money: moneyView(assessment),
+    beepOhms: assessment.job.meter.beepOhms,
     ...spent(assessment),
     verdict: closing?.do === "close" ? closing.verdict : null,
   };

@@ -10,7 +10,7 @@
  */
 import type { SigrokDriver } from "../instrument/sigrok/sigrok-drivers.ts";
 
-export type { InstrumentReading, WantedReading } from "../instrument/instrument-reading.ts";
+export type { WantedReading } from "../instrument/instrument-reading.ts";
 export { type MeterAnswer, meterAnswer } from "../instrument/meter-answer.ts";
 export type { MeterNow } from "../instrument/meter-now.ts";
 export { type MeterSetting, parseScpiAddress, parseSigrokDriver } from "../instrument/meter-setting.ts";

@@ -9,34 +9,42 @@ interface ScpiFunction extends Sourced {
   readonly modes: readonly MeasureMode[];
   /** what the instrument is set to, in words */
   readonly setTo: string;
+  /** of its figures, as on a display */
+  readonly unit: string;
 }
 
-const STANDARD = "SCPI-1999, volume 2, chapters 3 and 18: MEASure, CONFigure and SENSe:FUNCtion";
-const MAKERS = "not in SCPI-1999; makers of bench multimeters agree on the word";
+const STANDARD = [
+  "from memory",
+  "SCPI-1999, volume 2, chapters 3 and 18: MEASure, CONFigure and SENSe:FUNCtion",
+] as const;
+const MAKERS = [
+  "common practice",
+  "not in SCPI-1999; makers of bench multimeters agree on the word",
+] as const;
 
 function row(
   header: string,
   modes: readonly MeasureMode[],
   setTo: string,
-  mark: Sourced["mark"],
-  words: string,
+  unit: string,
+  [mark, words]: readonly [Sourced["mark"], string],
 ): ScpiFunction {
-  return { id: header, header, modes, setTo, mark, words };
+  return { id: header, header, modes, setTo, unit, mark, words };
 }
 
 export const SCPI_FUNCTIONS: readonly ScpiFunction[] = [
-  row("VOLT:DC", ["dcv"], "DC volts", "from memory", STANDARD),
-  row("VOLT:AC", ["acv"], "AC volts", "from memory", STANDARD),
-  row("CURR:DC", ["amps"], "DC amps", "from memory", STANDARD),
-  row("CURR:AC", ["amps"], "AC amps", "from memory", STANDARD),
-  row("RES", ["ohms"], "ohms", "from memory", STANDARD),
-  row("FRES", ["ohms"], "ohms by four wires", "from memory", STANDARD),
-  row("TEMP", ["temperature"], "temperature", "from memory", STANDARD),
-  row("FREQ", [], "frequency", "from memory", STANDARD),
-  row("PER", [], "period", "from memory", STANDARD),
-  row("DIOD", ["diode"], "diode mode", "common practice", MAKERS),
-  row("CONT", ["continuity"], "continuity", "common practice", MAKERS),
-  row("CAP", ["farads"], "capacitance", "common practice", MAKERS),
+  row("VOLT:DC", ["dcv"], "DC volts", "V", STANDARD),
+  row("VOLT:AC", ["acv"], "AC volts", "V", STANDARD),
+  row("CURR:DC", ["amps"], "DC amps", "A", STANDARD),
+  row("CURR:AC", ["amps"], "AC amps", "A", STANDARD),
+  row("RES", ["ohms"], "ohms", "Ω", STANDARD),
+  row("FRES", ["ohms"], "ohms by four wires", "Ω", STANDARD),
+  row("TEMP", ["temperature"], "temperature", "°C", STANDARD),
+  row("FREQ", [], "frequency", "Hz", STANDARD),
+  row("PER", [], "period", "s", STANDARD),
+  row("DIOD", ["diode"], "diode mode", "V", MAKERS),
+  row("CONT", ["continuity"], "continuity", "Ω", MAKERS),
+  row("CAP", ["farads"], "capacitance", "F", MAKERS),
 ];
 
 /**

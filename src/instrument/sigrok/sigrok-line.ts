@@ -63,10 +63,15 @@ function scale(digits: string, power: number): number {
   return digits === "nan" ? Number.NaN : Number(Number(`${digits}e${power}`).toPrecision(DIGITS));
 }
 
-type Meaning = Pick<InstrumentReading, "modes" | "setTo" | "value">;
+type Meaning = Omit<InstrumentReading, "doubt">;
 
 function meaning(unit: string, flags: ReadonlySet<string>, value: number | "OL"): Meaning {
-  const as = (modes: readonly MeasureMode[], setTo: string): Meaning => ({ modes, setTo, value });
+  const as = (modes: readonly MeasureMode[], setTo: string): Meaning => ({
+    modes,
+    setTo,
+    value,
+    unit: unit === "\u2126" ? "\u03a9" : unit,
+  });
   switch (unit) {
     case "V":
       return voltsOf(flags, as);
@@ -80,13 +85,21 @@ function meaning(unit: string, flags: ReadonlySet<string>, value: number | "OL")
     case "\u00b0C":
       return as(["temperature"], "temperature");
     case "\u00b0F":
-      return { ...as(["temperature"], "temperature"), value: converted(value, (f) => ((f - 32) * 5) / 9) };
+      return {
+        ...as(["temperature"], "temperature"),
+        value: converted(value, (f) => ((f - 32) * 5) / 9),
+        unit: "°C",
+      };
     case "K":
-      return { ...as(["temperature"], "temperature"), value: converted(value, (kelvin) => kelvin - 273.15) };
+      return {
+        ...as(["temperature"], "temperature"),
+        value: converted(value, (kelvin) => kelvin - 273.15),
+        unit: "°C",
+      };
     case "":
       // libsigrok's beep: a figure without a unit, 1 or 0
       if (value === 0 || value === 1)
-        return { modes: ["continuity"], setTo: "continuity", value: value === 1 ? "beep" : "silent" };
+        return { modes: ["continuity"], setTo: "continuity", value: value === 1 ? "beep" : "silent", unit };
       return as([], "a figure without a unit");
     case "Hz":
       return as([], "frequency");
