@@ -10,6 +10,7 @@ import { boardRoutes } from "./board-routes.ts";
 import { comebackRoutes } from "./comeback-routes.ts";
 import { earlierRoutes } from "./earlier-routes.ts";
 import { guard } from "./guard.ts";
+import { JobNews } from "./job-news.ts";
 import { jobRoutes } from "./job-routes.ts";
 import { unkeptMeter } from "./kept-meter.ts";
 import { meterRoutes } from "./meter-routes.ts";
@@ -35,13 +36,14 @@ export interface AppParts {
 /** The whole server without a socket: a function from request to response. */
 export function makeApp(parts: AppParts): Hono {
   const meter = parts.meter ?? new BenchMeter(unkeptMeter());
+  const news = new JobNews();
   const app = new Hono();
   app.use(guard());
   app.use("/api/*", async (context, next) => {
     await next();
     if (!context.res.headers.has("Cache-Control")) context.res.headers.set("Cache-Control", "no-store");
   });
-  app.route("/api/jobs", jobRoutes(parts.store, parts.acceptLog, parts.newId));
+  app.route("/api/jobs", jobRoutes(parts.store, parts.acceptLog, parts.newId, news));
   app.route("/api/jobs", pictureRoutes(parts.store));
   app.route("/api/earlier", earlierRoutes(parts.store));
   app.route("/api", comebackRoutes(parts.store));
@@ -49,7 +51,7 @@ export function makeApp(parts: AppParts): Hono {
   app.route("/api/own-boards", ownBoardRoutes(parts.store.boards, acceptBoard));
   app.route("/api/stock", stockRoutes(parts.store));
   app.route("/api/meter", meterRoutes(meter));
-  app.route("/api/stream", streamRoutes(meter));
+  app.route("/api/stream", streamRoutes(meter, news));
   app.all("/api/*", (context) =>
     problem(context, `there is nothing at ${context.req.method} ${context.req.path}`, 404),
   );

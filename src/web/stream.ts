@@ -13,7 +13,10 @@ const SILENCE_MS = 2 * BEAT_MS + 1_000;
 const listeners = new Set<Listener>();
 /** the last of each, for whoever comes later */
 const latest = new Map<Name, unknown>();
+/** told when the bench computer is there again */
+const backs = new Set<() => void>();
 let source: EventSource | null = null;
+let wasAway = false;
 let silence: ReturnType<typeof setTimeout> | undefined;
 
 function open(): void {
@@ -23,14 +26,19 @@ function open(): void {
     clearTimeout(silence);
     silence = setTimeout(() => reopen(opened), SILENCE_MS);
   };
-  for (const name of ["meter", "beat"] as const satisfies readonly Name[])
+  for (const name of ["meter", "log", "beat"] as const satisfies readonly Name[])
     opened.addEventListener(name, (event: MessageEvent<string>) => {
       heard();
       const data: unknown = JSON.parse(event.data);
-      latest.set(name, data);
+      if (name === "meter") latest.set(name, data);
       for (const listener of listeners) if (listener.name === name) listener.hear(data as never);
     });
+  opened.addEventListener("open", () => {
+    if (wasAway) for (const back of backs) back();
+    wasAway = false;
+  });
   opened.addEventListener("error", () => {
+    wasAway = true;
     latest.clear();
     for (const listener of listeners) if (listener.name === "meter") listener.hear(null as never);
     // The browser tries again by itself, unless it was told that there is nothing here.
@@ -41,6 +49,7 @@ function open(): void {
 
 function reopen(old: EventSource): void {
   if (source !== old) return;
+  wasAway = true;
   close();
   if (listeners.size > 0) open();
 }
@@ -53,7 +62,7 @@ function close(): void {
 }
 
 /** Hears every such news, the latest first where there was one; the returned function ends it. */
-function listen<N extends Name>(name: N, hear: (data: StreamNews[N]) => void): () => void {
+export function listen<N extends Name>(name: N, hear: (data: StreamNews[N]) => void): () => void {
   const listener: Listener = { name, hear };
   listeners.add(listener);
   if (source === null) open();
@@ -63,6 +72,12 @@ function listen<N extends Name>(name: N, hear: (data: StreamNews[N]) => void): (
     listeners.delete(listener);
     if (listeners.size === 0) close();
   };
+}
+
+/** Is told whenever the bench computer is there again after it was away; the returned function ends it. */
+export function listenBack(back: () => void): () => void {
+  backs.add(back);
+  return () => void backs.delete(back);
 }
 
 /** The meter on the wire; null while the bench computer is away. */
