@@ -1,4 +1,4 @@
-/** The programs that the tests drive and npm cannot give: a reference simulator, a browser, and a reader of PDF. */
+/** The programs that the tests drive and npm cannot give: a reference simulator, a browser, a reader of PDF, and one of meters. */
 import { existsSync } from "node:fs";
 import { findProgram, run, SetupError } from "./setup.mjs";
 
@@ -10,6 +10,7 @@ const WANTED = [
     for: "a whole practice job is worked in it",
   },
   { debianPackage: "poppler-utils", names: ["pdftotext"], for: "a printed bill is read back with it" },
+  { debianPackage: "sigrok-cli", names: ["sigrok-cli"], for: "its demo meter's readings flow into a job" },
 ];
 
 function missingPrograms() {

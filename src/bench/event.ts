@@ -58,6 +58,8 @@ export interface MeasureEvent extends Stamp {
   readonly settling?: "climbing";
   readonly afterPower?: number;
   readonly wires?: 4;
+  /** taken off the wire, not typed: how the instrument calls itself */
+  readonly instrument?: string;
 }
 /** A settled cold reading of a good board of the same number, whole, that lies beside the one on the bench. */
 export interface BesideEvent extends Stamp {

@@ -74,6 +74,29 @@ export function readBeside(
   };
 }
 
+const OWN_FIELDS = [
+  "mode",
+  "red",
+  "black",
+  "part",
+  "ambient",
+  "by",
+  "reading",
+  "settling",
+  "afterPower",
+  "wires",
+  "instrument",
+];
+/** An instrument's name on one line. */
+const INSTRUMENT_NAME = /^[\x20-\x7e]{1,80}$/;
+
+function readInstrument(measure: Fields): string | undefined {
+  const name = measure.text("instrument");
+  if (name !== undefined && !INSTRUMENT_NAME.test(name))
+    measure.complain("instrument", `${quoted(name)} is no name: 1 to 80 plain characters`);
+  return name;
+}
+
 /** A `measure` event; `stampFields` are the fields any event may carry and `stamp` their values. */
 export function readMeasure(
   problems: Problems,
@@ -81,8 +104,7 @@ export function readMeasure(
   stampFields: readonly string[],
   stamp: { readonly id?: string; readonly at?: string; readonly who?: string },
 ): MeasureEvent {
-  const own = ["mode", "red", "black", "part", "ambient", "by", "reading", "settling", "afterPower", "wires"];
-  measure.only([...stampFields, ...own], "measure");
+  measure.only([...stampFields, ...OWN_FIELDS], "measure");
   measure.require("mode", "reading");
   const mode = measure.word("mode", MEASURE_MODES) ?? "ohms";
   if (problems.first === null) checkModeFields(measure, mode);
@@ -103,6 +125,7 @@ export function readMeasure(
       settling: measure.word("settling", ["climbing"] as const),
       afterPower: measure.number("afterPower", { least: 0 }),
       wires: readWires(measure),
+      instrument: readInstrument(measure),
     }),
     ...stamp,
   };

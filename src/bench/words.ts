@@ -60,3 +60,15 @@ export const OVERRULED: readonly Overruled[] = ["proof", "resistor", "motor", "p
 export function isColdMode(mode: MeasureMode): mode is ColdMode {
   return COLD_MODES.some((cold) => cold === mode);
 }
+
+/** A mode as it is said in a sentence, and as the meter is turned to it. */
+export const MODE_WORDS: Readonly<Record<MeasureMode, string>> = {
+  diode: "diode mode",
+  continuity: "continuity",
+  ohms: "ohms",
+  farads: "capacitance",
+  dcv: "DC volts",
+  acv: "AC volts",
+  amps: "amps",
+  temperature: "temperature",
+};

@@ -87,6 +87,7 @@ const VIEW: Omit<BenchView, "card"> = {
   grids: [],
   places: [],
   money: MONEY,
+  beepOhms: 40,
   minutesSpent: 0,
   moneySpent: 0,
   verdict: null,

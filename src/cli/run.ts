@@ -8,6 +8,7 @@ import { addDeck } from "./commands/deck.ts";
 import { addEarlier } from "./commands/earlier.ts";
 import { addFit } from "./commands/fit.ts";
 import { addLearned } from "./commands/learned.ts";
+import { addMeter } from "./commands/meter.ts";
 import { addNext } from "./commands/next.ts";
 import { addPredict } from "./commands/predict.ts";
 import { addPriors } from "./commands/priors.ts";
@@ -82,6 +83,7 @@ function makeProgram(io: Io, finish: Finish): Command {
     addCool,
     addValues,
     addSum,
+    addMeter,
     addLearned,
     addEarlier,
     addTeach,

@@ -72,7 +72,11 @@ const ASSESSED_KEPT = 4;
 /** All that an assessment depends on beside what a session is fitted to; when an event was written, and by whom, is no part of it. */
 function assessedFrom({ absent, equipment, terms, log }: Job): string {
   // `at` is a time, or the two places of a clip or a feed
-  const events = log.map(({ id, who, at, ...event }) => (Array.isArray(at) ? { ...event, at } : event));
+  const events = log.map(({ id, who, at, ...event }) => ({
+    ...event,
+    ...(Array.isArray(at) ? { at } : {}),
+    ...("instrument" in event ? { instrument: undefined } : {}),
+  }));
   return JSON.stringify([absent, equipment, terms, [...terms.atHand], events]);
 }
 

@@ -132,6 +132,8 @@ export interface BenchView {
   readonly recheck: readonly RecheckView[];
   readonly baselines: readonly BaselineView[];
   readonly money: MoneyView;
+  /** below this the job's meter beeps */
+  readonly beepOhms: number;
   readonly minutesSpent: number;
   readonly moneySpent: number;
   readonly verdict: string | null;

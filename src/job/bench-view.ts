@@ -70,6 +70,7 @@ export function benchView(assessment: Assessment): BenchView {
     recheck: recheckView(assessment, beside),
     baselines: baselinesView(beside),
     money: moneyView(assessment),
+    beepOhms: assessment.job.meter.beepOhms,
     ...spent(assessment),
     verdict: closing?.do === "close" ? closing.verdict : null,
   };

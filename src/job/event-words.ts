@@ -9,7 +9,11 @@ import { actionWords } from "./words.ts";
 export function eventWords(board: Board, event: JobEvent | undefined): string {
   if (event === undefined) return "?";
   const words = actionWords(board, event);
-  if (event.do === "measure" || event.do === "incoming") return `${words} read ${readingWords(event)}`;
+  if (event.do === "measure" || event.do === "incoming") {
+    const from =
+      event.do === "incoming" || event.instrument === undefined ? "" : `, off the wire (${event.instrument})`;
+    return `${words} read ${readingWords(event)}${from}`;
+  }
   if (event.do === "beside")
     return `${words} read ${event.reading === "OL" ? "OL" : shownWords(event.mode, event.reading)}`;
   if (event.do === "look") return `${words}: ${event.finding}`;

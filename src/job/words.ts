@@ -10,6 +10,7 @@ import type {
   RunLoad,
 } from "../bench/event.ts";
 import { isPlugged } from "../bench/place.ts";
+import { MODE_WORDS } from "../bench/words.ts";
 import type { Board, Part } from "../board/board.ts";
 import { kindOf } from "../board/kinds.ts";
 import { netPlaceWords } from "../board/net-words.ts";
@@ -41,19 +42,9 @@ export function partWords(board: Board, ref: string): string {
     : `${ref}, ${kindOf(part.kind).words}${part.stage === null ? "" : ` (${part.stage})`}`;
 }
 
-const MODE_WORDS: Readonly<Record<string, string>> = {
-  diode: "diode mode",
-  continuity: "continuity",
-  ohms: "ohms",
-  farads: "capacitance",
-  dcv: "DC volts",
-  acv: "AC volts",
-  amps: "amps",
-  temperature: "temperature",
-};
-
 export function modeWords(mode: string): string {
-  return MODE_WORDS[mode] ?? mode;
+  const words: Readonly<Record<string, string>> = MODE_WORDS;
+  return words[mode] ?? mode;
 }
 
 /** A contact of a plug, or a spade: `contact u of MOT1 (motor)`. */

@@ -1,4 +1,5 @@
 import { Hono } from "hono";
+import { BenchMeter } from "../hookup/bench-meter.ts";
 import { acceptBoard } from "../job/accept-board.ts";
 import type { KeepsBoards } from "../job/board-store.ts";
 import type { AcceptLog, JobStore, NewId } from "../job/job-store.ts";
@@ -10,18 +11,24 @@ import { boardRoutes } from "./board-routes.ts";
 import { comebackRoutes } from "./comeback-routes.ts";
 import { earlierRoutes } from "./earlier-routes.ts";
 import { guard } from "./guard.ts";
+import { JobNews } from "./job-news.ts";
 import { jobRoutes } from "./job-routes.ts";
+import { unkeptMeter } from "./kept-meter.ts";
+import { meterRoutes } from "./meter-routes.ts";
 import { ownBoardRoutes } from "./own-board-routes.ts";
 import { pictureRoutes } from "./picture-routes.ts";
 import { shopRoutes } from "./shop-routes.ts";
 import { staticFiles } from "./static-files.ts";
 import { stockRoutes } from "./stock-routes.ts";
+import { streamRoutes } from "./stream-routes.ts";
 
 export interface AppParts {
   readonly store: JobStore & KeepsBoards & StockStore & ShopStore;
   readonly acceptLog: AcceptLog;
   readonly newId: NewId;
   readonly boards: readonly BoardAnswer[];
+  /** left out: none is on the wire until one is set */
+  readonly meter?: BenchMeter;
   /** folder of the built page */
   readonly webRoot: string;
   /** told of every failure that is ours, not the caller's */
@@ -30,13 +37,15 @@ export interface AppParts {
 
 /** The whole server without a socket: a function from request to response. */
 export function makeApp(parts: AppParts): Hono {
+  const meter = parts.meter ?? new BenchMeter(unkeptMeter());
+  const news = new JobNews();
   const app = new Hono();
   app.use(guard());
   app.use("/api/*", async (context, next) => {
     await next();
     if (!context.res.headers.has("Cache-Control")) context.res.headers.set("Cache-Control", "no-store");
   });
-  app.route("/api/jobs", jobRoutes(parts.store, parts.acceptLog, parts.newId));
+  app.route("/api/jobs", jobRoutes(parts.store, parts.acceptLog, parts.newId, news));
   app.route("/api/jobs", pictureRoutes(parts.store));
   app.route("/api/earlier", earlierRoutes(parts.store));
   app.route("/api", comebackRoutes(parts.store));
@@ -44,6 +53,8 @@ export function makeApp(parts: AppParts): Hono {
   app.route("/api/own-boards", ownBoardRoutes(parts.store.boards, acceptBoard));
   app.route("/api/shop", shopRoutes(parts.store));
   app.route("/api/stock", stockRoutes(parts.store));
+  app.route("/api/meter", meterRoutes(meter));
+  app.route("/api/stream", streamRoutes(meter, news));
   app.all("/api/*", (context) =>
     problem(context, `there is nothing at ${context.req.method} ${context.req.path}`, 404),
   );

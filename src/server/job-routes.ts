@@ -10,10 +10,11 @@ import {
   type JobList,
 } from "../wire/job-api.ts";
 import { problem, refusal } from "./answers.ts";
+import type { JobNews } from "./job-news.ts";
 import { limitBody, readJson } from "./read-body.ts";
 import { isId, parseAppend, parseCreateJob } from "./request-shapes.ts";
 
-export function jobRoutes(store: JobStore, acceptLog: AcceptLog, newId: NewId): Hono {
+export function jobRoutes(store: JobStore, acceptLog: AcceptLog, newId: NewId, news: JobNews): Hono {
   const routes = new Hono();
   routes.get("/", async (context) => context.json<JobList>({ jobs: [...(await store.listJobs())] }));
   routes.post("/", limitBody(JOB_BYTES), (context) => createJob(context, store, acceptLog, newId));
@@ -34,7 +35,9 @@ export function jobRoutes(store: JobStore, acceptLog: AcceptLog, newId: NewId): 
       "Content-Disposition": `attachment; filename="${id}.json"`,
     });
   });
-  routes.post("/:id/events", limitBody(EVENTS_BYTES), (context) => appendEvents(context, store, acceptLog));
+  routes.post("/:id/events", limitBody(EVENTS_BYTES), (context) =>
+    appendEvents(context, store, acceptLog, news),
+  );
   return routes;
 }
 
@@ -85,12 +88,21 @@ function boardName(header: JobHeader): string | null {
   return typeof name === "string" && name.trim() !== "" ? name.trim() : null;
 }
 
-async function appendEvents(context: Context, store: JobStore, acceptLog: AcceptLog): Promise<Response> {
+async function appendEvents(
+  context: Context,
+  store: JobStore,
+  acceptLog: AcceptLog,
+  news: JobNews,
+): Promise<Response> {
   const body = await readJson(context);
   if (!body.ok) return problem(context, body.problem, 400);
   const request = parseAppend(body.value);
   if (!request.ok) return problem(context, request.problem, 400);
-  const written = await store.appendEvents(context.req.param("id") ?? "", request.value.events, acceptLog);
+  const job = context.req.param("id") ?? "";
+  const written = await store.appendEvents(job, request.value.events, acceptLog);
   if (!written.ok) return refusal(context, written);
+  // Of a post that was sent again, the store has taken the last ones alone.
+  const events = request.value.events.slice(request.value.events.length - written.added);
+  if (written.added > 0) news.tell({ job, events, length: written.length });
   return context.json<AppendAnswer>({ added: written.added, length: written.length });
 }

@@ -7,6 +7,7 @@ import type { StockStore } from "../parts/stock/stock-store.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
 import { openSqliteStore } from "../store/sqlite/open-store.ts";
 import { defaultDataDir } from "./data-dir.ts";
+import { keptMeter } from "./kept-meter.ts";
 import { startServer } from "./start-server.ts";
 
 export interface StartOptions {
@@ -43,7 +44,7 @@ export async function start(options: StartOptions = {}): Promise<RunningServer> 
   const { dataDir = defaultDataDir(process.env), ...how } = options;
   const store = openSqliteStore(dataDir, () => new Date().toISOString());
   try {
-    const server = await startServer({ ...how, store, boards: SHIPPED });
+    const server = await startServer({ ...how, store, boards: SHIPPED, meter: keptMeter(dataDir) });
     return {
       url: server.url,
       dataDir,

@@ -6,6 +6,7 @@ import type { AddressInfo } from "node:net";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { getRequestListener } from "@hono/node-server";
+import { BenchMeter, type KeepsSetting } from "../hookup/bench-meter.ts";
 import { acceptLog } from "../job/accept-log.ts";
 import type { KeepsBoards } from "../job/board-store.ts";
 import type { JobStore } from "../job/job-store.ts";
@@ -14,6 +15,7 @@ import type { StockStore } from "../parts/stock/stock-store.ts";
 import type { BoardAnswer } from "../wire/job-api.ts";
 import { makeApp } from "./app.ts";
 import { demoJob } from "./demo-job.ts";
+import { unkeptMeter } from "./kept-meter.ts";
 import { openPage } from "./open-page.ts";
 
 /** Loopback only: the bench's jobs are nobody else's business, and there is no password. */
@@ -25,6 +27,8 @@ export interface ServerParts {
   readonly store: JobStore & KeepsBoards & StockStore & ShopStore;
   /** boards that come with the program */
   readonly boards: readonly BoardAnswer[];
+  /** where the meter's setting is kept; left out: nowhere */
+  readonly meter?: KeepsSetting;
   /** the port to use, 0 for any free one; left out: 4517 or the next free one */
   readonly port?: number;
   /** open the page in the browser */
@@ -46,8 +50,10 @@ export async function startServer(parts: ServerParts): Promise<ListeningServer> 
     const demo = demoJob(boards);
     if (demo !== null) await store.createJob(demo);
   }
+  const meter = new BenchMeter(parts.meter ?? unkeptMeter());
   const app = makeApp({
     store,
+    meter,
     acceptLog,
     newId: randomUUID,
     boards,
@@ -57,7 +63,11 @@ export async function startServer(parts: ServerParts): Promise<ListeningServer> 
   const server = await listen(getRequestListener(app.fetch), parts.port);
   const url = `http://${HOST}:${(server.address() as AddressInfo).port}/`;
   if (parts.open === true) openPage(url);
-  return { url, stop: () => close(server) };
+  const stop = () => {
+    meter.stop();
+    return close(server);
+  };
+  return { url, stop };
 }
 
 /** The page lies beside the bundled program; run from its sources, it lies in the folder that a build fills. */

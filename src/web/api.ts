@@ -15,6 +15,7 @@ import type {
   OwnBoardList,
   WarrantyAnswer,
 } from "../wire/job-api.ts";
+import type { DriverList, MeterNow, MeterSetting, WantedReading } from "../wire/meter-api.ts";
 import type { ShopAnswer } from "../wire/shop-api.ts";
 import type { GoneLine, ImportAnswer, StockAnswer, TypedLine } from "../wire/stock-api.ts";
 import type { KeptEvent } from "./job-event.ts";
@@ -33,6 +34,7 @@ async function call<Answer>(path: string, request: RequestInit = {}): Promise<An
   } catch {
     throw new Away("the bench computer does not answer");
   }
+  if (response.status === 204) return null as Answer;
   const json = response.headers.get("content-type")?.includes("json") === true;
   if (!json || response.status >= 500) throw new Away(`the bench computer answered ${response.status}`);
   const body = (await response.json()) as Answer | ErrorAnswer;
@@ -72,6 +74,9 @@ export const api = {
     post<AppendAnswer>(`/own-boards/${id}/versions`, version),
   shop: () => call<ShopAnswer>("/shop"),
   keepShop: (shop: ShopAnswer) => post<ShopAnswer>("/shop", shop),
+  setMeter: (setting: MeterSetting) => post<MeterNow>("/meter", setting),
+  meterWanted: (wanted: WantedReading) => post<null>("/meter/wanted", wanted),
+  meterDrivers: () => call<DriverList>("/meter/drivers"),
   stock: () => call<StockAnswer>("/stock"),
   stockLine: (typed: TypedLine) => post<StockAnswer>("/stock/lines", typed),
   stockGone: (gone: GoneLine) => post<StockAnswer>("/stock/gone", gone),

@@ -6,6 +6,7 @@ import { DrawerScreen } from "./drawer/drawer-screen.tsx";
 import { IntakeScreen } from "./intake/intake-screen.tsx";
 import { JobsScreen } from "./jobs/jobs-screen.tsx";
 import { LearntScreen } from "./learnt/learnt-screen.tsx";
+import { MeterScreen } from "./meter/meter-screen.tsx";
 import { BillScreen } from "./money/bill-screen.tsx";
 import { QuoteScreen } from "./money/quote-screen.tsx";
 import { ShopScreen } from "./money/shop-screen.tsx";
@@ -19,6 +20,7 @@ export function App() {
   if (route.screen === "board") return <BoardScreen key={route.id} id={route.id} />;
   if (route.screen === "quote") return <QuoteScreen key={route.id} id={route.id} />;
   if (route.screen === "bill") return <BillScreen key={route.id} id={route.id} />;
+  if (route.screen === "meter") return <MeterScreen />;
   if (route.screen === "shop") return <ShopScreen />;
   if (route.screen === "drawer") return <DrawerScreen />;
   return route.screen === "new" ? <IntakeScreen describing={route.describing} /> : <JobsScreen />;

@@ -5,6 +5,7 @@ export type Route =
   | { readonly screen: "jobs" }
   | { readonly screen: "learnt" }
   | { readonly screen: "drawer" }
+  | { readonly screen: "meter" }
   | { readonly screen: "new"; readonly describing: boolean }
   | { readonly screen: "boards" }
   | { readonly screen: "board"; readonly id: string }
@@ -31,6 +32,7 @@ export function routeOf(hash: string): Route {
   if (id !== undefined) return { screen: paper === "quote" || paper === "bill" ? paper : "job", id };
   if (hash === "#/shop") return { screen: "shop" };
   if (hash === "#/new" || hash === "#/new/board") return { screen: "new", describing: hash !== "#/new" };
+  if (hash === "#/meter") return { screen: "meter" };
   if (hash === "#/drawer") return { screen: "drawer" };
   return { screen: hash === "#/learnt" ? "learnt" : "jobs" };
 }

@@ -5,7 +5,8 @@ import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type { Engine } from "./engine.ts";
 import type { HiddenFaults, JobSoFar, PracticeInfo } from "./engine-messages.ts";
 import { happened, type KeptEvent, type KeptJob, newId, type Outcome } from "./job-event.ts";
-import { drawer, dropWaiting, keepEvents, openJob, type Sync, send } from "./keeper.ts";
+import { drawer, dropRefused, keepEvents, keepNews, openJob, type Sent, type Sync, send } from "./keeper.ts";
+import { listen, listenBack } from "./stream.ts";
 import { useEngine } from "./use-engine.ts";
 
 const RETRY_MS = 5_000;
@@ -33,9 +34,17 @@ export interface OpenJob {
   partFit(part: string, typed: TypedFit): Promise<FitView>;
 }
 
-function useSync(id: string): readonly [Sync, () => Promise<void>] {
+/** Sends what waits, again and again until it is there; `caughtUp` follows where others had added to the job meanwhile. */
+function useSync(id: string, caughtUp: (sent: Sent) => void): readonly [Sync, () => Promise<void>] {
   const [sync, setSync] = useState<Sync>({ state: "kept" });
-  const push = useCallback(() => send(id).then(setSync), [id]);
+  const push = useCallback(
+    () =>
+      send(id).then((sent) => {
+        setSync(sent.sync);
+        caughtUp(sent);
+      }),
+    [id, caughtUp],
+  );
   useEffect(() => {
     void push();
     const timer = setInterval(() => void (sync.state === "waiting" && push()), RETRY_MS);
@@ -46,6 +55,28 @@ function useSync(id: string): readonly [Sync, () => Promise<void>] {
     };
   }, [sync.state, push]);
   return [sync, push];
+}
+
+interface Log {
+  readonly events: readonly KeptEvent[];
+  /** ids of those at its end that the bench computer does not have yet */
+  readonly waiting: ReadonlySet<string>;
+}
+
+/** The log with what the bench computer says was added in its place: before everything that still waits here. */
+function withNews({ events, waiting }: Log, added: readonly KeptEvent[]): Log {
+  const news = new Set(added.map((event) => event.id));
+  const kept = events.filter((event) => !waiting.has(event.id) && !news.has(event.id));
+  const still = events.filter((event) => waiting.has(event.id) && !news.has(event.id));
+  const earlier = new Set(events.filter((event) => !waiting.has(event.id)).map((event) => event.id));
+  const fresh = added.filter((event) => !earlier.has(event.id));
+  const whole =
+    fresh.length === added.length
+      ? [...kept, ...added, ...still]
+      : [...events.filter((event) => earlier.has(event.id)), ...fresh, ...still];
+  // One's own entry that comes back changes nothing: the same list, so that nothing is weighed again.
+  const same = whole.length === events.length && whole.every((event, at) => event.id === events[at]?.id);
+  return { events: same ? events : whole, waiting: new Set(still.map((event) => event.id)) };
 }
 
 interface Viewed {
@@ -145,34 +176,83 @@ function useAboutPart(
   return { why, partFit };
 }
 
+/** The job's log on this screen: from this browser and the bench computer, and what others add while it is open. */
+function useLog(id: string) {
+  const [job, setJob] = useState<KeptJob | null | "loading">("loading");
+  const [events, setEvents] = useState<readonly KeptEvent[]>([]);
+  const log = useRef<Log>({ events: [], waiting: new Set() });
+  const writing = useRef<Promise<void>>(Promise.resolve());
+  const show = useCallback((now: Log) => {
+    log.current = now;
+    setEvents(now.events);
+  }, []);
+  const load = useCallback(async () => {
+    await writing.current.catch(() => undefined);
+    const opened = await openJob(id);
+    setJob((before) => (before === null || before === "loading" ? (opened?.job ?? null) : before));
+    if (opened === null) return;
+    const there = new Set(opened.job.events.map((event) => event.id));
+    // entered while the job was being fetched
+    const later = log.current.events.filter(
+      (event) => log.current.waiting.has(event.id) && !there.has(event.id),
+    );
+    show({
+      events: [...opened.job.events, ...later],
+      waiting: new Set([...opened.waiting, ...later.map((event) => event.id)]),
+    });
+  }, [id, show]);
+  useEffect(() => void load(), [load]);
+  useEffect(
+    () =>
+      listen("log", (news) => {
+        if (news.job !== id) return;
+        show(withNews(log.current, news.events));
+        void keepNews(news).then((whole) => (whole ? undefined : load()));
+      }),
+    [id, load, show],
+  );
+  return { job, events, log, writing, show, load };
+}
+
 /** Opens a job and keeps it: everything recorded is safe in this browser before it is sent. */
 export function useJob(id: string): OpenJob {
   const engine = useEngine();
-  const [job, setJob] = useState<KeptJob | null | "loading">("loading");
-  const [events, setEvents] = useState<readonly KeptEvent[]>([]);
-  const [sync, push] = useSync(id);
+  const { job, events, log, writing, show, load } = useLog(id);
+  const caughtUp = useCallback(
+    ({ acknowledged, others }: Sent) => {
+      const waiting = new Set(log.current.waiting);
+      for (const own of acknowledged) waiting.delete(own);
+      log.current = { ...log.current, waiting };
+      if (others) void load();
+    },
+    [load, log],
+  );
+  const [sync, push] = useSync(id, caughtUp);
+  useEffect(() => listenBack(() => void push().then(load)), [push, load]);
   const [unkept, setUnkept] = useState<string | null>(null);
   const known = job === "loading" ? null : job;
   const { ready, seen, look } = useDrawer(engine, known);
   const { view, of, problem, thinking } = useView(ready ? engine : null, known, events);
-  const writing = useRef<Promise<void>>(Promise.resolve());
-
-  const load = useCallback(async () => {
-    const opened = await openJob(id);
-    setJob(opened);
-    setEvents(opened?.events ?? []);
-  }, [id]);
-  useEffect(() => void load(), [load]);
 
   const record = (added: readonly KeptEvent[]) => {
     // Shown at once; kept here next; sent last. One after another, so that the outbox holds them in order.
-    setEvents((before) => [...before, ...added]);
+    const { events: before, waiting } = log.current;
+    show({
+      events: [...before, ...added],
+      waiting: new Set([...waiting, ...added.map(({ id: own }) => own)]),
+    });
     writing.current = writing.current
       .then(() => keepEvents(id, added))
       .then(
         () => void push().then(() => (added.some((event) => MOVES_STOCK.has(event.do)) ? look() : undefined)),
         (error: Error) => setUnkept(`This browser keeps nothing (${error.message}): write it down as well.`),
       );
+  };
+  const takeBackRefused = () => {
+    const refused = sync.state === "refused" ? sync.waiting[0] : undefined;
+    const waiting = [...log.current.waiting].filter((own) => own !== refused);
+    log.current = { ...log.current, waiting: new Set(waiting) };
+    void dropRefused(id).then(load).then(push);
   };
   const { practice, hidden } = usePracticeBoard(engine, known, events);
   const { why, partFit } = useAboutPart(engine, known, events, seen);
@@ -188,7 +268,7 @@ export function useJob(id: string): OpenJob {
     record,
     recordDone: (action, outcome) => record([happened(action, outcome)]),
     undo: (target) => record([{ do: "undo", of: target, id: newId(), at: new Date().toISOString() }]),
-    takeBackRefused: () => void dropWaiting(id).then(load).then(push),
+    takeBackRefused,
     practice,
     hidden,
     why,

@@ -182,6 +182,15 @@ export function quantity(value: number, unit: string): string {
   return `${Number((value / scale).toPrecision(3))} ${prefix}${unit}`;
 }
 
+/** A figure as a display of four digits has it, each update as wide as the last. */
+export function displayed(value: number, unit: string): string {
+  const size = Math.abs(value);
+  if (unit.startsWith("V") || unit === "°C")
+    return `${value.toFixed(size < 10 ? 3 : size < 100 ? 2 : 1)} ${unit}`;
+  const [scale, prefix] = SCALES.find(([least]) => size >= least) ?? [1, ""];
+  return `${(value / scale).toPrecision(4)} ${prefix}${unit}`;
+}
+
 /** The span a reading would fall in: one figure where both ends round alike. */
 export function range(low: number | null, high: number | null, unit: string): string | null {
   if (low === null || high === null) return null;

@@ -109,6 +109,7 @@ export interface BoardAnswer {
 }
 
 export type { NewBoardVersion } from "../job/board-store.ts";
+export { type Conflict, conflictsOf } from "../job/conflicts.ts";
 
 export interface OwnBoardList {
   readonly boards: readonly OwnBoardSummary[];

@@ -1,11 +1,27 @@
 import { createInterface } from "node:readline";
 import { type Command, InvalidArgumentError } from "commander";
+import { BenchMeter } from "../../hookup/bench-meter.ts";
+import { parseMeterWord } from "../../instrument/meter-setting.ts";
+import type { Parsed } from "../../units/outcome.ts";
 import { beginCase, loadCase } from "../case-file.ts";
 import { DONE, type Finish, type Io, refuse } from "../io.ts";
 import { BENCH_HELP } from "./bench-help.ts";
 import { BenchSession } from "./bench-session.ts";
 import { JobFile } from "./job-file.ts";
 import { PracticeBench } from "./practice-bench.ts";
+
+interface Options {
+  readonly practice?: number;
+  readonly case?: string;
+  readonly stock?: string;
+  readonly meter?: string;
+}
+
+/** What lies on the bench beside the board. */
+interface Tools {
+  readonly stock: string | undefined;
+  readonly meter: BenchMeter | null;
+}
 
 export function addBench(program: Command, io: Io, finish: Finish): void {
   program
@@ -28,17 +44,24 @@ export function addBench(program: Command, io: Io, finish: Finish): void {
       "--stock <catalogue>",
       "the shop's stock (CSV): what lies at hand is cheaper than what is ordered",
     )
-    .action((file: string, options: { practice?: number; case?: string; stock?: string }) =>
+    .option(
+      "--meter <meter>",
+      "a meter on the wire (scpi:HOST:PORT or sigrok:DRIVER): `read` takes what it shows",
+    )
+    .action((file: string, options: Options) =>
       finish(() => {
+        const meter = options.meter === undefined ? null : wiredMeter(options.meter);
+        if (meter?.ok === false) return refuse(io, `--meter: ${meter.problem}`);
+        const tools = { stock: options.stock, meter: meter?.value ?? null };
         if (options.case === undefined) {
           const practice = options.practice === undefined ? null : new PracticeBench(options.practice);
-          return bench(file, practice, options.stock, io);
+          return bench(file, practice, tools, io);
         }
         const given = loadCase(options.case);
         if (!given.ok) return refuse(io, given.problem);
         const begun = beginCase(file, given.value);
         if (begun !== null) return refuse(io, begun);
-        return bench(file, new PracticeBench(options.practice ?? 1, given.value), options.stock, io);
+        return bench(file, new PracticeBench(options.practice ?? 1, given.value), tools, io);
       }),
     );
 }
@@ -47,7 +70,7 @@ export function addBench(program: Command, io: Io, finish: Finish): void {
 async function bench(
   file: string,
   practice: PracticeBench | null,
-  stock: string | undefined,
+  { stock, meter }: Tools,
   io: Io,
 ): Promise<number> {
   const opened = JobFile.open(file, practice?.seed, stock);
@@ -60,14 +83,21 @@ async function bench(
   };
   prompt();
   for await (const line of lines) {
-    const answer = session.take(line);
+    const answer = line.trim() === "read" ? await session.read(meter) : session.take(line);
     if (answer === "quit") break;
     worst = Math.max(worst, answer);
     prompt();
   }
   lines.close();
+  meter?.stop();
   // A person has seen and mended what was refused; a script is told at the end.
   return io.isTerminal ? DONE : worst;
+}
+
+function wiredMeter(word: string): Parsed<BenchMeter> {
+  const setting = parseMeterWord(word);
+  if (!setting.ok) return setting;
+  return { ok: true, value: new BenchMeter({ read: () => setting.value, write: () => undefined }) };
 }
 
 function parseSeed(text: string): number {

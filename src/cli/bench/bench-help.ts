@@ -23,5 +23,6 @@ export const BENCH_HELP = `At the prompt:
   quote repair accepted 120 150    what the customer said to an offer (repair, replace, decline): price, and the cap
   { ... }                          any event as the job file spells it
   undo  undo 12                    the last event, or the one of that log line, counts as never done
+  read                             with --meter: what the meter on the wire shows, once it is at rest
   ask  reveal                      with --practice: let the hidden board answer; show its faults
   next  others  stores  suspects  why PART  log  help  quit`;

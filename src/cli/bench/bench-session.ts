@@ -1,6 +1,7 @@
 import type { JobEvent } from "../../bench/event.ts";
 import { undoneEvents } from "../../bench/fold.ts";
 import { faultNameWords } from "../../board/fault-words.ts";
+import type { BenchMeter } from "../../hookup/bench-meter.ts";
 import { type Assessment, AssessmentSession, assess } from "../../job/assess.ts";
 import { benchView } from "../../job/bench-view.ts";
 import type { Parsed } from "../../units/outcome.ts";
@@ -16,6 +17,7 @@ import { BesideTurns, comparedText } from "./beside-turns.ts";
 import type { JobFile } from "./job-file.ts";
 import type { PracticeBench } from "./practice-bench.ts";
 import { parseLine } from "./typed-event.ts";
+import { wiredReading } from "./wired-reading.ts";
 
 /** One sitting at the prompt: takes lines, keeps events, shows the next step. */
 export class BenchSession {
@@ -102,6 +104,18 @@ export class BenchSession {
     const events = parseLine(line, { card: proposed, isPart, stamp: this.#stamp });
     if (!events.ok) return refuse(this.#io, events.problem);
     return this.#keep(events.value);
+  }
+
+  /** The reading of the check proposed, off the meter on the wire. */
+  async read(meter: BenchMeter | null): Promise<number> {
+    if (meter === null) return refuse(this.#io, "read: no meter is on the wire; start with --meter");
+    const now = this.#now();
+    if (!now.ok) return refuse(this.#io, now.problem);
+    const action = now.value.assessment.proposal?.action;
+    if (action?.do !== "measure") return refuse(this.#io, "read: the step proposed is no measurement");
+    const taken = await wiredReading(meter, action, this.#file.job.meter.beepOhms);
+    if (!taken.ok) return refuse(this.#io, `read: ${taken.problem}`);
+    return this.#keep([{ ...action, ...taken.value, ...this.#stamp() }]);
   }
 
   readonly #stamp = () => ({ id: this.#io.newId(), at: this.#io.now() });

@@ -36,7 +36,7 @@ export function BenchBar({ open, view, live, onHelp }: Props) {
       <div className="working" role="status">
         {open.thinking ? "thinking…" : ""}
       </div>
-      <SyncLine open={open} />
+      <SyncLine open={open} view={view} />
     </header>
   );
 }
@@ -46,18 +46,26 @@ function offState(view: BenchView): string {
   return view.safety.overruled === null ? "Off, proven dead" : "Off, proof overruled";
 }
 
-function SyncLine({ open }: { readonly open: OpenJob }) {
+/** The entry in words, where its id is in the log. */
+function nameOf(open: OpenJob, view: BenchView, id: string | undefined): string {
+  const line = view.log.find((one) => one.id === id);
+  if (line !== undefined) return `“${line.words}”`;
+  return open.events.some((event) => event.id === id) ? "the last entry" : "this";
+}
+
+function SyncLine({ open, view }: { readonly open: OpenJob; readonly view: BenchView }) {
   const { sync } = open;
   if (sync.state === "kept") return null;
   if (sync.state === "waiting")
     return (
       <p className="sync" role="status">
-        Kept in this browser, not yet on the bench computer ({sync.count}). It is sent by itself.
+        Kept in this browser, not yet on the bench computer ({sync.waiting.length}). It is sent by itself.
       </p>
     );
   return (
     <p className="sync refused" role="alert">
-      The bench computer does not accept this: {sync.problem}{" "}
+      The bench computer does not accept {nameOf(open, view, sync.waiting[0])}: {sync.problem}
+      {sync.waiting.length > 1 && ` (${sync.waiting.length - 1} more wait behind it.)`}{" "}
       <button type="button" onClick={open.takeBackRefused}>
         Take it back
       </button>

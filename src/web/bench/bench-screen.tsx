@@ -11,6 +11,7 @@ import { type Agenda, useAgenda } from "./agenda.ts";
 import { BenchBar } from "./bench-bar.tsx";
 import type { Hands } from "./bench-props.ts";
 import { CardPlace } from "./card-place.tsx";
+import { Conflicts } from "./conflicts.tsx";
 import { KeyHelp } from "./key-help.tsx";
 import { overrule } from "./overrule.ts";
 import { Panels } from "./panels.tsx";
@@ -67,6 +68,7 @@ function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchVie
         live={view.powered || switchedOn}
         onHelp={() => help.current?.showModal()}
       />
+      <Conflicts open={open} view={view} hands={hands} />
       <main className="bench-body">
         {(layout !== "phone" || tab === "check") && (
           <CardPlace

@@ -6,6 +6,7 @@ const KEYS: readonly (readonly [string, string])[] = [
   [". or -", "put the cursor in the field; 0 and 5 to 9 do too"],
   ["F", "put the cursor in the field, for a reading that begins with 1 to 4"],
   ["Enter", "record what the field holds"],
+  ["T", "take what the meter on the wire shows"],
   ["D", "done, for a step of the hand"],
   ["P", "let the practice board answer"],
   ["S", "something else instead of the proposal"],

@@ -6,13 +6,14 @@ import { PicturesStrip } from "./pictures-strip.tsx";
 
 export function LogPanel({ view, hands, open }: PanelProps) {
   const waiting = open.behind ? open.events.length - view.log.length : 0;
+  const unsent = new Set(open.sync.state === "kept" ? [] : open.sync.waiting);
   const job = open.job === null || open.job === "loading" ? null : open.job.id;
   return (
     <>
       {view.log.length === 0 ? (
         <p className="aside">Nothing yet.</p>
       ) : (
-        <Log view={view} hands={hands} waiting={waiting} />
+        <Log view={view} hands={hands} waiting={waiting} unsent={unsent} />
       )}
       {job !== null && <PicturesStrip job={job} />}
     </>
@@ -20,10 +21,13 @@ export function LogPanel({ view, hands, open }: PanelProps) {
 }
 
 interface LogProps extends Pick<PanelProps, "view" | "hands"> {
+  /** entries that the engine has not weighed yet */
   readonly waiting: number;
+  /** ids of entries that the bench computer does not have yet */
+  readonly unsent: ReadonlySet<string>;
 }
 
-function Log({ view, hands, waiting }: LogProps) {
+function Log({ view, hands, waiting, unsent }: LogProps) {
   return (
     <ol className="log" aria-label="Log">
       {view.log.map((line) => (
@@ -32,6 +36,9 @@ function Log({ view, hands, waiting }: LogProps) {
           <span className="log-words">
             {line.undone ? <s>{line.words}</s> : line.words}
             {line.undone && <span className="log-note">undone</span>}
+            {line.id !== null && unsent.has(line.id) && (
+              <span className="log-note">waits for the bench computer</span>
+            )}
             {line.unexplained && (
               <span className="log-note">Nothing explains this one. Measure it again.</span>
             )}

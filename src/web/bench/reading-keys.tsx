@@ -5,6 +5,7 @@ import { parseReadingText, type ReadingMode } from "../../units/reading-text.ts"
 import type { ActionView } from "../../wire/bench-view.ts";
 import { field, type Outcome } from "../job-event.ts";
 import type { AnswerProps } from "./bench-props.ts";
+import { OnTheWire } from "./on-the-wire.tsx";
 
 interface CoarseKey {
   readonly words: string;
@@ -65,7 +66,7 @@ export function modeOf(action: ActionView): ReadingMode {
   return (field(action, "mode") ?? "ohms") as ReadingMode;
 }
 
-export function ReadingKeys({ card, hands, disabled }: AnswerProps) {
+export function ReadingKeys({ card, view, hands, disabled }: AnswerProps) {
   const mode = modeOf(card.action);
   // of milliohms only the digits tell anything
   const coarse = field(card.action, "wires") === "4" ? undefined : OF_MODE[mode];
@@ -87,6 +88,12 @@ export function ReadingKeys({ card, hands, disabled }: AnswerProps) {
           ))}
         </fieldset>
       )}
+      <OnTheWire
+        wanted={field(card.action, "wires") === "4" ? { mode, wires: 4 } : { mode }}
+        beepOhms={view.beepOhms}
+        disabled={disabled}
+        onTake={(outcome) => hands.done(card.action, outcome)}
+      />
       <DigitField
         mode={mode}
         disabled={disabled}

@@ -43,6 +43,7 @@ const SHOP = [
   { to: "#/drawer", words: "Parts drawer" },
   { to: "#/boards", words: "Own boards" },
   { to: "#/shop", words: "The shop's terms" },
+  { to: "#/meter", words: "Meter on the wire" },
   { to: "#/learnt", words: "What was learnt" },
 ] as const;
 
