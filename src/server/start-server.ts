@@ -7,6 +7,7 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { getRequestListener } from "@hono/node-server";
 import { acceptLog } from "../job/accept-log.ts";
+import type { KeepsAlbums } from "../job/board-album.ts";
 import type { KeepsBoards } from "../job/board-store.ts";
 import type { JobStore } from "../job/job-store.ts";
 import type { StockStore } from "../parts/stock/stock-store.ts";
@@ -21,7 +22,7 @@ const USUAL_PORT = 4517;
 const PORTS_TRIED = 20;
 
 export interface ServerParts {
-  readonly store: JobStore & KeepsBoards & StockStore;
+  readonly store: JobStore & KeepsBoards & KeepsAlbums & StockStore;
   /** boards that come with the program */
   readonly boards: readonly BoardAnswer[];
   /** the port to use, 0 for any free one; left out: 4517 or the next free one */

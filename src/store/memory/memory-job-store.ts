@@ -1,4 +1,5 @@
 /** A job store that forgets when the process ends: for tests, and the plainest statement of the port. */
+import type { AlbumStore, KeepsAlbums } from "../../job/board-album.ts";
 import type { BoardStore, KeepsBoards } from "../../job/board-store.ts";
 import { closedAs } from "../../job/closed-as.ts";
 import { type AskedBoard, type EarlierJob, earlierJobs } from "../../job/earlier-jobs.ts";
@@ -29,6 +30,7 @@ import {
   pictureConflict,
   samePicture,
 } from "../outcomes.ts";
+import { MemoryAlbumStore } from "./memory-album-store.ts";
 import { MemoryBoardStore } from "./memory-board-store.ts";
 
 interface Entry {
@@ -41,10 +43,11 @@ interface Entry {
   pictures: Picture[];
 }
 
-export class MemoryJobStore implements JobStore, KeepsBoards, StockStore {
+export class MemoryJobStore implements JobStore, KeepsBoards, KeepsAlbums, StockStore {
   readonly #jobs = new Map<string, Entry>();
   readonly #clock: Clock;
   readonly boards: BoardStore;
+  readonly albums: AlbumStore = new MemoryAlbumStore();
   readonly #stock = new StockFold();
   #changes = 0;
 
