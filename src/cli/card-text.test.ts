@@ -82,6 +82,8 @@ const VIEW: Omit<BenchView, "card"> = {
   log: [],
   grids: [],
   places: [],
+  lifted: [],
+  off: [],
   money: MONEY,
   minutesSpent: 0,
   moneySpent: 0,

@@ -104,6 +104,10 @@ export interface BenchView {
   readonly log: readonly LogLineView[];
   readonly grids: readonly GridView[];
   readonly places: readonly { readonly place: string; readonly words: string }[];
+  /** pins off their pads, as `Q1.c` */
+  readonly lifted: readonly string[];
+  /** parts off the board */
+  readonly off: readonly string[];
   readonly money: MoneyView;
   readonly minutesSpent: number;
   readonly moneySpent: number;

@@ -62,6 +62,8 @@ export function benchView(assessment: Assessment): BenchView {
       return prediction.solved ? shownWords(check.mode, prediction.shown) : "no answer";
     }),
     places: placeList(board),
+    lifted: [...timeline.now.lifted],
+    off: [...timeline.now.off],
     money: moneyView(assessment),
     ...spent(assessment),
     verdict: closing?.do === "close" ? closing.verdict : null,

@@ -15,6 +15,7 @@ import { comebackOf } from "../job/earlier-jobs.ts";
 import type { Job } from "../job/job.ts";
 import { leftOutBy, lessonOf } from "../job/lesson-of-job.ts";
 import { parseJob } from "../job/parse-job.ts";
+import { stageViews } from "../job/stage-view.ts";
 import { warmUp } from "../job/warm-up.ts";
 import { learn } from "../learning/learnt.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
@@ -31,6 +32,7 @@ import { ambiguityInWords, odditiesInWords } from "../review/review-in-words.ts"
 import { bring } from "../sharing/bring.ts";
 import { outcomesOf, type PooledOutcomes, pooled } from "../sharing/outcomes.ts";
 import { packText } from "../sharing/pack.ts";
+import { ownDrawing } from "../shipped/drawing/drawn-board.ts";
 import { caseAnswer, caseJob } from "../teaching/case-bench.ts";
 import { casePage } from "../teaching/case-page.ts";
 import { costWords, namedWays } from "../teaching/side-by-side.ts";
@@ -194,6 +196,10 @@ function answer(request: EngineRequest): unknown {
       return practice(request, request.practice, request.action as unknown as Asked);
     case "why":
       return taken(becauseView(taken(beliefOf(jobOf(request), session)), request.part));
+    case "stages":
+      return stageViews(taken(beliefOf(jobOf(request), session)));
+    case "drawing":
+      return ownDrawing(taken(parseBoard(request.content)));
     case "fit":
       return partFit(request, request.part, request.typed);
     case "hidden":

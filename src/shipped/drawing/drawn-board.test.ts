@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { parseBoard } from "../../board/parse-board.ts";
 import { SHIPPED } from "../shipped.ts";
-import { drawnBoard } from "./drawn-board.ts";
+import { drawnBoard, ownDrawing } from "./drawn-board.ts";
 import { layOut } from "./layout.ts";
 
 /** Sums of widths are off by the last bits of a number, millimetres. */
@@ -51,6 +51,15 @@ describe.each(SHIPPED)("the picture of the $id", (shipped) => {
       expect([point, board.parts.get(ref)?.pins.get(pin) ?? place]).toEqual([point, net]);
       expect([point, board.points.find(({ name }) => name === point)?.xy]).toEqual([point, xy]);
     }
+  });
+
+  it("is that board's own, and not that of one whose places are elsewhere or unknown", () => {
+    expect(ownDrawing(board)).toEqual(drawn);
+    const [first, ...others] = board.points;
+    if (first === undefined) throw new Error("no test points");
+    expect(ownDrawing({ ...board, points: [{ ...first, xy: [0.5, 0.5] }, ...others] })).toBeNull();
+    expect(ownDrawing({ ...board, points: [{ ...first, xy: null }, ...others] })).toBeNull();
+    expect(ownDrawing({ ...board, points: [] })).toBeNull();
   });
 
   it("shows from the solder side, left for right, what goes through the board", () => {

@@ -28,6 +28,9 @@ export interface DrawnBoard {
   readonly named: readonly NamedPlace[];
 }
 
+/** Pins that the board's print gives a sign, not a name. */
+const PIN_SIGNS: Readonly<Record<string, string>> = { plus: "+", minus: "−", ac1: "~", ac2: "~", ac3: "~" };
+
 const MASK = "#1c4a3e";
 const SILK = "#e6ece2";
 
@@ -103,9 +106,32 @@ function partBottom({ ref, footprint, x, y }: Placed, boardWidth: number): strin
   if (!footprint.through) return "";
   const { width, height, legs, name } = footprint;
   const left = boardWidth - x - width;
-  const pads = legs.map((leg) => roundPad(width - leg.x, leg.y, 1.15)).join("");
+  const pads = legs
+    .map(
+      ({ pin, x: legX, y: legY }) =>
+        roundPad(width - legX, legY, 1.15) +
+        `<text x="${at(width - legX)}" y="${at(legY + 2.6)}" font-size="1.2" fill="${SILK}">${PIN_SIGNS[pin] ?? pin.toUpperCase().slice(0, 6)}</text>`,
+    )
+    .join("");
   return (
     `<g transform="translate(${at(left)} ${at(y)})"><rect x=".5" y=".5" width="${at(width - 1)}" height="${at(height - 1)}" rx="1" fill="#1f5144" stroke="${SILK}" stroke-opacity=".4" stroke-width=".2"/>` +
     `${pads}<text x="${at(width - name.x)}" y="${at(name.y)}" font-size="${Math.min(2.2, name.size)}" fill="${SILK}">${ref}</text></g>`
   );
+}
+
+/** How far a test point of the file may lie from the drawing's, as a fraction of the picture: rounding. */
+const SAME_SPOT = 1e-3;
+
+/**
+ * The drawing of a board whose file means it: one with test points, each where the drawing has it. Null for any other, for where the parts
+ * of a board on the bench sit nobody can know from its file.
+ */
+export function ownDrawing(board: Board): DrawnBoard | null {
+  if (board.points.length === 0 || board.points.some(({ xy }) => xy === null)) return null;
+  const drawn = drawnBoard(board);
+  const spots = new Map(drawn.named.map(({ point, xy }) => [point, xy]));
+  const meant = board.points.every(({ name, xy }) =>
+    spots.get(name)?.every((share, index) => Math.abs(share - (xy?.[index] ?? Number.NaN)) < SAME_SPOT),
+  );
+  return meant ? drawn : null;
 }

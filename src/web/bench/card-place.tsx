@@ -4,7 +4,7 @@ import { actionKey } from "../job-event.ts";
 import { MoneyFold } from "../money/money-fold.tsx";
 import type { OpenJob } from "../use-job.ts";
 import type { Agenda } from "./agenda.ts";
-import type { Hands } from "./bench-props.ts";
+import type { BoardDesk, Hands } from "./bench-props.ts";
 import { CheckCard } from "./check-card.tsx";
 import { ClosedCard } from "./closed-card.tsx";
 import { StoresStrip } from "./stores-strip.tsx";
@@ -14,10 +14,11 @@ interface Props {
   readonly view: BenchView;
   readonly agenda: Agenda;
   readonly hands: Hands;
+  readonly desk: BoardDesk;
   readonly switchedOn: boolean;
 }
 
-export function CardPlace({ open, view, agenda, hands, switchedOn }: Props) {
+export function CardPlace({ open, view, agenda, hands, desk, switchedOn }: Props) {
   const { card } = agenda;
   const waiting = open.behind && agenda.inRow === null && agenda.chosen === null;
   return (
@@ -43,6 +44,7 @@ export function CardPlace({ open, view, agenda, hands, switchedOn }: Props) {
           card={card}
           agenda={agenda}
           hands={hands}
+          desk={desk}
           waiting={waiting}
           switchedOn={switchedOn && card.action.do === "power"}
         />
