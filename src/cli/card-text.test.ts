@@ -86,6 +86,8 @@ const VIEW: Omit<BenchView, "card"> = {
   log: [],
   grids: [],
   places: [],
+  lifted: [],
+  off: [],
   money: MONEY,
   beepOhms: 40,
   minutesSpent: 0,

@@ -131,6 +131,10 @@ export interface BenchView {
   /** of the parts fitted since power was last on; empty where none was read before it went in */
   readonly recheck: readonly RecheckView[];
   readonly baselines: readonly BaselineView[];
+  /** pins off their pads, as `Q1.c` */
+  readonly lifted: readonly string[];
+  /** parts off the board */
+  readonly off: readonly string[];
   readonly money: MoneyView;
   /** below this the job's meter beeps */
   readonly beepOhms: number;

@@ -69,6 +69,8 @@ export function benchView(assessment: Assessment): BenchView {
     places: placeList(board),
     recheck: recheckView(assessment, beside),
     baselines: baselinesView(beside),
+    lifted: [...timeline.now.lifted],
+    off: [...timeline.now.off],
     money: moneyView(assessment),
     beepOhms: assessment.job.meter.beepOhms,
     ...spent(assessment),

@@ -1,11 +1,13 @@
 import { Hono } from "hono";
 import { BenchMeter } from "../hookup/bench-meter.ts";
 import { acceptBoard } from "../job/accept-board.ts";
+import type { KeepsAlbums } from "../job/board-album.ts";
 import type { KeepsBoards } from "../job/board-store.ts";
 import type { AcceptLog, JobStore, NewId } from "../job/job-store.ts";
 import type { ShopStore } from "../job/shop.ts";
 import type { StockStore } from "../parts/stock/stock-store.ts";
 import type { BoardAnswer } from "../wire/job-api.ts";
+import { albumRoutes } from "./album-routes.ts";
 import { problem } from "./answers.ts";
 import { boardRoutes } from "./board-routes.ts";
 import { comebackRoutes } from "./comeback-routes.ts";
@@ -23,7 +25,7 @@ import { stockRoutes } from "./stock-routes.ts";
 import { streamRoutes } from "./stream-routes.ts";
 
 export interface AppParts {
-  readonly store: JobStore & KeepsBoards & StockStore & ShopStore;
+  readonly store: JobStore & KeepsBoards & KeepsAlbums & StockStore & ShopStore;
   readonly acceptLog: AcceptLog;
   readonly newId: NewId;
   readonly boards: readonly BoardAnswer[];
@@ -49,6 +51,7 @@ export function makeApp(parts: AppParts): Hono {
   app.route("/api/jobs", pictureRoutes(parts.store));
   app.route("/api/earlier", earlierRoutes(parts.store));
   app.route("/api", comebackRoutes(parts.store));
+  app.route("/api", albumRoutes(parts.store.albums));
   app.route("/api/boards", boardRoutes(parts.boards));
   app.route("/api/own-boards", ownBoardRoutes(parts.store.boards, acceptBoard));
   app.route("/api/shop", shopRoutes(parts.store));

@@ -1,6 +1,7 @@
 import { Hono } from "hono";
 import type { JobStore } from "../job/job-store.ts";
 import { ID_PATTERN, PICTURE_BYTES, PICTURES_PER_JOB, type PictureAnswer } from "../wire/job-api.ts";
+import { pictureBody } from "./album-routes.ts";
 import { problem, refusal } from "./answers.ts";
 import { limitBody } from "./read-body.ts";
 import { sniffPicture } from "./sniff-picture.ts";
@@ -29,10 +30,7 @@ export function pictureRoutes(store: JobStore): Hono {
     const { id: job, picture: id } = context.req.param();
     const picture = await store.readPicture(job, id);
     if (picture === null) return problem(context, `job "${job}" has no picture "${id}"`, 404);
-    return context.body(new Uint8Array(picture.data), 200, {
-      "Content-Type": picture.type,
-      "Cache-Control": "private, max-age=31536000, immutable",
-    });
+    return pictureBody(context, picture);
   });
   return routes;
 }

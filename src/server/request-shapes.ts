@@ -3,6 +3,7 @@
  * posted and a job read from disk are refused in the same words.
  */
 import { z } from "zod";
+import type { NewAlbumVersion } from "../job/board-album.ts";
 import type { NewBoardVersion } from "../job/board-store.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { type AppendRequest, type CreateJobRequest, ID_PATTERN } from "../wire/job-api.ts";
@@ -45,6 +46,36 @@ const boardVersion = z.strictObject({
 
 export function parseBoardVersion(input: unknown): Parsed<NewBoardVersion> {
   return checked(boardVersion, input);
+}
+
+/** More than anybody pins on both sides of one board. */
+const PINS_PER_BOARD = 2000;
+const side = z.enum(["top", "bottom"]);
+const pixels = z.int().min(1).max(10_000);
+const fraction = z.number().min(0).max(1);
+
+const albumVersion = z.strictObject({
+  id,
+  album: z.strictObject({
+    faces: z
+      .array(
+        z.strictObject({
+          side,
+          picture: id,
+          width: pixels,
+          height: pixels,
+          turn: z.literal([0, 90, 180, 270]),
+        }),
+      )
+      .refine((faces) => new Set(faces.map((face) => face.side)).size === faces.length, "one picture a side"),
+    pins: z
+      .array(z.strictObject({ place: z.string().min(1).max(TITLE_LENGTH), side, x: fraction, y: fraction }))
+      .max(PINS_PER_BOARD),
+  }),
+});
+
+export function parseAlbumVersion(input: unknown): Parsed<NewAlbumVersion> {
+  return checked(albumVersion, input);
 }
 
 const lineName = z.strictObject({

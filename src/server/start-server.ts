@@ -8,6 +8,7 @@ import { fileURLToPath } from "node:url";
 import { getRequestListener } from "@hono/node-server";
 import { BenchMeter, type KeepsSetting } from "../hookup/bench-meter.ts";
 import { acceptLog } from "../job/accept-log.ts";
+import type { KeepsAlbums } from "../job/board-album.ts";
 import type { KeepsBoards } from "../job/board-store.ts";
 import type { JobStore } from "../job/job-store.ts";
 import type { ShopStore } from "../job/shop.ts";
@@ -24,7 +25,7 @@ const USUAL_PORT = 4517;
 const PORTS_TRIED = 20;
 
 export interface ServerParts {
-  readonly store: JobStore & KeepsBoards & StockStore & ShopStore;
+  readonly store: JobStore & KeepsBoards & KeepsAlbums & StockStore & ShopStore;
   /** boards that come with the program */
   readonly boards: readonly BoardAnswer[];
   /** where the meter's setting is kept; left out: nowhere */

@@ -93,14 +93,14 @@ function output(board: Composer): void {
 }
 
 function places(board: Composer): void {
-  board.point("TP_L", "L_IN", "left screw of the mains terminal", [0.05, 0.15]);
-  board.point("TP_N", "N_IN", "right screw of the mains terminal", [0.05, 0.25]);
-  board.point("TP_P", "PBUS", "plus pin of either large capacitor", [0.42, 0.2]);
-  board.point("TP_0", "NBUS", "minus pin of either large capacitor", [0.42, 0.35]);
-  board.point("TP_U", "U", "motor terminal U", [0.95, 0.3]);
-  board.point("TP_V", "V", "motor terminal V", [0.95, 0.45]);
-  board.point("TP_W", "W", "motor terminal W", [0.95, 0.6]);
-  board.point("TP_15", "V15", "plus pin of the capacitor beside the small transformer", [0.3, 0.75]);
-  board.point("TP_5", "V5", "any small ceramic beside the largest chip", [0.6, 0.8]);
-  board.point("TP_D", "DRAIN", "drain leg of the chip beside the small transformer", [0.22, 0.7]);
+  board.point("TP_L", "L_IN", "left screw of the mains terminal");
+  board.point("TP_N", "N_IN", "right screw of the mains terminal");
+  board.point("TP_P", "PBUS", "plus pin of either large capacitor");
+  board.point("TP_0", "NBUS", "minus pin of either large capacitor");
+  board.point("TP_U", "U", "motor terminal U");
+  board.point("TP_V", "V", "motor terminal V");
+  board.point("TP_W", "W", "motor terminal W");
+  board.point("TP_15", "V15", "plus pin of the capacitor beside the small transformer");
+  board.point("TP_5", "V5", "any small ceramic beside the largest chip");
+  board.point("TP_D", "DRAIN", "drain leg of the chip beside the small transformer");
 }

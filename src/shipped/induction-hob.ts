@@ -65,20 +65,20 @@ function supplyFeed(board: Composer): void {
 }
 
 function places(board: Composer): void {
-  board.point("TP_L", "L_IN", "left screw of the mains terminal", [0.05, 0.12]);
-  board.point("TP_N", "N_IN", "right screw of the mains terminal", [0.05, 0.22]);
-  board.point("TP_BP", "BR_P", "plus leg of the bridge, the chamfered corner", [0.32, 0.12]);
-  board.point("TP_0", "NBUS", "minus leg of the bridge", [0.38, 0.12]);
-  board.point("TP_P", "PBUS", "coil screw beside the large box capacitor", [0.9, 0.2]);
-  board.point("TP_SW", "SW", "coil screw on the side of the heatsink", [0.9, 0.4]);
-  board.point("TP_G", "G_Q", "first leg of the transistor on the heatsink", [0.55, 0.22]);
-  board.point("TP_18", "V18", "plus pin of the largest capacitor beside the small transformer", [0.3, 0.75]);
-  board.point("TP_5", "V5", "output leg of the small regulator", [0.42, 0.78]);
+  board.point("TP_L", "L_IN", "left screw of the mains terminal");
+  board.point("TP_N", "N_IN", "right screw of the mains terminal");
+  board.point("TP_BP", "BR_P", "plus leg of the bridge, the chamfered corner");
+  board.point("TP_0", "NBUS", "minus leg of the bridge");
+  board.point("TP_P", "PBUS", "coil screw beside the large box capacitor");
+  board.point("TP_SW", "SW", "coil screw on the side of the heatsink");
+  board.point("TP_G", "G_Q", "first leg of the transistor on the heatsink");
+  board.point("TP_18", "V18", "plus pin of the largest capacitor beside the small transformer");
+  board.point("TP_5", "V5", "output leg of the small regulator");
   board.point(
     "TP_S",
     "SUP_P",
     "plus pin of the tall thin capacitor beside the small transformer",
     [0.2, 0.62],
   );
-  board.point("TP_D", "DRAIN", "drain leg of the chip beside the small transformer", [0.22, 0.7]);
+  board.point("TP_D", "DRAIN", "drain leg of the chip beside the small transformer");
 }

@@ -94,18 +94,18 @@ function logic(board: Composer): void {
 }
 
 function places(board: Composer): void {
-  board.point("TP_L", "L_IN", "left screw of the mains terminal", [0.04, 0.1]);
-  board.point("TP_N", "N_IN", "right screw of the mains terminal", [0.04, 0.2]);
-  board.point("TP_BP", "BR_P", "plus leg of the bridge, the chamfered corner", [0.25, 0.15]);
-  board.point("TP_BN", "BR_N", "minus leg of the bridge", [0.25, 0.3]);
-  board.point("TP_SW", "SW", "reactor spade on the boost diode's side", [0.35, 0.2]);
-  board.point("TP_P", "PBUS", "plus pin of any of the three large capacitors", [0.5, 0.2]);
-  board.point("TP_0", "NBUS", "minus pin of any of the three large capacitors", [0.5, 0.35]);
-  board.point("TP_U", "U", "compressor terminal U", [0.95, 0.2]);
-  board.point("TP_V", "V", "compressor terminal V", [0.95, 0.3]);
-  board.point("TP_W", "W", "compressor terminal W", [0.95, 0.4]);
-  board.point("TP_15", "V15", "plus pin of the capacitor beside the module's control pins", [0.75, 0.5]);
-  board.point("TP_12", "V12", "plus pin of the largest capacitor beside the small transformer", [0.3, 0.8]);
-  board.point("TP_5", "V5", "output leg of the first regulator", [0.45, 0.8]);
-  board.point("TP_33", "V33", "any small ceramic beside the largest chip", [0.65, 0.8]);
+  board.point("TP_L", "L_IN", "left screw of the mains terminal");
+  board.point("TP_N", "N_IN", "right screw of the mains terminal");
+  board.point("TP_BP", "BR_P", "plus leg of the bridge, the chamfered corner");
+  board.point("TP_BN", "BR_N", "minus leg of the bridge");
+  board.point("TP_SW", "SW", "reactor spade on the boost diode's side");
+  board.point("TP_P", "PBUS", "plus pin of any of the three large capacitors");
+  board.point("TP_0", "NBUS", "minus pin of any of the three large capacitors");
+  board.point("TP_U", "U", "compressor terminal U");
+  board.point("TP_V", "V", "compressor terminal V");
+  board.point("TP_W", "W", "compressor terminal W");
+  board.point("TP_15", "V15", "plus pin of the capacitor beside the module's control pins");
+  board.point("TP_12", "V12", "plus pin of the largest capacitor beside the small transformer");
+  board.point("TP_5", "V5", "output leg of the first regulator");
+  board.point("TP_33", "V33", "any small ceramic beside the largest chip");
 }

@@ -75,10 +75,10 @@ export function smallFrequencyDrive(): Record<string, unknown> {
   rectifier(board, "BR_P", "NBUS", 25, ["L_C", "N_C"]);
   bus(board, 2, 470e-6, "BUS_SENSE");
   behindTheBus(board, ONE_PHASE);
-  board.point("TP_L", "L_IN", "screw L of the power terminals", [0.05, 0.12]);
-  board.point("TP_N", "N_IN", "screw N of the power terminals", [0.05, 0.2]);
-  board.point("TP_P", "PBUS", "plus pin of either large capacitor", [0.42, 0.2]);
-  board.point("TP_0", "NBUS", "minus pin of either large capacitor", [0.42, 0.35]);
+  board.point("TP_L", "L_IN", "screw L of the power terminals");
+  board.point("TP_N", "N_IN", "screw N of the power terminals");
+  board.point("TP_P", "PBUS", "plus pin of either large capacitor");
+  board.point("TP_0", "NBUS", "minus pin of either large capacitor");
   return board.file();
 }
 
@@ -102,11 +102,11 @@ export function smallFrequencyDriveThreePhase(): Record<string, unknown> {
   seriesBus(board, 470e-6, "BUS_SENSE");
   behindTheBus(board, THREE_PHASE);
   THREE_LINES.forEach(({ terminal }, i) => {
-    board.point(`TP_L${i + 1}`, terminal, `screw L${i + 1} of the power terminals`, [0.05, 0.1 + 0.08 * i]);
+    board.point(`TP_L${i + 1}`, terminal, `screw L${i + 1} of the power terminals`);
   });
-  board.point("TP_P", "PBUS", "plus pin of the large capacitor nearer the bridge", [0.42, 0.2]);
-  board.point("TP_M", "BUS_M", "where the two large capacitors meet", [0.42, 0.28]);
-  board.point("TP_0", "NBUS", "minus pin of the large capacitor farther from the bridge", [0.42, 0.35]);
+  board.point("TP_P", "PBUS", "plus pin of the large capacitor nearer the bridge");
+  board.point("TP_M", "BUS_M", "where the two large capacitors meet");
+  board.point("TP_0", "NBUS", "minus pin of the large capacitor farther from the bridge");
   return board.file();
 }
 
@@ -185,15 +185,15 @@ function terminals(board: Composer): string {
 }
 
 function places(board: Composer): void {
-  board.point("TP_BP", "BR_P", "leg of the cement resistor that is nearer the bridge", [0.25, 0.2]);
-  board.point("TP_BR", "BRAKE", "screw of the brake terminal", [0.95, 0.1]);
-  board.point("TP_U", "U", "motor terminal U", [0.95, 0.2]);
-  board.point("TP_V", "V", "motor terminal V", [0.95, 0.3]);
-  board.point("TP_W", "W", "motor terminal W", [0.95, 0.4]);
-  board.point("TP_15", "V15", "plus pin of the capacitor beside the module's control pins", [0.7, 0.45]);
-  board.point("TP_5", "V5", "any small ceramic beside the largest chip", [0.6, 0.75]);
-  board.point("TP_24", "V24", "screw 24 V of the control terminals", [0.2, 0.95]);
-  board.point("TP_10", "V10", "screw 10 V of the control terminals", [0.3, 0.95]);
-  board.point("TP_C", "CCOM", "screw COM of the control terminals", [0.4, 0.95]);
-  board.point("TP_D", "DRAIN", "drain leg of the chip beside the small transformer", [0.22, 0.7]);
+  board.point("TP_BP", "BR_P", "leg of the cement resistor that is nearer the bridge");
+  board.point("TP_BR", "BRAKE", "screw of the brake terminal");
+  board.point("TP_U", "U", "motor terminal U");
+  board.point("TP_V", "V", "motor terminal V");
+  board.point("TP_W", "W", "motor terminal W");
+  board.point("TP_15", "V15", "plus pin of the capacitor beside the module's control pins");
+  board.point("TP_5", "V5", "any small ceramic beside the largest chip");
+  board.point("TP_24", "V24", "screw 24 V of the control terminals");
+  board.point("TP_10", "V10", "screw 10 V of the control terminals");
+  board.point("TP_C", "CCOM", "screw COM of the control terminals");
+  board.point("TP_D", "DRAIN", "drain leg of the chip beside the small transformer");
 }

@@ -110,18 +110,18 @@ function loads(board: Composer): void {
 }
 
 function places(board: Composer): void {
-  board.point("TP_L", "L_IN", "left blade of the mains plug socket", [0.04, 0.12]);
-  board.point("TP_N", "N_IN", "right blade of the mains plug socket", [0.04, 0.22]);
-  board.point("TP_LB", "L_B", "leg of the round disc that is nearer the bridge", [0.2, 0.2]);
-  board.point("TP_P", "PBUS", "plus pin of the one large capacitor", [0.42, 0.2]);
-  board.point("TP_0", "NBUS", "minus pin of the one large capacitor, the striped side", [0.42, 0.35]);
-  board.point("TP_U", "U", "first blade of the motor plug", [0.95, 0.15]);
-  board.point("TP_V", "V", "second blade of the motor plug", [0.95, 0.22]);
-  board.point("TP_W", "W", "third blade of the motor plug", [0.95, 0.29]);
-  board.point("TP_15", "V15", "plus pin of the capacitor beside the module's control pins", [0.7, 0.4]);
-  board.point("TP_12", "V12", "plus pin of the largest capacitor beside the small transformer", [0.3, 0.75]);
-  board.point("TP_5", "V5", "output leg of the three-legged regulator", [0.45, 0.8]);
-  board.point("TP_D", "DRAIN", "drain leg of the chip beside the small transformer", [0.22, 0.7]);
-  board.point("TP_LK", "L_LOCK", "common blade of the heater relay", [0.8, 0.75]);
-  board.point("TP_H", "O_HEATER", "blade of the heater plug", [0.95, 0.8]);
+  board.point("TP_L", "L_IN", "left blade of the mains plug socket");
+  board.point("TP_N", "N_IN", "right blade of the mains plug socket");
+  board.point("TP_LB", "L_B", "leg of the round disc that is nearer the bridge");
+  board.point("TP_P", "PBUS", "plus pin of the one large capacitor");
+  board.point("TP_0", "NBUS", "minus pin of the one large capacitor, the striped side");
+  board.point("TP_U", "U", "first blade of the motor plug");
+  board.point("TP_V", "V", "second blade of the motor plug");
+  board.point("TP_W", "W", "third blade of the motor plug");
+  board.point("TP_15", "V15", "plus pin of the capacitor beside the module's control pins");
+  board.point("TP_12", "V12", "plus pin of the largest capacitor beside the small transformer");
+  board.point("TP_5", "V5", "output leg of the three-legged regulator");
+  board.point("TP_D", "DRAIN", "drain leg of the chip beside the small transformer");
+  board.point("TP_LK", "L_LOCK", "common blade of the heater relay");
+  board.point("TP_H", "O_HEATER", "blade of the heater plug");
 }

@@ -2,6 +2,7 @@
 
 import type { PartKind } from "../board/board.ts";
 import { KIND_NAMES } from "../board/kinds.ts";
+import type { BoardAlbum } from "../job/board-album.ts";
 import type { NewBoardVersion } from "../job/board-store.ts";
 import type { JobHeader, NewJob, Picture, Refusal } from "../job/job-store.ts";
 import { canonicalJson } from "../job/same-content.ts";
@@ -21,6 +22,22 @@ export function createConflict(id: string): Refusal {
 
 export function pictureConflict(id: string): Refusal {
   return { ok: false, kind: "conflict", problem: `another picture of this job has the id "${id}"` };
+}
+
+export function boardPictureConflict(id: string): Refusal {
+  return { ok: false, kind: "conflict", problem: `another picture of a board has the id "${id}"` };
+}
+
+export function albumConflict(id: string): Refusal {
+  return {
+    ok: false,
+    kind: "conflict",
+    problem: `another version of this board's pictures has the id "${id}"`,
+  };
+}
+
+export function sameAlbum(a: BoardAlbum, b: BoardAlbum): boolean {
+  return canonicalJson(a) === canonicalJson(b);
 }
 
 export function versionConflict(id: string): Refusal {

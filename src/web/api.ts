@@ -1,5 +1,6 @@
 /** The server's calls, with its one-line problems as errors. */
 import type {
+  AlbumAnswer,
   AppendAnswer,
   BoardAnswer,
   BoardList,
@@ -10,6 +11,7 @@ import type {
   ErrorAnswer,
   JobAnswer,
   JobList,
+  NewAlbumVersion,
   NewBoardVersion,
   OwnBoardAnswer,
   OwnBoardList,
@@ -77,6 +79,15 @@ export const api = {
   setMeter: (setting: MeterSetting) => post<MeterNow>("/meter", setting),
   meterWanted: (wanted: WantedReading) => post<null>("/meter/wanted", wanted),
   meterDrivers: () => call<DriverList>("/meter/drivers"),
+  boardPicture: (id: string, data: Blob) =>
+    call<unknown>(`/board-pictures/${id}`, {
+      method: "POST",
+      headers: { "content-type": data.type },
+      body: data,
+    }),
+  album: (board: string) => call<AlbumAnswer>(`/albums?${new URLSearchParams({ board })}`),
+  keepAlbum: (board: string, version: NewAlbumVersion) =>
+    post<AppendAnswer>(`/albums?${new URLSearchParams({ board })}`, version),
   stock: () => call<StockAnswer>("/stock"),
   stockLine: (typed: TypedLine) => post<StockAnswer>("/stock/lines", typed),
   stockGone: (gone: GoneLine) => post<StockAnswer>("/stock/gone", gone),

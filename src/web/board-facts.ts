@@ -1,4 +1,5 @@
-/** The few facts of a board file that the page lists by itself: which parts there are and which come off by a plug. */
+/** The few facts of a board file that the page lists by itself: which parts there are, which come off by a plug, where its pins lead. */
+import type { BoardPin } from "../wire/job-api.ts";
 
 export interface PartFact {
   readonly ref: string;
@@ -27,6 +28,26 @@ export function partFacts(board: unknown): readonly PartFact[] {
       role: text(part.role),
       plugged: part.plugged === true,
     };
+  });
+}
+
+/** The net that each pin (`Q1.c`) is soldered to. */
+export function netsOfPins(board: unknown): ReadonlyMap<string, string> {
+  return new Map(
+    Object.entries(record(record(board).parts)).flatMap(([ref, part]) =>
+      Object.entries(record(record(part).pins)).map(([pin, net]) => [`${ref}.${pin}`, text(net)] as const),
+    ),
+  );
+}
+
+/** Test points that the board file puts on its picture, as places of their nets. */
+export function pointsOnPicture(board: unknown): readonly BoardPin[] {
+  return Object.values(record(record(board).points)).flatMap((value) => {
+    const { net, xy } = record(value);
+    const [x, y] = Array.isArray(xy) ? (xy as readonly unknown[]) : [];
+    return typeof x === "number" && typeof y === "number"
+      ? [{ place: text(net), side: "top" as const, x, y }]
+      : [];
   });
 }
 

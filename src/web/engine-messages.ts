@@ -2,6 +2,7 @@
 import type { ActionView } from "../wire/bench-view.ts";
 import type { BoardChange, OwnBoardView } from "../wire/composer-view.ts";
 import type { TypedFit } from "../wire/fit-view.ts";
+import type { BoardPin, BoardSide } from "../wire/job-api.ts";
 import type { Chained, Lesson, Linked } from "../wire/learnt-view.ts";
 import type { ReferenceChange, TraceAnswers } from "../wire/own-board.ts";
 import type { KeptLine } from "../wire/stock-api.ts";
@@ -34,6 +35,8 @@ export type EngineRequest =
       readonly typed: TypedFit;
       readonly drawerSeen: number;
     } & JobSoFar)
+  | ({ readonly ask: "stages"; readonly askId: number } & JobSoFar)
+  | { readonly ask: "drawing"; readonly askId: number; readonly content: unknown }
   | ({ readonly ask: "hidden"; readonly askId: number; readonly practice: PracticeInfo } & JobSoFar)
   | ({ readonly ask: "teach"; readonly askId: number; readonly title: string } & JobSoFar)
   | ({ readonly ask: "ways"; readonly askId: number; readonly practice: PracticeInfo } & JobSoFar)
@@ -81,6 +84,16 @@ export type EngineRequest =
       /** the new job's header */
       readonly header: JobHeader;
     };
+
+/** A board drawn from its file: SVG of each side, and where its pins are on them, by fractions of the picture. */
+export interface Drawing {
+  /** millimetres */
+  readonly width: number;
+  readonly height: number;
+  readonly faces: readonly { readonly side: BoardSide; readonly svg: string }[];
+  /** the pads that are easiest to find first */
+  readonly pads: readonly BoardPin[];
+}
 
 /** What stands in a closed job about being learnt from. */
 export interface LessonFacts {

@@ -17,6 +17,7 @@ import type { Job } from "../job/job.ts";
 import { leftOutBy, lessonOf } from "../job/lesson-of-job.ts";
 import { parseJob } from "../job/parse-job.ts";
 import { changedReferences, type ReferenceChange } from "../job/reference-change.ts";
+import { stageViews } from "../job/stage-view.ts";
 import { likelyNext, warmUp, workAhead } from "../job/work-ahead.ts";
 import { learn } from "../learning/learnt.ts";
 import type { Lesson } from "../learning/lesson.ts";
@@ -36,6 +37,7 @@ import { bring } from "../sharing/bring.ts";
 import { withGoodRead } from "../sharing/good-read.ts";
 import { outcomesOf, type PooledOutcomes, pooled } from "../sharing/outcomes.ts";
 import { packText } from "../sharing/pack.ts";
+import { ownDrawing } from "../shipped/drawing/drawn-board.ts";
 import { caseAnswer, caseJob } from "../teaching/case-bench.ts";
 import { casePage } from "../teaching/case-page.ts";
 import { costWords, namedWays } from "../teaching/side-by-side.ts";
@@ -220,6 +222,10 @@ function answer(request: EngineRequest): unknown {
       return practice(request, request.practice, request.action as unknown as Asked);
     case "why":
       return taken(becauseView(taken(beliefOf(jobOf(request), session)), request.part));
+    case "stages":
+      return stageViews(taken(beliefOf(jobOf(request), session)));
+    case "drawing":
+      return ownDrawing(taken(parseBoard(request.content)));
     case "fit":
       return partFit(request, request.part, request.typed);
     case "hidden":

@@ -1,5 +1,5 @@
 /** The worker behind promises. Views that nobody waits for any more are dropped, not computed. */
-import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
+import type { ActionView, BecauseView, BenchView, StageView } from "../wire/bench-view.ts";
 import type { BoardChange, ComposerView } from "../wire/composer-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type { Chained, JobFigures, LearntView, Lesson, Linked } from "../wire/learnt-view.ts";
@@ -9,6 +9,7 @@ import type {
   BringRequest,
   BroughtBoard,
   Description,
+  Drawing,
   EngineAnswer,
   EngineProgress,
   EngineRequest,
@@ -91,6 +92,16 @@ export class Engine {
   /** Why a part is suspected or cleared. */
   async why(job: JobSoFar, part: string): Promise<BecauseView> {
     return (await this.#ask({ ask: "why", part, ...job })) as BecauseView;
+  }
+
+  /** The stages of the board, mains to motor, and what the readings have said of each. */
+  async stages(job: JobSoFar): Promise<readonly StageView[]> {
+    return (await this.#ask({ ask: "stages", ...job })) as readonly StageView[];
+  }
+
+  /** The picture drawn from a board file that means it; null where only a photo could tell. */
+  async drawing(content: unknown): Promise<Drawing | null> {
+    return (await this.#ask({ ask: "drawing", content })) as Drawing | null;
   }
 
   /** Which part will do in a place, beside what was typed of one; `drawerSeen` tells one state of the drawer from the next. */

@@ -11,7 +11,7 @@ import { Away, api, Refused } from "./api.ts";
 import { noteConflicts } from "./conflict-keeper.ts";
 import { freshOrKept } from "./fresh-or-kept.ts";
 import type { KeptEvent, KeptJob } from "./job-event.ts";
-import type { PictureToSend } from "./picture.ts";
+import type { PictureToSend } from "./picture/kept-picture.ts";
 
 interface Outbox {
   /** a job that the server has not seen yet */

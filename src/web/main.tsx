@@ -17,6 +17,7 @@ import "./style/beside.css";
 import "./style/money.css";
 import "./style/drawer.css";
 import "./style/wire.css";
+import "./style/picture.css";
 
 const page = document.getElementById("page");
 if (page === null) throw new Error("index.html has no #page");

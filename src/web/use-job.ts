@@ -1,9 +1,9 @@
 /** One open job: its log in this browser, the engine's view of it, and how it stands with the server. */
 import { useCallback, useEffect, useRef, useState } from "react";
-import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
+import type { ActionView, BecauseView, BenchView, StageView } from "../wire/bench-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type { Engine } from "./engine.ts";
-import type { HiddenFaults, JobSoFar, PracticeInfo } from "./engine-messages.ts";
+import type { Drawing, HiddenFaults, JobSoFar, PracticeInfo } from "./engine-messages.ts";
 import { happened, type KeptEvent, type KeptJob, newId, type Outcome } from "./job-event.ts";
 import { drawer, dropRefused, keepEvents, keepNews, openJob, type Sent, type Sync, send } from "./keeper.ts";
 import { listen, listenBack } from "./stream.ts";
@@ -32,6 +32,8 @@ export interface OpenJob {
   hidden(): Promise<HiddenFaults>;
   why(part: string): Promise<BecauseView>;
   partFit(part: string, typed: TypedFit): Promise<FitView>;
+  stages(): Promise<readonly StageView[]>;
+  drawing(): Promise<Drawing | null>;
 }
 
 /** Sends what waits, again and again until it is there; `caughtUp` follows where others had added to the job meanwhile. */
@@ -152,8 +154,8 @@ function usePracticeBoard(engine: Engine | null, job: KeptJob | null, events: re
   return { practice, hidden };
 }
 
-/** What the engine says of one part; the same functions while the log is. */
-function useAboutPart(
+/** What the engine says of a part, of the stages, of the board as drawn; the same functions while the log is. */
+function useAboutBoard(
   engine: Engine | null,
   job: KeptJob | null,
   events: readonly KeptEvent[],
@@ -173,7 +175,16 @@ function useAboutPart(
     // another look into the drawer makes another answer
     [ask, drawerSeen],
   );
-  return { why, partFit };
+  const stages = useCallback(() => ask((on, soFar) => on.stages(soFar)), [ask]);
+  // the log has no part in it
+  const drawing = useCallback(
+    () =>
+      engine === null || header === undefined
+        ? Promise.reject<Drawing | null>(new Error("the engine is still starting"))
+        : engine.drawing(header.board),
+    [engine, header],
+  );
+  return { why, partFit, stages, drawing };
 }
 
 /** The job's log on this screen: from this browser and the bench computer, and what others add while it is open. */
@@ -255,7 +266,7 @@ export function useJob(id: string): OpenJob {
     void dropRefused(id).then(load).then(push);
   };
   const { practice, hidden } = usePracticeBoard(engine, known, events);
-  const { why, partFit } = useAboutPart(engine, known, events, seen);
+  const about = useAboutBoard(engine, known, events, seen);
   return {
     id,
     job,
@@ -271,7 +282,6 @@ export function useJob(id: string): OpenJob {
     takeBackRefused,
     practice,
     hidden,
-    why,
-    partFit,
+    ...about,
   };
 }

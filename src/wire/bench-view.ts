@@ -11,3 +11,4 @@ export type {
 } from "../job/bench-view-shape.ts";
 export type { MoneyView, OfferView, ToGoView } from "../job/money-view-shape.ts";
 export type { StoreView } from "../job/safety-view-shape.ts";
+export type { StageState, StageView } from "../job/stage-view-shape.ts";

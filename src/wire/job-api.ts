@@ -16,9 +16,14 @@
  * GET  /api/boards/:id                -> BoardAnswer
  * GET  /api/own-boards                -> OwnBoardList
  * GET  /api/own-boards/:id            -> OwnBoardAnswer, every version of it
+ * POST /api/board-pictures/:id        the JPEG or PNG itself, without metadata -> PictureAnswer
+ * GET  /api/board-pictures/:id        -> the picture
+ * GET  /api/albums?board=             -> AlbumAnswer: a board's pictures and the places pinned on them
+ * POST /api/albums?board=             NewAlbumVersion -> AppendAnswer; posting the same again adds nothing
  * POST /api/own-boards/:id/versions   NewBoardVersion -> AppendAnswer; posting the same again adds nothing
  */
 
+import type { BoardAlbum } from "../job/board-album.ts";
 import type { OwnBoard, OwnBoardSummary } from "../job/board-store.ts";
 import type { EarlierJob } from "../job/earlier-jobs.ts";
 import type {
@@ -37,6 +42,7 @@ export const ID_PATTERN = /^[A-Za-z0-9_-]{1,64}$/;
 export const JOB_BYTES = 10_000_000;
 export const EVENTS_BYTES = 1_000_000;
 export const PICTURE_BYTES = 5_000_000;
+export const ALBUM_BYTES = 1_000_000;
 /** Pictures of one job at most. */
 export const PICTURES_PER_JOB = 60;
 
@@ -106,6 +112,13 @@ export interface BoardAnswer {
   readonly title: string;
   /** a board file's content */
   readonly board: unknown;
+}
+
+export type { BoardAlbum, BoardFace, BoardPin, BoardSide, NewAlbumVersion } from "../job/board-album.ts";
+
+export interface AlbumAnswer {
+  /** null: the board has no pictures yet */
+  readonly album: BoardAlbum | null;
 }
 
 export type { NewBoardVersion } from "../job/board-store.ts";

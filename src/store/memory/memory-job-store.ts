@@ -1,4 +1,5 @@
 /** A job store that forgets when the process ends: for tests, and the plainest statement of the port. */
+import type { AlbumStore, KeepsAlbums } from "../../job/board-album.ts";
 import type { BoardStore, KeepsBoards } from "../../job/board-store.ts";
 import { closedAs } from "../../job/closed-as.ts";
 import { type AskedBoard, type EarlierJob, earlierJobs } from "../../job/earlier-jobs.ts";
@@ -30,6 +31,7 @@ import {
   pictureConflict,
   samePicture,
 } from "../outcomes.ts";
+import { MemoryAlbumStore } from "./memory-album-store.ts";
 import { MemoryBoardStore } from "./memory-board-store.ts";
 
 interface Entry {
@@ -42,10 +44,11 @@ interface Entry {
   pictures: Picture[];
 }
 
-export class MemoryJobStore implements JobStore, KeepsBoards, StockStore, ShopStore {
+export class MemoryJobStore implements JobStore, KeepsBoards, KeepsAlbums, StockStore, ShopStore {
   readonly #jobs = new Map<string, Entry>();
   readonly #clock: Clock;
   readonly boards: BoardStore;
+  readonly albums: AlbumStore = new MemoryAlbumStore();
   readonly #stock = new StockFold();
   #shop: Shop = NEW_SHOP;
   #changes = 0;

@@ -1,5 +1,6 @@
 import { chmodSync, mkdirSync } from "node:fs";
 import { join } from "node:path";
+import type { KeepsAlbums } from "../../job/board-album.ts";
 import type { KeepsBoards } from "../../job/board-store.ts";
 import type { Clock, JobStore } from "../../job/job-store.ts";
 import type { ShopStore } from "../../job/shop.ts";
@@ -11,7 +12,7 @@ import { SqliteJobStore } from "./sqlite-job-store.ts";
 export function openSqliteStore(
   dataDir: string,
   clock: Clock,
-): JobStore & KeepsBoards & StockStore & ShopStore {
+): JobStore & KeepsBoards & KeepsAlbums & StockStore & ShopStore {
   mkdirSync(dataDir, { recursive: true, mode: 0o700 });
   const file = join(dataDir, "jobs.sqlite");
   const connection = openConnection(file);

@@ -88,6 +88,48 @@ export const SCHEMA_STEPS: readonly string[] = [
   CREATE TRIGGER shop_kept BEFORE DELETE ON shop
     BEGIN SELECT RAISE(ABORT, 'the terms of the shop are not deleted: keep them anew'); END;
   `,
+  // Pictures by what they hold. Those from before stay where they are; the view shows both as one.
+  `
+  CREATE TABLE picture_content (
+    hash TEXT PRIMARY KEY,
+    type TEXT NOT NULL CHECK (type IN ('image/jpeg', 'image/png')),
+    data BLOB NOT NULL
+  ) STRICT;
+  CREATE TABLE job_picture (
+    arrival INTEGER PRIMARY KEY AUTOINCREMENT,
+    job TEXT NOT NULL REFERENCES job(id),
+    id TEXT NOT NULL,
+    hash TEXT NOT NULL REFERENCES picture_content(hash),
+    received_at TEXT NOT NULL,
+    UNIQUE (job, id)
+  ) STRICT;
+  CREATE VIEW picture_of_job AS
+    SELECT job, id, type, data, received_at, 0 AS later, arrival FROM picture
+    UNION ALL
+    SELECT job, id, type, data, received_at, 1 AS later, arrival FROM job_picture JOIN picture_content USING (hash);
+  CREATE TABLE board_picture (
+    id TEXT PRIMARY KEY,
+    hash TEXT NOT NULL REFERENCES picture_content(hash),
+    received_at TEXT NOT NULL
+  ) STRICT;
+  CREATE TABLE board_album (
+    arrival INTEGER PRIMARY KEY AUTOINCREMENT,
+    board TEXT NOT NULL,
+    id TEXT NOT NULL,
+    album TEXT NOT NULL CHECK (json_valid(album)),
+    received_at TEXT NOT NULL,
+    UNIQUE (board, id)
+  ) STRICT;
+  ${["picture_content", "job_picture", "board_picture", "board_album"]
+    .map(
+      (table) => `
+  CREATE TRIGGER ${table}_stays BEFORE UPDATE ON ${table}
+    BEGIN SELECT RAISE(ABORT, 'a picture is not changed: add another'); END;
+  CREATE TRIGGER ${table}_kept BEFORE DELETE ON ${table}
+    BEGIN SELECT RAISE(ABORT, 'a picture is not deleted'); END;`,
+    )
+    .join("")}
+  `,
 ];
 
 /**

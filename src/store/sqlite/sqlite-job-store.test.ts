@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, describe, expect, it } from "vitest";
 import { NEW_SHOP } from "../../job/shop.ts";
+import { albumStoreContract } from "../album-store.contract.ts";
 import { boardStoreContract } from "../board-store.contract.ts";
 import { ACCEPT_ALL, jobStoreContract, newJob, note, steppingClock } from "../job-store.contract.ts";
 import { counting, fitting, someDiodes, stockStoreContract } from "../stock-store.contract.ts";
@@ -21,6 +22,7 @@ afterEach(() => {
   for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
 });
 
+albumStoreContract("the SQLite store", (clock) => openSqliteStore(freshFolder(), clock));
 boardStoreContract("the SQLite store", (clock) => openSqliteStore(freshFolder(), clock));
 jobStoreContract("the SQLite store", (clock) => openSqliteStore(freshFolder(), clock));
 stockStoreContract("the SQLite store", (clock) => openSqliteStore(freshFolder(), clock));
@@ -123,6 +125,37 @@ describe("the SQLite file", () => {
       expect(() => connection.exec(statement), statement).toThrow();
     }
     expect((await store.readJob("j1"))?.events).toEqual([note("e1")]);
+    await store.close();
+  });
+});
+
+describe("pictures in the SQLite file", () => {
+  const pixels = { type: "image/png", data: Uint8Array.of(0x89, 0x50, 7) } as const;
+
+  it("have their bytes on the disk once, whether a job or a board shows them", async () => {
+    const connection = openConnection(join(freshFolder(), "jobs.sqlite"));
+    const store = new SqliteJobStore(connection, steppingClock());
+    await store.createJob(newJob("j1"));
+    await store.addPicture("j1", { id: "front", ...pixels });
+    await store.albums.keepPicture({ id: "p1", ...pixels });
+    expect(connection.all("SELECT count(*) AS kept FROM picture_content", [])).toEqual([{ kept: 1 }]);
+    expect(() => connection.exec("DELETE FROM picture_content")).toThrow(/not deleted/);
+    await store.close();
+  });
+
+  it("of a file from before are still the job's, and stand before those that came since", async () => {
+    const connection = openConnection(join(freshFolder(), "jobs.sqlite"));
+    migrate(connection, steppingClock(), SCHEMA_STEPS.slice(0, 3));
+    connection.run("INSERT INTO job VALUES ('j1', 't', NULL, 'b', '{}', '2026')", []);
+    connection.run("INSERT INTO picture (job, id, type, data, received_at) VALUES ('j1', 'old', ?, ?, '')", [
+      pixels.type,
+      pixels.data,
+    ]);
+    const store = new SqliteJobStore(connection, steppingClock());
+    await store.addPicture("j1", { id: "new", ...pixels });
+    expect((await store.readJob("j1"))?.pictures.map(({ id }) => id)).toEqual(["old", "new"]);
+    expect(await store.readPicture("j1", "old")).toEqual({ id: "old", ...pixels });
+    expect(await store.addPicture("j1", { id: "old", ...pixels })).toMatchObject({ added: 0, length: 2 });
     await store.close();
   });
 });

@@ -1,5 +1,6 @@
 /** Jobs kept in one SQLite file: rows in, rows out; every rule that SQL can hold stands in `schema.ts`. */
 import type { Verdict } from "../../bench/event.ts";
+import type { AlbumStore, KeepsAlbums } from "../../job/board-album.ts";
 import type { BoardStore, KeepsBoards } from "../../job/board-store.ts";
 import { closedAs } from "../../job/closed-as.ts";
 import { type AskedBoard, type EarlierJob, earlierJobs } from "../../job/earlier-jobs.ts";
@@ -13,7 +14,6 @@ import type {
   KeptJob,
   NewJob,
   Picture,
-  PictureType,
   PracticeInfo,
   Refusal,
   Written,
@@ -25,24 +25,19 @@ import type { CountEvent } from "../../parts/stock/stock-event.ts";
 import type { Count, StockStore } from "../../parts/stock/stock-store.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import { sortNewEvents } from "../new-events.ts";
-import {
-  boardNameOf,
-  createConflict,
-  isSameJob,
-  kindOnBoard,
-  noSuchJob,
-  pictureConflict,
-  samePicture,
-} from "../outcomes.ts";
+import { boardNameOf, createConflict, isSameJob, kindOnBoard, noSuchJob } from "../outcomes.ts";
 import { BoardRows } from "./board-rows.ts";
 import { inTransaction, type Row, type SqlConnection, type SqlValue } from "./connection.ts";
+import { PictureRows } from "./picture-rows.ts";
 import { migrate } from "./schema.ts";
 import { StockRows } from "./stock-rows.ts";
 
-export class SqliteJobStore implements JobStore, KeepsBoards, StockStore, ShopStore {
+export class SqliteJobStore implements JobStore, KeepsBoards, KeepsAlbums, StockStore, ShopStore {
   readonly #connection: SqlConnection;
   readonly #clock: Clock;
   readonly boards: BoardStore;
+  readonly albums: AlbumStore;
+  readonly #pictures: PictureRows;
   readonly #stock: StockRows;
 
   /** Takes over the connection and brings its schema up to date; throws where that cannot be done. */
@@ -51,6 +46,8 @@ export class SqliteJobStore implements JobStore, KeepsBoards, StockStore, ShopSt
     this.#clock = clock;
     migrate(connection, clock);
     this.boards = new BoardRows(connection, clock);
+    this.#pictures = new PictureRows(connection, clock);
+    this.albums = this.#pictures;
     this.#stock = new StockRows(connection);
   }
 
@@ -88,7 +85,7 @@ export class SqliteJobStore implements JobStore, KeepsBoards, StockStore, ShopSt
          (SELECT count(*) FROM event WHERE event.job = job.id) AS event_count,
          max(created_at,
            coalesce((SELECT max(received_at) FROM event WHERE event.job = job.id), ''),
-           coalesce((SELECT max(received_at) FROM picture WHERE picture.job = job.id), '')) AS changed_at
+           coalesce((SELECT max(received_at) FROM picture_of_job WHERE picture_of_job.job = job.id), '')) AS changed_at
        FROM job
        ORDER BY changed_at DESC, job.rowid DESC`,
       [],
@@ -148,20 +145,12 @@ export class SqliteJobStore implements JobStore, KeepsBoards, StockStore, ShopSt
   async readJob(id: string): Promise<KeptJob | null> {
     const row = this.#jobRow(id);
     if (row === null) return null;
-    const pictures = this.#connection.all(
-      "SELECT id, type, length(data) AS bytes FROM picture WHERE job = ? ORDER BY arrival",
-      [id],
-    );
     return {
       id,
       ...headOf(row),
       createdAt: text(row.created_at),
       events: this.#events(id),
-      pictures: pictures.map((picture) => ({
-        id: text(picture.id),
-        type: text(picture.type) as PictureType,
-        bytes: Number(picture.bytes),
-      })),
+      pictures: this.#pictures.ofJob(id),
     };
   }
 
@@ -192,23 +181,13 @@ export class SqliteJobStore implements JobStore, KeepsBoards, StockStore, ShopSt
   }
 
   async addPicture(job: string, picture: Picture): Promise<Written | Refusal> {
-    return inTransaction(this.#connection, () => {
-      if (this.#jobRow(job) === null) return noSuchJob(job);
-      const there = this.#picture(job, picture.id);
-      if (there !== null && !samePicture(there, picture)) return pictureConflict(picture.id);
-      if (there === null) {
-        this.#connection.run(
-          "INSERT INTO picture (job, id, type, data, received_at) VALUES (?, ?, ?, ?, ?)",
-          [job, picture.id, picture.type, picture.data, this.#clock()],
-        );
-      }
-      const count = this.#connection.all("SELECT count(*) AS kept FROM picture WHERE job = ?", [job]);
-      return { ok: true, added: there === null ? 1 : 0, length: Number(count[0]?.kept ?? 0) };
-    });
+    return inTransaction(this.#connection, () =>
+      this.#jobRow(job) === null ? noSuchJob(job) : this.#pictures.addToJob(job, picture),
+    );
   }
 
   async readPicture(job: string, id: string): Promise<Picture | null> {
-    return this.#picture(job, id);
+    return this.#pictures.oneOfJob(job, id);
   }
 
   async readStock(): Promise<Stock> {
@@ -260,13 +239,6 @@ export class SqliteJobStore implements JobStore, KeepsBoards, StockStore, ShopSt
         now,
       ]);
     }
-  }
-
-  #picture(job: string, id: string): Picture | null {
-    const row = this.#connection.all("SELECT type, data FROM picture WHERE job = ? AND id = ?", [job, id])[0];
-    if (row === undefined) return null;
-    if (!(row.data instanceof Uint8Array)) throw new Error(`picture "${id}" of job "${job}" is not bytes`);
-    return { id, type: text(row.type) as PictureType, data: new Uint8Array(row.data) };
   }
 }
 

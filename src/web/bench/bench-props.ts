@@ -1,6 +1,7 @@
 /** What the bench gives its views: what to show, and the hands that act on it. */
 import type { ActionView, BenchView, CardView } from "../../wire/bench-view.ts";
 import type { KeptEvent, Outcome } from "../job-event.ts";
+import type { BoardPicture } from "../picture/use-board-picture.ts";
 import type { OpenJob } from "../use-job.ts";
 import type { Agenda } from "./agenda.ts";
 import type { FittedHere } from "./shelve.tsx";
@@ -18,10 +19,22 @@ export interface Hands {
   throwSwitch(on: boolean): void;
 }
 
+/** The board's picture, and what is looked for on it. */
+export interface BoardDesk {
+  readonly picture: BoardPicture;
+  /** the step on the card */
+  readonly card: CardView | null;
+  /** the place to be pinned; null: none in particular */
+  readonly wanted: string | null;
+  /** brings the picture up, to pin `place` where one is given */
+  look(place: string | null): void;
+}
+
 export interface PanelProps {
   readonly open: OpenJob;
   readonly view: BenchView;
   readonly hands: Hands;
+  readonly desk: BoardDesk;
 }
 
 export interface CardProps {
@@ -30,6 +43,7 @@ export interface CardProps {
   readonly card: CardView;
   readonly agenda: Agenda;
   readonly hands: Hands;
+  readonly desk: BoardDesk;
   /** the engine has not yet answered for the last entry */
   readonly waiting: boolean;
   /** power is on and not yet recorded */

@@ -3,7 +3,7 @@ import { useState } from "react";
 import type { BenchView } from "../../wire/bench-view.ts";
 import { happened } from "../job-event.ts";
 import { bareCard } from "../words.ts";
-import type { Hands } from "./bench-props.ts";
+import type { BoardDesk, Hands } from "./bench-props.ts";
 import { Probes } from "./probes.tsx";
 import { DigitField, modeOf } from "./reading-keys.tsx";
 import type { AskedBeside, Beside } from "./use-beside.ts";
@@ -13,9 +13,10 @@ interface Props {
   readonly beside: Beside;
   readonly view: BenchView;
   readonly hands: Hands;
+  readonly desk: BoardDesk;
 }
 
-export function BesideCard({ asked, beside, view, hands }: Props) {
+export function BesideCard({ asked, beside, view, hands, desk }: Props) {
   const [problem, setProblem] = useState<string | null>(null);
   const read = (reading: number | string) => {
     if (typeof reading !== "number" && reading !== "OL")
@@ -31,7 +32,7 @@ export function BesideCard({ asked, beside, view, hands }: Props) {
           Not this one
         </button>
       </div>
-      <Probes card={bareCard(asked.check)} places={view.places} />
+      <Probes card={bareCard(asked.check)} places={view.places} desk={desk} />
       <p className="cautions">
         On the good board, whole and off the mains, each of its stores of charge proven empty before a probe
         goes on it.

@@ -4,7 +4,7 @@ import { actionKey } from "../job-event.ts";
 import { MoneyFold } from "../money/money-fold.tsx";
 import type { OpenJob } from "../use-job.ts";
 import type { Agenda } from "./agenda.ts";
-import type { Hands } from "./bench-props.ts";
+import type { BoardDesk, Hands } from "./bench-props.ts";
 import { BesideCard } from "./beside-card.tsx";
 import { BesideFold, LastCompared } from "./beside-fold.tsx";
 import { CheckCard } from "./check-card.tsx";
@@ -18,10 +18,11 @@ interface Props {
   readonly agenda: Agenda;
   readonly hands: Hands;
   readonly beside: Beside;
+  readonly desk: BoardDesk;
   readonly switchedOn: boolean;
 }
 
-export function CardPlace({ open, view, agenda, hands, beside, switchedOn }: Props) {
+export function CardPlace({ open, view, agenda, hands, beside, desk, switchedOn }: Props) {
   const { card } = agenda;
   const practice = open.job !== null && open.job !== "loading" && open.job.practice !== null;
   const waiting = open.behind && agenda.inRow === null && agenda.chosen === null;
@@ -50,6 +51,7 @@ export function CardPlace({ open, view, agenda, hands, beside, switchedOn }: Pro
           beside={beside}
           view={view}
           hands={hands}
+          desk={desk}
         />
       ) : card === null ? (
         <p className="problem">Nothing is proposed. Enter a check of your own, or close the job.</p>
@@ -61,6 +63,7 @@ export function CardPlace({ open, view, agenda, hands, beside, switchedOn }: Pro
           card={card}
           agenda={agenda}
           hands={hands}
+          desk={desk}
           waiting={waiting}
           switchedOn={switchedOn && card.action.do === "power"}
         />

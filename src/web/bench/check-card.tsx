@@ -20,7 +20,7 @@ import { usePartFit } from "./use-part-fit.ts";
 import { WhichPart } from "./which-part.tsx";
 
 export function CheckCard(props: CardProps) {
-  const { card, view, agenda, hands, switchedOn } = props;
+  const { card, view, agenda, hands, desk, switchedOn } = props;
   const gate = gateBefore(view, agenda);
   const fit = usePartFit(props.open, card.action.do === "replace" ? field(card.action, "part") : null);
   const article = useFocusAt(switchedOn);
@@ -38,7 +38,7 @@ export function CheckCard(props: CardProps) {
       {switchedOn ? (
         <h2 className="headline">It is on: hands off</h2>
       ) : (
-        <Probes card={card} places={view.places} />
+        <Probes card={card} places={view.places} desk={desk} />
       )}
       {!switchedOn && <BeforeStep card={card} currency={view.currency} />}
       {!switchedOn && <BesideBaseline card={card} view={view} />}

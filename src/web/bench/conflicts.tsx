@@ -10,7 +10,7 @@ const WHY: Readonly<Record<Conflict["why"], string>> = {
   closed: "Entered in a job that was closed meanwhile",
 };
 
-export function Conflicts({ open, view, hands }: PanelProps) {
+export function Conflicts({ open, view, hands }: Omit<PanelProps, "desk">) {
   const conflicts = useConflicts(open.id);
   const line = (id: string) => view.log.find((one) => one.id === id && !one.undone);
   const shown = conflicts.flatMap((conflict) => {

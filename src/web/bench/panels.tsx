@@ -2,6 +2,7 @@
 
 import { type KeyboardEvent, type ReactNode, useRef } from "react";
 import type { Layout } from "../layout.ts";
+import { BoardPanel } from "../picture/board-panel.tsx";
 import type { PanelProps } from "./bench-props.ts";
 import { EnterPanel } from "./enter-panel.tsx";
 import { GridPanel } from "./grid-panel.tsx";
@@ -20,6 +21,7 @@ interface Tab {
 const TABS: readonly Tab[] = [
   { name: "check", words: "Check", panel: null, on: ["phone"] },
   { name: "suspects", words: "Suspects", panel: SuspectsPanel, on: ["phone", "middle"] },
+  { name: "board", words: "Board", panel: BoardPanel, on: ["phone", "middle", "wide"] },
   { name: "grid", words: "Grid", panel: GridPanel, on: ["phone", "middle", "wide"] },
   { name: "log", words: "Log", panel: LogPanel, on: ["phone", "middle", "wide"] },
   { name: "enter", words: "Enter", panel: EnterPanel, on: ["phone", "middle", "wide"] },

@@ -2,7 +2,7 @@
 import { useCallback, useEffect, useState } from "react";
 import { PictureField } from "../intake/pictures.tsx";
 import { keepPictures, picturesOf, send } from "../keeper.ts";
-import type { PictureToSend } from "../picture.ts";
+import type { PictureToSend } from "../picture/kept-picture.ts";
 
 export function PicturesStrip({ job }: { readonly job: string }) {
   const [shown, setShown] = useState<readonly string[]>([]);

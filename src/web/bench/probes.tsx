@@ -1,15 +1,25 @@
 /** Where the probes go, or which part the hand takes: the largest words on the page. */
+import type { ReactNode } from "react";
 import type { BenchView, CardView } from "../../wire/bench-view.ts";
 import { field } from "../job-event.ts";
+import { askedSpots } from "../picture/asked-spots.ts";
+import { Magnifier } from "../picture/magnifier.tsx";
+import { Unpinned, WholeBoard } from "../picture/whole-board.tsx";
 import { ModeDrawing, ProbeDrawing } from "../shell/icons.tsx";
 import { FOUR_WIRES, MODE_WORDS } from "../words.ts";
+import type { BoardDesk } from "./bench-props.ts";
 
 interface Props {
   readonly card: CardView;
   readonly places: BenchView["places"];
+  readonly desk: BoardDesk;
 }
 
-export function Probes({ card, places }: Props) {
+export function Probes({ card, places, desk }: Props) {
+  const { picture } = desk;
+  const asked = askedSpots(picture, card);
+  const board = <WholeBoard picture={picture} asked={asked} onBoard={desk.look} />;
+  const unpinned = <Unpinned picture={picture} asked={asked} places={places} onBoard={desk.look} />;
   // amps are read off the supply: a meter in its amps range across two places is a short
   const probed = card.action.do === "measure" && field(card.action, "mode") !== "amps";
   if (!probed || field(card.action, "red") === null)
@@ -28,6 +38,8 @@ export function Probes({ card, places }: Props) {
             </div>
           </section>
         ))}
+        {board}
+        {unpinned}
       </>
     );
   const mode = field(card.action, "mode") ?? "";
@@ -35,13 +47,21 @@ export function Probes({ card, places }: Props) {
     <>
       {card.probesOn !== null && <h2 className="probes-on">{card.probesOn}</h2>}
       <div className="probes">
-        <Probe tone="red" place={field(card.action, "red")} words={card.red} places={places} />
-        <Probe tone="black" place={field(card.action, "black")} words={card.black} places={places} />
+        <Probe tone="red" place={field(card.action, "red")} words={card.red} places={places}>
+          {asked.red !== null && <Magnifier picture={picture} spot={asked.red} tone="red" />}
+        </Probe>
+        <Probe tone="black" place={field(card.action, "black")} words={card.black} places={places}>
+          {asked.black !== null && <Magnifier picture={picture} spot={asked.black} tone="black" />}
+        </Probe>
       </div>
-      <p className="mode">
-        <ModeDrawing mode={mode} />
-        {field(card.action, "wires") === "4" ? FOUR_WIRES : (MODE_WORDS[mode] ?? mode)}
-      </p>
+      <div className="mode-and-board">
+        <p className="mode">
+          <ModeDrawing mode={mode} />
+          {field(card.action, "wires") === "4" ? FOUR_WIRES : (MODE_WORDS[mode] ?? mode)}
+        </p>
+        {board}
+      </div>
+      {unpinned}
     </>
   );
 }
@@ -68,9 +88,10 @@ interface ProbeProps {
   readonly place: string | null;
   readonly words: string | null;
   readonly places: BenchView["places"];
+  readonly children?: ReactNode;
 }
 
-function Probe({ tone, place, words, places }: ProbeProps) {
+function Probe({ tone, place, words, places, children }: ProbeProps) {
   const named =
     words === null || words === place ? places.find((known) => known.place === place)?.words : words;
   return (
@@ -81,6 +102,7 @@ function Probe({ tone, place, words, places }: ProbeProps) {
       </p>
       <p className="probe-words">{named ?? place}</p>
       {named !== undefined && place !== null && <p className="probe-place">{place}</p>}
+      {children}
     </div>
   );
 }

@@ -5,7 +5,7 @@ import type { CardProps } from "./bench-props.ts";
 import { overrule, overruledBy } from "./overrule.ts";
 import { Reasons } from "./reasons.tsx";
 
-type Props = Omit<CardProps, "open" | "waiting" | "switchedOn">;
+type Props = Omit<CardProps, "open" | "desk" | "waiting" | "switchedOn">;
 
 export function SomethingElse({ card, view, agenda, hands }: Props) {
   const [open, setOpen] = useState(false);

@@ -2,7 +2,7 @@
 import { partFacts, withAssumed } from "../board-facts.ts";
 import { happened, type JobHeader, type KeptEvent, newId } from "../job-event.ts";
 import { type TermsTyped, termsOf, termsProblem, USUAL_TERMS } from "../money/terms-typed.ts";
-import type { PictureToSend } from "../picture.ts";
+import type { PictureToSend } from "../picture/kept-picture.ts";
 
 export const CAUSES: readonly { readonly cause: string; readonly words: string; readonly hint: string }[] = [
   { cause: "water", words: "Water", hint: "leak, flood, condensation" },

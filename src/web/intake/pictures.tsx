@@ -1,23 +1,26 @@
 /** Pictures of the board as it came in, made small enough to keep. */
 
 import { useState } from "react";
-import { keptPicture, type PictureToSend } from "../picture.ts";
+import { type KeptPicture, keptPicture, NoPicture } from "../picture/kept-picture.ts";
 import type { IntakeProps } from "./intake.ts";
 
 interface FieldProps {
   readonly words: string;
-  onPictures(pictures: readonly PictureToSend[]): void;
+  onPictures(pictures: readonly KeptPicture[]): void;
+  /** one picture alone */
+  readonly single?: boolean;
 }
 
 /** Takes pictures with the phone's camera, or from files. */
-export function PictureField({ words, onPictures }: FieldProps) {
+export function PictureField({ words, onPictures, single = false }: FieldProps) {
   const [problem, setProblem] = useState<string | null>(null);
   const take = async (files: readonly File[]) => {
     try {
       onPictures(await Promise.all(files.map(keptPicture)));
       setProblem(null);
-    } catch {
-      setProblem("That file is no picture this browser can read: take a JPEG or PNG.");
+    } catch (error) {
+      if (!(error instanceof NoPicture)) throw error;
+      setProblem(error.message);
     }
   };
   return (
@@ -28,8 +31,11 @@ export function PictureField({ words, onPictures }: FieldProps) {
           type="file"
           accept="image/*"
           capture="environment"
-          multiple
-          onChange={(event) => void take([...(event.target.files ?? [])])}
+          multiple={!single}
+          onChange={(event) => {
+            void take([...(event.target.files ?? [])]);
+            event.target.value = "";
+          }}
         />
       </label>
       {problem !== null && <p role="alert">{problem}</p>}

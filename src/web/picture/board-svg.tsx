@@ -1,0 +1,98 @@
+/** A piece of a board's picture with marks on it. Red is round and black is square, so that they differ without colour too. */
+import type { ReactNode } from "react";
+import { type Point, shownPoint, turnTransform } from "./turned.ts";
+import type { ShownFace } from "./use-board-picture.ts";
+
+export type Tone = "red" | "black" | "here" | "pin";
+
+export interface Mark {
+  readonly key: string;
+  readonly tone: Tone;
+  /** fractions of the picture */
+  readonly at: Point;
+}
+
+/** What is seen of the picture, in its pixels as shown. */
+export interface Window extends Point {
+  readonly width: number;
+  readonly height: number;
+}
+
+interface Props {
+  readonly face: ShownFace;
+  readonly window: Window;
+  readonly words: string;
+  readonly fill?: boolean;
+  readonly children?: ReactNode;
+}
+
+export function BoardSvg({ face, window: seen, words, fill = false, children }: Props) {
+  return (
+    <svg
+      className="board-svg"
+      viewBox={`${seen.x} ${seen.y} ${seen.width} ${seen.height}`}
+      preserveAspectRatio={fill ? "xMidYMid slice" : "xMidYMid meet"}
+      role="img"
+      aria-label={words}
+    >
+      <g transform={turnTransform(face)}>
+        <image href={face.picture} width={face.width} height={face.height} />
+      </g>
+      {children}
+    </svg>
+  );
+}
+
+/** `size`: radius, in pixels of the picture as shown. */
+export function MarkShape({
+  face,
+  mark,
+  size,
+}: {
+  readonly face: ShownFace;
+  readonly mark: Mark;
+  readonly size: number;
+}) {
+  const { x, y } = shownPoint(face, mark.at);
+  const width = size * 0.42;
+  if (mark.tone === "pin")
+    return <circle className="mark-pin" cx={x} cy={y} r={size * 0.45} strokeWidth={width / 2} />;
+  const shape = (name: string, stroke: number) =>
+    mark.tone === "black" ? (
+      <rect
+        className={name}
+        x={x - size}
+        y={y - size}
+        width={2 * size}
+        height={2 * size}
+        strokeWidth={stroke}
+      />
+    ) : (
+      <circle className={name} cx={x} cy={y} r={size} strokeWidth={stroke} />
+    );
+  return (
+    <g>
+      {shape("mark-case", width * 2.4)}
+      {shape(`mark-${mark.tone}`, width)}
+      <text className={`mark-letter mark-letter-${mark.tone}`} x={x} y={y - size * 1.6} fontSize={size * 1.7}>
+        {{ red: "R", black: "B", here: "" }[mark.tone]}
+      </text>
+    </g>
+  );
+}
+
+const ACROSS = ["left", "middle", "right"] as const;
+const DOWN = ["upper", "", "lower"] as const;
+
+/** `upper left`, `middle`, for who cannot see the picture. */
+export function fieldWords(face: ShownFace, at: Point): string {
+  const { x, y } = shownPoint(face, at);
+  const third = (share: number) => Math.min(2, Math.floor(share * 3)) as 0 | 1 | 2;
+  const turned = face.turn % 180 !== 0;
+  const across = ACROSS[third(x / (turned ? face.height : face.width))];
+  return `${DOWN[third(y / (turned ? face.width : face.height))]} ${across}`.trim();
+}
+
+export function sideWords(side: ShownFace["side"]): string {
+  return side === "top" ? "parts side" : "solder side";
+}
