@@ -24,7 +24,9 @@ export function cardText(view: BenchView, color: boolean): string {
     `  Why: ${card.why}\n`,
     card.good === null ? "" : `  A good board shows ${card.good}.\n`,
     baselineText(view, card),
-    ...view.recheck.map(({ words, amiss }) => `  ${amiss ? paint.yellow(`! ${words}`) : words}.\n`),
+    ...view.recheck
+      .filter(({ amiss }) => amiss || card.action.do === "power")
+      .map(({ words, amiss }) => `  ${amiss ? paint.yellow(`! ${words}`) : words}.\n`),
     expectText(card),
     rowText(card),
     stakeText(card, view.currency),

@@ -83,6 +83,7 @@ function expectedOf({ proposal, timeline }: Assessment): WhatIsExpected {
       repairProbability: outlook.repairProbability,
       goesOn: !stops,
       whyStop: stops ? proposal.why : "",
+      runs,
     },
   };
 }

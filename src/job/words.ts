@@ -86,7 +86,7 @@ export function actionWords(board: Board, action: Action | JobEvent): string {
     case "restore":
       return `Put ${partWords(board, action.part)} back`;
     case "replace":
-      return `Replace ${partWords(board, action.part)}`;
+      return `Replace ${partWords(board, action.part)}${action.with === undefined ? "" : `, with ${action.with}`}${action.used === true ? ", pulled" : ""}`;
     case "clip":
       return `Clip ${amount(action.ohms, "ohm")} across ${placeWords(board, action.at[0])} and ${placeWords(board, action.at[1])}`;
     case "unclip":

@@ -17,6 +17,7 @@ const EXPECTED: Expected = {
   money: 32,
   repairProbability: 0.8,
   goesOn: true,
+  runs: false,
   whyStop: "",
 };
 
@@ -63,6 +64,13 @@ describe("a quote", () => {
       reason: stops.whyStop,
     });
     expect(quoted({ newBoardPrice: 0 }, stops).advised).toBe("decline");
+  });
+
+  it("advises no new board in the place of one that runs", () => {
+    expect(quoted({}, { runs: true })).toMatchObject({
+      advised: "repair",
+      reason: expect.stringContaining("The board runs"),
+    });
   });
 
   it("names no price at which a board that cannot be repaired would pay", () => {

@@ -19,6 +19,8 @@ export interface Expected {
   readonly goesOn: boolean;
   /** why it stops, in the planner's words */
   readonly whyStop: string;
+  /** the board has run: what is left is to hand it back */
+  readonly runs: boolean;
 }
 
 export interface Offer {
@@ -90,10 +92,11 @@ function advice(
   price: Amount,
   board: Amount,
   needed: number | null,
-  { goesOn, whyStop, repairProbability }: Expected,
+  { goesOn, whyStop, repairProbability, runs }: Expected,
   terms: Terms,
 ): Pick<Quote, "advised" | "reason"> {
   const other = board.micros > 0n ? "replace" : "decline";
+  if (runs) return { advised: "repair", reason: "The board runs: what it took is spent." };
   if (!goesOn || needed === null)
     return { advised: other, reason: whyStop === "" ? "Going on is worth less than stopping." : whyStop };
   if (terms.agreed && needed > terms.agreedPrice && terms.minimumMargin > 0)

@@ -6,9 +6,9 @@ import { isObtainable } from "../money/prices.ts";
 import { type AtHand, DEFAULT_TERMS, type Terms } from "../money/terms.ts";
 import { priorTable } from "../priors/prior-table.ts";
 import { prior } from "./one-fault.fixture.ts";
+import { whereFrom } from "./part-at-hand.ts";
 import { repairModel } from "./repair-model.ts";
 import { bestCourse, repairPlan } from "./value.ts";
-import { whereFrom } from "./why.ts";
 
 const parsed = parseBoard(smallDrive());
 if (!parsed.ok) throw new Error(parsed.problem);

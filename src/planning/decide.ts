@@ -19,6 +19,7 @@ import type { Hypotheses } from "./hypotheses.ts";
 import { injectionForecast } from "./injection-step.ts";
 import type { DueStep } from "./make-safe.ts";
 import { motorGate } from "./motor-first.ts";
+import { fittedWith, whereFrom } from "./part-at-hand.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import { powerForecast, whyPower } from "./power-forecast.ts";
@@ -33,7 +34,7 @@ import { resolderFirst } from "./resolder.ts";
 import type { FindingStep } from "./steps.ts";
 import { MOSTLY_UNEXPLAINED, readingToRepeat } from "./unexplained.ts";
 import { bestCourse, FINDING_OUT_RATES, type PlanStep, repairPlan } from "./value.ts";
-import { type WhyInput, whereFrom, whyFinding, whyReplace, whyStop } from "./why.ts";
+import { type WhyInput, whyFinding, whyReplace, whyStop } from "./why.ts";
 
 /** Most alternatives named beside the proposal. */
 const MOST_OTHERS = 3;
@@ -242,7 +243,10 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
       ? atStake(action.part, spent, hypotheses, priors, model, found.steps, board, names)
       : null;
   return {
-    action: action.do === "replace" ? { ...action, price: first.paid } : action,
+    action:
+      action.do === "replace"
+        ? { ...action, ...fittedWith(first.name, model.terms), price: first.paid }
+        : action,
     row: [],
     minutes: minutesOf(board, timeline.now, action),
     money: first.paid,

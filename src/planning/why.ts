@@ -1,7 +1,6 @@
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { curedWords, faultStatement, faultWords } from "../board/fault-words.ts";
-import { lotOf, type Terms } from "../money/terms.ts";
 import { faultChances, likeliestFault } from "./fault-chances.ts";
 import { andList, brief, inOneBreath, orList, percent } from "./faults-in-words.ts";
 import type { Hypotheses } from "./hypotheses.ts";
@@ -105,26 +104,6 @@ function writeOffSentence(step: FindingStep, { hypotheses, model, timeline }: Wh
     return `${name} cannot be bought: a reading that accuses it (${percent(probabilities[o])}) may end the job, so this comes before ${spent ? "more" : "any"} money is spent.`;
   }
   return null;
-}
-
-/**
- * Where the first of these parts comes from, where anybody told, and which of them the same lot does not serve any more; begins with a
- * space.
- */
-export function whereFrom(names: readonly string[], { atHand, waitCost }: Terms): string {
-  const [name = ""] = names;
-  const lying = atHand.get(name);
-  if (lying !== undefined) {
-    const lot = lotOf(lying);
-    const sharing = names.filter((one) => lot !== null && lotOf(atHand.get(one) ?? {})?.key === lot.key);
-    const short = lot === null ? [] : sharing.slice(lot.count);
-    const rest =
-      short.length === 0
-        ? ""
-        : ` There ${lot?.count === 1 ? "is one" : `are ${lot?.count}`}: ${andList(short)} ${short.length === 1 ? "needs another" : "need others"}.`;
-    return ` For ${name} ${lying.with ?? "one"} lies at hand${lying.used === true ? ", pulled" : ""}.${rest}`;
-  }
-  return waitCost > 0 ? ` ${name} has to be ordered.` : "";
 }
 
 /** Why these parts are replaced now, the first of them first. */

@@ -1,5 +1,8 @@
 /** The job's money on the page: from the shop's terms to the quote that is accepted, the bill, and the board that comes back. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { parseBoard } from "../../src/board/parse-board.ts";
+import { storesOfCharge } from "../../src/board/stores-of-charge.ts";
+import { SHIPPED } from "../../src/shipped/shipped.ts";
 import { answerCard, cardReady, inspect, takeIn } from "./bench-page.ts";
 import { servePage } from "./served-page.ts";
 
@@ -14,6 +17,31 @@ afterAll(async () => {
 });
 
 const JOB_MS = 600_000;
+
+const DRAWER = `name,kind,volts,amps,hotAmps,shortCircuitSeconds,copack,count,place,price,used,donor
+K40T60,igbt,600V,20A,20A,10us,yes,1,drawer 4,2.60,,
+K40T60,igbt,600V,20A,20A,10us,yes,2,shelf,1.00,yes,heat pump board 12
+P30,igbt,500V,30A,,,yes,4,drawer 5,1.90,,
+`;
+
+/** A dead drive taken in, its stores proven empty. */
+async function dischargedJob(id: string): Promise<void> {
+  const shipped = SHIPPED.find((one) => /Greenhouse/i.test(one.title));
+  if (shipped === undefined) throw new Error("the demo board does not come with the program");
+  const board = parseBoard(shipped.board);
+  if (!board.ok) throw new Error(board.problem);
+  const proofs = storesOfCharge(board.value).map(({ part, pins: [plus, minus] }, at) => {
+    const places = { red: `${part}.${plus}`, black: `${part}.${minus}` };
+    return { do: "measure", id: `proof-${at}`, mode: "dcv", ...places, reading: 0.2 } as const;
+  });
+  await served.store.createJob({
+    id,
+    title: "fan drive off bay 3",
+    practice: null,
+    header: { format: "faultwright-job/1", board: shipped.board, cause: "surge", symptom: "dead" },
+    events: proofs,
+  });
+}
 const WIDTHS = [390, 820, 1366];
 
 describe("the job's money", () => {
@@ -96,6 +124,80 @@ describe("the job's money", () => {
       expect(await paid.textContent()).toBe("0.00");
       const quote = (await served.store.readJob(id))?.events.find((event) => event.do === "quote");
       expect(quote).toMatchObject({ offer: "repair", price: 120, cap: 150.5, answer: "accepted" });
+      await page.context().close();
+    },
+    JOB_MS,
+  );
+
+  it(
+    "a part out of the drawer is read before it goes in, leaves the drawer, and is held against that on the board",
+    async () => {
+      const page = await served.phone();
+      await page.goto(served.url);
+      await page.evaluate(async (body) => {
+        const headers = { "content-type": "text/csv" };
+        await fetch("/api/stock/import", { method: "POST", headers, body });
+      }, DRAWER);
+      await dischargedJob("drawer-job");
+      await page.goto(`${served.url}#/job/drawer-job`);
+      await cardReady(page);
+      await page.getByRole("tab", { name: "Enter" }).click();
+      await page.getByLabel("Part", { exact: true }).fill("Q1");
+      await page.getByRole("button", { name: "Replace", exact: true }).click();
+      const drawer = page.getByRole("region", { name: "In the drawer" });
+      await drawer.waitFor();
+      // of 500 V where 600 V stand: not offered
+      expect(await drawer.getByRole("button").allTextContents()).toEqual([
+        expect.stringContaining("1 in all, drawer 4"),
+        expect.stringContaining("2 in all, shelf, pulled"),
+      ]);
+      await page.locator(".which-part > summary").click();
+      await page.getByRole("region", { name: "Compare one" }).getByRole("button", { name: "K40T60" }).click();
+      await page.getByText(/The candidate:/).waitFor();
+      expect(await page.getByLabel("voltage, candidate").inputValue()).toBe("600 V");
+      await page.locator(".which-part > summary").click();
+      await drawer.getByRole("button", { name: /shelf, pulled/ }).click();
+      await page.locator(".incoming-check > summary").click();
+      await page.getByLabel("diode mode, red on e, black on c").fill("0,46");
+      await page.getByLabel("diode mode, red on g, black on e").fill("0.3");
+      await page.getByText("Not what a good one shows").waitFor();
+      await page.getByLabel("diode mode, red on g, black on e").fill("OL");
+      await page.getByText("2 of 6 read").waitFor();
+      for (const width of WIDTHS) {
+        await page.setViewportSize({ width, height: width === 390 ? 844 : 1000 });
+        await inspect(page, `money-incoming-${width}`);
+      }
+      await page.setViewportSize({ width: 390, height: 844 });
+      await page.getByRole("button", { name: "Done", exact: true }).click();
+      await cardReady(page);
+      const kept = (await served.store.readJob("drawer-job"))?.events.slice(-4);
+      expect(kept).toEqual([
+        expect.objectContaining({ do: "incoming", part: "Q1", red: "e", black: "c", reading: 0.46 }),
+        expect.objectContaining({ do: "incoming", part: "Q1", red: "g", black: "e", reading: "OL" }),
+        expect.objectContaining({ do: "overrule" }),
+        expect.objectContaining({
+          do: "replace",
+          with: "K40T60",
+          used: true,
+          price: 1,
+          from: { place: "shelf", donor: "heat pump board 12" },
+        }),
+      ]);
+      const counts = (await served.store.readStock()).lines().map(({ count }) => count);
+      expect(counts).toEqual([1, 1, 4]);
+      await page.getByRole("tab", { name: "Enter" }).click();
+      const [phase, bus] = ["U", "PBUS"];
+      await page.getByLabel("Red on").fill(phase);
+      await page.getByLabel("Black on").fill(bus);
+      await page.getByRole("button", { name: "Put it on the card" }).click();
+      await page.getByText("read 0.460 V here").waitFor();
+      await page.getByRole("button", { name: /^Zero/ }).click();
+      await cardReady(page);
+      await page
+        .getByText(/a short where there was none before it went in/)
+        .first()
+        .waitFor();
+      await inspect(page, "money-recheck-390");
       await page.context().close();
     },
     JOB_MS,

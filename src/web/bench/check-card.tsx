@@ -98,7 +98,8 @@ function BesideBaseline({ card: { action }, view }: { readonly card: CardView; r
   const had = view.baselines.find(
     ({ mode, red, black }) => action.mode === mode && action.red === red && action.black === black,
   );
-  const told = action.do === "power" || had !== undefined ? view.recheck : [];
+  const told =
+    action.do === "power" || had !== undefined ? view.recheck : view.recheck.filter(({ amiss }) => amiss);
   if (had === undefined && told.length === 0) return null;
   return (
     <section className="recheck" aria-label="Before it went in">

@@ -1,5 +1,6 @@
 /** A replacement done: what was fitted, out of the drawer or bought, what it cost, and whether it was new or pulled. */
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
+import type { ActionView } from "../../wire/bench-view.ts";
 import type { OfferAnswer } from "../../wire/fit-view.ts";
 import { field, happened, type KeptEvent, type Outcome } from "../job-event.ts";
 import { AtHand } from "./at-hand.tsx";
@@ -10,6 +11,13 @@ import type { PartFit } from "./use-part-fit.ts";
 /** The stock's line, as the event names it: `with` and `used` stand beside it. */
 function fromOf({ place, donor }: OfferAnswer): Outcome {
   return { ...(place === null ? {} : { place }), ...(donor === null ? {} : { donor }) };
+}
+
+/** Is it the very line that the proposal names? */
+function isPlanned(action: ActionView, { name, used, place, donor }: OfferAnswer): boolean {
+  const from = action.from as { readonly place?: string; readonly donor?: string } | undefined;
+  if (from === undefined || action.with !== name || (action.used === true) !== used) return false;
+  return (from.place ?? null) === place && (from.donor ?? null) === donor;
 }
 
 /** The readings of the part in the hand, as entries of the log. */
@@ -28,7 +36,14 @@ export function ReplaceForm({ card, view, hands, disabled, fit }: AnswerProps) {
   const [used, setUsed] = useState(card.action.used === true);
   const amount = Number(price.replace(",", "."));
   const wrong = price.trim() !== "" && !(Number.isFinite(amount) && amount >= 0);
+  const touched = useRef(false);
+  const planned = fit.view?.atHand.find((offer) => isPlanned(card.action, offer)) ?? null;
+  useEffect(() => {
+    // what the plan counts on lies ready; a tap on it puts it away again
+    if (planned !== null && !touched.current) setChosen(planned);
+  }, [planned]);
   const choose = (offer: OfferAnswer | null) => {
+    touched.current = true;
     setChosen(offer);
     if (offer === null) return;
     setName(offer.name);

@@ -28,6 +28,10 @@ function WhichPartBody({ fit: { view, typed, problem, type } }: { readonly fit: 
       <Offers offers={view.offers} />
       <section aria-label="Compare one">
         <h3>Compare one, from its data sheet</h3>
+        <FillIn
+          offers={[...view.atHand, ...view.offers]}
+          onFill={(candidate) => type({ ...typed, candidate })}
+        />
         <CandidateTable view={view} typed={typed} onType={type} />
         {view.candidate !== null && <CandidateVerdict candidate={view.candidate} />}
       </section>
@@ -92,6 +96,32 @@ function Offers({ offers }: { readonly offers: readonly OfferAnswer[] }) {
         ))}
       </ul>
     </section>
+  );
+}
+
+interface FillInProps {
+  readonly offers: readonly OfferAnswer[];
+  onFill(ratings: Readonly<Record<string, string>>): void;
+}
+
+/** The ratings of a part whose figures are known, put into the table beside the original's. */
+function FillIn({ offers, onFill }: FillInProps) {
+  if (offers.length === 0) return null;
+  const known = new Map(offers.map((offer) => [offer.name, offer.ratings]));
+  return (
+    <fieldset className="filters">
+      <legend className="aside">Fill in one that is known, or type</legend>
+      {[...known].map(([name, ratings]) => (
+        <button
+          type="button"
+          className="small"
+          key={name}
+          onClick={() => onFill(Object.fromEntries(ratings.map((rating) => [rating.name, rating.text])))}
+        >
+          {name}
+        </button>
+      ))}
+    </fieldset>
   );
 }
 
