@@ -85,6 +85,7 @@ const VIEW: Omit<BenchView, "card"> = {
   money: MONEY,
   minutesSpent: 0,
   moneySpent: 0,
+  waiting: null,
   verdict: null,
 };
 

@@ -47,6 +47,8 @@ function speaksOfFaults({ event, before }: TimelineEntry): boolean {
     case "mark":
     case "overrule":
     case "quote":
+    case "wait":
+    case "resume":
     case "clip":
     case "unclip":
     case "lift":

@@ -37,6 +37,8 @@ const JOB_FIELDS = [
   "learned",
   "practice",
   "comebackOf",
+  "customer",
+  "unit",
   "log",
 ] as const;
 const TERM_FIELDS = [
@@ -63,6 +65,7 @@ const METER_FIELDS = [
   "beepOhms",
 ] as const;
 const MOST_CURRENCY = 8;
+const MOST_WHOSE = 200;
 
 /** The path a job file names its board by, or null where the board stands in the job itself (or is missing). */
 export function boardPathOf(input: unknown): string | null {
@@ -138,6 +141,15 @@ function readWordList(
   return words;
 }
 
+/** Whose the board is and what it came out of: for lists and papers. Nothing is worked out from them, so a job does not carry them. */
+function checkWhose(job: Fields): void {
+  for (const key of ["customer", "unit"]) {
+    const text = job.text(key);
+    if (text !== undefined && text.length > MOST_WHOSE)
+      job.complain(key, `must be at most ${MOST_WHOSE} characters long, is ${text.length}`);
+  }
+}
+
 function readBoard(problems: Problems, job: Fields, given: Board | null): Board | null {
   if (given !== null) return given;
   const inside = job.raw("board");
@@ -188,6 +200,7 @@ export function parseJob(input: unknown, given: Board | null): Parsed<Job> {
   const absent = readWordList(problems, file, "absent", (ref) =>
     known.parts.has(ref) ? null : `there is no part ${quoted(ref)}${suggestion(ref, refs)}`,
   );
+  checkWhose(file);
   const job: Job = {
     board: known,
     asBrought: { board: known, absent },

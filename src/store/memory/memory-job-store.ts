@@ -1,7 +1,7 @@
 /** A job store that forgets when the process ends: for tests, and the plainest statement of the port. */
 import type { BoardStore, KeepsBoards } from "../../job/board-store.ts";
-import { closedAs } from "../../job/closed-as.ts";
 import { type AskedBoard, type EarlierJob, earlierJobs } from "../../job/earlier-jobs.ts";
+import { jobLine } from "../../job/job-line.ts";
 import type {
   AcceptLog,
   Clock,
@@ -85,7 +85,7 @@ export class MemoryJobStore implements JobStore, KeepsBoards, StockStore {
         createdAt: entry.createdAt,
         changedAt: entry.changedAt,
         eventCount: entry.events.length,
-        verdict: closedAs(entry.events),
+        ...jobLine(entry.born.header, entry.events),
       }));
   }
 

@@ -7,6 +7,7 @@ import type { Agenda } from "./agenda.ts";
 import type { Hands } from "./bench-props.ts";
 import { CheckCard } from "./check-card.tsx";
 import { ClosedCard } from "./closed-card.tsx";
+import { AsideCard } from "./put-aside.tsx";
 import { StoresStrip } from "./stores-strip.tsx";
 
 interface Props {
@@ -19,11 +20,13 @@ interface Props {
 
 export function CardPlace({ open, view, agenda, hands, switchedOn }: Props) {
   const { card } = agenda;
+  const aside = view.waiting !== null && agenda.chosen === null;
+  const headline = aside ? "The job is put aside." : (card?.headline ?? "The job is closed.");
   const waiting = open.behind && agenda.inRow === null && agenda.chosen === null;
   return (
     <section className="card-place" aria-label="Next check" aria-busy={waiting}>
       <p className="for-readers" aria-live="polite">
-        {waiting ? "" : (card?.headline ?? "The job is closed.")}
+        {waiting ? "" : headline}
       </p>
       {open.problem !== null && (
         <p className="problem" role="alert">
@@ -33,6 +36,8 @@ export function CardPlace({ open, view, agenda, hands, switchedOn }: Props) {
       <StoresStrip view={view} hands={hands} />
       {view.verdict !== null ? (
         <ClosedCard open={open} view={view} hands={hands} />
+      ) : view.waiting !== null && aside ? (
+        <AsideCard id={open.id} waiting={view.waiting} entries={open.events.length} hands={hands} />
       ) : card === null ? (
         <p className="problem">Nothing is proposed. Enter a check of your own, or close the job.</p>
       ) : (
