@@ -21,6 +21,8 @@ export type Observed =
   | "fuse-blew"
   | "trip"
   | "smoke";
+/** What a job that is put aside waits for: the board to dry, a part to come, the customer's yes. */
+export type WaitsFor = "drying" | "part" | "answer";
 /** The board's own load (its motor, its coil and pan), or the watts of a dummy in its place. */
 export type RunLoad = "own" | number;
 export type Verdict = "repaired" | "not-economic" | "not-repairable" | "no-fault" | "declined";
@@ -183,6 +185,17 @@ export interface QuoteEvent extends Stamp {
   readonly cap?: number;
   readonly answer: QuoteAnswer;
 }
+/** The job is put aside: it costs no bench minutes until it is taken up again. */
+export interface WaitEvent extends Stamp {
+  readonly do: "wait";
+  readonly for: WaitsFor;
+  /** which part, or what was asked, in the shop's own words */
+  readonly what?: string;
+}
+/** Taken up again. */
+export interface ResumeEvent extends Stamp {
+  readonly do: "resume";
+}
 export interface CloseEvent extends Stamp {
   readonly do: "close";
   readonly verdict: Verdict;
@@ -209,4 +222,6 @@ export type JobEvent =
   | OverruleEvent
   | UndoEvent
   | QuoteEvent
+  | WaitEvent
+  | ResumeEvent
   | CloseEvent;

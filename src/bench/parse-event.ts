@@ -28,6 +28,7 @@ import { readIncoming } from "./parse-incoming.ts";
 import { readBeside, readMeasure } from "./parse-measure.ts";
 import { readQuote } from "./parse-quote.ts";
 import { readStockPlace } from "./parse-stock-place.ts";
+import { readResume, readWait } from "./parse-wait.ts";
 import { readPlace } from "./place.ts";
 import { FEEDS, FINDINGS, MEASURE_MODES, OBSERVED, OVERRULED, PART_MARKS, VERDICTS } from "./words.ts";
 
@@ -54,6 +55,8 @@ const EVENT_NAMES = [
   "overrule",
   "undo",
   "quote",
+  "wait",
+  "resume",
   "close",
 ] as const satisfies readonly JobEvent["do"][];
 
@@ -352,6 +355,10 @@ function readEvent(problems: Problems, event: Fields, name: JobEvent["do"]): Job
       return readUndo(event);
     case "quote":
       return readQuote(event, STAMP, readStamp(event));
+    case "wait":
+      return readWait(event, STAMP, readStamp(event));
+    case "resume":
+      return readResume(event, STAMP, readStamp(event));
     case "close":
       return readClose(event);
   }

@@ -198,10 +198,13 @@ export function step(board: Board, absent: ReadonlySet<string>, bench: BenchStat
     }
     case "incoming":
       return incoming(board, bench, event);
+    case "wait":
+      return bench.powered ? no("do", `a job is not put aside while ${LIVE_REFUSAL}`) : yes(bench);
     case "calibrate":
     case "answer":
     case "overrule":
     case "quote":
+    case "resume":
     case "undo":
       return yes(bench);
   }

@@ -12,6 +12,7 @@ import type {
   PartMark,
   QuoteAnswer,
   Verdict,
+  WaitsFor,
 } from "./event.ts";
 
 export const COLD_MODES: readonly ColdMode[] = ["diode", "continuity", "ohms", "farads"];
@@ -50,6 +51,8 @@ export const VERDICTS: readonly Verdict[] = [
 ];
 
 export const PART_MARKS: readonly PartMark[] = ["absent", "different", "unsure", "as-drawn"];
+
+export const WAITS_FOR: readonly WaitsFor[] = ["drying", "part", "answer"];
 
 export const OFFERS: readonly OfferName[] = ["repair", "replace", "decline"];
 export const QUOTE_ANSWERS: readonly QuoteAnswer[] = ["accepted", "refused"];

@@ -92,6 +92,7 @@ const VIEW: Omit<BenchView, "card"> = {
   beepOhms: 40,
   minutesSpent: 0,
   moneySpent: 0,
+  waiting: null,
   verdict: null,
 };
 

@@ -15,6 +15,7 @@ export function cardText(view: BenchView, color: boolean): string {
     return view.verdict === null ? "There is nothing to propose.\n" : `The job is closed: ${view.verdict}.\n`;
   }
   return [
+    view.waiting === null ? "" : paint.bold("Put aside: type resume to take it up again.\n"),
     view.powered ? `${paint.red("THE BOARD IS LIVE.")}\n` : paint.dim(chargeLine(view)),
     ...card.cautions.map((caution) => `${paint.yellow(`! ${caution}`)}\n`),
     `${paint.bold(card.headline)}\n`,

@@ -50,6 +50,8 @@ function speaksOfFaults({ event, before }: TimelineEntry): boolean {
     case "overrule":
     case "quote":
     case "incoming":
+    case "wait":
+    case "resume":
     case "clip":
     case "unclip":
     case "lift":

@@ -1,5 +1,6 @@
 /** What the page shows, computed in `bench-view.ts` and sent as it is: plain data, structured-clone safe. */
 
+import type { Waiting } from "../bench/waiting.ts";
 import type { FirstMinute } from "../planning/first-minute-shape.ts";
 import type { Proposal } from "../planning/proposal.ts";
 import type { ActionView } from "./action-view.ts";
@@ -140,5 +141,7 @@ export interface BenchView {
   readonly beepOhms: number;
   readonly minutesSpent: number;
   readonly moneySpent: number;
+  /** what the job is put aside for; null where it is on the bench */
+  readonly waiting: Waiting | null;
   readonly verdict: string | null;
 }

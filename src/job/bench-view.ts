@@ -1,6 +1,7 @@
 /** What the page shows of a job: the assessment in words, as plain data. */
 
 import type { MeasureEvent } from "../bench/event.ts";
+import { waitingFor } from "../bench/waiting.ts";
 import type { Board } from "../board/board.ts";
 import { curedWords, faultNameWords } from "../board/fault-words.ts";
 import { kindOf } from "../board/kinds.ts";
@@ -74,6 +75,7 @@ export function benchView(assessment: Assessment): BenchView {
     money: moneyView(assessment),
     beepOhms: assessment.job.meter.beepOhms,
     ...spent(assessment),
+    waiting: waitingFor(job.log),
     verdict: closing?.do === "close" ? closing.verdict : null,
   };
 }

@@ -2,8 +2,9 @@
  * The port through which jobs are kept. `store/` fills it (memory, SQLite); one suite, `store/job-store.contract.ts`,
  * holds every filling to what is written here. A job's log only grows: nothing here changes or removes an event.
  */
-import type { JobEvent, Verdict } from "../bench/event.ts";
+import type { JobEvent } from "../bench/event.ts";
 import type { AskedBoard, EarlierJob } from "./earlier-jobs.ts";
+import type { JobLine } from "./job-line.ts";
 import type { PracticeCase } from "./practice-case.ts";
 
 /** A job file without its log and with its board inline: parsed JSON that `parseJob` accepts. */
@@ -28,7 +29,7 @@ export interface NewJob {
   readonly events: readonly KeptEvent[];
 }
 
-export interface JobSummary {
+export interface JobSummary extends JobLine {
   readonly id: string;
   readonly title: string;
   readonly practice: PracticeInfo | null;
@@ -38,8 +39,6 @@ export interface JobSummary {
   /** when the last event arrived; `createdAt` where there is none */
   readonly changedAt: string;
   readonly eventCount: number;
-  /** null while the job is open */
-  readonly verdict: Verdict | null;
 }
 
 export type PictureType = "image/jpeg" | "image/png";

@@ -38,6 +38,8 @@ const JOB_FIELDS = [
   "learned",
   "practice",
   "comebackOf",
+  "customer",
+  "unit",
   "log",
 ] as const;
 const METER_FIELDS = [
@@ -47,6 +49,7 @@ const METER_FIELDS = [
   "ohmsOpenVolts",
   "beepOhms",
 ] as const;
+const MOST_WHOSE = 200;
 
 /** The path a job file names its board by, or null where the board stands in the job itself (or is missing). */
 export function boardPathOf(input: unknown): string | null {
@@ -90,6 +93,15 @@ function readWordList(
     words.push(word);
   }
   return words;
+}
+
+/** Whose the board is and what it came out of: for lists and papers. Nothing is worked out from them, so a job does not carry them. */
+function checkWhose(job: Fields): void {
+  for (const key of ["customer", "unit"]) {
+    const text = job.text(key);
+    if (text !== undefined && text.length > MOST_WHOSE)
+      job.complain(key, `must be at most ${MOST_WHOSE} characters long, is ${text.length}`);
+  }
 }
 
 function readBoard(problems: Problems, job: Fields, given: Board | null): Board | null {
@@ -142,6 +154,7 @@ export function parseJob(input: unknown, given: Board | null): Parsed<Job> {
   const absent = readWordList(problems, file, "absent", (ref) =>
     known.parts.has(ref) ? null : `there is no part ${quoted(ref)}${suggestion(ref, refs)}`,
   );
+  checkWhose(file);
   const job: Job = {
     board: known,
     asBrought: { board: known, absent },

@@ -8,6 +8,7 @@ import type {
   PowerEvent,
   QuoteEvent,
   RunLoad,
+  WaitsFor,
 } from "../bench/event.ts";
 import { isPlugged } from "../bench/place.ts";
 import { MODE_WORDS } from "../bench/words.ts";
@@ -124,6 +125,10 @@ function otherWords(board: Board, action: Action | JobEvent): string {
       return `The part for ${action.part} before it goes in, ${modeWords(action.mode)}, red on ${action.red}, black on ${action.black}`;
     case "quote":
       return quoteWords(action);
+    case "wait":
+      return `Put aside: ${WAITS_FOR_WORDS[action.for]}${action.what === undefined ? "" : `, ${action.what}`}`;
+    case "resume":
+      return "Taken up again";
     case "close":
       return `Close the job: ${VERDICT_WORDS[action.verdict]}`;
     default:
@@ -176,6 +181,12 @@ const MARK_WORDS: Readonly<Record<PartMark, string>> = {
   different: "another part than drawn",
   unsure: "not sure it is as drawn",
   "as-drawn": "as drawn after all",
+};
+
+const WAITS_FOR_WORDS: Readonly<Record<WaitsFor, string>> = {
+  drying: "until it is dry",
+  part: "until a part comes",
+  answer: "until the customer has answered",
 };
 
 export const VERDICT_WORDS: Readonly<Record<string, string>> = {

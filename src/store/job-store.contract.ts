@@ -166,6 +166,30 @@ export function jobStoreContract(name: string, open: (clock: Clock) => JobStore 
         expect(await verdict()).toBe("repaired");
       }));
 
+    it("lists whose a job is, what was fitted in it and what it waits for, until a hand is on it again", () =>
+      withStore(async (store) => {
+        const whose = { customer: "the lower greenhouse", unit: "vent fan 3" };
+        await store.createJob(newJob("j1", { header: { ...newJob("j1").header, ...whose } }));
+        const line = async () => (await store.listJobs())[0];
+        expect(await line()).toMatchObject({ ...whose, waiting: null, fitted: [] });
+        const at = "2026-03-02T17:30:00Z";
+        await store.appendEvents(
+          "j1",
+          [
+            { do: "replace", part: "F1", with: "10 A slow", id: "f" },
+            { do: "replace", part: "Q1", id: "q" },
+            { do: "undo", of: "q", id: "u" },
+            { do: "wait", for: "part", what: "Q1", at, id: "w" },
+            note("n"),
+          ],
+          ACCEPT_ALL,
+        );
+        const waiting = { for: "part", what: "Q1", since: at };
+        expect(await line()).toMatchObject({ waiting, fitted: ["F1 10 A slow"] });
+        await store.appendEvents("j1", [{ do: "look", part: "F1", finding: "clean", id: "l" }], ACCEPT_ALL);
+        expect(await line()).toMatchObject({ waiting: null, fitted: ["F1 10 A slow"] });
+      }));
+
     it("lists jobs with the latest change first", () =>
       withStore(async (store) => {
         await store.createJob(newJob("j1"));

@@ -5,8 +5,13 @@
 import type { AnswerEvent, JobEvent } from "../bench/event.ts";
 import type { TimelineEntry } from "../bench/timeline.ts";
 
+/** Between shop and customer, or of no event of its own: none of it is part of a case. */
+const UNSAID = ["undo", "quote", "wait", "resume"] as const;
+type Unsaid = (typeof UNSAID)[number];
+const isUnsaid = (name: JobEvent["do"]): name is Unsaid => UNSAID.some((unsaid) => unsaid === name);
+
 /** Of each event, the fields that hold a figure, a place of the board or a word of the file format. */
-const KEPT: Readonly<Record<Exclude<JobEvent["do"], "undo" | "quote">, readonly string[]>> = {
+const KEPT: Readonly<Record<Exclude<JobEvent["do"], Unsaid>, readonly string[]>> = {
   measure: ["mode", "red", "black", "part", "ambient", "by", "reading", "settling", "afterPower", "wires"],
   beside: ["mode", "red", "black", "reading"],
   calibrate: ["mode", "known", "reading"],
@@ -47,7 +52,7 @@ export function bareLog(entries: readonly TimelineEntry[]): readonly JobEvent[] 
   const times = events.map((event) => Date.parse(String("at" in event ? event.at : "")));
   const first = times.find((time) => Number.isFinite(time)) ?? 0;
   return events.map((event, index) => {
-    const kept = event.do === "undo" || event.do === "quote" ? [] : KEPT[event.do];
+    const kept = isUnsaid(event.do) ? [] : KEPT[event.do];
     const own = Object.entries(event).filter(([field]) => kept.includes(field));
     const time = times[index] ?? Number.NaN;
     const at = Number.isFinite(time) ? { at: new Date(FIRST_MOMENT + time - first).toISOString() } : {};
@@ -59,8 +64,7 @@ export function bareLog(entries: readonly TimelineEntry[]): readonly JobEvent[] 
 }
 
 function saysSomething(event: JobEvent): boolean {
-  // what was offered to a customer is between the two
-  if (event.do === "undo" || event.do === "quote") return false;
+  if (isUnsaid(event.do)) return false;
   if (event.do === "note") return event.turned !== undefined;
   return event.do !== "answer" || isAsked(event);
 }

@@ -5,6 +5,7 @@ import { App } from "./app.tsx";
 import "./style/ground.css";
 import "./style/controls.css";
 import "./style/screens.css";
+import "./style/jobs.css";
 import "./style/describe.css";
 import "./style/boards.css";
 import "./style/card.css";

@@ -153,6 +153,7 @@ export function money(amount: number, currency: string): string {
 }
 
 export function minutes(amount: number): string {
+  if (amount === 0) return "0 min";
   if (amount < 1) return `${Math.max(1, Math.round(amount * 60))} s`;
   return amount < 10 && !Number.isInteger(amount) ? `${amount.toFixed(1)} min` : `${Math.round(amount)} min`;
 }

@@ -21,6 +21,7 @@ export const BENCH_HELP = `At the prompt:
   turned M1    a motor or fan turned while plugged in, and charged the board
   note TEXT    overrule WHY    close repaired|not-economic|not-repairable|no-fault|declined
   quote repair accepted 120 150    what the customer said to an offer (repair, replace, decline): price, and the cap
+  wait drying|part|answer WHAT     the job is put aside and costs no minutes; resume: taken up again
   { ... }                          any event as the job file spells it
   undo  undo 12                    the last event, or the one of that log line, counts as never done
   read                             with --meter: what the meter on the wire shows, once it is at rest

@@ -108,6 +108,10 @@ function fromWords(line: string, { card, isPart }: Prompt): Parsed<readonly Fiel
     }
     case "quote":
       return one({ do: verb, offer: first, answer: second, ...sums(third, fourth) });
+    case "wait":
+      return one({ do: verb, for: first, ...(rest.length > 1 && { what: rest.slice(1).join(" ") }) });
+    case "resume":
+      return one({ do: verb });
     case "close":
       return one({ do: verb, verdict: first });
     default:

@@ -1,8 +1,8 @@
 /** A job store that forgets when the process ends: for tests, and the plainest statement of the port. */
 import type { AlbumStore, KeepsAlbums } from "../../job/board-album.ts";
 import type { BoardStore, KeepsBoards } from "../../job/board-store.ts";
-import { closedAs } from "../../job/closed-as.ts";
 import { type AskedBoard, type EarlierJob, earlierJobs } from "../../job/earlier-jobs.ts";
+import { jobLine } from "../../job/job-line.ts";
 import type {
   AcceptLog,
   Clock,
@@ -90,7 +90,7 @@ export class MemoryJobStore implements JobStore, KeepsBoards, KeepsAlbums, Stock
         createdAt: entry.createdAt,
         changedAt: entry.changedAt,
         eventCount: entry.events.length,
-        verdict: closedAs(entry.events),
+        ...jobLine(entry.born.header, entry.events),
       }));
   }
 

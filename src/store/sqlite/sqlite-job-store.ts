@@ -1,9 +1,8 @@
 /** Jobs kept in one SQLite file: rows in, rows out; every rule that SQL can hold stands in `schema.ts`. */
-import type { Verdict } from "../../bench/event.ts";
 import type { AlbumStore, KeepsAlbums } from "../../job/board-album.ts";
 import type { BoardStore, KeepsBoards } from "../../job/board-store.ts";
-import { closedAs } from "../../job/closed-as.ts";
 import { type AskedBoard, type EarlierJob, earlierJobs } from "../../job/earlier-jobs.ts";
+import { jobLine } from "../../job/job-line.ts";
 import type {
   AcceptLog,
   Clock,
@@ -82,6 +81,7 @@ export class SqliteJobStore implements JobStore, KeepsBoards, KeepsAlbums, Stock
   async listJobs(): Promise<readonly JobSummary[]> {
     const rows = this.#connection.all(
       `SELECT job.id, title, practice, board_name, created_at,
+         json_extract(header, '$.customer') AS customer, json_extract(header, '$.unit') AS unit,
          (SELECT count(*) FROM event WHERE event.job = job.id) AS event_count,
          max(created_at,
            coalesce((SELECT max(received_at) FROM event WHERE event.job = job.id), ''),
@@ -90,7 +90,7 @@ export class SqliteJobStore implements JobStore, KeepsBoards, KeepsAlbums, Stock
        ORDER BY changed_at DESC, job.rowid DESC`,
       [],
     );
-    const verdicts = this.#verdicts();
+    const logs = this.#tellingLogs();
     return rows.map((row) => ({
       id: text(row.id),
       title: text(row.title),
@@ -99,7 +99,7 @@ export class SqliteJobStore implements JobStore, KeepsBoards, KeepsAlbums, Stock
       createdAt: text(row.created_at),
       changedAt: text(row.changed_at),
       eventCount: Number(row.event_count),
-      verdict: verdicts.get(text(row.id)) ?? null,
+      ...jobLine({ customer: row.customer, unit: row.unit }, logs.get(text(row.id)) ?? []),
     }));
   }
 
@@ -122,10 +122,13 @@ export class SqliteJobStore implements JobStore, KeepsBoards, KeepsAlbums, Stock
     return earlierJobs(board, jobs);
   }
 
-  /** The verdict of every closed job, from its closes and undos alone. */
-  #verdicts(): ReadonlyMap<string, Verdict> {
+  /** What a list tells of each job: closes, undos and new parts, and of jobs that were ever put aside the whole log. */
+  #tellingLogs(): ReadonlyMap<string, readonly KeptEvent[]> {
     const rows = this.#connection.all(
-      "SELECT job, body FROM event WHERE json_extract(body, '$.do') IN ('close', 'undo') ORDER BY job, arrival",
+      `SELECT job, body FROM event
+       WHERE json_extract(body, '$.do') IN ('close', 'undo', 'replace')
+         OR job IN (SELECT job FROM event WHERE json_extract(body, '$.do') = 'wait')
+       ORDER BY job, arrival`,
       [],
     );
     const logs = new Map<string, KeptEvent[]>();
@@ -134,12 +137,7 @@ export class SqliteJobStore implements JobStore, KeepsBoards, KeepsAlbums, Stock
       logs.set(text(row.job), log);
       log.push(JSON.parse(text(row.body)) as KeptEvent);
     }
-    const verdicts = new Map<string, Verdict>();
-    for (const [job, log] of logs) {
-      const verdict = closedAs(log);
-      if (verdict !== null) verdicts.set(job, verdict);
-    }
-    return verdicts;
+    return logs;
   }
 
   async readJob(id: string): Promise<KeptJob | null> {

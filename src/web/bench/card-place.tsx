@@ -9,6 +9,7 @@ import { BesideCard } from "./beside-card.tsx";
 import { BesideFold, LastCompared } from "./beside-fold.tsx";
 import { CheckCard } from "./check-card.tsx";
 import { ClosedCard } from "./closed-card.tsx";
+import { AsideCard } from "./put-aside.tsx";
 import { StoresStrip } from "./stores-strip.tsx";
 import type { Beside } from "./use-beside.ts";
 
@@ -25,15 +26,18 @@ interface Props {
 export function CardPlace({ open, view, agenda, hands, beside, desk, switchedOn }: Props) {
   const { card } = agenda;
   const practice = open.job !== null && open.job !== "loading" && open.job.practice !== null;
+  const aside = view.waiting !== null && agenda.chosen === null;
+  const headline =
+    beside.asked !== null
+      ? "The same reading on the good board beside it."
+      : aside
+        ? "The job is put aside."
+        : (card?.headline ?? "The job is closed.");
   const waiting = open.behind && agenda.inRow === null && agenda.chosen === null;
   return (
     <section className="card-place" aria-label="Next check" aria-busy={waiting}>
       <p className="for-readers" aria-live="polite">
-        {beside.asked !== null
-          ? "The same reading on the good board beside it."
-          : waiting
-            ? ""
-            : (card?.headline ?? "The job is closed.")}
+        {waiting && beside.asked === null ? "" : headline}
       </p>
       {open.problem !== null && (
         <p className="problem" role="alert">
@@ -53,6 +57,8 @@ export function CardPlace({ open, view, agenda, hands, beside, desk, switchedOn 
           hands={hands}
           desk={desk}
         />
+      ) : view.waiting !== null && aside ? (
+        <AsideCard id={open.id} waiting={view.waiting} entries={open.events.length} hands={hands} />
       ) : card === null ? (
         <p className="problem">Nothing is proposed. Enter a check of your own, or close the job.</p>
       ) : (

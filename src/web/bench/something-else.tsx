@@ -3,6 +3,7 @@ import { useState } from "react";
 import { minutes, money } from "../words.ts";
 import type { CardProps } from "./bench-props.ts";
 import { overrule, overruledBy } from "./overrule.ts";
+import { PutAside } from "./put-aside.tsx";
 import { Reasons } from "./reasons.tsx";
 
 type Props = Omit<CardProps, "open" | "desk" | "waiting" | "switchedOn">;
@@ -35,6 +36,7 @@ export function SomethingElse({ card, view, agenda, hands }: Props) {
           </ul>
           <h3>Not this one, because</h3>
           <Reasons of={of} onReason={(why) => hands.add([overrule(of, why)])} />
+          <PutAside view={view} hands={hands} />
         </div>
       )}
     </section>

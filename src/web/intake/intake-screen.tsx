@@ -23,6 +23,7 @@ import {
   missing,
   SYMPTOMS,
   seedOf,
+  titleOf,
 } from "./intake.ts";
 import { PartMarks } from "./part-marks.tsx";
 import { Pictures } from "./pictures.tsx";
@@ -45,7 +46,8 @@ export function IntakeScreen({ describing }: { readonly describing: boolean }) {
     if (lacking !== null) return setProblem(lacking);
     const id = newId();
     const practice = intake.practice ? { seed: seedOf(intake) } : null;
-    const title = intake.title.trim() === "" ? {} : { title: intake.title.trim() };
+    const called = titleOf(intake);
+    const title = called === null ? {} : { title: called };
     const header = headerOf(intake);
     // Practice keeps the tables' figures, so that a number hides the same faults everywhere.
     const figures =
@@ -122,15 +124,28 @@ function IntakeFields({ intake, change }: IntakeProps) {
         onValue={(symptom) => change({ symptom })}
       />
       <PartMarks intake={intake} change={change} />
-      <label className="entry title-entry">
-        A name for the job (optional)
-        <input
-          autoComplete="off"
-          maxLength={120}
-          value={intake.title}
-          onChange={(event) => change({ title: event.target.value })}
-        />
-      </label>
+      <fieldset className="whose">
+        <legend>To find it by (optional)</legend>
+        <label className="entry">
+          Unit
+          <input
+            autoComplete="off"
+            maxLength={80}
+            placeholder="what it came out of"
+            value={intake.unit}
+            onChange={(event) => change({ unit: event.target.value })}
+          />
+        </label>
+        <label className="entry">
+          Customer
+          <input
+            autoComplete="off"
+            maxLength={80}
+            value={intake.customer}
+            onChange={(event) => change({ customer: event.target.value })}
+          />
+        </label>
+      </fieldset>
       <div className="folded">
         <EquipmentTicks intake={intake} change={change} />
         <TermsFields intake={intake} change={change} />

@@ -55,7 +55,9 @@ export interface Intake {
   readonly board: unknown;
   /** kept while the intake is open, so that going back to the questions loses none */
   readonly described: Described | null;
-  readonly title: string;
+  /** what the board came out of, and whose it is */
+  readonly unit: string;
+  readonly customer: string;
   readonly cause: string;
   readonly symptom: string;
   /** for water: whether it was powered while wet */
@@ -73,7 +75,8 @@ export const FIRST_INTAKE: Intake = {
   boardId: "",
   board: null,
   described: null,
-  title: "",
+  unit: "",
+  customer: "",
   cause: "",
   symptom: "dead",
   poweredWet: "unknown",
@@ -103,6 +106,7 @@ function marked(intake: Intake, mark: PartMark): readonly string[] {
 
 /** The job file's header. Where no price is agreed the field is left out, so the shop's usual one counts and is named so. */
 export function headerOf(intake: Intake): JobHeader {
+  const written = { unit: intake.unit.trim(), customer: intake.customer.trim() };
   return {
     format: "faultwright-job/1",
     board: withAssumed(intake.board, new Set([...marked(intake, "different"), ...marked(intake, "unsure")])),
@@ -111,7 +115,14 @@ export function headerOf(intake: Intake): JobHeader {
     absent: marked(intake, "absent"),
     equipment: [...intake.equipment],
     terms: termsOf(intake.terms, intake.agreed),
+    ...Object.fromEntries(Object.entries(written).filter(([, text]) => text !== "")),
   };
+}
+
+/** What the job is called in lists; null: after its board. */
+export function titleOf({ unit, customer }: Intake): string | null {
+  const named = [unit.trim(), customer.trim()].filter((text) => text !== "");
+  return named.length === 0 ? null : named.join(", ");
 }
 
 /** What the customer said that is no field of the header goes into the log as its first answer. */

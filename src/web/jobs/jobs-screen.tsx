@@ -1,42 +1,13 @@
-/** The jobs on this bench, latest first, and the way to a new one. */
-import { useEffect, useState } from "react";
-import type { JobList } from "../../wire/job-api.ts";
-import { Away, api } from "../api.ts";
-import { unsentJobs } from "../keeper.ts";
+/** The front page: a new job, the jobs by what each waits for, and what the shop keeps. */
+import { useEffect, useId, useState } from "react";
+import { scannedId } from "../../wire/job-number.ts";
 import { go } from "../route.ts";
 import { Wordmark } from "../shell/icons.tsx";
-import { verdictWords } from "../words.ts";
-
-type JobLine = JobList["jobs"][number];
-
-interface Listed {
-  readonly jobs: readonly JobLine[] | null;
-  readonly problem: string | null;
-}
-
-async function listJobs(): Promise<Listed> {
-  const unsent = (await unsentJobs()).map((job) => ({
-    id: job.id,
-    title: job.title,
-    practice: job.practice,
-    boardName: "kept in this browser",
-    createdAt: job.createdAt,
-    changedAt: job.createdAt,
-    eventCount: job.events.length,
-    verdict: null,
-  }));
-  try {
-    const { jobs } = await api.jobs();
-    const known = new Set(jobs.map(({ id }) => id));
-    return { jobs: [...unsent.filter(({ id }) => !known.has(id)), ...jobs], problem: null };
-  } catch (problem) {
-    if (!(problem instanceof Away)) throw problem;
-    return {
-      jobs: unsent,
-      problem: "The bench computer does not answer. Jobs kept in this browser still open.",
-    };
-  }
-}
+import { findJobs } from "./find-jobs.ts";
+import { jobGroups } from "./job-groups.ts";
+import { type JobLine, type Listed, listJobs } from "./job-list.ts";
+import { JobRows } from "./job-rows.tsx";
+import { Newcomer } from "./newcomer.tsx";
 
 /** What the bench keeps beside its jobs. */
 const SHOP = [
@@ -47,9 +18,15 @@ const SHOP = [
   { to: "#/learnt", words: "What was learnt" },
 ] as const;
 
+/** A shop has hundreds of closed jobs: the latest are shown, the others found or asked for. */
+const CLOSED_SHOWN = 5;
+
 export function JobsScreen() {
-  const [{ jobs, problem }, setListed] = useState<Listed>({ jobs: null, problem: null });
+  const [listed, setListed] = useState<Listed | null>(null);
   useEffect(() => void listJobs().then(setListed), []);
+  const jobs = listed?.jobs ?? [];
+  const own = jobs.some(({ practice }) => practice === null);
+  const worked = own || jobs.some(({ eventCount }) => eventCount > 0);
   return (
     <div className="jobs-screen">
       <header className="front">
@@ -59,9 +36,23 @@ export function JobsScreen() {
         <p>From a dead board to a verdict: which check next, what it means, what to replace, when to stop.</p>
       </header>
       <main>
-        <button type="button" className="primary tall" onClick={() => go("#/new")}>
+        {listed !== null && !worked && (
+          <Newcomer practiceJob={jobs.find(({ practice }) => practice !== null)?.id ?? null} />
+        )}
+        <button
+          type="button"
+          className={listed !== null && !worked ? "tall" : "primary tall"}
+          onClick={() => go("#/new")}
+        >
           New job
         </button>
+        {listed?.away === true && (
+          <p className="sync" role="status">
+            The bench computer does not answer. This is the list as it was last; jobs seen in this browser
+            still open.
+          </p>
+        )}
+        {listed === null ? <p role="status">Looking…</p> : <Jobs jobs={jobs} />}
         <nav className="shop-keys" aria-label="The shop">
           {SHOP.map(({ to, words }) => (
             <button type="button" key={to} onClick={() => go(to)}>
@@ -69,65 +60,73 @@ export function JobsScreen() {
             </button>
           ))}
         </nav>
-        {problem !== null && (
-          <p className="sync" role="status">
-            {problem}
-          </p>
-        )}
-        <h2>Jobs</h2>
-        {jobs === null ? (
-          <p role="status">Looking…</p>
-        ) : jobs.length === 0 ? (
-          <p className="aside">
-            None yet. Start one with a dead board in front of you, or choose practice in the new job to work a
-            whole one without.
-          </p>
-        ) : (
-          <>
-            <JobRows title="On the bench" jobs={jobs.filter(({ verdict }) => verdict === null)} />
-            <JobRows title="Closed" jobs={jobs.filter(({ verdict }) => verdict !== null)} />
-          </>
-        )}
       </main>
     </div>
   );
 }
 
-function JobRows({ title, jobs }: { readonly title: string; readonly jobs: readonly JobLine[] }) {
-  if (jobs.length === 0) return null;
+function Jobs({ jobs }: { readonly jobs: readonly JobLine[] }) {
+  const [typed, setTyped] = useState("");
+  const found = findJobs(jobs, typed);
+  const looking = typed.trim() !== "";
   return (
-    <section aria-label={title}>
-      <h3>{title}</h3>
-      <ul className="jobs">
-        {jobs.map((job) => (
-          <JobRow key={job.id} job={job} />
-        ))}
-      </ul>
-    </section>
+    <>
+      <h2>Jobs</h2>
+      {jobs.length > 1 && <Find typed={typed} found={found} onTyped={setTyped} />}
+      {jobs.length === 0 && <p className="aside">None yet.</p>}
+      {jobGroups(found).map((group) => (
+        <JobRows
+          key={group.title}
+          {...group}
+          most={group.title === "Closed" && !looking ? CLOSED_SHOWN : Number.POSITIVE_INFINITY}
+        />
+      ))}
+    </>
   );
 }
 
-function JobRow({ job }: { readonly job: JobLine }) {
-  const day = new Date(job.changedAt);
+interface FindProps {
+  readonly typed: string;
+  readonly found: readonly JobLine[];
+  onTyped(typed: string): void;
+}
+
+/** One field for all of it. A scanner types the label's code and Enter, which opens the job; so does Enter on the only one found. */
+function Find({ typed, found, onTyped }: FindProps) {
+  const id = useId();
+  const scanned = scannedId(typed);
+  const only = found.length === 1 ? (found[0]?.id ?? null) : null;
+  const opens = scanned ?? only;
   return (
-    <li>
-      <a className="job" href={`#/job/${job.id}`}>
-        <span className="job-title">{job.title}</span>
-        {job.practice !== null && <span className="practice-mark">Practice</span>}
-        <span className="job-board">
-          {job.boardName}
-          {job.verdict !== null && `: ${verdictWords(job.verdict)}`}
-        </span>
-        <span className="figure job-when">
-          {job.eventCount === 1 ? "1 entry" : `${job.eventCount} entries`},{" "}
-          {day.toLocaleString("en-GB", {
-            day: "numeric",
-            month: "short",
-            hour: "2-digit",
-            minute: "2-digit",
-          })}
-        </span>
-      </a>
-    </li>
+    <search>
+      <form
+        className="entry find"
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (opens !== null && typed.trim() !== "") go(`#/job/${opens}`);
+        }}
+      >
+        <label htmlFor={id}>Find a job</label>
+        <input
+          id={id}
+          type="search"
+          autoComplete="off"
+          autoCapitalize="off"
+          enterKeyHint="go"
+          placeholder="unit, customer, part, verdict"
+          value={typed}
+          onChange={(event) => onTyped(event.target.value)}
+        />
+        <p className="aside" role="status">
+          {typed.trim() === ""
+            ? ""
+            : scanned !== null
+              ? "A label's code: Enter opens its job."
+              : found.length === 0
+                ? "No job has all of these words. Try fewer."
+                : `${found.length} found${only === null ? "" : ": Enter opens it"}.`}
+        </p>
+      </form>
+    </search>
   );
 }

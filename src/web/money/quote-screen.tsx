@@ -1,6 +1,7 @@
 /** The quote: what the customer is offered, and the answer, which goes into the log. */
 import { useState } from "react";
 import type { BenchView, MoneyView, OfferView } from "../../wire/bench-view.ts";
+import { putAside } from "../bench/put-aside.tsx";
 import { happened } from "../job-event.ts";
 import { OpenedJob } from "../shell/opened-job.tsx";
 import type { OpenJob } from "../use-job.ts";
@@ -58,8 +59,9 @@ function QuotePaper({ open, view }: PaperProps) {
       </fieldset>
       <p className="aside">{percent > 0 ? `All sums before tax of ${percent} %.` : "All sums before tax."}</p>
       <Answered money={money} />
+      {view.waiting?.for === "answer" && <p role="status">Put aside until the customer has answered.</p>}
       {offer !== undefined && view.verdict === null && (
-        <AnswerForm key={chosen} offer={offer} open={open} currency={money.currency} />
+        <AnswerForm key={chosen} offer={offer} open={open} currency={money.currency} powered={view.powered} />
       )}
     </PaperFrame>
   );
@@ -86,9 +88,10 @@ interface FormProps {
   readonly offer: OfferView;
   readonly open: OpenJob;
   readonly currency: string;
+  readonly powered: boolean;
 }
 
-function AnswerForm({ offer, open, currency }: FormProps) {
+function AnswerForm({ offer, open, currency, powered }: FormProps) {
   const [price, setPrice] = useState(offer.price ?? "");
   const [cap, setCap] = useState(offer.cap ?? "");
   const asked = amountTyped(price);
@@ -145,6 +148,13 @@ function AnswerForm({ offer, open, currency }: FormProps) {
         </button>
         <button type="button" disabled={problem !== null} onClick={() => answer("refused")}>
           Customer refuses
+        </button>
+        <button
+          type="button"
+          disabled={problem !== null || powered}
+          onClick={() => open.record([putAside("answer", asked === null ? "" : `${asked} ${currency}`)])}
+        >
+          They will say: put it aside
         </button>
       </div>
     </form>
