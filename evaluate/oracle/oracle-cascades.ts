@@ -60,7 +60,9 @@ export function triggerOf(board: Board, fault: Fault): CascadeRule["trigger"] | 
     return site.part === fault.part && site.junction === fault.junction;
   });
   if (shorted && motor) return "motor switch";
-  if (shorted && roles.boosts.some((boost) => boost.switch === fault.part)) return "boost switch";
+  // the single switch of a resonant stage stands where a boost switch does: behind fuse and bridge, a driver at its gate
+  const single = [...roles.boosts.map((boost) => boost.switch), ...roles.resonants.map((one) => one.switch.part)];
+  if (shorted && single.includes(fault.part)) return "boost switch";
   if (shorted && roles.switchers.some((one) => one.part === fault.part)) return "supply switch";
   if (shorted && part.kind === "varistor") return "varistor";
   if (shorted && part.kind === "bridge") return "bridge";
@@ -89,6 +91,20 @@ function sameLeg(board: Board, fault: PartFault): readonly SiteOf[] {
     .map((one) => switchSite(board, one.site, one.part));
 }
 
+/** What drives the gate of a switch: chips, optos and transistors at the gate or behind its series part; a module has its driver within. */
+function driverOf(board: Board, fault: PartFault): readonly SiteOf[] {
+  const gate = rolesOf(board).gates.find((one) => one.switch === fault.part);
+  if (gate === undefined) return ofRefs(board, [fault.part], "drive");
+  const series = gate.series.flatMap((ref) => [...(board.parts.get(ref)?.pins.values() ?? [])]);
+  const near = new Set([gate.net, ...series].filter((net) => net !== board.zero));
+  return [...board.parts.values()]
+    .filter(({ ref, kind, pins }) => {
+      const drives = kind === "ic" || kind === "opto" || kind === "bjt";
+      return drives && ref !== fault.part && [...pins.values()].some((net) => near.has(net));
+    })
+    .flatMap((part) => sitesOf(part));
+}
+
 const FEED_OHMS = 47;
 
 /** Sites that a rule's victim stands for, given the fault that triggers it. */
@@ -115,9 +131,7 @@ export function victims(board: Board, fault: Fault, place: CascadePlace): readon
     case "gate clamp":
       return fault.of === "part" ? gatesOf(board, fault, "clamps") : [];
     case "driver":
-      return parts
-        .filter((part) => part.kind === "ic" && part.stage !== "logic")
-        .flatMap((part) => sitesOf(part));
+      return fault.of === "part" ? driverOf(board, fault) : [];
     case "shunt":
       return ofRefs(board, roles.shunts);
     case "feed resistor":

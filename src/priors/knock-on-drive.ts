@@ -94,7 +94,7 @@ export const DRIVE_RULES: readonly KnockOnRule[] = [
   ),
   rule(
     "dry-drive-capacitor",
-    0.06,
+    0.02,
     "a dry bootstrap or drive-rail capacitor lets a switch run linear",
     (view) =>
       every(

@@ -80,7 +80,7 @@ export const POWER_RULES: readonly KnockOnRule[] = [
   ),
   rule(
     "module-takes-its-legs",
-    0.1,
+    0.05,
     "mostly one leg of a module goes short; it may take another in the same case",
     (view) =>
       view.motorSwitches.flatMap((one) =>
