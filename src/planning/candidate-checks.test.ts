@@ -23,3 +23,14 @@ it("no ohms are proposed the way the diode of a power switch conducts", () => {
   );
   expect(forward).toEqual([]);
 });
+
+it("dirt that is suspected between two nets that no part joins is measured between them", () => {
+  const wet = scene(board, provenEmpty(board), { cause: "water" });
+  const dirt = wet.belief.suspects
+    .filter(({ part, probability }) => part.includes("~") && probability >= 0.002)
+    .map(({ part }) => part);
+  expect(dirt.length).toBeGreaterThan(0);
+  const found = candidateChecks(board, wet.input.bench, wet.input.timeline, wet.belief);
+  const asked = found.map(({ check }) => (check.mode === "ohms" ? `${check.red}~${check.black}` : ""));
+  expect(asked).toContain(dirt[0]);
+});

@@ -35,9 +35,9 @@ const PART_LEAST = 0.002;
  *
  * Bounded whatever the size of the board, never by pairs of nets: five checks at supply and bus, three a switch for the twelve
  * most suspected switches, two a bridge diode, three a rail for the ten most suspected rails, then the own junctions of up to
- * forty suspects, 110 in all. Every part has its checks and is reached once it is suspected more than what stands before it. What that
- * loses: a reading between nets that no one part joins (one that two parts in series explain) is never proposed, and on a board of
- * many axes a row covers the suspected axes, not all of them.
+ * forty suspects and ohms across suspected dirt, 110 in all. Every part has its checks and is reached once it is suspected more than what
+ * stands before it. What that loses: a reading between nets that neither a part joins nor dirt is suspected at (one that two parts in
+ * series explain) is never proposed, and on a board of many axes a row covers the suspected axes, not all of them.
  */
 export function candidateChecks(
   board: Board,
@@ -62,9 +62,10 @@ export function candidateChecks(
   addRails(board, doubt, add);
   let parts = 0;
   for (const suspect of belief.suspects) {
+    if (suspect.probability < PART_LEAST || parts >= MOST_PARTS) continue;
     const part = board.parts.get(suspect.part);
-    if (part === undefined || suspect.probability < PART_LEAST || parts >= MOST_PARTS) continue;
-    if (addPart(bench, part, add)) parts += 1;
+    if (part === undefined) addDirt(suspect.part, add);
+    else if (addPart(bench, part, add)) parts += 1;
   }
   return [...found.values()].slice(0, MOST_CHECKS);
 }
@@ -95,6 +96,12 @@ export function placeOf(bench: BenchState, part: Part, pin: string): Place {
 function partsInHand(board: Board, bench: BenchState): readonly Part[] {
   const refs = [...bench.lifted].map((place) => place.slice(0, place.indexOf(".")));
   return [...board.parts.values()].filter((part) => refs.includes(part.ref) || bench.off.has(part.ref));
+}
+
+/** Dirt between two nets is measured in ohms between them; no part need join them. `suspect`: `NET1~NET2`. */
+function addDirt(suspect: string, add: Add): void {
+  const [red, black] = suspect.split("~");
+  if (red !== undefined && black !== undefined) add("the places with dirt", "ohms", red, black, null);
 }
 
 function addPart(bench: BenchState, part: Part, add: Add): boolean {
