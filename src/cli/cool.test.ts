@@ -28,7 +28,9 @@ describe("cool", () => {
       junctionDegC: 102,
       instead: { beforeDegC: 102, afterDegC: 108, cool: true },
     });
-    expect(text).toMatch(/junction 102 degC, heatsink 70 degC, with paste.*\n.*junction 108 degC/);
+    expect(text).toMatch(
+      /junction 102 degC, heatsink 70 degC, with paste[\s\S]*bears 100 W up to 150 degC\n.*junction 108 degC/,
+    );
   });
 
   it("tells the torque with its sources, and the order of the work", async () => {
@@ -88,5 +90,51 @@ describe("cool", () => {
   it("tells where to cut a lead above metal (L1)", async () => {
     expect((await cool("lead", "--gap", "5.5", "--clearance", "4")).out).toMatch(/^cut leads at 1\.50 mm/);
     expect(await refusal("cool", "lead", "--gap", "4", "--clearance", "4")).toContain("insulating sheet");
+  });
+
+  it("takes the watts at 25 degC where the data sheet has no resistance, and tells what the case bears (H6)", async () => {
+    const json = async (...argv: string[]) => JSON.parse((await cool("junction", ...argv, "--json")).out);
+    const told = await json("--watts", "20", "--watts-at-25", "208", "--sink", "1.5", "--limit", "150");
+    // (150 - 25) / 208; case 40 + 20 x 1.5 + 20 x 1 under paste at its worse end
+    expect(told.junctionToCase).toBeCloseTo(125 / 208, 9);
+    expect(told.caseDegC).toBeCloseTo(90, 9);
+    expect(told.wattsAtCase).toBeCloseTo(60 / (125 / 208), 9);
+    const both = ["--watts", "20", "--watts-at-25", "208", "--case", "0.6", "--sink", "1.5"];
+    expect(await refusal("cool", "junction", ...both)).toContain("one of them");
+  });
+
+  it("tells what a layer resists, by its table or the data sheet's conductivity (H8, H9)", async () => {
+    const layer = async (...argv: string[]) =>
+      JSON.parse((await cool("layer", ...argv, "--mm", "0.1", "--area", "300", "--json")).out).kelvinPerWatt;
+    // 150 K cm/W through 0.01 cm over 3 cm2
+    expect(await layer("mica")).toBeCloseTo((150 * 0.01) / 3, 9);
+    expect(await layer("--conductivity", "0.8")).toBeCloseTo(1e-4 / (0.8 * 3e-4), 9);
+    expect(await refusal("cool", "layer", "butter", "--mm", "0.1", "--area", "300")).toContain(
+      "known: copper",
+    );
+    expect(await refusal("cool", "layer", "--mm", "0.1", "--area", "300")).toContain("one of them");
+  });
+
+  it("tells how far a pulse warms a junction, by the data sheet's network (H5)", async () => {
+    const argv = ["pulse", "--watts", "100", "--seconds", "6.347m", "--step", "0.2568:1u", "0.3429:6.347m"];
+    const told = JSON.parse((await cool(...argv, "--json")).out);
+    expect(told.kelvin).toBeCloseTo(100 * (0.2568 + 0.3429 * (1 - Math.exp(-1))), 6);
+    const wrong = ["pulse", "--watts", "1", "--seconds", "1", "--step", "0.2"];
+    expect(await refusal("cool", ...wrong)).toContain("as 0.26:1m");
+  });
+
+  it("tells what a track of a width carries: the way back of the width for a current (T7)", async () => {
+    const { widthMm } = JSON.parse((await cool("track", "--amps", "5", "--rise", "10", "--json")).out);
+    const argv = ["track", "--width", String(widthMm), "--rise", "10", "--json"];
+    expect(JSON.parse((await cool(...argv)).out).amps).toBeCloseTo(5, 6);
+    expect(await refusal("cool", "track", "--rise", "10")).toContain("--amps or --width");
+  });
+
+  it("takes the material by its tracking index, and sets printed wiring under sound resist beside it (C7, C10)", async () => {
+    const argv = ["spacing", "--line", "230", "--volts", "250", "--json"];
+    const of = async (index: string) => JSON.parse((await cool(...argv, "--tracking", index)).out);
+    expect(await of("600")).toMatchObject({ material: "I", creepageMm: 1.5, printedCreepageMm: 1 });
+    expect(await of("175")).toMatchObject({ material: "III", creepageMm: 2.5 });
+    expect(await refusal("cool", ...argv, "--tracking", "50")).toContain("tracking index: 50 is outside");
   });
 });

@@ -33,6 +33,28 @@ describe("values electrolytic", () => {
     expect(told.loss[0].esrOhms).toBeCloseTo(0.7055, 4);
     expect(told.surgeVolts).toBeCloseTo(460, 9);
     expect(told.lifeHours).toBe(32_000);
+    expect(told.wornOut).toBeNull();
+  });
+
+  it("says of one that was read whether it is worn out, and by what (K11)", async () => {
+    const read = async (...figures: string[]) =>
+      (await values("electrolytic", "--farads", "470u", "--volts", "400", "--read", ...figures)).wornOut;
+    expect(await read("farads=400u", "esr=1.2", "leakage=2m")).toEqual([]);
+    expect(await read("farads=370u")).toEqual(["capacitance off by more than 20 %"]);
+    // 0.7055 ohm new, leakage 3785 uA
+    expect(await read("esr=1.5", "leakage=4m")).toEqual([
+      "loss over twice the limit",
+      "leakage over the limit",
+    ]);
+    const wrong = ["electrolytic", "--farads", "470u", "--volts", "400", "--read", "colour=red"];
+    expect(await refusal("values", ...wrong)).toContain("expected farads=, esr= or leakage=");
+  });
+
+  it("adds up the shares of life of a day (K13): half at 105 and half at 95 degC", async () => {
+    const argv = ["electrolytic", "--farads", "470u", "--volts", "400", "--hours", "1000"];
+    const told = await values(...argv, "--day", "0.5:105", "0.5:95");
+    expect(told.lifeHours).toBeCloseTo(1 / (0.5 / 1000 + 0.5 / 2000), 6);
+    expect(await refusal("values", ...argv, "--day", "0.5:105")).toContain("add up to 0.5");
   });
 });
 
@@ -59,5 +81,15 @@ describe("values bleeder", () => {
     expect(await refusal("values", "bleeder", "--farads", "1u", "--mains", "20")).toContain(
       "mains: 20 V is outside",
     );
+  });
+});
+
+describe("values touch", () => {
+  it("classes what stands, and one pulse, at second hand", async () => {
+    expect(await values("touch", "--volts", "325")).toEqual({ touch: "ES3" });
+    expect(await values("touch", "--volts", "60")).toEqual({ touch: "ES1" });
+    expect(await values("touch", "--volts", "60", "--kind", "alternating")).toEqual({ touch: "ES2" });
+    expect(await values("touch", "--volts", "196", "--seconds", "10m")).toEqual({ touch: "ES2" });
+    expect((await ran("values", "touch", "--volts", "325")).out).toContain("proven empty");
   });
 });

@@ -6,7 +6,7 @@ import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { smallDrive } from "../board/small-drive.fixture.ts";
-import { amountOf, amountText, plus, rounded } from "./amount.ts";
+import { amountOf, amountText, plus, rounded, shareOf } from "./amount.ts";
 import { acceptedQuote, type Bill, makeBill } from "./bill.ts";
 import { currencyDigits } from "./currencies.ts";
 import { jobSum } from "./job-sum.ts";
@@ -141,6 +141,14 @@ const event = fc.oneof(
     part: fc.constantFrom("Q1", "Q2", "BR1", "C1", "F1"),
     price: fc.integer({ min: 0, max: 99_999 }).map((thousandths) => thousandths / 1000),
   }),
+  fc.record({
+    do: fc.constant("incoming" as const),
+    part: fc.constantFrom("Q1", "Q2"),
+    mode: fc.constant("diode" as const),
+    red: fc.constant("e"),
+    black: fc.constant("c"),
+    reading: fc.constant(0.46),
+  }),
   fc.record({ do: fc.constant("note" as const), text: fc.constant("-") }),
   fc.constant<JobEvent>({ do: "quote", offer: "repair", price: 20, cap: 60, answer: "accepted" }),
 );
@@ -177,8 +185,21 @@ describe("a bill is the log", () => {
       );
       const work = bill.lines.filter(({ what }) => what === "work");
       expect(work.map((line) => line.minutes?.micros)).toEqual([minutes.micros]);
-      const fitted = entries.flatMap(({ event: one }) => (one.do === "replace" ? [one.part] : []));
-      expect(bill.lines.flatMap(({ part }) => (part === undefined ? [] : [part.part]))).toEqual(fitted);
+      const fitted = entries.flatMap(({ event: one }) => {
+        if (one.do !== "replace") return [];
+        const cost = rounded(amountOf(one.price ?? Number.NaN), bill.currency);
+        return [[one.part, rounded(shareOf(cost, 1 + given.partsMarkUp), bill.currency).micros]];
+      });
+      expect(
+        bill.lines.flatMap(({ part, amount }) => (part === undefined ? [] : [[part.part, amount.micros]])),
+      ).toEqual(fitted);
+      // labour by long division of whole thousandths of a minute, half coins up
+      const perHour = BigInt(Math.round(given.ratePerHour * 1000));
+      const exact = (minutes.micros * perHour) / 60_000n;
+      const [labour] = work;
+      const off = (labour?.amount.micros ?? 0n) - exact;
+      const coin = 10n ** BigInt(6 - currencyDigits(bill.currency));
+      expect(2n * (off < 0n ? -off : off)).toBeLessThanOrEqual(coin + 2n);
     });
     fc.assert(holds, { seed: 61, numRuns: 200 });
   });

@@ -5,24 +5,17 @@ import {
   INTERFACES,
   type InterfaceName,
   junctionTemperatures,
+  resistanceFromWatts,
+  wattsAtCase,
 } from "../../parts/cooling/thermal-chain.ts";
-import { ipcSpacingMm, supplySpacingMm } from "../../parts/rebuild/ipc-spacing.ts";
-import { cutLeadAtMm, LEAD_LIMITS } from "../../parts/rebuild/lead-protrusion.ts";
-import {
-  altitudeFactor,
-  grooveMm,
-  type Insulation,
-  olderClearanceMm,
-  spacingFor,
-} from "../../parts/rebuild/spacing.ts";
-import { type TrackLayer, trackWidthMm } from "../../parts/rebuild/track-current.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import type { Finish, Io } from "../io.ts";
 import { figures, type Told, told } from "../told.ts";
 import { addHeat } from "./cool-heat.ts";
+import { addLayers } from "./cool-layers.ts";
+import { addRebuild, downwards, upwards } from "./cool-rebuild.ts";
 
 const UNDER = Object.keys(INTERFACES) as InterfaceName[];
-const LAYERS: readonly TrackLayer[] = ["outside", "inside"];
 
 export function addCool(program: Command, io: Io, finish: Finish): void {
   const cool = program
@@ -36,7 +29,9 @@ Examples:
   $ faultwright cool screw TO-247
   $ faultwright cool spacing --line 230 --volts 400 --degree 3
   $ faultwright cool bridge --volts 0.8 --ohms 0.01 --amps 8
-  $ faultwright cool track --amps 8 --rise 20`,
+  $ faultwright cool track --amps 8 --rise 20
+  $ faultwright cool layer mica --mm 0.1 --area 300
+  $ faultwright cool pulse --watts 400 --seconds 5m --step 0.26:1m 0.34:10m`,
     );
   const answer = (made: () => Parsed<Told>, json: boolean) => finish(() => told(made, json, io));
   cool
@@ -45,7 +40,9 @@ Examples:
       "the temperature of one junction on its heatsink, and after a change of what lies under the case",
     )
     .requiredOption("--watts <watts>", "heat of the part")
-    .requiredOption("--case <kelvin per watt>", "junction to case, from its data sheet")
+    .option("--case <kelvin per watt>", "junction to case, from its data sheet")
+    .option("--watts-at-25 <watts>", "in its place where the data sheet gives only the watts at 25 degC")
+    .option("--limit <degC>", "highest of the junction, from its data sheet", "150")
     .requiredOption("--sink <kelvin per watt>", "heatsink to air")
     .option("--air <degC>", "air at the heatsink", "40")
     .addOption(new Option("--under <what>", "between case and heatsink").choices(UNDER).default("paste"))
@@ -60,65 +57,16 @@ Examples:
     .action((caseName: string, options: { json?: true }) =>
       answer(() => screw(caseName), options.json === true),
     );
-  cool
-    .command("spacing")
-    .description("clearance and creepage between two conductors of a rebuilt area")
-    .requiredOption("--line <volts>", "line to neutral of the mains")
-    .requiredOption("--volts <volts>", "working voltage between the two, effective or steady")
-    .addOption(
-      new Option("--category <category>", "overvoltage category")
-        .choices(["I", "II", "III", "IV"])
-        .default("II"),
-    )
-    .addOption(
-      new Option("--degree <degree>", "pollution: 1 sealed, 2 dry indoors, 3 damp or dirty")
-        .choices(["1", "2", "3"])
-        .default("2"),
-    )
-    .addOption(
-      new Option("--material <group>", "of the laminate; ordinary board is III")
-        .choices(["I", "II", "III"])
-        .default("III"),
-    )
-    .option("--metres <metres>", "height above the sea", "2000")
-    .option("--reinforced", "between mains and what a hand may touch")
-    .option("--json", "one JSON object for a script")
-    .action((options: SpacingOptions) => answer(() => spacing(options), options.json === true));
-  addTrack(cool, answer);
-  addLead(cool, answer);
+  addRebuild(cool, answer);
   addHeat(cool, answer);
-}
-
-type Answer = (made: () => Parsed<Told>, json: boolean) => void;
-
-function addTrack(cool: Command, answer: Answer): void {
-  cool
-    .command("track")
-    .description("the width of a rebuilt track")
-    .requiredOption("--amps <amps>", "current")
-    .option("--rise <kelvin>", "how much warmer it may get", "20")
-    .option("--copper <micrometres>", "thickness", "35")
-    .addOption(new Option("--layer <layer>", "of the board").choices(LAYERS).default("outside"))
-    .option("--json", "one JSON object for a script")
-    .action((options: TrackOptions) => answer(() => track(options), options.json === true));
-}
-
-function addLead(cool: Command, answer: Answer): void {
-  cool
-    .command("lead")
-    .description("how far a lead may stand out below the board, towards metal that has to keep its distance")
-    .requiredOption("--gap <mm>", "from the board to the metal")
-    .requiredOption("--clearance <mm>", "that has to stay free")
-    .addOption(
-      new Option("--class <class>", "2 ordinary service, 3 must not fail").choices(["2", "3"]).default("2"),
-    )
-    .option("--json", "one JSON object for a script")
-    .action((options: LeadOptions) => answer(() => lead(options), options.json === true));
+  addLayers(cool, answer);
 }
 
 interface JunctionOptions {
   readonly watts: string;
-  readonly case: string;
+  readonly case?: string;
+  readonly wattsAt25?: string;
+  readonly limit: string;
   readonly sink: string;
   readonly air: string;
   readonly under: InterfaceName;
@@ -126,18 +74,44 @@ interface JunctionOptions {
   readonly json?: true;
 }
 
+/** What the data sheet says of it, or what its watts at 25 degC come to. */
+function junctionToCaseOf({ case: own, wattsAt25 }: JunctionOptions, limit: number): Parsed<number> {
+  if ((own === undefined) === (wattsAt25 === undefined))
+    return { ok: false, problem: "--case or --watts-at-25: one of them, from the data sheet" };
+  const read = figures({ case: own ?? wattsAt25 ?? "" });
+  if (!read.ok) return read;
+  return own === undefined
+    ? resistanceFromWatts(limit, read.value.case)
+    : { ok: true, value: read.value.case };
+}
+
 /** The worse end of each interface is reckoned with: nobody knows which end a bench reached. */
 function junction(options: JunctionOptions): Parsed<Told> {
-  const read = figures({ watts: options.watts, case: options.case, sink: options.sink, air: options.air });
+  const { watts: heat, sink: toAir, air: room, limit: most } = options;
+  const read = figures({ watts: heat, sink: toAir, air: room, limit: most });
   if (!read.ok) return read;
-  const { watts, case: junctionToCase, sink, air } = read.value;
+  const { watts, sink, air, limit } = read.value;
+  const inside = junctionToCaseOf(options, limit);
+  if (!inside.ok) return inside;
+  const junctionToCase = inside.value;
   const on = (name: InterfaceName) => ({ watts, junctionToCase, caseToSink: INTERFACES[name].high });
   const now = junctionTemperatures([on(options.under)], sink, air);
   if (!now.ok) return now;
   const [junctionDegC = air] = now.value.junctionDegC;
   const { high } = INTERFACES[options.under];
-  const first = `junction ${junctionDegC.toFixed(0)} degC, heatsink ${now.value.sinkDegC.toFixed(0)} degC, with ${interfaceWords(options.under)}\n`;
-  const json = { sinkDegC: now.value.sinkDegC, junctionDegC, caseToSink: high };
+  const caseDegC = now.value.sinkDegC + watts * high;
+  const bears = wattsAtCase(limit, Math.min(caseDegC, limit), junctionToCase);
+  if (!bears.ok) return bears;
+  const first = `junction ${junctionDegC.toFixed(0)} degC, heatsink ${now.value.sinkDegC.toFixed(0)} degC, with ${interfaceWords(options.under)}
+at this case of ${caseDegC.toFixed(0)} degC it bears ${Number(bears.value.toPrecision(3))} W up to ${limit} degC\n`;
+  const json = {
+    sinkDegC: now.value.sinkDegC,
+    junctionDegC,
+    caseToSink: high,
+    junctionToCase,
+    caseDegC,
+    wattsAtCase: bears.value,
+  };
   if (options.instead === undefined) return { ok: true, value: { json, text: first } };
   const compared = beforeAndAfter(on(options.under), on(options.instead), sink, air);
   if (!compared.ok) return compared;
@@ -151,10 +125,6 @@ function interfaceWords(name: InterfaceName): string {
   return `${words} (${low} to ${high} K/W, the worse taken; ${mark}: ${source})`;
 }
 
-/** A least figure in hundredths, never less than it is; a most one never more. */
-const upwards = (figure: number): string => (Math.ceil(figure * 100 - 1e-9) / 100).toFixed(2);
-const downwards = (figure: number): string => (Math.floor(figure * 100 + 1e-9) / 100).toFixed(2);
-
 function screw(caseName: string): Parsed<Told> {
   const range = torqueRange(caseName);
   if (!range.ok) return range;
@@ -166,98 +136,4 @@ function screw(caseName: string): Parsed<Told> {
     ok: true,
     value: { json: { leastNewtonMetres: least, mostNewtonMetres: most, order: ORDER_OF_WORK }, text },
   };
-}
-
-interface SpacingOptions {
-  readonly line: string;
-  readonly volts: string;
-  readonly category: "I" | "II" | "III" | "IV";
-  readonly degree: "1" | "2" | "3";
-  readonly material: "I" | "II" | "III";
-  readonly metres: string;
-  readonly reinforced?: true;
-  readonly json?: true;
-}
-
-function spacing(options: SpacingOptions): Parsed<Told> {
-  const read = figures({ line: options.line, volts: options.volts, metres: options.metres });
-  if (!read.ok) return read;
-  const { line, volts, metres } = read.value;
-  const insulation: Insulation = options.reinforced === true ? "reinforced" : "basic";
-  const degree = Number(options.degree) as 1 | 2 | 3;
-  const found = spacingFor({
-    lineVolts: line,
-    workingVolts: volts,
-    category: options.category,
-    degree,
-    material: options.material,
-    insulation,
-  });
-  if (!found.ok) return found;
-  const factor = altitudeFactor(metres);
-  if (!factor.ok) return factor;
-  const clearance = found.value.clearanceMm * factor.value;
-  const creepage = Math.max(found.value.creepageMm, clearance);
-  const { impulseVolts } = found.value;
-  const groove = grooveMm(degree, clearance);
-  const older = olderClearanceMm(line, insulation);
-  const bare = ipcSpacingMm(volts * Math.SQRT2, "B2");
-  const supply = supplySpacingMm(volts * Math.SQRT2);
-  const beside = [
-    ...(older === null ? [] : [`${older} mm of air by IEC 60950-1 (ce-mag.com 01/03, seen)`]),
-    ...(bare.ok ? [`${upwards(bare.value)} mm by IPC-2221 column B2, bare`] : []),
-    ...(supply.ok ? [`${upwards(supply.value)} mm by IPC-9592, power supplies`] : []),
-  ];
-  const text = `${Number(upwards(clearance))} mm through air, ${Number(upwards(creepage))} mm along the surface (${insulation}, impulse ${impulseVolts} V; IEC 60664-1 tables, seen at second hand)
-A groove counts from ${upwards(groove)} mm of width on. Beside it, of the peak of an effective voltage: ${beside.join("; ")}.
-Mill a charred area out until it is white. Local codes and the appliance's own standard come first.\n`;
-  const json = {
-    impulseVolts,
-    clearanceMm: clearance,
-    creepageMm: creepage,
-    insulation,
-    grooveMm: groove,
-    olderClearanceMm: older,
-    ipc2221Mm: bare.ok ? bare.value : null,
-    ipc9592Mm: supply.ok ? supply.value : null,
-  };
-  return { ok: true, value: { json, text } };
-}
-
-interface LeadOptions {
-  readonly gap: string;
-  readonly clearance: string;
-  readonly class: "2" | "3";
-  readonly json?: true;
-}
-
-function lead(options: LeadOptions): Parsed<Told> {
-  const read = figures({ gap: options.gap, clearance: options.clearance });
-  if (!read.ok) return read;
-  const boardClass = options.class === "2" ? 2 : 3;
-  const cut = cutLeadAtMm(boardClass, read.value.gap, read.value.clearance);
-  if (!cut.ok) return cut;
-  const [source] = LEAD_LIMITS.filter((limit) => limit.boardClass === boardClass);
-  const text = `cut leads at ${downwards(cut.value)} mm (class ${boardClass}: ${source?.mostMm} mm at most; ${source?.mark}: ${source?.source}); the end must be seen in the solder\n`;
-  return { ok: true, value: { json: { mostMm: cut.value }, text } };
-}
-
-interface TrackOptions {
-  readonly amps: string;
-  readonly rise: string;
-  readonly copper: string;
-  readonly layer: TrackLayer;
-  readonly json?: true;
-}
-
-const MICROMETRES_PER_MM = 1000;
-
-function track(options: TrackOptions): Parsed<Told> {
-  const read = figures({ amps: options.amps, rise: options.rise, copper: options.copper });
-  if (!read.ok) return read;
-  const { amps, rise, copper } = read.value;
-  const width = trackWidthMm(amps, rise, options.layer, copper / MICROMETRES_PER_MM);
-  if (!width.ok) return width;
-  const text = `${upwards(width.value)} mm wide for ${amps} A and ${rise} K, ${options.layer}, ${copper} um of copper (IPC-2221 curve)\n`;
-  return { ok: true, value: { json: { widthMm: width.value }, text } };
 }
