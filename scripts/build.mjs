@@ -24,6 +24,7 @@ function sourceHash() {
     "vite.config.ts",
     "scripts/build.mjs",
     "scripts/bundle-programs.mjs",
+    "scripts/lesson-basis.mjs",
   ];
   const sources = filesUnder(join(ROOT, "src")).filter((path) => !path.endsWith(".test.ts"));
   const hash = createHash("sha256");

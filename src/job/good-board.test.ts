@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { ReferenceReading } from "../board/board.ts";
 import { parseBoard } from "../board/parse-board.ts";
+import { parseFault } from "../board/parse-fault.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import { learn } from "../learning/learnt.ts";
 import { pooledReferences } from "../learning/references.ts";
@@ -101,6 +102,24 @@ describe("readings of a good board", () => {
     expect(
       referenceWords({ mode: "ohms", red: "a", black: "b", reading: 1495, spread: 0.041, count: 3 }),
     ).toBe("what a good one read here: 1.50 kohm, 3 readings, +- 4 %");
+  });
+
+  it("make a fault heard that drowned in what nobody had seen", () => {
+    const bench = { lifted: new Set<string>(), off: new Set<string>(), clips: [], powered: false };
+    const check = { mode: "ohms", red: "V15", black: "GND" } as const;
+    const hears = (content: object, fault: string) => {
+      const board = parseBoard(content);
+      if (!board.ok) throw new Error(board.problem);
+      const leak = parseFault(fault, board.value);
+      if (!leak.ok) throw new Error(leak.problem);
+      const predictor = withReferences(sharingPredictors(undefined))(board.value, bench, DEFAULT_METER);
+      const [heard] = predictor.audible(check, [], [leak.value]);
+      const [shown] = predictor.withEach(check, [], [leak.value]);
+      return [heard, shown !== null];
+    };
+    // 22 k beside 900 k reads 2.4 % less: within what an assumed resistor may be off, not within what good boards differ by
+    expect(hears(RAIL, "C1:leaky@900000")).toEqual([false, false]);
+    expect(hears(taught(21_900, 22_100, 22_000), "C1:leaky@900000")).toEqual([true, true]);
   });
 
   it("move a prediction as a normal mean with n readings moves a normal one", () => {

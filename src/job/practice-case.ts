@@ -11,10 +11,27 @@ export interface WayStep {
   readonly why: string;
 }
 
+/** A fault that power brought while the recorded job was worked on. */
+export interface BrokeAtPower {
+  readonly fault: string;
+  /** which of `recorded` the power-up is, from 0 */
+  readonly entry: number;
+}
+
 export interface PracticeCase {
-  /** as the file format spells them */
+  /** those that the board came in with, as the file format spells them */
   readonly faults: readonly string[];
+  /** left out: power broke nothing */
+  readonly broke?: readonly BrokeAtPower[];
   /** the recorded log, without a word of anybody */
   readonly recorded: readonly JobEvent[];
   readonly proposed: readonly WayStep[];
+}
+
+/** All that was wrong with the board of a case, sooner or later. */
+export function foundInCase({
+  faults,
+  broke = [],
+}: Pick<PracticeCase, "faults" | "broke">): readonly string[] {
+  return [...new Set([...faults, ...broke.map(({ fault }) => fault)])];
 }

@@ -90,7 +90,7 @@ class ReferencedPredictor implements Predictor {
 
   withEach(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): (Prediction | null)[] {
     return this.#inner
-      .withEach(check, faults, candidates)
+      .withEach(check, faults, candidates, this.#sharpness(check, faults))
       .map((prediction) => (prediction === null ? null : this.#corrected(check, prediction)));
   }
 
@@ -103,7 +103,17 @@ class ReferencedPredictor implements Predictor {
   }
 
   audible(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): boolean[] {
-    return this.#inner.audible(check, faults, candidates);
+    return this.#inner.audible(check, faults, candidates, this.#sharpness(check, faults));
+  }
+
+  /** What the good boards leave of the spread: a fault that would have drowned in it is heard. */
+  #sharpness(check: ColdCheck, faults: readonly Fault[]): number {
+    if (this.#correction(check) === null) return 1;
+    const before = this.#inner.predict(check, faults);
+    const after = this.#corrected(check, before);
+    if (!before.solved || !after.solved || before.spread <= 0) return 1;
+    const share = onScale(check.mode, after.spread, after) / onScale(check.mode, before.spread, before);
+    return Math.min(1, share);
   }
 
   #correction(check: ColdCheck): Correction | null {

@@ -61,7 +61,12 @@ export interface Predictor {
    * What the meter would show with each of `candidates` by itself beside `faults`; null where the technician would see no other
    * reading. By the linearised circuit where that can tell, the spread carried over: to tell outcomes apart, not to judge by.
    */
-  withEach(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): (Prediction | null)[];
+  withEach(
+    check: ColdCheck,
+    faults: readonly Fault[],
+    candidates: readonly Fault[],
+    sharpness?: number,
+  ): (Prediction | null)[];
   /** Faults with the same word here do the same to the circuit, as shorts of two capacitors side by side do. */
   effect(fault: Fault): string;
   /**
@@ -73,8 +78,15 @@ export interface Predictor {
    * Those of `candidates` that could move this reading when added to `faults` (no false negatives beyond a reading change of
    * a tenth of its spread, to first order: see `meter/silent.ts`). The rest are silent: predict(S+f) = predict(S). Another
    * fault of a junction that has one already is not: the two exclude each other.
+   * @param sharpness - what is left of the spread, as a share, where more is known of this check than the circuit tells; the same for
+   *   the same check and faults. Left out: all of it
    */
-  audible(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): boolean[];
+  audible(
+    check: ColdCheck,
+    faults: readonly Fault[],
+    candidates: readonly Fault[],
+    sharpness?: number,
+  ): boolean[];
 }
 
 /** Makes a predictor; `meter/predictor.ts` has the only implementation. `boardOhms`: insulation of the board; absent: a dry one's. */

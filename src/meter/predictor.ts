@@ -65,7 +65,12 @@ class BoardPredictor implements Predictor {
     return this.#settledIn(check, faults).state.prediction();
   }
 
-  audible(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): boolean[] {
+  audible(
+    check: ColdCheck,
+    faults: readonly Fault[],
+    candidates: readonly Fault[],
+    sharpness = 1,
+  ): boolean[] {
     const { state, core } = this.#settledIn(check, faults);
     const taken = this.#sitesOf(faults);
     return candidates.map((candidate) => {
@@ -73,13 +78,18 @@ class BoardPredictor implements Predictor {
       const effect = this.#effectId(candidate);
       const known = state.heard.get(effect);
       if (known !== undefined) return known;
-      const heard = this.#moves(check, state, core, candidate);
+      const heard = this.#moves(check, state, core, candidate, sharpness);
       state.heard.set(effect, heard);
       return heard;
     });
   }
 
-  withEach(check: ColdCheck, faults: readonly Fault[], candidates: readonly Fault[]): (Prediction | null)[] {
+  withEach(
+    check: ColdCheck,
+    faults: readonly Fault[],
+    candidates: readonly Fault[],
+    sharpness = 1,
+  ): (Prediction | null)[] {
     const { state, core } = this.#settledIn(check, faults);
     const taken = this.#sitesOf(faults);
     return candidates.map((candidate) => {
@@ -87,25 +97,33 @@ class BoardPredictor implements Predictor {
       const effect = this.#effectId(candidate);
       const known = state.beside.get(effect);
       if (known !== undefined) return known;
-      const shown = this.#besides(check, state, core, candidate);
+      const shown = this.#besides(check, state, core, candidate, sharpness);
       state.beside.set(effect, shown);
       return shown;
     });
   }
 
   /** What one fault more would make the meter show, by a few chord steps where these can tell; null: nothing else. */
-  #besides(check: ColdCheck, state: State, core: readonly Fault[], candidate: Fault): Prediction | null {
+  #besides(
+    check: ColdCheck,
+    state: State,
+    core: readonly Fault[],
+    candidate: Fault,
+    sharpness: number,
+  ): Prediction | null {
     const before = state.prediction();
     const { settled } = state;
     const anew = () => this.predict(check, [...core, candidate]);
-    if (!before.solved || settled === null) return this.#moves(check, state, core, candidate) ? anew() : null;
-    const allowed = silentVolts(before, settled, this.probing.boardOhms);
+    if (!before.solved || settled === null)
+      return this.#moves(check, state, core, candidate, sharpness) ? anew() : null;
+    const sharp = { ...before, spread: sharpness * before.spread };
+    const allowed = silentVolts(sharp, settled, this.probing.boardOhms);
     const moved = this.#movedVolts(check, settled, core, candidate, allowed);
     if (moved === "nowhere") return null;
     if (moved === "unsolved") return anew();
     const raw = this.probing.rawOf(check, settled, moved);
     const after = movedReading(check, this.meter, before, settled.range, raw, this.probing.boardOhms);
-    if (!differ(before, after, settled.range, this.probing.boardOhms)) return null;
+    if (!differ(sharp, after, settled.range, this.probing.boardOhms)) return null;
     return this.probing.staysInRange(check, settled, raw) ? after : anew();
   }
 
@@ -165,9 +183,16 @@ class BoardPredictor implements Predictor {
     return this.#settledIn(check, faults).core;
   }
 
-  #moves(check: ColdCheck, state: State, core: readonly Fault[], candidate: Fault): boolean {
-    const before = state.prediction();
-    if (!before.solved) return true;
+  #moves(
+    check: ColdCheck,
+    state: State,
+    core: readonly Fault[],
+    candidate: Fault,
+    sharpness: number,
+  ): boolean {
+    const predicted = state.prediction();
+    if (!predicted.solved) return true;
+    const before = { ...predicted, spread: sharpness * predicted.spread };
     if (state.alternating !== null)
       return this.#movesFarads(check, before, state.alternating, core, candidate);
     const { settled } = state;

@@ -23,6 +23,8 @@ export interface PracticeJob {
   readonly seed: number;
   /** faults that the board came in with, where they are not drawn but known: a case of somebody's */
   readonly arrived?: readonly Fault[];
+  /** what a power-up broke where it was recorded, of a board in the same state by the same feed; null: not recorded, so it is drawn */
+  readonly brokenBy?: (entries: readonly TimelineEntry[], entry: TimelineEntry) => readonly Fault[] | null;
 }
 
 /**
@@ -72,16 +74,22 @@ export function faultsAfter(
   count = timeline.entries.length,
 ): HiddenFault[] {
   let present = [...faultsOnArrival(practice)];
-  for (const entry of timeline.entries.slice(0, count)) present = afterEntry(practice, present, entry);
+  for (const [at, entry] of timeline.entries.slice(0, count).entries())
+    present = afterEntry(practice, present, entry, timeline.entries.slice(0, at));
   return present;
 }
 
-function afterEntry(practice: PracticeJob, present: HiddenFault[], entry: TimelineEntry): HiddenFault[] {
+function afterEntry(
+  practice: PracticeJob,
+  present: HiddenFault[],
+  entry: TimelineEntry,
+  before: readonly TimelineEntry[],
+): HiddenFault[] {
   const { event } = entry;
   switch (event.do) {
     case "power":
       if (isInjection(event)) return present;
-      return afterPower(practice, present, event, entry);
+      return afterPower(practice, present, event, entry, before);
     case "replace":
       return afterReplace(practice, present, event, entry.logIndex);
     case "clean":
@@ -151,8 +159,14 @@ function afterPower(
   present: HiddenFault[],
   event: PowerEvent,
   entry: TimelineEntry,
+  before: readonly TimelineEntry[],
 ): HiddenFault[] {
-  const { job, table, seed } = practice;
+  const { job, table, seed, brokenBy } = practice;
+  const recorded = brokenBy?.(before, entry) ?? null;
+  if (recorded !== null) {
+    const broken = recorded.map((fault) => ({ row: rowOf(table, fault), fault }));
+    return [...present, ...notYetThere(table, present, broken)];
+  }
   const off = outOfCircuit(entry);
   const inCircuit = present.filter(({ fault }) => fault.of === "nets" || !off.has(fault.part));
   const effect = boardEffect(
@@ -176,6 +190,17 @@ function afterPower(
     ...broken,
     ...(seen.includes("fuse-blew") ? blownFuses(table, present, fuses, off) : []),
   ];
+}
+
+/** Of the faults that were recorded, those in places that are whole still. */
+function notYetThere(
+  { faults: rows }: PriorTable,
+  present: readonly HiddenFault[],
+  recorded: readonly HiddenFault[],
+): HiddenFault[] {
+  const placeOf = ({ row, fault }: HiddenFault) => rows[row]?.site ?? faultName(fault);
+  const taken = new Set(present.map(placeOf));
+  return recorded.filter((one) => !taken.has(placeOf(one)));
 }
 
 /** Rates at which a power-up breaks something: knock-ons of what is present, and what breaks by itself. */

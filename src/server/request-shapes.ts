@@ -20,6 +20,10 @@ const practice = z.strictObject({
   recorded: z
     .strictObject({
       faults: z.array(z.string()).max(100),
+      broke: z
+        .array(z.strictObject({ fault: z.string(), entry: z.int().min(0) }))
+        .max(100)
+        .optional(),
       recorded: z.array(z.looseObject({ do: z.string() })).max(EVENTS_PER_POST),
       proposed: z.array(step).max(EVENTS_PER_POST),
     })

@@ -46,9 +46,14 @@ const WORDS: Readonly<Record<string, object>> = { note: { text: "turned" }, over
 /** Where all practice begins. */
 const FIRST_MOMENT = Date.UTC(2000, 0, 1, 9);
 
+/** The entries that a bare log keeps, in its order. */
+export function keptEntries(entries: readonly TimelineEntry[]): readonly TimelineEntry[] {
+  return entries.filter(({ event }) => saysSomething(event));
+}
+
 /** The events that count, bare. */
 export function bareLog(entries: readonly TimelineEntry[]): readonly JobEvent[] {
-  const events = entries.map(({ event }) => event).filter(saysSomething);
+  const events = keptEntries(entries).map(({ event }) => event);
   const times = events.map((event) => Date.parse(String("at" in event ? event.at : "")));
   const first = times.find((time) => Number.isFinite(time)) ?? 0;
   return events.map((event, index) => {

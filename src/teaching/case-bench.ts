@@ -3,7 +3,8 @@ import { benchKey } from "../bench/bench-state.ts";
 import type { JobEvent, MeasureEvent, PowerEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
-import { parseFaultList } from "../board/parse-fault.ts";
+import type { Fault } from "../board/fault.ts";
+import { parseFault, parseFaultList } from "../board/parse-fault.ts";
 import type { Job } from "../job/job.ts";
 import type { PracticeCase } from "../job/practice-case.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
@@ -22,14 +23,28 @@ export function caseJob(
   job: Job,
   priors: PriorTable,
   seed: number,
-  given: Pick<PracticeCase, "faults">,
+  given: Pick<PracticeCase, "faults" | "broke" | "recorded">,
 ): Parsed<PracticeJob> {
-  const faults = parseFaultList(given.faults, job.asBrought.board);
+  const { board } = job.asBrought;
+  const faults = parseFaultList(given.faults, board);
   if (!faults.ok) return faults;
-  return {
-    ok: true,
-    value: { ...practiceJobOf(job, priors, seed), arrived: faults.value },
+  const broke: { entry: number; fault: Fault }[] = [];
+  for (const { fault, entry } of given.broke ?? []) {
+    const read = parseFault(fault, board);
+    if (!read.ok) return read;
+    broke.push({ entry, fault: read.value });
+  }
+  const practice = practiceJobOf(job, priors, seed);
+  const recorded = foldLog(practice.job.board, practice.job.absent, given.recorded);
+  if (!recorded.ok) return recorded;
+  const brokenBy: PracticeJob["brokenBy"] = (entries, { event, before }) => {
+    const same = sameAsked(recorded.value, entries, before, event);
+    // the recorded log is whole: its entries are numbered as it is
+    return same === null
+      ? null
+      : broke.filter(({ entry }) => entry === same.logIndex).map(({ fault }) => fault);
   };
+  return { ok: true, value: { ...practice, arrived: faults.value, brokenBy } };
 }
 
 /** What the board of the case shows for an event that would be appended to the log of `timeline`. */
@@ -41,7 +56,7 @@ export function caseAnswer(
   make: MakePredictor,
 ): Answer {
   const recorded = foldLog(practice.job.board, practice.job.absent, given.recorded);
-  const entry = recorded.ok ? sameAsked(recorded.value, timeline, asked) : null;
+  const entry = recorded.ok ? sameAsked(recorded.value, timeline.entries, timeline.now, asked) : null;
   if (entry === null) return answer(practice, timeline, asked, make);
   const told = Object.entries(entry.event).filter(([field]) => TOLD.some((name) => name === field));
   // The asked event with the recorded outcome; the fold judges it again.
@@ -49,8 +64,13 @@ export function caseAnswer(
 }
 
 /** The recorded entry that asked the same of a board in the same state, the latest before anything else was cured. */
-function sameAsked(recorded: Timeline, timeline: Timeline, asked: Asked): TimelineEntry | null {
-  const state = stateKey(timeline.entries, timeline.now);
+function sameAsked(
+  recorded: Timeline,
+  entries: readonly TimelineEntry[],
+  bench: Timeline["now"],
+  asked: Asked,
+): TimelineEntry | null {
+  const state = stateKey(entries, bench);
   return (
     recorded.entries.find(
       (entry, index) =>

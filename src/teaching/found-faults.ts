@@ -1,9 +1,10 @@
 /** What was wrong with a board, as its closed job tells: what was believed of each part at the moment that it was replaced or cured. */
 
 import { foldLog } from "../bench/fold.ts";
+import { faultName } from "../board/fault.ts";
 import { parseFault } from "../board/parse-fault.ts";
 import { suspectsAnswer } from "../job/answers.ts";
-import { AssessmentSession, beliefOf } from "../job/assess.ts";
+import { AssessmentSession, type Believed, beliefOf } from "../job/assess.ts";
 import { closedAs } from "../job/closed-as.ts";
 import type { Job } from "../job/job.ts";
 import type { Parsed } from "../units/outcome.ts";
@@ -14,10 +15,20 @@ const FOUND = 0.5;
 interface Candidate {
   readonly fault: string;
   readonly chance: number;
+  /** log index of the event that brought it; -1: the board came in with it */
+  readonly since: number;
 }
 
-/** The faults that the job found, as the file format spells them; a problem where it found none. */
-export function foundFaults(job: Job): Parsed<readonly string[]> {
+/** Faults as the file format spells them. */
+export interface FoundFaults {
+  /** those that the board came in with */
+  readonly arrived: readonly string[];
+  /** those that a power-up brought, by its log index */
+  readonly broke: readonly { readonly fault: string; readonly logIndex: number }[];
+}
+
+/** The faults that the job found; a problem where it found none. */
+export function foundFaults(job: Job): Parsed<FoundFaults> {
   const timeline = foldLog(job.board, job.absent, job.log);
   if (!timeline.ok) return timeline;
   const session = new AssessmentSession();
@@ -28,7 +39,8 @@ export function foundFaults(job: Job): Parsed<readonly string[]> {
     for (const { part, probability, modes } of suspectsAnswer(believed.value).suspects) {
       const [mode] = modes;
       if (mode === undefined || found.has(part) || !wanted(mode.fault, part)) continue;
-      found.set(part, { fault: mode.fault, chance: probability });
+      const since = sinceWhen(believed.value, mode.fault);
+      found.set(part, { fault: mode.fault, chance: probability, since });
     }
   };
   const entries = timeline.value.entries;
@@ -62,5 +74,22 @@ export function foundFaults(job: Job): Parsed<readonly string[]> {
     const read = parseFault(fault, job.board);
     if (!read.ok) return read;
   }
-  return { ok: true, value: faults.map(({ fault }) => fault) };
+  const byPower = ({ since }: Candidate) => job.log[since]?.do === "power";
+  return {
+    ok: true,
+    value: {
+      arrived: faults.filter((one) => !byPower(one)).map(({ fault }) => fault),
+      broke: faults.filter(byPower).map(({ fault, since }) => ({ fault, logIndex: since })),
+    },
+  };
+}
+
+/** When the fault came, as the explanations with it tell: the likeliest moment; where none of them names it, the board came in with it. */
+function sinceWhen({ belief, priors }: Pick<Believed, "belief" | "priors">, fault: string): number {
+  const index = priors.faults.findIndex((row) => faultName(row.fault) === fault);
+  const chances = new Map<number, number>();
+  for (const { faults, probability } of belief.explanations)
+    for (const dated of faults)
+      if (dated.fault === index) chances.set(dated.since, (chances.get(dated.since) ?? 0) + probability);
+  return [...chances].reduce((best, one) => (one[1] > best[1] ? one : best), [-1, 0])[0];
 }

@@ -1,14 +1,14 @@
 /** A closed job as a case to practise on, `faultwright-case/1`: its board, what was asked and read, what was found, and nobody's name. */
 import { foldLog } from "../bench/fold.ts";
-import { parseFaultList } from "../board/parse-fault.ts";
+import { parseFault, parseFaultList } from "../board/parse-fault.ts";
 import { closedAs } from "../job/closed-as.ts";
 import type { Job } from "../job/job.ts";
 import { parseJob } from "../job/parse-job.ts";
-import type { PracticeCase, WayStep } from "../job/practice-case.ts";
+import type { BrokeAtPower, PracticeCase, WayStep } from "../job/practice-case.ts";
 import { Fields, Problems } from "../units/fields.ts";
 import { quoted } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
-import { bareLog } from "./bare-log.ts";
+import { bareLog, keptEntries } from "./bare-log.ts";
 import { foundFaults } from "./found-faults.ts";
 import { proposedWay } from "./ways.ts";
 
@@ -37,17 +37,24 @@ export function teachingCase(job: Job, content: Content, title: string): Parsed<
   if (closedAs(job.log) === null) return { ok: false, problem: "the job is still open: close it first" };
   const timeline = foldLog(job.board, job.absent, job.log);
   if (!timeline.ok) return timeline;
-  const faults = foundFaults(job);
-  if (!faults.ok) return faults;
+  const found = foundFaults(job);
+  if (!found.ok) return found;
+  const faults = found.value.arrived;
+  const kept = keptEntries(timeline.value.entries);
+  const broke = found.value.broke.map(({ fault, logIndex }) => ({
+    fault,
+    entry: kept.findIndex((entry) => entry.logIndex === logIndex),
+  }));
+  const known = { faults, ...(broke.length === 0 ? {} : { broke }) };
   const header = bareHeader(content, title);
   const recorded = bareLog(timeline.value.entries);
   const again = parseJob({ ...header, log: recorded }, null);
   if (!again.ok) return again;
   const blind = parseJob(header, null);
   if (!blind.ok) return blind;
-  const proposed = proposedWay(blind.value, { faults: faults.value, recorded });
+  const proposed = proposedWay(blind.value, { ...known, recorded });
   if (!proposed.ok) return proposed;
-  return { ok: true, value: { title, header, faults: faults.value, recorded, proposed: proposed.value } };
+  return { ok: true, value: { title, header, ...known, recorded, proposed: proposed.value } };
 }
 
 /** The head of a job file without what a customer said or agreed to; the board bears the title, for names of boards are often people's. */
@@ -64,8 +71,8 @@ export function bareHeader(content: Content, title: string): Content {
 }
 
 /** The file's text. */
-export function caseText({ title, header, faults, recorded, proposed }: TeachingCase): string {
-  return `${JSON.stringify({ format: CASE_FORMAT, title, job: header, faults, recorded, proposed }, null, 1)}\n`;
+export function caseText({ title, header, faults, broke, recorded, proposed }: TeachingCase): string {
+  return `${JSON.stringify({ format: CASE_FORMAT, title, job: header, faults, broke, recorded, proposed }, null, 1)}\n`;
 }
 
 /** A file's value (already JSON) as a case; one line where it is none. */
@@ -74,7 +81,7 @@ export function readCase(input: unknown): Parsed<TeachingCase> {
   const file = new Fields(problems, "", input);
   if (problems.first === null && file.raw("format") !== CASE_FORMAT)
     file.complain("format", `expected ${quoted(CASE_FORMAT)}`);
-  file.only(["format", "title", "job", "faults", "recorded", "proposed"], "a case");
+  file.only(["format", "title", "job", "faults", "broke", "recorded", "proposed"], "a case");
   file.require("format", "title", "job", "faults", "recorded", "proposed");
   const title = file.text("title") ?? "";
   const proposed =
@@ -86,16 +93,33 @@ export function readCase(input: unknown): Parsed<TeachingCase> {
   if (!job.ok) return { ok: false, problem: `job: ${job.problem}` };
   const faults = parseFaultList(file.raw("faults"), job.value.asBrought.board);
   if (!faults.ok) return { ok: false, problem: `faults: ${faults.problem}` };
+  const broke = file.has("broke") ? readBroke(file, job.value, problems) : undefined;
+  if (problems.first !== null) return { ok: false, problem: problems.first };
   return {
     ok: true,
     value: {
       title,
       header,
       faults: file.raw("faults") as readonly string[],
+      ...(broke === undefined ? {} : { broke }),
       recorded: recorded as PracticeCase["recorded"],
       proposed,
     },
   };
+}
+
+/** Each names a fault of the board and a power-up of the recorded log. */
+function readBroke(file: Fields, job: Job, problems: Problems): readonly BrokeAtPower[] {
+  return file.list("broke").map((item, index) => {
+    const one = new Fields(problems, `${file.at("broke")}[${index}]`, item);
+    one.only(["fault", "entry"], "a fault that power brought");
+    one.require("fault", "entry");
+    const [fault, entry] = [one.text("fault") ?? "", one.number("entry", { least: 0 }) ?? 0];
+    const read = parseFault(fault, job.asBrought.board);
+    if (!read.ok) one.complain("fault", read.problem);
+    if (job.log[entry]?.do !== "power") one.complain("entry", `recorded[${entry}] is no power-up`);
+    return { fault, entry };
+  });
 }
 
 function readStep(input: unknown, index: number, problems: Problems): WayStep {
@@ -114,7 +138,10 @@ function readStep(input: unknown, index: number, problems: Problems): WayStep {
 export function casePreview(given: TeachingCase, wholeLog: number): readonly string[] {
   return [
     `title: ${given.title}`,
-    `found: ${given.faults.join(", ")}`,
+    `found: ${given.faults.join(", ") || "nothing that it came in with"}`,
+    ...(given.broke ?? []).map(
+      ({ fault, entry }) => `broke when power came on (entry ${entry + 1}): ${fault}`,
+    ),
     `entries kept: ${given.recorded.length} of ${wholeLog}; notes, names, reasons, ids and what was undone are left out, times begin on 1 January 2000`,
     `terms kept: ${Object.keys((given.header.terms ?? {}) as object).join(", ") || "none"}`,
     `proposed way: ${given.proposed.length} steps`,

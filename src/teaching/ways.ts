@@ -59,7 +59,7 @@ function chances(job: Job, faults: readonly string[], session: AssessmentSession
 /** The way that would have been proposed, worked on the board of the case until it closes; a problem where it does not. */
 export function proposedWay(
   job: Job,
-  given: Pick<PracticeCase, "faults" | "recorded">,
+  given: Pick<PracticeCase, "faults" | "broke" | "recorded">,
 ): Parsed<readonly WayStep[]> {
   const session = new AssessmentSession();
   const full = { ...given, proposed: [] };

@@ -16,6 +16,7 @@ import { oddReferencesInWords, referenceWords } from "../job/good-board.ts";
 import type { Job } from "../job/job.ts";
 import { leftOutBy, lessonOf } from "../job/lesson-of-job.ts";
 import { parseJob } from "../job/parse-job.ts";
+import { foundInCase } from "../job/practice-case.ts";
 import { changedReferences, type ReferenceChange } from "../job/reference-change.ts";
 import { stageViews } from "../job/stage-view.ts";
 import { likelyNext, warmUp, workAhead } from "../job/work-ahead.ts";
@@ -143,10 +144,10 @@ function lessonFacts({ header, events }: JobSoFar): LessonFacts {
 
 function taught(soFar: JobSoFar, title: string): TaughtCase {
   const made = taken(teachingCase(jobOf(soFar), soFar.header, title));
-  const { header, faults, recorded, proposed } = made;
-  const info = { seed: 1, recorded: { faults, recorded, proposed } };
+  const { title: named, header, ...recorded } = made;
+  const info = { seed: 1, recorded };
   const preview = casePreview(made, soFar.events.length);
-  return { title: made.title, header, practice: info, preview, text: caseText(made) };
+  return { title: named, header, practice: info, preview, text: caseText(made) };
 }
 
 function waysThrough(soFar: JobSoFar, { recorded: given }: PracticeInfo): WaysThrough {
@@ -155,11 +156,11 @@ function waysThrough(soFar: JobSoFar, { recorded: given }: PracticeInfo): WaysTh
   const { currency } = job.terms;
   const recorded = taken(parseJob({ ...soFar.header, log: given.recorded }, job.asBrought.board));
   const ways = namedWays([
-    ["yours", taken(wayOf(job, given.faults))],
-    ["recorded", taken(wayOf(recorded, given.faults))],
+    ["yours", taken(wayOf(job, foundInCase(given)))],
+    ["recorded", taken(wayOf(recorded, foundInCase(given)))],
     ["proposed", given.proposed],
   ]);
-  const found = given.faults.map((fault) => faultNameWords(fault, job.board));
+  const found = foundInCase(given).map((fault) => faultNameWords(fault, job.board));
   return {
     ways: ways.map(({ name, steps, sum }) => ({
       name,

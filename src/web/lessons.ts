@@ -5,12 +5,13 @@ import type { Chained, Lesson } from "../wire/learnt-view.ts";
 import { Away, api } from "./api.ts";
 import type { Engine } from "./engine.ts";
 
-/** Raised where a lesson holds something else, or the tables that it was counted against were changed. */
-const LESSONS_VERSION = 1;
+/** A hash of all that lessons are counted with, put in when the page is built. */
+const LESSON_BASIS: string = import.meta.env.LESSON_BASIS;
 
 /** What is known of one closed job; `eventCount` tells whether it went on since. */
 export interface JobLesson {
-  readonly version: number;
+  /** what it was counted with */
+  readonly basis: string;
   readonly id: string;
   readonly title: string;
   readonly eventCount: number;
@@ -33,7 +34,7 @@ const KEPT = "lessons";
 
 async function kept(): Promise<readonly JobLesson[]> {
   const jobs = (await get<readonly JobLesson[]>(KEPT)) ?? [];
-  return jobs.filter(({ version }) => version === LESSONS_VERSION);
+  return jobs.filter(({ basis }) => basis === LESSON_BASIS);
 }
 
 type JobLine = JobList["jobs"][number];
@@ -87,7 +88,7 @@ function sameChain(a: Chained | null, b: Chained | null): boolean {
 async function factsOf(engine: Engine, { id, title, eventCount }: JobLine): Promise<JobLesson> {
   const { header, events } = await api.job(id);
   const facts = await engine.lessonFacts({ header, events });
-  return { version: LESSONS_VERSION, id, title, eventCount, ...facts, chained: null, lesson: null };
+  return { basis: LESSON_BASIS, id, title, eventCount, ...facts, chained: null, lesson: null };
 }
 
 /** The lessons that are at hand now, without waiting for the bench computer. */

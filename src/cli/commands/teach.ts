@@ -4,6 +4,7 @@ import { dirname, resolve } from "node:path";
 import type { Command } from "commander";
 import { faultNameWords } from "../../board/fault-words.ts";
 import { boardPathOf, parseJob } from "../../job/parse-job.ts";
+import { foundInCase } from "../../job/practice-case.ts";
 import { casePage } from "../../teaching/case-page.ts";
 import { costWords, type NamedWay, namedWays } from "../../teaching/side-by-side.ts";
 import { casePreview, caseText, type TeachingCase, teachingCase } from "../../teaching/teaching-case.ts";
@@ -67,7 +68,7 @@ function compare(file: string, jobFile: string | undefined, print: string | unde
   if (!ways.ok) return refuse(io, ways.problem);
   const blind = parseJob(given.value.header, null);
   if (!blind.ok) return refuse(io, `${file}: ${blind.problem}`);
-  const found = given.value.faults.map((fault) => faultNameWords(fault, blind.value.board));
+  const found = foundInCase(given.value).map((fault) => faultNameWords(fault, blind.value.board));
   const { currency } = blind.value.terms;
   io.out(`${oneLine(given.value.title)}\nFound: ${found.join("; ")}\n${rows(ways.value, currency)}`);
   if (print === undefined) return DONE;
@@ -77,11 +78,11 @@ function compare(file: string, jobFile: string | undefined, print: string | unde
 function threeWays(given: TeachingCase, jobFile: string | undefined): Parsed<readonly NamedWay[]> {
   const recorded = parseJob({ ...given.header, log: given.recorded }, null);
   if (!recorded.ok) return recorded;
-  const recordedWay = wayOf(recorded.value, given.faults);
+  const recordedWay = wayOf(recorded.value, foundInCase(given));
   if (!recordedWay.ok) return recordedWay;
   const own = jobFile === undefined ? null : loadJob(jobFile);
   if (own !== null && !own.ok) return own;
-  const ownWay = own === null ? null : wayOf(own.value.job, given.faults);
+  const ownWay = own === null ? null : wayOf(own.value.job, foundInCase(given));
   if (ownWay !== null && !ownWay.ok) return { ok: false, problem: `${jobFile}: ${ownWay.problem}` };
   return {
     ok: true,

@@ -1,6 +1,7 @@
 /** Versions of the board that are kept, what changed in each, and the jobs worked on it: a job replays with its own. */
 import { useState } from "react";
 import { api } from "../api.ts";
+import { sendBoards } from "../board-keeper.ts";
 import type { VersionsAnswer } from "../engine-messages.ts";
 import { useEngine } from "../use-engine.ts";
 
@@ -29,6 +30,8 @@ export function BoardVersions({ id, title, onBack }: Props) {
   const look = async () => {
     if (engine === null) return;
     try {
+      // what was changed a moment ago is a version too
+      await sendBoards();
       const { versions } = await api.ownBoard(id);
       const kept = versions.map((version) => ({ ...version, content: version.content as Content | null }));
       const answer = await engine.versions({
