@@ -1,4 +1,5 @@
 /** The jobs on this bench, latest first, and the way to a new one. */
+import { get, set } from "idb-keyval";
 import { useEffect, useState } from "react";
 import type { JobList } from "../../wire/job-api.ts";
 import { Away, api } from "../api.ts";
@@ -14,6 +15,8 @@ interface Listed {
   readonly problem: string | null;
 }
 
+const LAST_SEEN = "jobs-list";
+
 async function listJobs(): Promise<Listed> {
   const unsent = (await unsentJobs()).map((job) => ({
     id: job.id,
@@ -25,15 +28,19 @@ async function listJobs(): Promise<Listed> {
     eventCount: job.events.length,
     verdict: null,
   }));
+  const all = (jobs: readonly JobLine[]) => {
+    const known = new Set(jobs.map(({ id }) => id));
+    return [...unsent.filter(({ id }) => !known.has(id)), ...jobs];
+  };
   try {
     const { jobs } = await api.jobs();
-    const known = new Set(jobs.map(({ id }) => id));
-    return { jobs: [...unsent.filter(({ id }) => !known.has(id)), ...jobs], problem: null };
+    await set(LAST_SEEN, jobs);
+    return { jobs: all(jobs), problem: null };
   } catch (problem) {
     if (!(problem instanceof Away)) throw problem;
     return {
-      jobs: unsent,
-      problem: "The bench computer does not answer. Jobs kept in this browser still open.",
+      jobs: all((await get<readonly JobLine[]>(LAST_SEEN)) ?? []),
+      problem: "The bench computer does not answer. Jobs that were opened in this browser still open.",
     };
   }
 }
