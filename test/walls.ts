@@ -12,7 +12,12 @@ const PURE = `^src/(${PURE_LAYERS.join("|")})/`;
 const DOOR = `^${ENGINE_DOOR.replaceAll(".", "\\.")}$`;
 
 /** Where a program starts: imported by nobody, and allowed to be. */
-const ENTRIES = ["^src/(cli|server)/main\\.ts$", "^src/web/main\\.tsx$", DOOR, "\\.d\\.ts$"];
+const ENTRIES = [
+  "^src/(cli|server)/main\\.ts$",
+  "^src/web/(main\\.tsx|service-worker\\.ts)$",
+  DOOR,
+  "\\.d\\.ts$",
+];
 
 function anyOf(layers: readonly string[]): string {
   return `^src/(${layers.join("|")})/`;

@@ -61,7 +61,10 @@ export function triggerOf(board: Board, fault: Fault): CascadeRule["trigger"] | 
   });
   if (shorted && motor) return "motor switch";
   // the single switch of a resonant stage stands where a boost switch does: behind fuse and bridge, a driver at its gate
-  const single = [...roles.boosts.map((boost) => boost.switch), ...roles.resonants.map((one) => one.switch.part)];
+  const single = [
+    ...roles.boosts.map((boost) => boost.switch),
+    ...roles.resonants.map((one) => one.switch.part),
+  ];
   if (shorted && single.includes(fault.part)) return "boost switch";
   if (shorted && roles.switchers.some((one) => one.part === fault.part)) return "supply switch";
   if (shorted && part.kind === "varistor") return "varistor";

@@ -2,6 +2,7 @@
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./app.tsx";
+import { keepPageHere } from "./install.ts";
 import "./style/ground.css";
 import "./style/controls.css";
 import "./style/screens.css";
@@ -27,3 +28,4 @@ createRoot(page).render(
     <App />
   </StrictMode>,
 );
+keepPageHere();

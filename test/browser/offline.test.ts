@@ -1,7 +1,7 @@
 /** The bench computer goes away in the middle of a job: nothing entered on the phone is lost. By keyboard alone. */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { cardReady, takeIn } from "./bench-page.ts";
+import { cardReady, inspect, takeIn } from "./bench-page.ts";
 import { servePage } from "./served-page.ts";
 
 let served: Awaited<ReturnType<typeof servePage>>;
@@ -52,6 +52,40 @@ describe("when the bench computer does not answer", () => {
     await page.locator("body").press("u");
     await page.locator('.log [data-undone="true"]').waitFor();
     await expect.poll(() => keptReadings(id)).toEqual([0.4, "undo"]);
+    await page.context().close();
+  });
+
+  it("the page opens all the same, a job is worked from its beginning, and all of it arrives once and in order", async () => {
+    const page = await served.phone();
+    await page.goto(served.url);
+    await page.evaluate(() => navigator.serviceWorker.ready);
+    await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+    await expect.poll(() => page.evaluate(async () => (await caches.match("/")) !== undefined)).toBe(true);
+    // every board that comes with the program is kept for a job that is begun without it
+    await page.getByRole("button", { name: "New job" }).click();
+    await page.getByRole("radio", { name: /hob/ }).check();
+    await page.getByRole("radio", { name: /Greenhouse/ }).check();
+
+    await served.away();
+    await page.goto(`${served.url}#/`);
+    await page.reload();
+    await page.getByText("The bench computer does not answer.").waitFor();
+    await inspect(page, "offline-jobs-390");
+    await page.getByRole("button", { name: "New job" }).click();
+    const id = await takeIn(page, { board: /Greenhouse/, cause: "Surge", practiceNumber: 5 });
+    for (const digits of ["0.6", "0.5", "0.4"]) {
+      await typeReading(page, digits);
+      await cardReady(page);
+    }
+    await page.locator("body").press("u");
+    await page.getByText("not yet on the bench computer (4)").waitFor();
+    await page.reload();
+    await cardReady(page);
+    expect(await served.store.readJob(id)).toBeNull();
+
+    await served.back();
+    await page.getByText("Kept in this browser").waitFor({ state: "detached" });
+    expect(await keptReadings(id)).toEqual([0.6, 0.5, 0.4, "undo"]);
     await page.context().close();
   });
 });

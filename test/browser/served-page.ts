@@ -13,13 +13,24 @@ export async function servePage() {
   const store = new MemoryJobStore(() => new Date().toISOString());
   const vite = await import("vite");
   await vite.build({ configFile: "vite.config.ts", logLevel: "error", build: { outDir: folder } });
-  const server = await startServer({ store, boards: SHIPPED, port: 0, webRoot: folder });
+  let server = await startServer({ store, boards: SHIPPED, port: 0, webRoot: folder });
+  const { url } = server;
   const browser = await launchChromium();
   const sized = async (width: number, height: number): Promise<Page> =>
     (await browser.newContext({ viewport: { width, height } })).newPage();
   return {
     store,
-    url: server.url,
+    url,
+    /** The bench computer goes away, and comes back with what it had. */
+    away: (): Promise<void> => server.stop(),
+    async back(): Promise<void> {
+      server = await startServer({
+        store,
+        boards: SHIPPED,
+        port: Number(new URL(url).port),
+        webRoot: folder,
+      });
+    },
     phone: (): Promise<Page> => sized(390, 844),
     laptop: (): Promise<Page> => sized(1366, 768),
     sized,

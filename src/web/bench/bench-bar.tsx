@@ -46,6 +46,11 @@ function offState(view: BenchView): string {
   return view.safety.overruled === null ? "Off, proven dead" : "Off, proof overruled";
 }
 
+/** Where in the file a problem stands says nothing on the page. */
+function whatOnly(problem: string): string {
+  return problem.replace(/^log\[\d+\](\.\w+)?: /, "");
+}
+
 /** The entry in words, where its id is in the log. */
 function nameOf(open: OpenJob, view: BenchView, id: string | undefined): string {
   const line = view.log.find((one) => one.id === id);
@@ -64,7 +69,7 @@ function SyncLine({ open, view }: { readonly open: OpenJob; readonly view: Bench
     );
   return (
     <p className="sync refused" role="alert">
-      The bench computer does not accept {nameOf(open, view, sync.waiting[0])}: {sync.problem}
+      The bench computer does not accept {nameOf(open, view, sync.waiting[0])}: {whatOnly(sync.problem)}
       {sync.waiting.length > 1 && ` (${sync.waiting.length - 1} more wait behind it.)`}{" "}
       <button type="button" onClick={open.takeBackRefused}>
         Take it back
