@@ -168,17 +168,24 @@ function ownBoard(before: BoardContent, change: BoardChange | null): OwnBoardAns
   return { content, view, odd: odditiesInWords(boardOddities(taken(parseBoard(content)))) };
 }
 
-function packed({ content, outcomes, shop, jobs }: PackRequest): string {
+function packed({ content, outcomes, shop, jobs, pictures }: PackRequest): string {
   const board = taken(parseBoard(content));
   const own = outcomesOf(board, jobs.map(jobOf));
   // Both were read as what they are before they were kept.
   const pooledOnes = pooled(outcomes as PooledOutcomes, shop, own);
-  return packText({ board: content as BoardContent, outcomes: pooledOnes });
+  const chosen = pictures === null ? {} : { pictures };
+  return packText({ board: content as BoardContent, outcomes: pooledOnes, ...chosen });
 }
 
 function brought({ name, text, before }: BringRequest): BroughtBoard {
-  const { title, board, outcomes, changes } = taken(bring(text, name, before as BoardContent | null));
-  return { title, content: board, outcomes, changes };
+  const {
+    title,
+    board,
+    outcomes,
+    changes,
+    pictures = null,
+  } = taken(bring(text, name, before as BoardContent | null));
+  return { title, content: board, outcomes, changes, pictures };
 }
 
 function alike(content: unknown): readonly ReviewList[] {
