@@ -34,8 +34,15 @@ const STAGES: readonly StageWords[] = [
 /** From here on what a reading could have shown counts as suspected, parts and stages alike; below it as cleared (from memory). */
 const SUSPECT_FROM = 0.05;
 
+/** What of a believed job the map is made of. */
+interface Known {
+  readonly job: Pick<Believed["job"], "board">;
+  readonly belief: Pick<Believed["belief"], "suspects">;
+  readonly timeline: { readonly now: Pick<Believed["timeline"]["now"], "off"> };
+}
+
 /** Every stage that the board has, the power path first; costs a look at the reasons of every part. */
-export function stageViews({ job: { board }, belief, timeline }: Believed): readonly StageView[] {
+export function stageViews({ job: { board }, belief, timeline }: Known): readonly StageView[] {
   const parts = partsByStage(board);
   const words = wordsOfStages(board, parts);
   return words.map(({ stage, words: named, path, from }, index) => {
@@ -101,18 +108,16 @@ type Standing = Pick<StageView, "state" | "probability" | "suspects" | "masked" 
 
 function standing(suspects: readonly Suspect[]): Standing {
   const known = suspects.map((suspect) => ({ suspect, because: suspect.because() }));
-  const hidden = known.filter(
-    ({ suspect, because }) => because.maskedBy.length > 0 && suspect.probability < SUSPECT_FROM,
-  );
+  const hidden = known.filter(({ because }) => because.maskedBy.length > 0 && because.speaksFor.length === 0);
   const untested = known.filter((one) => one.because.untested && !hidden.includes(one));
   const heard = known.filter((one) => !hidden.includes(one) && !untested.includes(one));
   const suspected = chance(heard) >= SUSPECT_FROM ? suspectedOf(heard) : [];
   const state: StageState =
     suspected.length > 0
       ? "suspect"
-      : hidden.length > 0 && chance(hidden) >= chance(untested)
+      : chance(hidden) >= Math.max(SUSPECT_FROM, chance(untested))
         ? "masked"
-        : heard.length === 0 || chance(untested) >= SUSPECT_FROM
+        : untested.length === known.length || chance(untested) >= SUSPECT_FROM
           ? "untested"
           : "cleared";
   return {
@@ -125,17 +130,17 @@ function standing(suspects: readonly Suspect[]): Standing {
   };
 }
 
-interface Known {
+interface Judged {
   readonly suspect: Suspect;
 }
 
 /** Those that count by themselves; where only all together do, the first of them. */
-function suspectedOf<T extends Known>(heard: readonly T[]): readonly T[] {
+function suspectedOf<T extends Judged>(heard: readonly T[]): readonly T[] {
   const each = heard.filter(({ suspect }) => suspect.probability >= SUSPECT_FROM);
   return each.length > 0 ? each : heard.slice(0, 1);
 }
 
 /** That at least one of the parts is faulty, taken as independent. */
-function chance(parts: readonly Known[]): number {
+function chance(parts: readonly Judged[]): number {
   return 1 - parts.reduce((whole, { suspect }) => whole * (1 - suspect.probability), 1);
 }

@@ -4,6 +4,7 @@ import { parseJsonText } from "../units/json-text.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { boardChanges, changesInWords } from "./board-changes.ts";
 import { type Pack, readPack } from "./pack.ts";
+import { picturesInWords } from "./packed-pictures.ts";
 
 export interface Brought extends Pack {
   readonly title: string;
@@ -19,7 +20,11 @@ export function bring(text: string, fileName: string, before: Pack["board"] | nu
   const read = packed ? readPack(json.value) : bareBoard(json.value);
   if (!read.ok) return { ok: false, problem: `${fileName}: ${read.problem}` };
   const { board } = read.value;
-  const changes = changesInWords(boardChanges(before, board));
+  const { pictures } = read.value;
+  const changes = [
+    ...changesInWords(boardChanges(before, board)),
+    ...(pictures === undefined ? [] : [picturesInWords(pictures)]),
+  ];
   return { ok: true, value: { ...read.value, title: String(board.name), changes } };
 }
 

@@ -111,6 +111,51 @@ describe("a packed board", () => {
   });
 });
 
+describe("pictures in a packed board", () => {
+  const content = {
+    format: "faultwright-board/1",
+    name: "pump",
+    family: "pump",
+    supply: { kind: "dc", volts: 24, at: ["A", "B"] },
+    zero: "B",
+    parts: { R1: { kind: "resistor", pins: { "1": "A", "2": "B" } } },
+  };
+  const face = { side: "top", width: 4, height: 3, turn: 90, type: "image/jpeg", data: "/9j/4A==" } as const;
+  const pin = { place: "R1.1", side: "top", x: 0.25, y: 1 } as const;
+  const packed = (pictures: unknown) =>
+    JSON.stringify({ format: "faultwright-pack/1", board: content, outcomes: {}, pictures });
+
+  it("come out as they went in, and are told of before they are kept", () => {
+    const pictures = { faces: [face], pins: [pin, { ...pin, place: "A" }] };
+    const text = packText({ board: content, outcomes: {}, pictures });
+    const read = bring(text, "give.json", null);
+    if (!read.ok) throw new Error(read.problem);
+    expect(read.value.pictures).toEqual(pictures);
+    expect(packText(read.value)).toBe(text);
+    expect(read.value.changes.at(-1)).toBe("with a picture of the board, 2 places pinned");
+    const none = bring(packText({ board: content, outcomes: {} }), "give.json", null);
+    expect(none.ok && "pictures" in none.value).toBe(false);
+  });
+
+  it("are refused where they are no pictures of this board", () => {
+    const wrong: readonly [unknown, RegExp][] = [
+      [{ faces: [face, face], pins: [] }, /pictures\.faces: at most one picture a side/],
+      [{ faces: [{ ...face, data: "<svg>" }], pins: [] }, /pictures\.faces\[0\]\.data/],
+      [{ faces: [{ ...face, turn: 45 }], pins: [] }, /pictures\.faces\[0\]\.turn/],
+      [{ faces: [{ ...face, taken: "here" }], pins: [] }, /pictures\.faces\[0\]\.taken/],
+      [
+        { faces: [], pins: [{ ...pin, place: "R9.1" }] },
+        /pictures\.pins\[0\]\.place: this board has no such/,
+      ],
+      [{ faces: [], pins: [{ ...pin, x: 1.5 }] }, /pictures\.pins\[0\]\.x/],
+    ];
+    for (const [pictures, why] of wrong) {
+      const read = bring(packed(pictures), "give.json", null);
+      expect(read.ok ? "" : read.problem).toMatch(why);
+    }
+  });
+});
+
 describe("counts of jobs", () => {
   const content = {
     format: "faultwright-board/1",

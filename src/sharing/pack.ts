@@ -3,12 +3,14 @@
  * The same content makes the same bytes, and what is read and written again is the same file.
  */
 import { VERDICTS } from "../bench/words.ts";
+import type { Board } from "../board/board.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { CAUSES, SYMPTOMS } from "../priors/cause.ts";
 import { Fields, NAME, Problems } from "../units/fields.ts";
 import { quoted } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { Outcomes, PooledOutcomes } from "./outcomes.ts";
+import { type PackedPictures, readPictures } from "./packed-pictures.ts";
 
 const PACK_FORMAT = "faultwright-pack/1";
 /** No shop sees more boards of one type than this; the bound keeps nonsense out of the counts. */
@@ -18,11 +20,14 @@ export interface Pack {
   /** a board file's content */
   readonly board: Readonly<Record<string, unknown>>;
   readonly outcomes: PooledOutcomes;
+  /** left out: none were chosen */
+  readonly pictures?: PackedPictures;
 }
 
 /** The file's text. Fields stand in the order of the board file, for the order of pins can mean something there. */
-export function packText({ board, outcomes }: Pack): string {
-  return `${JSON.stringify({ format: PACK_FORMAT, board, outcomes }, null, 1)}\n`;
+export function packText({ board, outcomes, pictures }: Pack): string {
+  const chosen = pictures === undefined ? {} : { pictures };
+  return `${JSON.stringify({ format: PACK_FORMAT, board, outcomes, ...chosen }, null, 1)}\n`;
 }
 
 /** A file's value (already JSON) as a pack; one line where it is none. */
@@ -31,7 +36,7 @@ export function readPack(input: unknown): Parsed<Pack> {
   const file = new Fields(problems, "", input);
   if (problems.first === null && file.raw("format") !== PACK_FORMAT)
     file.complain("format", `expected ${quoted(PACK_FORMAT)}; a board file is brought as it is`);
-  file.only(["format", "board", "outcomes"], "a packed board");
+  file.only(["format", "board", "outcomes", "pictures"], "a packed board");
   file.require("board", "outcomes");
   if (problems.first !== null) return { ok: false, problem: problems.first };
   const board = parseBoard(file.raw("board"));
@@ -43,7 +48,17 @@ export function readPack(input: unknown): Parsed<Pack> {
   });
   // The board's own value is handed on, and what was read of the counts: both in the order of the file.
   const content = file.raw("board") as Pack["board"];
-  return problems.outcome({ board: content, outcomes: Object.fromEntries(outcomes) });
+  const pictures = file.has("pictures")
+    ? { pictures: readPictures(file.object("pictures"), placesOf(board.value), problems) }
+    : {};
+  return problems.outcome({ board: content, outcomes: Object.fromEntries(outcomes), ...pictures });
+}
+
+function placesOf({ nets, parts }: Board): ReadonlySet<string> {
+  const pins = [...parts.values()].flatMap((part) =>
+    [...part.pins.keys()].map((pin) => `${part.ref}.${pin}`),
+  );
+  return new Set([...nets.keys(), ...pins]);
 }
 
 function readOutcomes(fields: Fields, refs: readonly string[]): Outcomes {

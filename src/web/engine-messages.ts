@@ -2,7 +2,7 @@
 import type { ActionView } from "../wire/bench-view.ts";
 import type { BoardChange, OwnBoardView } from "../wire/composer-view.ts";
 import type { TypedFit } from "../wire/fit-view.ts";
-import type { BoardPin, BoardSide } from "../wire/job-api.ts";
+import type { BoardFace, BoardPin, BoardSide, PictureAnswer } from "../wire/job-api.ts";
 import type { Chained, Lesson, Linked } from "../wire/learnt-view.ts";
 import type { ReferenceChange, TraceAnswers } from "../wire/own-board.ts";
 import type { KeptLine } from "../wire/stock-api.ts";
@@ -108,6 +108,17 @@ export interface PackRequest {
   readonly outcomes: Readonly<Record<string, unknown>>;
   readonly shop: string;
   readonly jobs: readonly JobSoFar[];
+  /** null: without pictures */
+  readonly pictures: PackedPictures | null;
+}
+
+/** A board's pictures inside a file, their bytes in base64, and the places pinned on them. */
+export interface PackedPictures {
+  readonly faces: readonly (Omit<BoardFace, "picture"> & {
+    readonly type: PictureAnswer["type"];
+    readonly data: string;
+  })[];
+  readonly pins: readonly BoardPin[];
 }
 
 /** A file's text and its name; `before`: the board that it would change, null where it is new. */
@@ -122,6 +133,7 @@ export interface BroughtBoard {
   readonly title: string;
   readonly content: Readonly<Record<string, unknown>>;
   readonly outcomes: Readonly<Record<string, unknown>>;
+  readonly pictures: PackedPictures | null;
   /** what keeping it would change, one line each */
   readonly changes: readonly string[];
 }

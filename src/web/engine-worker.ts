@@ -194,18 +194,26 @@ function ownBoard(
   return { content, view, odd: odditiesInWords(boardOddities(board)), good };
 }
 
-function packed({ content, outcomes, shop, jobs }: PackRequest): string {
+function packed({ content, outcomes, shop, jobs, pictures }: PackRequest): string {
   const board = taken(parseBoard(content));
   const read = jobs.map(jobOf);
   const own = outcomesOf(board, read);
   // Both were read as what they are before they were kept.
   const pooledOnes = pooled(outcomes as PooledOutcomes, shop, own);
-  return packText({ board: withGoodRead(content as BoardContent, board, read), outcomes: pooledOnes });
+  const chosen = pictures === null ? {} : { pictures };
+  const given = withGoodRead(content as BoardContent, board, read);
+  return packText({ board: given, outcomes: pooledOnes, ...chosen });
 }
 
 function brought({ name, text, before }: BringRequest): BroughtBoard {
-  const { title, board, outcomes, changes } = taken(bring(text, name, before as BoardContent | null));
-  return { title, content: board, outcomes, changes };
+  const {
+    title,
+    board,
+    outcomes,
+    changes,
+    pictures = null,
+  } = taken(bring(text, name, before as BoardContent | null));
+  return { title, content: board, outcomes, changes, pictures };
 }
 
 function alike(content: unknown): readonly ReviewList[] {

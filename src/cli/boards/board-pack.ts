@@ -90,8 +90,9 @@ function unpack(file: string, target: string | undefined, io: Io): number {
   if (before !== null && !before.ok) return refuse(io, before.problem);
   const brought = bring(text.value, file, before === null ? null : (before.value as Pack["board"]));
   if (!brought.ok) return refuse(io, brought.problem);
-  const { title, board, outcomes, changes } = brought.value;
+  const { title, board, outcomes, changes, pictures } = brought.value;
   io.out(`${title}\n${changes.map((line) => `  ${line}\n`).join("")}`);
+  if (pictures !== undefined) io.out("Its pictures are kept by the page: bring the file there.\n");
   if (target === undefined) return DONE;
   if (before !== null) {
     const old = readText(target);

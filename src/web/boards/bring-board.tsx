@@ -2,6 +2,7 @@
 import { useState } from "react";
 import { keepOwnBoard, newBoardId, type OwnBoardLine, openOwnBoard } from "../board-keeper.ts";
 import type { BroughtBoard } from "../engine-messages.ts";
+import { keepPackedAlbum } from "../picture/packed-album.ts";
 import { useEngine } from "../use-engine.ts";
 import { TraceBoard } from "./trace-board.tsx";
 
@@ -39,7 +40,8 @@ export function BringBoard({ boards, onKept }: Props) {
       setProblem((error as Error).message);
     }
   };
-  const keep = async ({ id, title, content, outcomes }: Preview) => {
+  const keep = async ({ id, title, content, outcomes, pictures }: Preview) => {
+    if (pictures !== null) await keepPackedAlbum(title, pictures);
     await keepOwnBoard({ id: id ?? newBoardId(), title, board: content, outcomes });
     setPreview(null);
     onKept();

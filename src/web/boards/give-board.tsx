@@ -3,6 +3,7 @@ import { useState } from "react";
 import { api } from "../api.ts";
 import { openOwnBoard } from "../board-keeper.ts";
 import type { JobSoFar } from "../engine-messages.ts";
+import { packedAlbum } from "../picture/packed-album.ts";
 import { saveFile } from "../save-file.ts";
 import { useEngine } from "../use-engine.ts";
 
@@ -15,16 +16,18 @@ interface Props {
 export function GiveBoard({ id, title, content }: Props) {
   const engine = useEngine();
   const [counts, setCounts] = useState(false);
+  const [withPictures, setWithPictures] = useState(false);
   const [problem, setProblem] = useState<string | null>(null);
   const give = async () => {
     if (engine === null) return;
     try {
       const outcomes = (await openOwnBoard(id))?.outcomes ?? {};
       const jobs = counts ? await closedJobs(title) : [];
+      const pictures = withPictures ? await packedAlbum(title) : null;
       saveFile(
         `${id}.json`,
         "application/json",
-        await engine.pack({ content, outcomes, shop: "shop", jobs }),
+        await engine.pack({ content, outcomes, shop: "shop", jobs, pictures }),
       );
       setProblem(null);
     } catch (error) {
@@ -37,7 +40,15 @@ export function GiveBoard({ id, title, content }: Props) {
       <label className="tick">
         <input type="checkbox" checked={counts} onChange={(event) => setCounts(event.target.checked)} />
         With counts of the jobs closed on it (how many, how they ended, which parts were replaced) and with
-        what good boards beside theirs read; no customer, no note, no picture
+        what good boards beside theirs read; no customer, no note, no picture of a job
+      </label>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={withPictures}
+          onChange={(event) => setWithPictures(event.target.checked)}
+        />
+        With the photos of the board and the places pinned on them
       </label>
       {problem !== null && (
         <p role="alert" className="problem">

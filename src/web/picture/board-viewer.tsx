@@ -21,6 +21,8 @@ interface Look {
 const WHOLE: Look = { times: 1, middle: { x: 0.5, y: 0.5 } };
 const MOST_TIMES = 12;
 const STEP = 1.6;
+/** Of the screen's height, per cent. */
+const MOST_HEIGHT = 68;
 /** A finger that moved no farther than this has tapped, pixels of the screen. */
 const TAP_PIXELS = 8;
 /** Radius of a mark, pixels of the screen for a picture 400 wide. */
@@ -51,7 +53,7 @@ export function BoardViewer({ face, marks, onTap, children }: Props) {
   const closer = (times: number, middle = look.middle) => setLook(within({ times, middle }));
   const closeTo = (mark: Mark) => {
     const { x, y } = shownPoint(face, mark.at);
-    closer(Math.max(look.times, 5), { x: x / size.width, y: y / size.height });
+    closer(Math.max(look.times, 3.5), { x: x / size.width, y: y / size.height });
   };
   return (
     <div className="board-viewer">
@@ -59,7 +61,11 @@ export function BoardViewer({ face, marks, onTap, children }: Props) {
         className="board-window"
         data-close={look.times > 1}
         data-tappable={onTap !== undefined}
-        style={{ aspectRatio: `${size.width} / ${size.height}` }}
+        style={{
+          aspectRatio: `${size.width} / ${size.height}`,
+          // as wide as there is room for the whole height: a tap counts by its share of this box
+          width: `min(100%, ${(MOST_HEIGHT * size.width) / size.height}vh)`,
+        }}
         {...fingers}
       >
         <BoardSvg face={face} window={seen} words={`The board, ${sideWords(face.side)}`}>
@@ -88,7 +94,8 @@ export function BoardViewer({ face, marks, onTap, children }: Props) {
         <button type="button" disabled={look.times <= 1} onClick={() => setLook(WHOLE)}>
           Whole
         </button>
-        {marks
+        {[...marks]
+          .reverse()
           .filter(({ tone }) => tone !== "pin")
           .map((mark) => (
             <button type="button" key={mark.key} onClick={() => closeTo(mark)}>
