@@ -16,6 +16,7 @@ import "./style/fit.css";
 import "./style/learnt.css";
 import "./style/money.css";
 import "./style/drawer.css";
+import "./style/hands.css";
 
 const page = document.getElementById("page");
 if (page === null) throw new Error("index.html has no #page");

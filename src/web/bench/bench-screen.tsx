@@ -1,6 +1,9 @@
 /** The bench: the next check as a card, and beside it what is believed, what was read, and what else can be done. */
 import { useRef, useState } from "react";
 import type { BenchView } from "../../wire/bench-view.ts";
+import { lastEntry } from "../../wire/last-entry.ts";
+import { noteTyped } from "../hands/typed-last.ts";
+import { useSpokenStep } from "../hands/voice.ts";
 import { happened, type KeptEvent } from "../job-event.ts";
 import { useLayout } from "../layout.ts";
 import { OpenedJob } from "../shell/opened-job.tsx";
@@ -10,7 +13,7 @@ import { actionWords } from "../words.ts";
 import { type Agenda, useAgenda } from "./agenda.ts";
 import { BenchBar } from "./bench-bar.tsx";
 import type { Hands } from "./bench-props.ts";
-import { CardPlace } from "./card-place.tsx";
+import { CardPlace, isWaiting, stepWords } from "./card-place.tsx";
 import { KeyHelp } from "./key-help.tsx";
 import { overrule } from "./overrule.ts";
 import { Panels } from "./panels.tsx";
@@ -42,17 +45,20 @@ function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchVie
       scrollTo({ top: 0 });
     },
     done: (action, outcome) => {
+      noteTyped(false);
       const event = happened(action, outcome);
       open.record(agenda.chosen === null ? [event] : [overruled(agenda, view), event]);
       agenda.next();
       scrollTo({ top: 0 });
     },
   };
+  const sayAgain = useSpokenStep(stepWords(view, agenda, isWaiting(open, agenda)));
   useBenchKeys({
     undo: () => {
-      const last = view.log.findLast((line) => line.canUndo && !line.undone && line.id !== null);
-      if (last?.id != null) hands.undo(last.id);
+      const last = lastEntry(open.events);
+      if (last !== null) hands.undo(last.id);
     },
+    again: sayAgain,
     help: () => help.current?.showModal(),
   });
   return (

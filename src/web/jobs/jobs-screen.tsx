@@ -14,6 +14,7 @@ const SHOP = [
   { to: "#/drawer", words: "Parts drawer" },
   { to: "#/boards", words: "Own boards" },
   { to: "#/shop", words: "The shop's terms" },
+  { to: "#/bench", words: "This bench" },
   { to: "#/learnt", words: "What was learnt" },
 ] as const;
 
