@@ -3,6 +3,7 @@ import { BenchScreen } from "./bench/bench-screen.tsx";
 import { BoardScreen } from "./boards/board-screen.tsx";
 import { BoardsScreen } from "./boards/boards-screen.tsx";
 import { DrawerScreen } from "./drawer/drawer-screen.tsx";
+import { ThisBenchScreen } from "./hands/this-bench-screen.tsx";
 import { IntakeScreen } from "./intake/intake-screen.tsx";
 import { JobsScreen } from "./jobs/jobs-screen.tsx";
 import { LearntScreen } from "./learnt/learnt-screen.tsx";
@@ -22,6 +23,7 @@ export function App() {
   if (route.screen === "bill") return <BillScreen key={route.id} id={route.id} />;
   if (route.screen === "meter") return <MeterScreen />;
   if (route.screen === "shop") return <ShopScreen />;
+  if (route.screen === "this-bench") return <ThisBenchScreen />;
   if (route.screen === "drawer") return <DrawerScreen />;
   return route.screen === "new" ? <IntakeScreen describing={route.describing} /> : <JobsScreen />;
 }

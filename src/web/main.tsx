@@ -20,6 +20,7 @@ import "./style/money.css";
 import "./style/drawer.css";
 import "./style/wire.css";
 import "./style/picture.css";
+import "./style/hands.css";
 
 const page = document.getElementById("page");
 if (page === null) throw new Error("index.html has no #page");

@@ -10,6 +10,7 @@ export type Route =
   | { readonly screen: "boards" }
   | { readonly screen: "board"; readonly id: string }
   | { readonly screen: "shop" }
+  | { readonly screen: "this-bench" }
   | { readonly screen: "job" | "quote" | "bill"; readonly id: string };
 
 export function useRoute(): Route {
@@ -31,6 +32,7 @@ export function routeOf(hash: string): Route {
   const [, id, paper] = /^#\/job\/([A-Za-z0-9_-]{1,64})(?:\/(quote|bill))?$/.exec(hash) ?? [];
   if (id !== undefined) return { screen: paper === "quote" || paper === "bill" ? paper : "job", id };
   if (hash === "#/shop") return { screen: "shop" };
+  if (hash === "#/bench") return { screen: "this-bench" };
   if (hash === "#/new" || hash === "#/new/board") return { screen: "new", describing: hash !== "#/new" };
   if (hash === "#/meter") return { screen: "meter" };
   if (hash === "#/drawer") return { screen: "drawer" };

@@ -4,6 +4,7 @@ import { createRequire } from "node:module";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
+import { byKeys, clicked, type Press } from "./press.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
@@ -73,14 +74,15 @@ export interface Intake {
 }
 
 /** Takes a practice job in; the page is on the bench afterwards. Returns the job's id. */
-export async function takeIn(page: Page, intake: Intake): Promise<string> {
-  await page.getByRole("checkbox", { name: /No board at hand/ }).check();
-  await page.getByLabel(/Practice number/).fill(String(intake.practiceNumber));
-  await page.getByRole("radio", { name: intake.board }).check();
-  await page.getByRole("radio", { name: intake.cause }).check();
+export async function takeIn(page: Page, intake: Intake, press: Press = clicked): Promise<string> {
+  await press(page.getByRole("checkbox", { name: /No board at hand/ }));
+  await press(page.getByLabel(/Practice number/));
+  await page.keyboard.type(String(intake.practiceNumber));
+  await press(page.getByRole("radio", { name: intake.board }));
+  await press(page.getByRole("radio", { name: intake.cause }));
   await page.getByRole("group", { name: "What came with it" }).waitFor();
-  if (intake.came !== undefined) await page.getByRole("checkbox", { name: intake.came }).check();
-  await page.getByRole("button", { name: "Start the practice job" }).click();
+  if (intake.came !== undefined) await press(page.getByRole("checkbox", { name: intake.came }));
+  await press(page.getByRole("button", { name: "Start the practice job" }));
   await cardReady(page);
   return new URL(page.url()).hash.replace("#/job/", "");
 }
@@ -96,9 +98,11 @@ export async function cardReady(page: Page): Promise<Step> {
 }
 
 /** Answers the card by the practice board, or closes where closing is proposed. Returns once the entry is on the log. */
-export async function answerCard(page: Page, step: Step): Promise<void> {
+export async function answerCard(page: Page, step: Step, press: Press = clicked): Promise<void> {
   const before = await page.locator(".card").getAttribute("data-entry");
-  if (step.action === "close") await page.getByRole("button", { name: /^Close the job/ }).click();
-  else await page.getByRole("button", { name: "Let the practice board answer" }).click();
+  // by keyboard the keys that the help lists, without going there
+  if (press === byKeys) await page.keyboard.press(step.action === "close" ? "d" : "p");
+  else if (step.action === "close") await press(page.getByRole("button", { name: /^Close the job/ }));
+  else await press(page.getByRole("button", { name: "Let the practice board answer" }));
   await page.locator(`.card:not([data-entry="${before}"])`).waitFor({ timeout: ENGINE_MS });
 }

@@ -1,4 +1,4 @@
-/** A newcomer works whole practice jobs in a real browser, on a phone and on a laptop, against the real server. */
+/** A newcomer works whole practice jobs in a real browser, by touch on a phone and by the keyboard alone on a laptop, against the real server. */
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -15,6 +15,7 @@ import { openSqliteStore } from "../../src/store/sqlite/open-store.ts";
 import type { JobAnswer } from "../../src/wire/job-api.ts";
 import { answerCard, cardReady, inspect, takeIn } from "./bench-page.ts";
 import { launchChromium } from "./chromium.ts";
+import { byKeys, type Press, tapped } from "./press.ts";
 
 const MOST_STEPS = 120;
 const JOB_MS = 900_000;
@@ -26,8 +27,8 @@ const ONE_PIXEL = Buffer.from(
 );
 
 const SCREENS = [
-  { name: "phone", width: 390, height: 844, touch: true, scheme: "light" },
-  { name: "laptop", width: 1366, height: 768, touch: false, scheme: "dark" },
+  { name: "phone", width: 390, height: 844, press: tapped, scheme: "light" },
+  { name: "laptop", width: 1366, height: 768, press: byKeys, scheme: "dark" },
 ] as const;
 
 const folder = mkdtempSync(join(tmpdir(), "faultwright-browser-"));
@@ -53,7 +54,7 @@ afterAll(async () => {
 async function openPage(screen: (typeof SCREENS)[number], complaints: string[]): Promise<Page> {
   const context = await browser.newContext({
     viewport: { width: screen.width, height: screen.height },
-    hasTouch: screen.touch,
+    hasTouch: screen.press === tapped,
     colorScheme: screen.scheme,
   });
   const page = await context.newPage();
@@ -94,9 +95,10 @@ async function readJob(id: string): Promise<JobAnswer> {
 }
 
 /** Before the switch what may break, with it on what to watch, the clock running and the keys to mark what is seen. */
-async function switchOn(page: Page, name: string): Promise<void> {
+async function switchOn(page: Page, name: string, press: Press): Promise<void> {
   expect(await page.getByRole("timer").count()).toBe(0);
-  await page.getByRole("button", { name: /^It is on: show what to watch/ }).click();
+  if (press === byKeys) await page.keyboard.press("t");
+  else await press(page.getByRole("button", { name: /^It is on: show what to watch/ }));
   await page.getByRole("timer").getByText(/^0:0/).waitFor();
   await page.getByRole("button", { name: "Record what power showed" }).waitFor();
   // the bar above says so at once, before anything is recorded
@@ -105,26 +107,26 @@ async function switchOn(page: Page, name: string): Promise<void> {
 }
 
 /** Answers card after card until the job is closed; returns how many. */
-async function workToVerdict(page: Page, name: string): Promise<number> {
+async function workToVerdict(page: Page, name: string, press: Press): Promise<number> {
   const seen = new Set<string>();
   for (let count = 0; count < MOST_STEPS; count++) {
     const step = await cardReady(page);
     if (step.action === "closed") return count;
     if (!seen.has(step.action)) await inspect(page, `${name}-card-${step.action}`);
-    if (!seen.has(step.action) && step.action === "power") await switchOn(page, name);
+    if (!seen.has(step.action) && step.action === "power") await switchOn(page, name, press);
     seen.add(step.action);
-    await answerCard(page, step);
+    await answerCard(page, step, press);
   }
   throw new Error(`no verdict after ${MOST_STEPS} cards`);
 }
 
-async function inspectPanels(page: Page, name: string): Promise<void> {
+async function inspectPanels(page: Page, name: string, press: Press): Promise<void> {
   for (const tab of await page.getByRole("tab").allTextContents()) {
-    await page.getByRole("tab", { name: tab }).click();
-    if (tab === "Suspects") await page.locator(".suspects summary").first().click();
+    await press(page.getByRole("tab", { name: tab }));
+    if (tab === "Suspects") await press(page.locator(".suspects summary").first());
     await inspect(page, `${name}-${tab.toLowerCase()}`);
   }
-  await page.getByRole("tab").first().click();
+  await press(page.getByRole("tab").first());
 }
 
 describe.each(SCREENS)("a practice job on a $name", (screen) => {
@@ -136,13 +138,13 @@ describe.each(SCREENS)("a practice job on a $name", (screen) => {
       await page.goto(server.url);
       await page.getByRole("heading", { name: "Jobs" }).waitFor();
       await inspect(page, `${screen.name}-jobs`);
-      await page.getByRole("button", { name: "New job" }).click();
+      await screen.press(page.getByRole("button", { name: "New job" }));
       await page.getByRole("radio", { name: /Greenhouse/ }).waitFor();
       await inspect(page, `${screen.name}-intake`);
-      const id = await takeIn(page, { board: /Greenhouse/, cause: "Surge", practiceNumber: 3 });
-      await inspectPanels(page, screen.name);
+      const id = await takeIn(page, { board: /Greenhouse/, cause: "Surge", practiceNumber: 3 }, screen.press);
+      await inspectPanels(page, screen.name, screen.press);
 
-      const cards = await workToVerdict(page, screen.name);
+      const cards = await workToVerdict(page, screen.name, screen.press);
       expect(cards).toBeGreaterThan(3);
       await page.locator(".hidden-faults").waitFor();
       await inspect(page, `${screen.name}-closed`);

@@ -1,6 +1,9 @@
 /** The bench: the next check as a card, and beside it what is believed, what was read, and what else can be done. */
 import { useRef, useState } from "react";
 import type { BenchView } from "../../wire/bench-view.ts";
+import { lastEntry } from "../../wire/last-entry.ts";
+import { noteTyped } from "../hands/typed-last.ts";
+import { useSpokenStep } from "../hands/voice.ts";
 import { happened, type KeptEvent } from "../job-event.ts";
 import { useLayout } from "../layout.ts";
 import { useBoardPicture } from "../picture/use-board-picture.ts";
@@ -11,7 +14,7 @@ import { actionWords } from "../words.ts";
 import { type Agenda, useAgenda } from "./agenda.ts";
 import { BenchBar } from "./bench-bar.tsx";
 import type { BoardDesk, Hands } from "./bench-props.ts";
-import { CardPlace } from "./card-place.tsx";
+import { CardPlace, isWaiting, stepWords } from "./card-place.tsx";
 import { Conflicts } from "./conflicts.tsx";
 import { KeyHelp } from "./key-help.tsx";
 import { overrule } from "./overrule.ts";
@@ -59,6 +62,7 @@ function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchVie
       scrollTo({ top: 0 });
     },
     done: (action, outcome, before = []) => {
+      noteTyped(false);
       const event = happened(action, outcome);
       open.record([...before, ...(agenda.chosen === null ? [] : [overruled(agenda, view)]), event]);
       agenda.next();
@@ -66,11 +70,13 @@ function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchVie
       scrollTo({ top: 0 });
     },
   };
+  const sayAgain = useSpokenStep(stepWords(view, agenda, isWaiting(open, agenda)));
   useBenchKeys({
     undo: () => {
-      const last = view.log.findLast((line) => line.canUndo && !line.undone && line.id !== null);
-      if (last?.id != null) hands.undo(last.id);
+      const last = lastEntry(open.events);
+      if (last !== null) hands.undo(last.id);
     },
+    again: sayAgain,
     help: () => help.current?.showModal(),
   });
   return (

@@ -1,5 +1,7 @@
 /** Where the card stands: the next check, or the end of the job. Read out when it changes. */
+import { useEffect, useRef } from "react";
 import type { BenchView } from "../../wire/bench-view.ts";
+import { UndoStrip } from "../hands/undo-strip.tsx";
 import { actionKey } from "../job-event.ts";
 import { MoneyFold } from "../money/money-fold.tsx";
 import type { OpenJob } from "../use-job.ts";
@@ -23,21 +25,44 @@ interface Props {
   readonly switchedOn: boolean;
 }
 
+/** The engine has not yet answered for the last entry, and the card is its proposal. */
+export function isWaiting(open: OpenJob, agenda: Agenda): boolean {
+  return open.behind && agenda.inRow === null && agenda.chosen === null;
+}
+
+/** The step that stands on the card, as a screen reader and the voice say it; empty while the engine has not answered. */
+export function stepWords(view: BenchView, { card, chosen }: Agenda, waiting: boolean): string {
+  if (waiting) return "";
+  if (view.waiting !== null && chosen === null) return "The job is put aside.";
+  if (card === null) return "The job is closed.";
+  return card.wait === null ? card.headline : `${card.headline}. ${card.wait}`;
+}
+
+/** A key that was tapped goes with its card: the focus it had goes to the next card, not to the top of the page. */
+function useFocusOnNext(card: string) {
+  const place = useRef<HTMLElement>(null);
+  const before = useRef(card);
+  useEffect(() => {
+    if (before.current !== card && document.activeElement === document.body)
+      place.current?.querySelector<HTMLElement>(".card")?.focus({ preventScroll: true });
+    before.current = card;
+  }, [card]);
+  return place;
+}
+
 export function CardPlace({ open, view, agenda, hands, beside, desk, switchedOn }: Props) {
   const { card } = agenda;
   const practice = open.job !== null && open.job !== "loading" && open.job.practice !== null;
   const aside = view.waiting !== null && agenda.chosen === null;
-  const headline =
-    beside.asked !== null
-      ? "The same reading on the good board beside it."
-      : aside
-        ? "The job is put aside."
-        : (card?.headline ?? "The job is closed.");
-  const waiting = open.behind && agenda.inRow === null && agenda.chosen === null;
+  const cardKey = `${card === null ? "" : actionKey(card.action)} ${open.events.length}`;
+  const place = useFocusOnNext(cardKey);
+  const waiting = isWaiting(open, agenda);
   return (
-    <section className="card-place" aria-label="Next check" aria-busy={waiting}>
+    <section className="card-place" ref={place} aria-label="Next check" aria-busy={waiting}>
       <p className="for-readers" aria-live="polite">
-        {waiting && beside.asked === null ? "" : headline}
+        {beside.asked === null
+          ? stepWords(view, agenda, waiting)
+          : "The same reading on the good board beside it."}
       </p>
       {open.problem !== null && (
         <p className="problem" role="alert">
@@ -46,6 +71,7 @@ export function CardPlace({ open, view, agenda, hands, beside, desk, switchedOn 
       )}
       <StoresStrip view={view} hands={hands} />
       <LastCompared beside={beside} view={view} />
+      {view.verdict === null && <UndoStrip events={open.events} onUndo={hands.undo} />}
       {view.verdict !== null ? (
         <ClosedCard open={open} view={view} hands={hands} />
       ) : beside.asked !== null ? (
@@ -63,7 +89,7 @@ export function CardPlace({ open, view, agenda, hands, beside, desk, switchedOn 
         <p className="problem">Nothing is proposed. Enter a check of your own, or close the job.</p>
       ) : (
         <CheckCard
-          key={`${actionKey(card.action)} ${open.events.length}`}
+          key={cardKey}
           open={open}
           view={view}
           card={card}

@@ -2,6 +2,7 @@
 
 import { useEffect, useRef, useState } from "react";
 import type { BenchView, CardView } from "../../wire/bench-view.ts";
+import { Cautions } from "../hands/cautions.tsx";
 import { field, type Outcome } from "../job-event.ts";
 import { SafetyNotice } from "../shell/safety-notice.tsx";
 import { minutes, money, restsOnWords } from "../words.ts";
@@ -40,14 +41,14 @@ export function CheckCard(props: CardProps) {
       ) : (
         <Probes card={card} places={view.places} desk={desk} />
       )}
-      {!switchedOn && <BeforeStep card={card} currency={view.currency} />}
+      {gate === null && <PracticeAnswer {...props} />}
+      {!switchedOn && <BeforeStep open={props.open} card={card} currency={view.currency} />}
       {!switchedOn && <BesideBaseline card={card} view={view} />}
       {card.firstMinute !== null && (switchedOn || card.action.do !== "power") && (
         <FirstMinute watch={card.firstMinute} />
       )}
       {gate === null ? (
         <>
-          <PracticeAnswer {...props} />
           {before ? (
             <SwitchOn
               watch={card.firstMinute}
@@ -123,17 +124,20 @@ function BesideBaseline({ card: { action }, view }: { readonly card: CardView; r
 }
 
 /** What has to be known and done before the step; once the power is on it is out of the way. */
-function BeforeStep({ card, currency }: { readonly card: CardView; readonly currency: string }) {
+function BeforeStep({
+  open,
+  card,
+  currency,
+}: Pick<CardProps, "open" | "card"> & { readonly currency: string }) {
   return (
     <>
       {needsNotice(card) && <SafetyNotice />}
-      {card.cautions.length > 0 && (
-        <ul className="cautions" aria-label="Caution">
-          {card.cautions.map((caution) => (
-            <li key={caution}>{caution}</li>
-          ))}
-        </ul>
-      )}
+      <Cautions
+        job={open.id}
+        events={open.events}
+        cautions={card.cautions}
+        beforePower={card.action.do === "power"}
+      />
       {card.wait !== null && (
         <p className="wait">
           <strong>Wait.</strong> {card.wait}

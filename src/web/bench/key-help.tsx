@@ -10,7 +10,9 @@ const KEYS: readonly (readonly [string, string])[] = [
   ["D", "done, for a step of the hand"],
   ["P", "let the practice board answer"],
   ["S", "something else instead of the proposal"],
+  ["C", "the cautions at this step were read"],
   ["U", "undo the last entry"],
+  ["R", "say the step aloud"],
   ["?", "this list"],
 ];
 
@@ -26,6 +28,9 @@ export function KeyHelp({ dialog }: { readonly dialog: RefObject<HTMLDialogEleme
           </div>
         ))}
       </dl>
+      <p className="aside">
+        A foot pedal, a clicker or keys of your own: set them under <a href="#/bench">This bench</a>.
+      </p>
       <form method="dialog">
         <button type="submit" className="primary">
           Close

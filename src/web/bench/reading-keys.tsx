@@ -1,8 +1,9 @@
 /** Four large keys for a gloved thumb, and one field for digits that narrow the answer. */
-import { useId, useState } from "react";
+import { useEffect, useId, useRef, useState } from "react";
 import type { QuantityWord } from "../../units/quantity.ts";
 import { parseReadingText, type ReadingMode } from "../../units/reading-text.ts";
 import type { ActionView } from "../../wire/bench-view.ts";
+import { noteTyped, wasTyped } from "../hands/typed-last.ts";
 import { field, type Outcome } from "../job-event.ts";
 import type { AnswerProps } from "./bench-props.ts";
 import { OnTheWire } from "./on-the-wire.tsx";
@@ -119,11 +120,16 @@ export function DigitField({ mode, disabled, settled = false, onReading }: Digit
   const [problem, setProblem] = useState<string | null>(null);
   const [still, setStill] = useState(false);
   const id = useId();
+  const input = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (wasTyped()) input.current?.focus({ preventScroll: true });
+  }, []);
   const cold = OF_MODE[mode] !== undefined && mode !== "farads" && mode !== "continuity";
   const submit = () => {
     const entered = parseReadingText(text, mode);
-    if (entered.ok) onReading(entered.value, still);
-    else setProblem(entered.problem);
+    if (!entered.ok) return setProblem(entered.problem);
+    onReading(entered.value, still);
+    noteTyped(true);
   };
   return (
     <form
@@ -137,6 +143,7 @@ export function DigitField({ mode, disabled, settled = false, onReading }: Digit
       <div className="entry-row">
         <input
           id={id}
+          ref={input}
           data-digits=""
           data-key="f"
           className="digits"

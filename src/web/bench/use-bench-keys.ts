@@ -1,8 +1,12 @@
-/** The bench by keyboard: 1 to 4 press the large keys, digits go to the field, U undoes, ? explains. */
+/** The bench by keyboard: 1 to 4 press the large keys, digits go to the field, U undoes, ? explains; and what this device's own keys do. */
 import { useEffect, useRef } from "react";
+import { COMMANDS, typesSomething } from "../hands/commands.ts";
+import { deviceSettings } from "../hands/device-settings.ts";
 
 export interface BenchKeys {
   undo(): void;
+  /** says the step once more */
+  again(): void;
   help(): void;
 }
 
@@ -16,16 +20,32 @@ export function useBenchKeys(keys: BenchKeys): void {
   now.current = keys;
   useEffect(() => {
     const pressed = (event: KeyboardEvent) => {
-      const busy = typing(event.target) || document.querySelector("dialog[open]") !== null;
-      if (busy || event.ctrlKey || event.metaKey || event.altKey) return;
+      if (document.querySelector("dialog[open]") !== null) return;
+      if (event.ctrlKey || event.metaKey || event.altKey) return;
+      const inField = typing(event.target);
+      const own = inField && typesSomething(event.key) ? undefined : deviceSettings().keys[event.key];
+      if (own !== undefined) {
+        // a pedal that is held down repeats: one press is one step
+        if (!event.repeat) obey(own, now.current);
+        return event.preventDefault();
+      }
+      if (inField) return;
       if (event.key === "?") now.current.help();
       else if (event.key === "u" || event.key === "U") now.current.undo();
+      else if (event.key === "r" || event.key === "R") now.current.again();
       else if (!pressKey(event)) return;
       event.preventDefault();
     };
     addEventListener("keydown", pressed);
     return () => removeEventListener("keydown", pressed);
   }, []);
+}
+
+function obey(name: string, keys: BenchKeys): void {
+  const selector = COMMANDS.find((command) => command.name === name)?.presses ?? null;
+  if (name === "undo") keys.undo();
+  else if (name === "again") keys.again();
+  else if (selector !== null) document.querySelector<HTMLElement>(`.card ${selector}`)?.click();
 }
 
 function pressKey(event: KeyboardEvent): boolean {

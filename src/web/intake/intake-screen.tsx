@@ -1,6 +1,8 @@
 /** A new job on one screen, in under a minute. */
 import { useEffect, useState } from "react";
 import { DescribeScreen } from "../describe/describe-screen.tsx";
+import { benchEquipment, keepBenchEquipment } from "../hands/bench-equipment.ts";
+import { EquipmentKeys } from "../hands/equipment-keys.tsx";
 import { newId } from "../job-event.ts";
 import { startJob } from "../keeper.ts";
 import { useLessons } from "../learnt/use-lessons.ts";
@@ -36,6 +38,15 @@ export function IntakeScreen({ describing }: { readonly describing: boolean }) {
   const engine = useEngine();
   // Closed jobs that nobody has read yet are read while the intake is filled in.
   const { lessons } = useLessons(engine);
+  const [asked, setAsked] = useState(false);
+  useEffect(
+    () =>
+      void benchEquipment().then((kept) => {
+        setAsked(kept !== null);
+        if (kept !== null) setIntake((before) => ({ ...before, equipment: new Set(kept) }));
+      }),
+    [],
+  );
   useEffect(() => void shopTyped().then(({ terms }) => setIntake((before) => ({ ...before, terms }))), []);
   const change = (part: Partial<Intake>) => {
     setIntake((before) => ({ ...before, ...part }));
@@ -55,6 +66,7 @@ export function IntakeScreen({ describing }: { readonly describing: boolean }) {
         ? null
         : await engine.figures(await lessonsAtHand(), header).catch(() => null);
     const job = figures === null ? header : { ...header, learned: figures };
+    if (!asked) await keepBenchEquipment(intake.equipment);
     await startJob({ id, ...title, practice, job }, firstEvents(intake), intake.pictures);
     go(`#/job/${id}`);
   };
@@ -69,7 +81,7 @@ export function IntakeScreen({ describing }: { readonly describing: boolean }) {
       </header>
       <main>
         <SafetyNotice />
-        <IntakeFields intake={intake} change={change} />
+        <IntakeFields intake={intake} change={change} asked={asked} />
         {!intake.practice && lessons !== null && <Taught lessons={lessons} />}
         <div className="start-bar">
           {problem !== null && (
@@ -97,7 +109,12 @@ function Taught({ lessons }: { readonly lessons: BenchLessons }) {
   );
 }
 
-function IntakeFields({ intake, change }: IntakeProps) {
+/** `asked`: the list of what this bench has was made before. */
+interface FieldsProps extends IntakeProps {
+  readonly asked: boolean;
+}
+
+function IntakeFields({ intake, change, asked }: FieldsProps) {
   return (
     <>
       <PracticeSwitch intake={intake} change={change} />
@@ -147,7 +164,7 @@ function IntakeFields({ intake, change }: IntakeProps) {
         </label>
       </fieldset>
       <div className="folded">
-        <EquipmentTicks intake={intake} change={change} />
+        <EquipmentTicks intake={intake} change={change} asked={asked} />
         <TermsFields intake={intake} change={change} />
         <Pictures intake={intake} change={change} />
       </div>
@@ -161,34 +178,27 @@ const WET = [
   { value: "unknown", words: "Nobody knows" },
 ];
 
-function EquipmentTicks({ intake, change }: IntakeProps) {
-  const toggle = (name: string) => {
-    const equipment = new Set(intake.equipment);
-    if (!equipment.delete(name)) equipment.add(name);
-    change({ equipment });
-  };
+function EquipmentTicks({ intake, change, asked }: FieldsProps) {
   const here = EQUIPMENT.filter(({ name }) => intake.equipment.has(name)).map(({ words }) =>
     words.toLowerCase(),
   );
   return (
-    <details>
+    <details key={String(asked)} open={!asked}>
       <summary>
         <span>
           On this bench <small>{["a meter", ...here].join("; ")}</small>
         </span>
       </summary>
-      <fieldset className="keys" aria-label="On this bench beside a meter">
-        {EQUIPMENT.map(({ name, words }) => (
-          <button
-            type="button"
-            key={name}
-            aria-pressed={intake.equipment.has(name)}
-            onClick={() => toggle(name)}
-          >
-            {words}
-          </button>
-        ))}
-      </fieldset>
+      <p className="aside">
+        {asked ? (
+          <>
+            For this job alone. For every job: <a href="#/bench">This bench</a>.
+          </>
+        ) : (
+          "Asked once: only what is marked here is ever proposed. It is kept for every job."
+        )}
+      </p>
+      <EquipmentKeys equipment={intake.equipment} onEquipment={(equipment) => change({ equipment })} />
     </details>
   );
 }

@@ -15,6 +15,7 @@ const SHOP = [
   { to: "#/boards", words: "Own boards" },
   { to: "#/shop", words: "The shop's terms" },
   { to: "#/meter", words: "Meter on the wire" },
+  { to: "#/bench", words: "This bench" },
   { to: "#/learnt", words: "What was learnt" },
 ] as const;
 

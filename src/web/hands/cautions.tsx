@@ -1,0 +1,45 @@
+/** The cautions at a step, with one tap that says they were read. */
+import type { KeptEvent } from "../job-event.ts";
+import { useConfirmed } from "./confirmed-cautions.ts";
+
+interface Props {
+  readonly job: string;
+  readonly events: readonly KeptEvent[];
+  readonly cautions: readonly string[];
+  /** power comes next: what is said before that is said each time */
+  readonly beforePower: boolean;
+}
+
+export function Cautions({ job, events, cautions, beforePower }: Props) {
+  const { fresh, confirmed, confirm } = useConfirmed(job, events, cautions);
+  const shown = beforePower ? cautions : fresh;
+  if (cautions.length === 0) return null;
+  return (
+    <section className="cautions-place" aria-label="Cautions">
+      {shown.length > 0 && (
+        <>
+          <ul className="cautions" aria-label="Caution">
+            {shown.map((caution) => (
+              <li key={caution}>{caution}</li>
+            ))}
+          </ul>
+          {!beforePower && (
+            <button type="button" className="quiet small" data-key="c" onClick={confirm}>
+              Understood: not again until power changes
+            </button>
+          )}
+        </>
+      )}
+      {!beforePower && confirmed.length > 0 && (
+        <details className="cautions-confirmed">
+          <summary>{confirmed.length === 1 ? "1 caution" : `${confirmed.length} cautions`} confirmed</summary>
+          <ul className="cautions">
+            {confirmed.map((caution) => (
+              <li key={caution}>{caution}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,184 @@
+/** This bench: what it is equipped with, what its keys and pedals do, its voice and its screen. */
+import { useEffect, useState } from "react";
+import { go } from "../route.ts";
+import { useKeptAwakeBy, useWakeLock } from "../wake-lock.ts";
+import { benchEquipment, keepBenchEquipment } from "./bench-equipment.ts";
+import { COMMANDS, mayBeMapped } from "./commands.ts";
+import { changeDeviceSettings, useDeviceSettings } from "./device-settings.ts";
+import { EquipmentKeys } from "./equipment-keys.tsx";
+import { canSpeak, say } from "./voice.ts";
+
+export function ThisBenchScreen() {
+  return (
+    <div className="jobs-screen">
+      <header className="front">
+        <h1>This bench</h1>
+        <p>Said once. Jobs that are open keep what they began with.</p>
+      </header>
+      <main className="this-bench">
+        <Equipment />
+        <MappedKeys />
+        <Voice />
+        <Screen />
+        <button type="button" className="primary tall" onClick={() => go("#/")}>
+          All jobs
+        </button>
+      </main>
+    </div>
+  );
+}
+
+function Equipment() {
+  const [equipment, setEquipment] = useState<ReadonlySet<string> | null>(null);
+  const [unkept, setUnkept] = useState<string | null>(null);
+  useEffect(() => void benchEquipment().then((kept) => setEquipment(new Set(kept ?? []))), []);
+  if (equipment === null) return null;
+  return (
+    <section aria-labelledby="equipment-title">
+      <h2 id="equipment-title">Beside a meter and an iron</h2>
+      <p className="aside">
+        Only what is marked here is ever proposed. One meter alone gets a full way through.
+      </p>
+      <EquipmentKeys
+        equipment={equipment}
+        onEquipment={(next) => {
+          setEquipment(next);
+          keepBenchEquipment(next).then(
+            () => setUnkept(null),
+            (error: Error) => setUnkept(`This browser keeps nothing (${error.message}).`),
+          );
+        }}
+      />
+      {unkept !== null && (
+        <p className="entry-problem" role="alert">
+          {unkept}
+        </p>
+      )}
+    </section>
+  );
+}
+
+function MappedKeys() {
+  const { keys } = useDeviceSettings();
+  const [asking, setAsking] = useState<string | null>(null);
+  const [told, setTold] = useState("");
+  useEffect(() => {
+    if (asking === null) return;
+    const pressed = (event: KeyboardEvent) => {
+      event.preventDefault();
+      setAsking(null);
+      if (event.key === "Escape") return setTold("Left as it was.");
+      if (!mayBeMapped(event.key))
+        return setTold(
+          `${event.key === " " ? "The space bar" : event.key} has its own work in a browser. Try another.`,
+        );
+      changeDeviceSettings({ keys: { ...keys, [event.key]: asking } });
+      setTold(`${event.key} is set.`);
+    };
+    addEventListener("keydown", pressed, { capture: true });
+    return () => removeEventListener("keydown", pressed, { capture: true });
+  }, [asking, keys]);
+  const forget = (key: string) => {
+    changeDeviceSettings({
+      keys: Object.fromEntries(Object.entries(keys).filter(([other]) => other !== key)),
+    });
+    setTold(`${key} is free again.`);
+  };
+  return (
+    <section aria-labelledby="keys-title">
+      <h2 id="keys-title">Foot pedal, clicker, any key</h2>
+      <p className="aside">
+        Whatever works as a keyboard will do. Tap Set, then press the pedal. Kept on this device.
+      </p>
+      <ul className="mapped-keys">
+        {COMMANDS.map(({ name, words }) => (
+          <li key={name}>
+            <span>{words}</span>
+            <button
+              type="button"
+              className="small"
+              aria-label={`Set a key: ${words}`}
+              aria-pressed={asking === name}
+              onClick={() => {
+                setAsking(asking === name ? null : name);
+                setTold("");
+              }}
+            >
+              {asking === name ? "Press it now" : "Set"}
+            </button>
+            <span className="mapped">
+              {Object.entries(keys)
+                .filter(([, command]) => command === name)
+                .map(([key]) => (
+                  <button
+                    type="button"
+                    className="small"
+                    key={key}
+                    aria-label={`Forget ${key}: ${words}`}
+                    onClick={() => forget(key)}
+                  >
+                    <kbd>{key}</kbd> ×
+                  </button>
+                ))}
+            </span>
+          </li>
+        ))}
+      </ul>
+      <p className="aside" role="status">
+        {asking === null ? told : "Waiting for a key; Escape leaves it as it was."}
+      </p>
+    </section>
+  );
+}
+
+function Voice() {
+  const { speaks } = useDeviceSettings();
+  const able = canSpeak();
+  return (
+    <section aria-labelledby="voice-title">
+      <h2 id="voice-title">Voice</h2>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={speaks}
+          disabled={!able}
+          onChange={(event) => {
+            changeDeviceSettings({ speaks: event.target.checked });
+            if (event.target.checked) say("Each step is said when it comes up.");
+          }}
+        />
+        Say each step aloud
+      </label>
+      {!able && <p className="aside">This browser has no voice.</p>}
+    </section>
+  );
+}
+
+function Screen() {
+  const { staysAwake } = useDeviceSettings();
+  useWakeLock();
+  const by = useKeptAwakeBy();
+  return (
+    <section aria-labelledby="screen-title">
+      <h2 id="screen-title">Screen</h2>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={staysAwake}
+          onChange={(event) => changeDeviceSettings({ staysAwake: event.target.checked })}
+        />
+        Keep it on while a job is open
+      </label>
+      <p className="aside" role="status">
+        {staysAwake ? AWAKE_WORDS[by ?? "not"] : ""}
+      </p>
+    </section>
+  );
+}
+
+const AWAKE_WORDS = {
+  lock: "It stays on by the browser's wake lock.",
+  picture:
+    "The browser gives no wake lock here; a moving picture behind the page keeps it on, which takes a little more of the battery.",
+  not: "This browser keeps no screen on: set the device itself to stay awake.",
+} as const;
