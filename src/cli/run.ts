@@ -9,6 +9,7 @@ import { addEarlier } from "./commands/earlier.ts";
 import { addFit } from "./commands/fit.ts";
 import { addLearned } from "./commands/learned.ts";
 import { addNext } from "./commands/next.ts";
+import { addPapers } from "./commands/papers.ts";
 import { addPredict } from "./commands/predict.ts";
 import { addPriors } from "./commands/priors.ts";
 import { addQuote } from "./commands/quote.ts";
@@ -86,6 +87,7 @@ function makeProgram(io: Io, finish: Finish): Command {
     addTeach,
     addQuote,
     addBill,
+    addPapers,
   ]) {
     add(program, io, finish);
   }

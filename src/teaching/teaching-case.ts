@@ -2,6 +2,7 @@
 import { foldLog } from "../bench/fold.ts";
 import { parseFaultList } from "../board/parse-fault.ts";
 import { closedAs } from "../job/closed-as.ts";
+import { foundFaults } from "../job/found-faults.ts";
 import type { Job } from "../job/job.ts";
 import { parseJob } from "../job/parse-job.ts";
 import type { PracticeCase, WayStep } from "../job/practice-case.ts";
@@ -9,7 +10,6 @@ import { Fields, Problems } from "../units/fields.ts";
 import { quoted } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { bareLog } from "./bare-log.ts";
-import { foundFaults } from "./found-faults.ts";
 import { proposedWay } from "./ways.ts";
 
 const CASE_FORMAT = "faultwright-case/1";
@@ -37,17 +37,25 @@ export function teachingCase(job: Job, content: Content, title: string): Parsed<
   if (closedAs(job.log) === null) return { ok: false, problem: "the job is still open: close it first" };
   const timeline = foldLog(job.board, job.absent, job.log);
   if (!timeline.ok) return timeline;
-  const faults = foundFaults(job);
-  if (!faults.ok) return faults;
+  const found = foundFaults(job);
+  if (!found.ok) return found;
+  if (found.value.length === 0)
+    return {
+      ok: false,
+      problem: "this job found no fault: nothing was replaced and nothing is likelier faulty than not",
+    };
+  const faults = found.value.map(({ fault }) => fault);
+  const read = parseFaultList(faults, job.board);
+  if (!read.ok) return read;
   const header = bareHeader(content, title);
   const recorded = bareLog(timeline.value.entries);
   const again = parseJob({ ...header, log: recorded }, null);
   if (!again.ok) return again;
   const blind = parseJob(header, null);
   if (!blind.ok) return blind;
-  const proposed = proposedWay(blind.value, { faults: faults.value, recorded });
+  const proposed = proposedWay(blind.value, { faults, recorded });
   if (!proposed.ok) return proposed;
-  return { ok: true, value: { title, header, faults: faults.value, recorded, proposed: proposed.value } };
+  return { ok: true, value: { title, header, faults, recorded, proposed: proposed.value } };
 }
 
 /** The head of a job file without what a customer said or agreed to; the board bears the title, for names of boards are often people's. */

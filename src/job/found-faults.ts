@@ -1,27 +1,27 @@
 /** What was wrong with a board, as its closed job tells: what was believed of each part at the moment that it was replaced or cured. */
 
 import { foldLog } from "../bench/fold.ts";
-import { parseFault } from "../board/parse-fault.ts";
-import { suspectsAnswer } from "../job/answers.ts";
-import { AssessmentSession, beliefOf } from "../job/assess.ts";
-import { closedAs } from "../job/closed-as.ts";
-import type { Job } from "../job/job.ts";
 import type { Parsed } from "../units/outcome.ts";
+import { suspectsAnswer } from "./answers.ts";
+import { AssessmentSession, beliefOf } from "./assess.ts";
+import { closedAs } from "./closed-as.ts";
+import type { Job } from "./job.ts";
 
 /** A part held to be faulty at this chance or more had the fault. From memory: likelier than not. */
 const FOUND = 0.5;
 
-interface Candidate {
+/** A fault as the file format spells it, and how sure it was when it was cured, or is at the end. */
+export interface FoundFault {
   readonly fault: string;
   readonly chance: number;
 }
 
-/** The faults that the job found, as the file format spells them; a problem where it found none. */
-export function foundFaults(job: Job): Parsed<readonly string[]> {
+/** The faults that the job found, surest first; none where nothing was likelier than not and nothing was replaced. */
+export function foundFaults(job: Job): Parsed<readonly FoundFault[]> {
   const timeline = foldLog(job.board, job.absent, job.log);
   if (!timeline.ok) return timeline;
   const session = new AssessmentSession();
-  const found = new Map<string, Candidate>();
+  const found = new Map<string, FoundFault>();
   const take = (upTo: number, wanted: (fault: string, part: string) => boolean) => {
     const believed = beliefOf({ ...job, log: job.log.slice(0, upTo) }, session);
     if (!believed.ok) return;
@@ -52,15 +52,5 @@ export function foundFaults(job: Job): Parsed<readonly string[]> {
   const best = [...found]
     .filter(([part]) => replaced.has(part))
     .sort(([, a], [, b]) => b.chance - a.chance)[0];
-  const faults = sure.length > 0 ? sure : best === undefined ? [] : [best[1]];
-  if (faults.length === 0)
-    return {
-      ok: false,
-      problem: "this job found no fault: nothing was replaced and nothing is likelier faulty than not",
-    };
-  for (const { fault } of faults) {
-    const read = parseFault(fault, job.board);
-    if (!read.ok) return read;
-  }
-  return { ok: true, value: faults.map(({ fault }) => fault) };
+  return { ok: true, value: sure.length > 0 ? sure : best === undefined ? [] : [best[1]] };
 }
