@@ -17,10 +17,12 @@ export interface FoundFault {
 }
 
 /** The faults that the job found, surest first; none where nothing was likelier than not and nothing was replaced. */
-export function foundFaults(job: Job): Parsed<readonly FoundFault[]> {
+export function foundFaults(
+  job: Job,
+  session: AssessmentSession = new AssessmentSession(),
+): Parsed<readonly FoundFault[]> {
   const timeline = foldLog(job.board, job.absent, job.log);
   if (!timeline.ok) return timeline;
-  const session = new AssessmentSession();
   const found = new Map<string, FoundFault>();
   const take = (upTo: number, wanted: (fault: string, part: string) => boolean) => {
     const believed = beliefOf({ ...job, log: job.log.slice(0, upTo) }, session);

@@ -41,7 +41,7 @@ export function makePaper(
     case "report": {
       const believed = beliefOf(job, session);
       if (!believed.ok) return believed;
-      const found = foundFaults(job);
+      const found = foundFaults(job, session);
       if (!found.ok) return found;
       const { belief } = believed.value;
       const input = { job, timeline: timeline.value, belief, found: found.value, predictorFor };
@@ -53,7 +53,7 @@ export function makePaper(
       if (!assessed.ok) return assessed;
       const view = moneyView(assessed.value);
       if (kind === "quote") return { ok: true, value: quotePaper(job, view, head, speak) };
-      const found = foundFaults(job);
+      const found = foundFaults(job, session);
       if (!found.ok) return found;
       const done = whatWasDone(timeline.value, words);
       return { ok: true, value: shortMessage({ job, found: found.value, done, view }, head, words) };

@@ -11,6 +11,7 @@ import { earlierRoutes } from "./earlier-routes.ts";
 import { guard } from "./guard.ts";
 import { jobRoutes } from "./job-routes.ts";
 import { ownBoardRoutes } from "./own-board-routes.ts";
+import { paperRoutes } from "./paper-routes.ts";
 import { pictureRoutes } from "./picture-routes.ts";
 import { staticFiles } from "./static-files.ts";
 import { stockRoutes } from "./stock-routes.ts";
@@ -40,6 +41,10 @@ export function makeApp(parts: AppParts): Hono {
   app.route("/api", comebackRoutes(parts.store));
   app.route("/api/boards", boardRoutes(parts.boards));
   app.route("/api/own-boards", ownBoardRoutes(parts.store.boards, acceptBoard));
+  app.route(
+    "/api/papers",
+    paperRoutes(() => new Date()),
+  );
   app.route("/api/stock", stockRoutes(parts.store));
   app.all("/api/*", (context) =>
     problem(context, `there is nothing at ${context.req.method} ${context.req.path}`, 404),

@@ -15,6 +15,7 @@ import type {
   OwnBoardList,
   WarrantyAnswer,
 } from "../wire/job-api.ts";
+import type { PdfRequest } from "../wire/paper-api.ts";
 import type { GoneLine, ImportAnswer, StockAnswer, TypedLine } from "../wire/stock-api.ts";
 import type { KeptEvent } from "./job-event.ts";
 
@@ -45,6 +46,23 @@ function post<Answer>(path: string, body: unknown): Promise<Answer> {
     headers: { "content-type": "application/json" },
     body: JSON.stringify(body),
   });
+}
+
+/** A file as the server gives it. */
+async function fetchFile(path: string, body: unknown): Promise<Blob> {
+  let response: Response;
+  try {
+    response = await fetch(`/api${path}`, {
+      method: "POST",
+      headers: { "content-type": "application/json" },
+      body: JSON.stringify(body),
+      signal: AbortSignal.timeout(PATIENCE_MS),
+    });
+  } catch {
+    throw new Away("the bench computer does not answer");
+  }
+  if (!response.ok) throw new Refused(`the bench computer answered ${response.status}`);
+  return response.blob();
 }
 
 export const api = {
@@ -78,4 +96,5 @@ export const api = {
       headers: { "content-type": "text/csv" },
       body: text,
     }),
+  paperPdf: (request: PdfRequest) => fetchFile("/papers", request),
 };

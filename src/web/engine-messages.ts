@@ -1,8 +1,10 @@
 /** What the page and its worker say to each other. Plain data, structured-clone safe. */
+import type { PaperCatalogue } from "../messages/paper-catalogue.ts";
 import type { ActionView } from "../wire/bench-view.ts";
 import type { BoardChange, OwnBoardView } from "../wire/composer-view.ts";
 import type { TypedFit } from "../wire/fit-view.ts";
 import type { Chained, Lesson, Linked } from "../wire/learnt-view.ts";
+import type { PaperHead, PaperKind } from "../wire/paper-api.ts";
 import type { KeptLine } from "../wire/stock-api.ts";
 import type { JobHeader, KeptEvent, KeptJob, Outcome } from "./job-event.ts";
 
@@ -32,6 +34,14 @@ export type EngineRequest =
       readonly part: string;
       readonly typed: TypedFit;
       readonly drawerSeen: number;
+    } & JobSoFar)
+  | ({
+      readonly ask: "paper";
+      readonly askId: number;
+      readonly kind: PaperKind;
+      readonly head: PaperHead;
+      /** what the paper's language says */
+      readonly catalogue: PaperCatalogue;
     } & JobSoFar)
   | ({ readonly ask: "hidden"; readonly askId: number; readonly practice: PracticeInfo } & JobSoFar)
   | ({ readonly ask: "teach"; readonly askId: number; readonly title: string } & JobSoFar)

@@ -14,6 +14,7 @@ import "./style/charge.css";
 import "./style/fit.css";
 import "./style/learnt.css";
 import "./style/money.css";
+import "./style/papers.css";
 import "./style/drawer.css";
 
 const page = document.getElementById("page");

@@ -1,7 +1,9 @@
 /** One open job: its log in this browser, the engine's view of it, and how it stands with the server. */
 import { useCallback, useEffect, useRef, useState } from "react";
+import type { PaperCatalogue } from "../messages/paper-catalogue.ts";
 import type { ActionView, BecauseView, BenchView } from "../wire/bench-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
+import type { Paper, PaperHead, PaperKind } from "../wire/paper-api.ts";
 import type { Engine } from "./engine.ts";
 import type { HiddenFaults, JobSoFar, PracticeInfo } from "./engine-messages.ts";
 import { happened, type KeptEvent, type KeptJob, newId, type Outcome } from "./job-event.ts";
@@ -31,6 +33,7 @@ export interface OpenJob {
   hidden(): Promise<HiddenFaults>;
   why(part: string): Promise<BecauseView>;
   partFit(part: string, typed: TypedFit): Promise<FitView>;
+  paper(kind: PaperKind, head: PaperHead, catalogue: PaperCatalogue): Promise<Paper>;
 }
 
 function useSync(id: string): readonly [Sync, () => Promise<void>] {
@@ -121,7 +124,7 @@ function usePracticeBoard(engine: Engine | null, job: KeptJob | null, events: re
   return { practice, hidden };
 }
 
-/** What the engine says of one part; the same functions while the log is. */
+/** What the engine says of one part, and the papers it makes; the same functions while the log is. */
 function useAboutPart(
   engine: Engine | null,
   job: KeptJob | null,
@@ -142,7 +145,12 @@ function useAboutPart(
     // another look into the drawer makes another answer
     [ask, drawerSeen],
   );
-  return { why, partFit };
+  const paper = useCallback(
+    (kind: PaperKind, head: PaperHead, catalogue: PaperCatalogue) =>
+      ask((on, soFar) => on.paper(soFar, kind, head, catalogue)),
+    [ask],
+  );
+  return { why, partFit, paper };
 }
 
 /** Opens a job and keeps it: everything recorded is safe in this browser before it is sent. */
@@ -175,7 +183,7 @@ export function useJob(id: string): OpenJob {
       );
   };
   const { practice, hidden } = usePracticeBoard(engine, known, events);
-  const { why, partFit } = useAboutPart(engine, known, events, seen);
+  const { why, partFit, paper } = useAboutPart(engine, known, events, seen);
   return {
     id,
     job,
@@ -193,5 +201,6 @@ export function useJob(id: string): OpenJob {
     hidden,
     why,
     partFit,
+    paper,
   };
 }
