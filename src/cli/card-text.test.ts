@@ -65,7 +65,14 @@ const MONEY: BenchView["money"] = {
   advice: "",
   askAgain: null,
   givenUp: { rows: [], total: "0.00", result: "0.00" },
-  quote: { offers: [], advised: "repair", reason: "", answered: null },
+  quote: {
+    offers: [],
+    advised: "repair",
+    reason: "",
+    grounds: "chance",
+    repairProbability: 1,
+    answered: null,
+  },
   bill: { soFar: true, basis: "", lines: [], net: "0.00", taxPercent: 0, tax: "0.00", total: "0.00" },
 };
 

@@ -10,6 +10,7 @@ import { addFit } from "./commands/fit.ts";
 import { addLearned } from "./commands/learned.ts";
 import { addMeter } from "./commands/meter.ts";
 import { addNext } from "./commands/next.ts";
+import { addPapers } from "./commands/papers.ts";
 import { addPredict } from "./commands/predict.ts";
 import { addPriors } from "./commands/priors.ts";
 import { addQuote } from "./commands/quote.ts";
@@ -90,6 +91,7 @@ function makeProgram(io: Io, finish: Finish): Command {
     addQuote,
     addBill,
     addShop,
+    addPapers,
   ]) {
     add(program, io, finish);
   }

@@ -55,6 +55,10 @@ export interface QuoteView {
   readonly offers: readonly OfferView[];
   readonly advised: OfferName;
   readonly reason: string;
+  /** what the advice rests on, for the customer's paper */
+  readonly grounds: "chance" | "over-half" | "stop" | "price" | "runs";
+  /** chance that going on ends repaired */
+  readonly repairProbability: number;
   /** the last answer in the log; null where none was given */
   readonly answered: {
     readonly offer: OfferName;

@@ -42,7 +42,12 @@ export function moneyView(assessment: Assessment): MoneyView {
       total: text(left.total),
       result: text(resultOfGivingUp(left, sum.total)),
     },
-    quote: quoteView(makeQuote(sum, expected.forQuote, terms), assessment, text),
+    quote: quoteView(
+      makeQuote(sum, expected.forQuote, terms),
+      assessment,
+      expected.outlook.repairProbability,
+      text,
+    ),
     bill: billView(job, timeline),
   };
 }
@@ -148,7 +153,12 @@ function askAgain(
     : `It may come to ${text(worst)}, above the ${text(limits.most)} that was accepted: ask the customer again before more is fitted.`;
 }
 
-function quoteView(quote: Quote, { timeline }: Assessment, text: (amount: Amount) => string): QuoteView {
+function quoteView(
+  quote: Quote,
+  { timeline }: Assessment,
+  repairProbability: number,
+  text: (amount: Amount) => string,
+): QuoteView {
   const last = timeline.entries.findLast(({ event }) => event.do === "quote")?.event;
   const sum = (money: number | undefined) => (money === undefined ? null : text(amountOf(money)));
   return {
@@ -160,6 +170,8 @@ function quoteView(quote: Quote, { timeline }: Assessment, text: (amount: Amount
     })),
     advised: quote.advised,
     reason: quote.reason,
+    grounds: quote.grounds,
+    repairProbability,
     answered:
       last?.do === "quote"
         ? { offer: last.offer, answer: last.answer, price: sum(last.price), cap: sum(last.cap) }

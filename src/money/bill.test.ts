@@ -47,8 +47,8 @@ describe("what is billed", () => {
 
   it("without a price agreed: work at the rate, parts with the mark-up, and the tax on both", () => {
     const bill = billed([...WORK, close("repaired")], { partsMarkUp: 0.25, taxRate: 0.21 });
-    expect(bill.lines.map(({ words, amount }) => [words, text(bill, amount)])).toEqual([
-      ["Work at the bench", "5.20"],
+    expect(bill.lines.map(({ what, part, amount }) => [part?.part ?? what, text(bill, amount)])).toEqual([
+      ["work", "5.20"],
       ["Q1", "8.12"],
     ]);
     // 13.32 and 21 % of it, 2.7972

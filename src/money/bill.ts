@@ -5,12 +5,15 @@
 import type { QuoteEvent, Verdict } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import { type Amount, amountOf, larger, minus, NOTHING, plus, rounded, shareOf, smaller } from "./amount.ts";
-import { type FittedPart, fittedWords, type JobSum } from "./job-sum.ts";
+import type { FittedPart, JobSum } from "./job-sum.ts";
 import type { Terms } from "./terms.ts";
 
+/** What a line is for, and why the sum is what it is: said in words by whoever prints them. */
+export type BillWhat = "work" | "part" | "new-board" | "fee" | "not-charged" | "agreed-most" | "agreed-least";
+export type BillBasis = "comeback" | "new-board" | "not-repaired" | "by-work" | "within" | "most" | "price";
+
 export interface BillLine {
-  readonly what: "work" | "part" | "new board" | "fee" | "agreed";
-  readonly words: string;
+  readonly what: BillWhat;
   readonly amount: Amount;
   /** of `work` */
   readonly minutes?: Amount;
@@ -20,8 +23,7 @@ export interface BillLine {
 
 export interface Bill {
   readonly currency: string;
-  /** why the sum is what it is, in one sentence */
-  readonly basis: string;
+  readonly basis: BillBasis;
   readonly lines: readonly BillLine[];
   readonly net: Amount;
   readonly taxRate: number;
@@ -72,11 +74,10 @@ export function makeBill(sum: JobSum, terms: Terms, billed: Billed): Bill {
 
 function workLines(sum: JobSum, terms: Terms): readonly BillLine[] {
   return [
-    { what: "work", words: "Work at the bench", amount: sum.labour, minutes: sum.minutes },
+    { what: "work", amount: sum.labour, minutes: sum.minutes },
     ...sum.parts.map(
       (part): BillLine => ({
         what: "part",
-        words: fittedWords(part),
         amount: partBilled(part, terms),
         part,
       }),
@@ -85,28 +86,26 @@ function workLines(sum: JobSum, terms: Terms): readonly BillLine[] {
 }
 
 interface Settlement {
-  readonly basis: string;
+  readonly basis: BillBasis;
   readonly lines: readonly BillLine[];
 }
 
 /** What was agreed about a sum of work and parts. */
 function settlement(worked: Amount, terms: Terms, { verdict, accepted, comeback }: Billed): Settlement {
-  const off: BillLine = { what: "agreed", words: "Not charged", amount: minus(NOTHING, worked) };
-  if (comeback) return { basis: "Comeback of the shop's own repair: nothing is charged.", lines: [off] };
+  const off: BillLine = { what: "not-charged", amount: minus(NOTHING, worked) };
+  if (comeback) return { basis: "comeback", lines: [off] };
   const fee: BillLine = {
     what: "fee",
-    words: "Diagnosis fee",
     amount: rounded(amountOf(feeOf(terms, accepted)), terms.currency),
   };
   if (accepted?.offer === "replace" && verdict !== "repaired")
     return {
-      basis: "A new board in the place of this one, as quoted, and the diagnosis fee.",
+      basis: "new-board",
       lines: [
         off,
         fee,
         {
-          what: "new board",
-          words: "New board",
+          what: "new-board",
           amount:
             accepted.price === undefined
               ? newBoardBilled(terms)
@@ -116,7 +115,7 @@ function settlement(worked: Amount, terms: Terms, { verdict, accepted, comeback 
     };
   if (verdict !== null && verdict !== "repaired")
     return {
-      basis: "Not repaired: the diagnosis fee alone. Parts fitted go back to the shop.",
+      basis: "not-repaired",
       lines: [off, fee],
     };
   return withinAgreed(worked, terms, accepted);
@@ -130,19 +129,18 @@ function feeOf(terms: Terms, accepted: QuoteEvent | null): number {
 /** At least the price agreed, and not above the cap: between the two what was really worked and fitted. */
 function withinAgreed(worked: Amount, terms: Terms, accepted: QuoteEvent | null): Settlement {
   const limits = agreedLimits(terms, accepted);
-  if (limits === null) return { basis: "By work and parts: no price was agreed.", lines: [] };
+  if (limits === null) return { basis: "by-work", lines: [] };
   const { least, most } = limits;
   const due = smaller(larger(worked, least), most);
   const off = minus(due, worked);
-  const words = off.micros < 0n ? "Not above what was agreed" : "To the price agreed";
   return {
     basis:
       due.micros === worked.micros && least.micros !== most.micros
-        ? "By work and parts, within what was agreed."
+        ? "within"
         : off.micros < 0n
-          ? "Not above what was agreed without asking again."
-          : "The price agreed for the repaired board.",
-    lines: [{ what: "agreed", words, amount: off }],
+          ? "most"
+          : "price",
+    lines: [{ what: off.micros < 0n ? "agreed-most" : "agreed-least", amount: off }],
   };
 }
 

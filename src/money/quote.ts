@@ -32,10 +32,14 @@ export interface Offer {
   readonly why: string;
 }
 
+/** What the advice rests on, for a paper that says it to the customer in their own language. */
+export type Grounds = "chance" | "over-half" | "stop" | "price" | "runs";
+
 export interface Quote {
   readonly offers: readonly Offer[];
   readonly advised: OfferName;
   readonly reason: string;
+  readonly grounds: Grounds;
 }
 
 /** The lowest price at which the whole job is expected to leave the shop's minimum margin; null where no price does. */
@@ -94,24 +98,31 @@ function advice(
   needed: number | null,
   { goesOn, whyStop, repairProbability, runs }: Expected,
   terms: Terms,
-): Pick<Quote, "advised" | "reason"> {
+): Omit<Quote, "offers"> {
   const other = board.micros > 0n ? "replace" : "decline";
-  if (runs) return { advised: "repair", reason: "The board runs: what it took is spent." };
+  if (runs) return { advised: "repair", reason: "The board runs: what it took is spent.", grounds: "runs" };
   if (!goesOn || needed === null)
-    return { advised: other, reason: whyStop === "" ? "Going on is worth less than stopping." : whyStop };
+    return {
+      advised: other,
+      reason: whyStop === "" ? "Going on is worth less than stopping." : whyStop,
+      grounds: "stop",
+    };
   if (terms.agreed && needed > terms.agreedPrice && terms.minimumMargin > 0)
     return {
       advised: other,
       reason: `At the price agreed the job is not expected to leave the shop's minimum margin of ${terms.minimumMargin} ${terms.currency}.`,
+      grounds: "price",
     };
   if (board.micros > 0n && price.micros > shareOf(board, CUSTOMER_LIMIT).micros && !terms.agreed)
     return {
       advised: "replace",
       reason:
         "The repair would cost more than half of a new board, and it may fail: most customers take the new one.",
+      grounds: "over-half",
     };
   return {
     advised: "repair",
     reason: `Repaired in ${Math.round(100 * repairProbability)} of 100 such jobs.`,
+    grounds: "chance",
   };
 }

@@ -18,6 +18,7 @@ import { jobRoutes } from "./job-routes.ts";
 import { unkeptMeter } from "./kept-meter.ts";
 import { meterRoutes } from "./meter-routes.ts";
 import { ownBoardRoutes } from "./own-board-routes.ts";
+import { paperRoutes } from "./paper-routes.ts";
 import { pictureRoutes } from "./picture-routes.ts";
 import { shopRoutes } from "./shop-routes.ts";
 import { staticFiles } from "./static-files.ts";
@@ -55,6 +56,10 @@ export function makeApp(parts: AppParts): Hono {
   app.route("/api/boards", boardRoutes(parts.boards));
   app.route("/api/own-boards", ownBoardRoutes(parts.store.boards, acceptBoard));
   app.route("/api/shop", shopRoutes(parts.store));
+  app.route(
+    "/api/papers",
+    paperRoutes(() => new Date()),
+  );
   app.route("/api/stock", stockRoutes(parts.store));
   app.route("/api/meter", meterRoutes(meter));
   app.route("/api/stream", streamRoutes(meter, news));

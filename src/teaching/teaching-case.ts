@@ -2,6 +2,7 @@
 import { foldLog } from "../bench/fold.ts";
 import { parseFault, parseFaultList } from "../board/parse-fault.ts";
 import { closedAs } from "../job/closed-as.ts";
+import { type FoundFault, foundFaults } from "../job/found-faults.ts";
 import type { Job } from "../job/job.ts";
 import { parseJob } from "../job/parse-job.ts";
 import type { BrokeAtPower, PracticeCase, WayStep } from "../job/practice-case.ts";
@@ -9,7 +10,6 @@ import { Fields, Problems } from "../units/fields.ts";
 import { quoted } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { bareLog, keptEntries } from "./bare-log.ts";
-import { foundFaults } from "./found-faults.ts";
 import { proposedWay } from "./ways.ts";
 
 const CASE_FORMAT = "faultwright-case/1";
@@ -39,11 +39,20 @@ export function teachingCase(job: Job, content: Content, title: string): Parsed<
   if (!timeline.ok) return timeline;
   const found = foundFaults(job);
   if (!found.ok) return found;
-  const faults = found.value.arrived;
+  if (found.value.length === 0)
+    return {
+      ok: false,
+      problem: "this job found no fault: nothing was replaced and nothing is likelier faulty than not",
+    };
+  const names = found.value.map(({ fault }) => fault);
+  const read = parseFaultList(names, job.board);
+  if (!read.ok) return read;
+  const byPower = ({ since }: FoundFault) => job.log[since]?.do === "power";
+  const faults = found.value.filter((one) => !byPower(one)).map(({ fault }) => fault);
   const kept = keptEntries(timeline.value.entries);
-  const broke = found.value.broke.map(({ fault, logIndex }) => ({
+  const broke = found.value.filter(byPower).map(({ fault, since }) => ({
     fault,
-    entry: kept.findIndex((entry) => entry.logIndex === logIndex),
+    entry: kept.findIndex((entry) => entry.logIndex === since),
   }));
   const known = { faults, ...(broke.length === 0 ? {} : { broke }) };
   const header = bareHeader(content, title);

@@ -18,6 +18,7 @@ import type {
   WarrantyAnswer,
 } from "../wire/job-api.ts";
 import type { DriverList, MeterNow, MeterSetting, WantedReading } from "../wire/meter-api.ts";
+import type { PdfRequest } from "../wire/paper-api.ts";
 import type { ShopAnswer } from "../wire/shop-api.ts";
 import type { GoneLine, ImportAnswer, StockAnswer, TypedLine } from "../wire/stock-api.ts";
 import type { KeptEvent } from "./job-event.ts";
@@ -50,6 +51,23 @@ function post<Answer>(path: string, body: unknown): Promise<Answer> {
     headers: { "content-type": "application/json" },
     body: JSON.stringify(body),
   });
+}
+
+/** A file as the server gives it. */
+async function fetchFile(path: string, body: unknown): Promise<Blob> {
+  let response: Response;
+  try {
+    response = await fetch(`/api${path}`, {
+      method: "POST",
+      headers: { "content-type": "application/json" },
+      body: JSON.stringify(body),
+      signal: AbortSignal.timeout(PATIENCE_MS),
+    });
+  } catch {
+    throw new Away("the bench computer does not answer");
+  }
+  if (!response.ok) throw new Refused(`the bench computer answered ${response.status}`);
+  return response.blob();
 }
 
 export const api = {
@@ -97,4 +115,5 @@ export const api = {
       headers: { "content-type": "text/csv" },
       body: text,
     }),
+  paperPdf: (request: PdfRequest) => fetchFile("/papers", request),
 };

@@ -1,4 +1,5 @@
 /** Chooses the screen. */
+import { lazy, Suspense } from "react";
 import { BenchScreen } from "./bench/bench-screen.tsx";
 import { BoardScreen } from "./boards/board-screen.tsx";
 import { BoardsScreen } from "./boards/boards-screen.tsx";
@@ -8,10 +9,14 @@ import { IntakeScreen } from "./intake/intake-screen.tsx";
 import { JobsScreen } from "./jobs/jobs-screen.tsx";
 import { LearntScreen } from "./learnt/learnt-screen.tsx";
 import { MeterScreen } from "./meter/meter-screen.tsx";
-import { BillScreen } from "./money/bill-screen.tsx";
 import { QuoteScreen } from "./money/quote-screen.tsx";
 import { ShopScreen } from "./money/shop-screen.tsx";
 import { useRoute } from "./route.ts";
+
+/** Papers and what they say are fetched when the first one is asked for. */
+const PapersScreen = lazy(async () => ({
+  default: (await import("./papers/papers-screen.tsx")).PapersScreen,
+}));
 
 export function App() {
   const route = useRoute();
@@ -20,8 +25,13 @@ export function App() {
   if (route.screen === "boards") return <BoardsScreen />;
   if (route.screen === "board") return <BoardScreen key={route.id} id={route.id} />;
   if (route.screen === "quote") return <QuoteScreen key={route.id} id={route.id} />;
-  if (route.screen === "bill") return <BillScreen key={route.id} id={route.id} />;
   if (route.screen === "meter") return <MeterScreen />;
+  if (route.screen === "papers")
+    return (
+      <Suspense fallback={<p role="status">Fetching the papers…</p>}>
+        <PapersScreen key={route.id} id={route.id} kind={route.kind} />
+      </Suspense>
+    );
   if (route.screen === "shop") return <ShopScreen />;
   if (route.screen === "this-bench") return <ThisBenchScreen />;
   if (route.screen === "drawer") return <DrawerScreen />;

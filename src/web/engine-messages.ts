@@ -1,10 +1,12 @@
 /** What the page and its worker say to each other. Plain data, structured-clone safe. */
+import type { PaperCatalogue } from "../messages/paper-catalogue.ts";
 import type { ActionView } from "../wire/bench-view.ts";
 import type { BoardChange, OwnBoardView } from "../wire/composer-view.ts";
 import type { TypedFit } from "../wire/fit-view.ts";
 import type { BoardFace, BoardPin, BoardSide, PictureAnswer } from "../wire/job-api.ts";
 import type { Chained, Lesson, Linked } from "../wire/learnt-view.ts";
 import type { ReferenceChange, TraceAnswers } from "../wire/own-board.ts";
+import type { PaperHead, PaperKind } from "../wire/paper-api.ts";
 import type { KeptLine } from "../wire/stock-api.ts";
 import type { JobHeader, KeptEvent, KeptJob, Outcome } from "./job-event.ts";
 
@@ -37,6 +39,14 @@ export type EngineRequest =
     } & JobSoFar)
   | ({ readonly ask: "stages"; readonly askId: number } & JobSoFar)
   | { readonly ask: "drawing"; readonly askId: number; readonly content: unknown }
+  | ({
+      readonly ask: "paper";
+      readonly askId: number;
+      readonly kind: PaperKind;
+      readonly head: PaperHead;
+      /** what the paper's language says */
+      readonly catalogue: PaperCatalogue;
+    } & JobSoFar)
   | ({ readonly ask: "hidden"; readonly askId: number; readonly practice: PracticeInfo } & JobSoFar)
   | ({ readonly ask: "teach"; readonly askId: number; readonly title: string } & JobSoFar)
   | ({ readonly ask: "ways"; readonly askId: number; readonly practice: PracticeInfo } & JobSoFar)

@@ -25,6 +25,7 @@ import type { Lesson } from "../learning/lesson.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
 import { sharingPredictors } from "../meter/predictor.ts";
 import { DEFAULT_METER } from "../meter/settings.ts";
+import { makePaper } from "../papers/make-paper.ts";
 import { fitView } from "../parts/fit-view.ts";
 import { atHandFor } from "../parts/stock/at-hand.ts";
 import { importView } from "../parts/stock/import-view.ts";
@@ -237,6 +238,8 @@ function answer(request: EngineRequest): unknown {
       return ownDrawing(taken(parseBoard(request.content)));
     case "fit":
       return partFit(request, request.part, request.typed);
+    case "paper":
+      return taken(makePaper(request.kind, jobOf(request), request.head, request.catalogue, session));
     case "hidden":
       return hidden(request, request.practice);
     case "lesson-facts":

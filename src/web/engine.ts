@@ -1,9 +1,11 @@
 /** The worker behind promises. Views that nobody waits for any more are dropped, not computed. */
+import type { PaperCatalogue } from "../messages/paper-catalogue.ts";
 import type { ActionView, BecauseView, BenchView, StageView } from "../wire/bench-view.ts";
 import type { BoardChange, ComposerView } from "../wire/composer-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type { Chained, JobFigures, LearntView, Lesson, Linked } from "../wire/learnt-view.ts";
 import type { ReferenceChange, TraceAnswers, TracedFile } from "../wire/own-board.ts";
+import type { Paper, PaperHead, PaperKind } from "../wire/paper-api.ts";
 import type { ImportView, KeptLine } from "../wire/stock-api.ts";
 import type {
   BringRequest,
@@ -107,6 +109,11 @@ export class Engine {
   /** Which part will do in a place, beside what was typed of one; `drawerSeen` tells one state of the drawer from the next. */
   async partFit(job: JobSoFar, part: string, typed: TypedFit, drawerSeen: number): Promise<FitView> {
     return (await this.#ask({ ask: "fit", part, typed, drawerSeen, ...job })) as FitView;
+  }
+
+  /** A paper's content. Throws what the engine says. */
+  async paper(job: JobSoFar, kind: PaperKind, head: PaperHead, catalogue: PaperCatalogue): Promise<Paper> {
+    return (await this.#ask({ ask: "paper", kind, head, catalogue, ...job })) as Paper;
   }
 
   async hidden(job: JobSoFar, practice: PracticeInfo): Promise<HiddenFaults> {

@@ -17,6 +17,7 @@ import "./style/fit.css";
 import "./style/learnt.css";
 import "./style/beside.css";
 import "./style/money.css";
+import "./style/papers.css";
 import "./style/drawer.css";
 import "./style/wire.css";
 import "./style/picture.css";

@@ -1,5 +1,6 @@
 /** Which screen: kept in the address after `#`, so that reload and Back do what they should. */
 import { useSyncExternalStore } from "react";
+import { PAPER_KINDS, type PaperKind } from "../wire/paper-api.ts";
 
 export type Route =
   | { readonly screen: "jobs" }
@@ -11,7 +12,8 @@ export type Route =
   | { readonly screen: "board"; readonly id: string }
   | { readonly screen: "shop" }
   | { readonly screen: "this-bench" }
-  | { readonly screen: "job" | "quote" | "bill"; readonly id: string };
+  | { readonly screen: "job" | "quote"; readonly id: string }
+  | { readonly screen: "papers"; readonly id: string; readonly kind: PaperKind };
 
 export function useRoute(): Route {
   const hash = useSyncExternalStore(
@@ -29,8 +31,11 @@ export function routeOf(hash: string): Route {
   const board = /^#\/boards\/([A-Za-z0-9_-]{1,64})$/.exec(hash);
   if (board?.[1] !== undefined) return { screen: "board", id: board[1] };
   if (hash === "#/boards") return { screen: "boards" };
-  const [, id, paper] = /^#\/job\/([A-Za-z0-9_-]{1,64})(?:\/(quote|bill))?$/.exec(hash) ?? [];
-  if (id !== undefined) return { screen: paper === "quote" || paper === "bill" ? paper : "job", id };
+  const [, id, screen, paper] =
+    /^#\/job\/([A-Za-z0-9_-]{1,64})(?:\/(quote|papers)(?:\/([a-z]+))?)?$/.exec(hash) ?? [];
+  if (id !== undefined && screen === "papers")
+    return { screen, id, kind: PAPER_KINDS.find((kind) => kind === paper) ?? "report" };
+  if (id !== undefined) return { screen: screen === "quote" ? screen : "job", id };
   if (hash === "#/shop") return { screen: "shop" };
   if (hash === "#/bench") return { screen: "this-bench" };
   if (hash === "#/new" || hash === "#/new/board") return { screen: "new", describing: hash !== "#/new" };

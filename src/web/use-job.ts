@@ -1,7 +1,9 @@
 /** One open job: its log in this browser, the engine's view of it, and how it stands with the server. */
 import { useCallback, useEffect, useRef, useState } from "react";
+import type { PaperCatalogue } from "../messages/paper-catalogue.ts";
 import type { ActionView, BecauseView, BenchView, StageView } from "../wire/bench-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
+import type { Paper, PaperHead, PaperKind } from "../wire/paper-api.ts";
 import type { Engine } from "./engine.ts";
 import type { Drawing, HiddenFaults, JobSoFar, PracticeInfo } from "./engine-messages.ts";
 import { happened, type KeptEvent, type KeptJob, newId, type Outcome } from "./job-event.ts";
@@ -34,6 +36,7 @@ export interface OpenJob {
   partFit(part: string, typed: TypedFit): Promise<FitView>;
   stages(): Promise<readonly StageView[]>;
   drawing(): Promise<Drawing | null>;
+  paper(kind: PaperKind, head: PaperHead, catalogue: PaperCatalogue): Promise<Paper>;
 }
 
 /** Sends what waits, again and again until it is there; `caughtUp` follows where others had added to the job meanwhile. */
@@ -154,7 +157,7 @@ function usePracticeBoard(engine: Engine | null, job: KeptJob | null, events: re
   return { practice, hidden };
 }
 
-/** What the engine says of a part, of the stages, of the board as drawn; the same functions while the log is. */
+/** What the engine says of a part, of the stages, of the board as drawn, and the papers it makes; the same functions while the log is. */
 function useAboutBoard(
   engine: Engine | null,
   job: KeptJob | null,
@@ -184,7 +187,12 @@ function useAboutBoard(
         : engine.drawing(header.board),
     [engine, header],
   );
-  return { why, partFit, stages, drawing };
+  const paper = useCallback(
+    (kind: PaperKind, head: PaperHead, catalogue: PaperCatalogue) =>
+      ask((on, soFar) => on.paper(soFar, kind, head, catalogue)),
+    [ask],
+  );
+  return { why, partFit, stages, drawing, paper };
 }
 
 /** The job's log on this screen: from this browser and the bench computer, and what others add while it is open. */

@@ -1,10 +1,10 @@
 import type { Command } from "commander";
 import { assess } from "../../job/assess.ts";
 import { moneyView } from "../../job/money-view.ts";
-import { type Finish, type Io, refuse, whileTold } from "../io.ts";
-import { loadJob } from "../load-job.ts";
-import { addPaperOptions, givePaper, type PaperOptions, paperHead } from "../paper/give-paper.ts";
-import { moneyPaper, quotePaper } from "../paper/paper.ts";
+import { paperCatalogue, paperSpeaker } from "../../messages/paper-catalogue.ts";
+import type { Finish, Io } from "../io.ts";
+import { addPaperOptions, givePaper, type PaperOptions } from "../paper/give-paper.ts";
+import { moneyPaper } from "../paper/money-paper.ts";
 
 export function addQuote(program: Command, io: Io, finish: Finish): void {
   const command = program
@@ -17,7 +17,7 @@ export function addQuote(program: Command, io: Io, finish: Finish): void {
     .addHelpText(
       "after",
       `
-A PDF holds the quote alone; the job's money is the shop's own business.
+A PDF holds the quote alone, and so does a quote in another language than English; the job's money is the shop's own business.
 
 Example:
   $ faultwright quote examples/fan-drive.json
@@ -27,13 +27,12 @@ Example:
 }
 
 async function quote(file: string, options: PaperOptions, io: Io): Promise<number> {
-  const loaded = loadJob(file);
-  if (!loaded.ok) return refuse(io, loaded.problem);
-  const { job } = loaded.value;
-  const assessed = whileTold(io, () => assess(job));
-  if (!assessed.ok) return refuse(io, `${file}: ${assessed.problem}`);
-  const money = moneyView(assessed.value);
-  const head = await paperHead(options, job, io);
-  const papers = [quotePaper(money, head, money.bill.taxPercent), moneyPaper(money, head)] as const;
-  return givePaper(options, papers, money, io);
+  const english = paperSpeaker(await paperCatalogue("en"));
+  return givePaper("quote", file, options, io, (job, paper, session) => {
+    const assessed = assess(job, session);
+    if (!assessed.ok) return assessed;
+    const view = moneyView(assessed.value);
+    const shopsOwn = paper.language === "en" ? [moneyPaper(view, paper.facts, english)] : [];
+    return { ok: true, value: { answer: view, shopsOwn } };
+  });
 }

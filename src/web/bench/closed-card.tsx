@@ -41,7 +41,10 @@ export function ClosedCard({ open, view, hands }: Props) {
         <button type="button" className="primary" onClick={() => go("#/")}>
           All jobs
         </button>
-        <button type="button" onClick={() => go(`#/job/${open.id}/bill`)}>
+        <button type="button" onClick={() => go(`#/job/${open.id}/papers/report`)}>
+          Papers
+        </button>
+        <button type="button" onClick={() => go(`#/job/${open.id}/papers/bill`)}>
           Bill
         </button>
         {close?.id != null && (

@@ -51,8 +51,11 @@ export function MoneyFold({ id, money }: Props) {
           <button type="button" onClick={() => go(`#/job/${id}/quote`)}>
             Quote
           </button>
-          <button type="button" onClick={() => go(`#/job/${id}/bill`)}>
+          <button type="button" onClick={() => go(`#/job/${id}/papers/bill`)}>
             Bill
+          </button>
+          <button type="button" onClick={() => go(`#/job/${id}/papers/label`)}>
+            Papers
           </button>
         </div>
       </div>

@@ -3,6 +3,7 @@ import { useState } from "react";
 import type { BenchView, MoneyView, OfferView } from "../../wire/bench-view.ts";
 import { putAside } from "../bench/put-aside.tsx";
 import { happened } from "../job-event.ts";
+import { go } from "../route.ts";
 import { OpenedJob } from "../shell/opened-job.tsx";
 import type { OpenJob } from "../use-job.ts";
 import { amountTyped } from "./amount-typed.ts";
@@ -31,6 +32,14 @@ function QuotePaper({ open, view }: PaperProps) {
   return (
     <PaperFrame id={open.id} title="Quote">
       <p className="aside">{view.boardName}</p>
+      <div className="keys not-printed">
+        <button type="button" onClick={() => go(`#/job/${open.id}/papers/quote`)}>
+          As a paper for the customer
+        </button>
+        <button type="button" onClick={() => go(`#/job/${open.id}/papers/message`)}>
+          As a short message
+        </button>
+      </div>
       <p>{money.quote.reason}</p>
       <fieldset>
         <legend>What is offered</legend>

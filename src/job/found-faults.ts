@@ -2,37 +2,31 @@
 
 import { foldLog } from "../bench/fold.ts";
 import { faultName } from "../board/fault.ts";
-import { parseFault } from "../board/parse-fault.ts";
-import { suspectsAnswer } from "../job/answers.ts";
-import { AssessmentSession, type Believed, beliefOf } from "../job/assess.ts";
-import { closedAs } from "../job/closed-as.ts";
-import type { Job } from "../job/job.ts";
 import type { Parsed } from "../units/outcome.ts";
+import { suspectsAnswer } from "./answers.ts";
+import { AssessmentSession, type Believed, beliefOf } from "./assess.ts";
+import { closedAs } from "./closed-as.ts";
+import type { Job } from "./job.ts";
 
 /** A part held to be faulty at this chance or more had the fault. From memory: likelier than not. */
 const FOUND = 0.5;
 
-interface Candidate {
+/** A fault as the file format spells it, and how sure it was when it was cured, or is at the end. */
+export interface FoundFault {
   readonly fault: string;
   readonly chance: number;
   /** log index of the event that brought it; -1: the board came in with it */
   readonly since: number;
 }
 
-/** Faults as the file format spells them. */
-export interface FoundFaults {
-  /** those that the board came in with */
-  readonly arrived: readonly string[];
-  /** those that a power-up brought, by its log index */
-  readonly broke: readonly { readonly fault: string; readonly logIndex: number }[];
-}
-
-/** The faults that the job found; a problem where it found none. */
-export function foundFaults(job: Job): Parsed<FoundFaults> {
+/** The faults that the job found, surest first; none where nothing was likelier than not and nothing was replaced. */
+export function foundFaults(
+  job: Job,
+  session: AssessmentSession = new AssessmentSession(),
+): Parsed<readonly FoundFault[]> {
   const timeline = foldLog(job.board, job.absent, job.log);
   if (!timeline.ok) return timeline;
-  const session = new AssessmentSession();
-  const found = new Map<string, Candidate>();
+  const found = new Map<string, FoundFault>();
   const take = (upTo: number, wanted: (fault: string, part: string) => boolean) => {
     const believed = beliefOf({ ...job, log: job.log.slice(0, upTo) }, session);
     if (!believed.ok) return;
@@ -64,24 +58,7 @@ export function foundFaults(job: Job): Parsed<FoundFaults> {
   const best = [...found]
     .filter(([part]) => replaced.has(part))
     .sort(([, a], [, b]) => b.chance - a.chance)[0];
-  const faults = sure.length > 0 ? sure : best === undefined ? [] : [best[1]];
-  if (faults.length === 0)
-    return {
-      ok: false,
-      problem: "this job found no fault: nothing was replaced and nothing is likelier faulty than not",
-    };
-  for (const { fault } of faults) {
-    const read = parseFault(fault, job.board);
-    if (!read.ok) return read;
-  }
-  const byPower = ({ since }: Candidate) => job.log[since]?.do === "power";
-  return {
-    ok: true,
-    value: {
-      arrived: faults.filter((one) => !byPower(one)).map(({ fault }) => fault),
-      broke: faults.filter(byPower).map(({ fault, since }) => ({ fault, logIndex: since })),
-    },
-  };
+  return { ok: true, value: sure.length > 0 ? sure : best === undefined ? [] : [best[1]] };
 }
 
 /** When the fault came, as the explanations with it tell: the likeliest moment; where none of them names it, the board came in with it. */

@@ -1,0 +1,22 @@
+/** In which language and on which sheet this shop prints, and what it says of its warranty: kept in this browser. */
+import { get, set } from "idb-keyval";
+import type { Language } from "../../messages/language.ts";
+import type { PdfRequest } from "../../wire/paper-api.ts";
+
+export interface PaperChoice {
+  readonly language: Language;
+  readonly size: PdfRequest["size"];
+  /** the shop's terms of warranty, in its own words */
+  readonly warranty: string;
+}
+
+const KEY = "paper-choice";
+const USUAL: PaperChoice = { language: "en", size: "a4", warranty: "" };
+
+export async function paperChoice(): Promise<PaperChoice> {
+  return { ...USUAL, ...((await get<Partial<PaperChoice>>(KEY)) ?? {}) };
+}
+
+export function keepPaperChoice(choice: PaperChoice): Promise<void> {
+  return set(KEY, choice);
+}

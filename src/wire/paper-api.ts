@@ -1,0 +1,17 @@
+/**
+ * What page and server say to each other of papers.
+ *
+ * POST /api/papers   PdfRequest -> the paper as a PDF file
+ */
+import type { Paper } from "../papers/paper.ts";
+
+export type { Block, Cell, Paper, PaperHead, PaperKind, PaperTable } from "../papers/paper.ts";
+export { PAPER_KINDS } from "../papers/paper.ts";
+
+/** Largest paper that is laid out, bytes. */
+export const PAPER_BYTES = 1_000_000;
+
+export interface PdfRequest {
+  readonly paper: Paper;
+  readonly size: "a4" | "letter" | "label";
+}
