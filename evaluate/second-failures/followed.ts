@@ -1,10 +1,13 @@
 /** The power-ups of a job that the engine played: each was proposed by it, and each is foretold anew from the log as it then was. */
+
+import type { Board } from "../../src/board/board.ts";
 import { AssessmentSession } from "../../src/job/assess.ts";
 import { judgedBoards } from "../boards/judged-boards.ts";
 import { oracleBench } from "../oracle/oracle-bench.ts";
 import { Course } from "../players/course.ts";
+import { enginePlayer } from "../players/engine-player.ts";
 import { oracleHiddenBench } from "../players/oracle-hidden-bench.ts";
-import { type Trial, trialJob } from "../trial.ts";
+import { causeOf, type Trial, trialJob } from "../trial.ts";
 import { type PowerUp, powerUp } from "./power-up.ts";
 
 export async function followed({
@@ -27,4 +30,14 @@ export async function followed({
     ups.push(await powerUp(id, seed, course, asked, session));
   }
   return ups;
+}
+
+/** The power-ups of a job that the engine plays to its verdict, with nobody beside it. */
+export async function playedAlone(id: string, board: Board, seed: number): Promise<readonly PowerUp[]> {
+  const cause = causeOf(seed);
+  const bench = oracleBench(board, cause, seed);
+  const { symptom } = bench.oracle;
+  const course = new Course(trialJob(board, seed, symptom), oracleHiddenBench(bench));
+  await enginePlayer(course, new AssessmentSession());
+  return followed({ board: id, cause, seed, symptom, log: course.log });
 }
