@@ -93,6 +93,27 @@ describe("the job's money, live", () => {
     expect(Number(careful.toGo?.stopLine)).toBeLessThan(Number(plain.toGo?.stopLine));
   });
 
+  it("stops earlier by the least margin and by what a board that stays still fetches; card and sum tell the same true margin", () => {
+    const log = [...SAFE, ...Q1_SHORT];
+    const plain = money(log);
+    const { repairProbability = 0 } = plain.toGo ?? {};
+    const choosy = assessed(log, { minimumMargin: 25 });
+    const { toGo } = moneyView(choosy);
+    expect(Number(plain.toGo?.stopLine) - Number(toGo?.stopLine)).toBeCloseTo(25 * repairProbability, 1);
+    expect(toGo?.margin).toBe(plain.toGo?.margin);
+    expect(choosy.proposal.outlook.expectedMargin).toBeCloseTo(Number(toGo?.margin), 2);
+    // the carcass, and what is on the board of parts that nobody sells, as the second line had it
+    const goes = money(log, { carcassValue: 30 });
+    const stays = money(log, { carcassValue: 30, boardStays: true });
+    expect(goes.toGo?.stopLine).toBe(plain.toGo?.stopLine);
+    // a few more endings are worth stopping at then, and the chance of a repair falls by that
+    expect(Number(stays.toGo?.stopLine)).toBeCloseTo(Number(goes.toGo?.stopLineWithRemains), 0);
+    expect(stays.toGo?.stopLineWithRemains).toBeNull();
+    expect(Number(stays.toGo?.stopLine)).toBeLessThan(
+      Number(goes.toGo?.stopLine) - 30 * repairProbability + 1,
+    );
+  });
+
   it("asks the customer again before the bill may pass the cap accepted", () => {
     const accepted = (cap: number) => ({ do: "quote", offer: "repair", price: 40, cap, answer: "accepted" });
     const dear = { partsMarkUp: 3 };

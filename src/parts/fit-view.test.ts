@@ -67,6 +67,17 @@ describe("a candidate typed beside the original", () => {
     expect(reads.has("ohms a b")).toBe(false);
   });
 
+  it("goes onto its heatsink before it is soldered, by the torque of its case where that is known", () => {
+    const mounting = (ref: string, packageName = "") =>
+      view(ref, { original: packageName === "" ? {} : { package: packageName } }).mounting;
+    expect(mounting("Q1", "TO-220")?.torque).toBe("0.55 to 0.68 N m, M3");
+    expect(mounting("Q1")?.torque).toBeNull();
+    const order = mounting("Q1")?.order.join("; ") ?? "";
+    expect(order.indexOf("full torque")).toBeGreaterThan(order.indexOf("snug"));
+    expect(order.indexOf("solder now")).toBeGreaterThan(order.indexOf("full torque"));
+    expect(mounting("C1")).toBeNull();
+  });
+
   it("is not asked for what does not concern its place", () => {
     const asked = (ref: string) => view(ref).rules.map(({ id, wants }) => [id, wants]);
     for (const ref of board.parts.keys())

@@ -5,6 +5,7 @@ import type { Board, Part } from "../board/board.ts";
 import { formatQuantity } from "../units/quantity.ts";
 import { parseReadingText } from "../units/reading-text.ts";
 import { type CatalogueType, inHouse, notInHouse, type StockLine } from "./catalogue.ts";
+import { type Mounting, mountingOf } from "./cooling/mounting.ts";
 import { type FitAnswer, fitAnswer, type OfferAnswer } from "./fit-answer.ts";
 import { type IncomingRead, incomingReads, readsGood } from "./incoming-reads.ts";
 import { readRating } from "./rating-text.ts";
@@ -54,6 +55,8 @@ export interface FitField {
 export interface FitView extends FitAnswer {
   /** what of the shop's stock will do, best first: its offers are what many makers sell */
   readonly atHand: readonly OfferAnswer[];
+  /** how it goes back onto its heatsink; null where it has none */
+  readonly mounting: Mounting | null;
   /** what is read of the part before it goes in, and is the baseline of the cold re-check */
   readonly reads: readonly IncomingReadView[];
   readonly fields: readonly FitField[];
@@ -145,6 +148,7 @@ export function fitView(
   const { kind } = part;
   const known = Object.keys(original.ratings).length === 0 ? null : { name: null, ratings: original.ratings };
   const answer = fitAnswer(board, part, known, STANDARD_LINES);
+  const wanted = wantedAt(board, part, known);
   const compared =
     Object.keys(candidate.ratings).length === 0
       ? null
@@ -159,7 +163,8 @@ export function fitView(
       .slice(0, MOST_AT_HAND),
     offers: answer.offers.filter(({ fits }) => fits !== "no").slice(0, MOST_OFFERS),
     fields: fieldsOf(board, part),
-    reads: readsView(part, wantedAt(board, part, known).ratings, typed.incoming ?? {}),
+    reads: readsView(part, wanted.ratings, typed.incoming ?? {}),
+    mounting: mountingOf(wanted.role, wanted.ratings.package),
     candidate: compared ?? null,
     problems: [
       ...original.problems.map((one) => ({ of: "original" as const, ...one })),

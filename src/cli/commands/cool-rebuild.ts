@@ -12,6 +12,7 @@ import {
   spacingFor,
 } from "../../parts/rebuild/spacing.ts";
 import { type TrackLayer, trackAmps, trackWidthMm } from "../../parts/rebuild/track-current.ts";
+import { downwards, upwards } from "../../units/hundredths.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import { figures, type Told } from "../told.ts";
 
@@ -74,10 +75,6 @@ function addLead(cool: Command, answer: Answer): void {
     .option("--json", "one JSON object for a script")
     .action((options: LeadOptions) => answer(() => lead(options), options.json === true));
 }
-
-/** A least figure in hundredths, never less than it is; a most one never more. */
-export const upwards = (figure: number): string => (Math.ceil(figure * 100 - 1e-9) / 100).toFixed(2);
-export const downwards = (figure: number): string => (Math.floor(figure * 100 + 1e-9) / 100).toFixed(2);
 
 interface SpacingOptions {
   readonly line: string;

@@ -8,12 +8,13 @@ import {
   resistanceFromWatts,
   wattsAtCase,
 } from "../../parts/cooling/thermal-chain.ts";
+import { downwards, upwards } from "../../units/hundredths.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import type { Finish, Io } from "../io.ts";
 import { figures, type Told, told } from "../told.ts";
 import { addHeat } from "./cool-heat.ts";
 import { addLayers } from "./cool-layers.ts";
-import { addRebuild, downwards, upwards } from "./cool-rebuild.ts";
+import { addRebuild } from "./cool-rebuild.ts";
 
 const UNDER = Object.keys(INTERFACES) as InterfaceName[];
 

@@ -1,6 +1,8 @@
 /** Screwing a part to its heatsink: how tight, and in which order. */
+import { downwards, upwards } from "../../units/hundredths.ts";
 import type { Mark } from "../../units/mark.ts";
 import type { Parsed } from "../../units/outcome.ts";
+import type { PartRole } from "../part-role.ts";
 
 /** What one maker says of one case. Newton metres, M3 screw; null where it does not say. */
 export interface Torque {
@@ -114,3 +116,28 @@ export const ORDER_OF_WORK: readonly string[] = [
   "over 20 Mohm from each lead to the heatsink; read the junctions again, since a clamp can short a part that read well loose",
   "taken off again: clean, new paste, from the start",
 ];
+
+/** Roles whose part is screwed to a heatsink. Common practice. */
+const ON_HEATSINK: ReadonlySet<PartRole> = new Set([
+  "motor switch",
+  "boost switch",
+  "resonant switch",
+  "power module",
+  "boost diode",
+  "bridge",
+]);
+
+export interface Mounting {
+  /** `0.55 to 0.68 N m, M3`; null where the case is not known, or no torque for it */
+  readonly torque: string | null;
+  readonly order: readonly string[];
+}
+
+/** How the part of this role goes back onto its heatsink; null where it has none. */
+export function mountingOf(role: PartRole, caseName: string | undefined): Mounting | null {
+  if (!ON_HEATSINK.has(role)) return null;
+  const range = caseName === undefined ? null : torqueRange(caseName);
+  const torque =
+    range?.ok === true ? `${upwards(range.value.least)} to ${downwards(range.value.most)} N m, M3` : null;
+  return { torque, order: ORDER_OF_WORK };
+}

@@ -45,6 +45,25 @@ export function IncomingCheck({ fit, view, used }: Props) {
   );
 }
 
+/** Onto the heatsink and only then into the solder: the order of the work. */
+export function Mounting({ view: { mounting } }: { readonly view: FitView }) {
+  if (mounting === null) return null;
+  return (
+    <details className="incoming-check">
+      <summary>
+        <span>
+          Onto its heatsink <small>{mounting.torque ?? "torque by its data sheet"}</small>
+        </span>
+      </summary>
+      <ol className="incoming-body">
+        {mounting.order.map((step) => (
+          <li key={step}>{step}</li>
+        ))}
+      </ol>
+    </details>
+  );
+}
+
 interface ReadsProps {
   readonly reads: readonly IncomingReadView[];
   textOf(key: string): string;

@@ -5,7 +5,7 @@ import type { OfferAnswer } from "../../wire/fit-view.ts";
 import { field, happened, type KeptEvent, type Outcome } from "../job-event.ts";
 import { AtHand } from "./at-hand.tsx";
 import type { AnswerProps } from "./bench-props.ts";
-import { IncomingCheck } from "./incoming-check.tsx";
+import { IncomingCheck, Mounting } from "./incoming-check.tsx";
 import type { PartFit } from "./use-part-fit.ts";
 
 /** The stock's line, as the event names it: `with` and `used` stand beside it. */
@@ -104,6 +104,7 @@ export function ReplaceForm({ card, view, hands, disabled, fit }: AnswerProps) {
         </p>
       )}
       {fit.view !== null && <IncomingCheck fit={fit} view={fit.view} used={used} />}
+      {fit.view !== null && <Mounting view={fit.view} />}
       <button
         type="button"
         className="primary tall"
