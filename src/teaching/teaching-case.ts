@@ -1,5 +1,7 @@
 /** A closed job as a case to practise on, `faultwright-case/1`: its board, what was asked and read, what was found, and nobody's name. */
 import { foldLog } from "../bench/fold.ts";
+import { faultNameWords } from "../board/fault-words.ts";
+import { parseBoard } from "../board/parse-board.ts";
 import { parseFault, parseFaultList } from "../board/parse-fault.ts";
 import { closedAs } from "../job/closed-as.ts";
 import { type FoundFault, foundFaults } from "../job/found-faults.ts";
@@ -145,11 +147,13 @@ function readStep(input: unknown, index: number, problems: Problems): WayStep {
 
 /** What somebody sees before the case is written: what stays of the job, and that nothing else does. */
 export function casePreview(given: TeachingCase, wholeLog: number): readonly string[] {
+  const board = parseBoard(given.header.board);
+  const words = (fault: string) => (board.ok ? faultNameWords(fault, board.value) : fault);
   return [
     `title: ${given.title}`,
-    `found: ${given.faults.join(", ") || "nothing that it came in with"}`,
+    `found: ${given.faults.map(words).join(", ") || "nothing that it came in with"}`,
     ...(given.broke ?? []).map(
-      ({ fault, entry }) => `broke when power came on (entry ${entry + 1}): ${fault}`,
+      ({ fault, entry }) => `broke when power came on (entry ${entry + 1}): ${words(fault)}`,
     ),
     `entries kept: ${given.recorded.length} of ${wholeLog}; notes, names, reasons, ids and what was undone are left out, times begin on 1 January 2000`,
     `terms kept: ${Object.keys((given.header.terms ?? {}) as object).join(", ") || "none"}`,

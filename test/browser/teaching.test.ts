@@ -39,7 +39,7 @@ it(
     await page.getByText("Make practice of it for somebody").click();
     await page.getByLabel("What the apprentice reads above it").fill("A rectifier after a surge");
     await page.getByRole("button", { name: "Show what would be in it" }).click();
-    await page.getByText("found: F1:open").waitFor({ timeout: JOB_MS });
+    await page.getByText("found: F1 open").waitFor({ timeout: JOB_MS });
     await inspect(page, "teach-preview");
     await page.getByRole("button", { name: "Begin it here" }).click();
     await page.getByRole("heading", { name: "A rectifier after a surge" }).waitFor();

@@ -39,7 +39,7 @@ describe("a case to practise on", () => {
     });
     const shown = await ran(["teach", job]);
     expect(shown.code).toBe(0);
-    expect(shown.out).toMatch(/^title: A case of .*\nfound: F1:open\nentries kept: 5 of 6;/);
+    expect(shown.out).toMatch(/^title: A case of .*\nfound: F1 open\nentries kept: 5 of 6;/);
     expect((await ran(["teach", job, at("case.json"), "--title", "A rectifier"])).code).toBe(0);
     const text = readFileSync(at("case.json"), "utf8");
     expect(text).not.toContain("canary7731");
