@@ -16,6 +16,7 @@ function readArguments() {
       port: { type: "string" },
       data: { type: "string" },
       open: { type: "boolean", default: false },
+      lan: { type: "boolean", default: false },
     },
   });
   const asked = values.port ?? process.env.PORT;
@@ -23,7 +24,7 @@ function readArguments() {
   if (port !== undefined && !(Number.isInteger(port) && port >= 0 && port <= 65535)) {
     throw new SetupError(`--port ${asked}: a port is a whole number from 0 (any free one) to 65535.`);
   }
-  return { port, dataDir: values.data, open: values.open };
+  return { port, dataDir: values.data, open: values.open, lan: values.lan };
 }
 
 /**
@@ -65,5 +66,7 @@ await runScript(async () => {
   }
   const server = await startServer(options);
   stopWith(server);
-  process.stdout.write(`Faultwright is ready: ${server.url}\nJobs are kept in ${server.dataDir}\n`);
+  process.stdout.write(
+    `Faultwright is ready: ${server.url}\nJobs are kept in ${server.dataDir}\n${server.lanWords}`,
+  );
 });

@@ -16,6 +16,7 @@ import { guard } from "./guard.ts";
 import { JobNews } from "./job-news.ts";
 import { jobRoutes } from "./job-routes.ts";
 import { unkeptMeter } from "./kept-meter.ts";
+import { addDoor, type LanDoor } from "./lan/lan-door.ts";
 import { meterRoutes } from "./meter-routes.ts";
 import { ownBoardRoutes } from "./own-board-routes.ts";
 import { paperRoutes } from "./paper-routes.ts";
@@ -32,6 +33,8 @@ export interface AppParts {
   readonly boards: readonly BoardAnswer[];
   /** left out: none is on the wire until one is set */
   readonly meter?: BenchMeter;
+  /** left out: the bench is not open to its network */
+  readonly door?: LanDoor;
   /** folder of the built page */
   readonly webRoot: string;
   /** told of every failure that is ours, not the caller's */
@@ -43,7 +46,7 @@ export function makeApp(parts: AppParts): Hono {
   const meter = parts.meter ?? new BenchMeter(unkeptMeter());
   const news = new JobNews();
   const app = new Hono();
-  app.use(guard());
+  app.use(guard(parts.door));
   app.use("/api/*", async (context, next) => {
     await next();
     if (!context.res.headers.has("Cache-Control")) context.res.headers.set("Cache-Control", "no-store");
@@ -66,6 +69,7 @@ export function makeApp(parts: AppParts): Hono {
   app.all("/api/*", (context) =>
     problem(context, `there is nothing at ${context.req.method} ${context.req.path}`, 404),
   );
+  if (parts.door !== undefined) addDoor(app, parts.door);
   app.get("/*", staticFiles(parts.webRoot));
   app.notFound((context) =>
     problem(context, `there is nothing at ${context.req.method} ${context.req.path}`, 404),

@@ -1,9 +1,10 @@
 /**
- * Who may talk to the server. It listens on the loopback address only, but every page open in the browser can reach that
+ * Who may talk to the server. As long as it is not opened to the network it listens on the loopback address only, but every page open in the browser can reach that
  * too: so the name it was called by must be a loopback name (else a foreign domain pointed at 127.0.0.1 could read the
  * answers), and a write must come from our own page or from no page at all.
  */
 import type { Context, MiddlewareHandler } from "hono";
+import { type LanDoor, refusedAtDoor } from "./lan/lan-door.ts";
 
 const LOOPBACK_NAMES = new Set(["127.0.0.1", "localhost", "[::1]"]);
 const READING = new Set(["GET", "HEAD"]);
@@ -20,15 +21,21 @@ const CONTENT_SECURITY_POLICY = [
   "frame-ancestors 'none'",
 ].join("; ");
 
-export function guard(): MiddlewareHandler {
+/** @param door - where the bench is open to its network */
+export function guard(door: LanDoor | null = null): MiddlewareHandler {
   return async (context, next) => {
     const host = hostOf(context);
-    if (!isLoopback(host)) {
+    const name = host.replace(/:\d+$/, "");
+    if (!LOOPBACK_NAMES.has(name) && door?.hosts.has(name) !== true) {
       return refuse(context, `this server answers to 127.0.0.1 and localhost only, not to "${host}"`);
+    }
+    if (door !== null && !isFromHere(context)) {
+      const refused = refusedAtDoor(context, door);
+      if (refused !== null) return refuse(context, refused);
     }
     if (!READING.has(context.req.method)) {
       const origin = context.req.header("origin");
-      if (origin !== undefined && origin !== `http://${host}`) {
+      if (origin !== undefined && origin !== `${new URL(context.req.url).protocol}//${host}`) {
         return refuse(context, `writing from ${origin} is not allowed: use the page that this server serves`);
       }
       const site = context.req.header("sec-fetch-site");
@@ -53,8 +60,11 @@ function hostOf(context: Context): string {
   return (context.req.header("host") ?? new URL(context.req.url).host).toLowerCase();
 }
 
-function isLoopback(host: string): boolean {
-  return LOOPBACK_NAMES.has(host.replace(/:\d+$/, ""));
+/** The name that a request calls says nothing of where it comes from: the other end of its wire does. */
+function isFromHere(context: Context): boolean {
+  const { incoming } = (context.env ?? {}) as { incoming?: { socket?: { remoteAddress?: string } } };
+  const address = incoming?.socket?.remoteAddress?.replace(/^::ffff:/, "") ?? "";
+  return address === "" || address === "::1" || address.startsWith("127.");
 }
 
 function refuse(context: Context, error: string): Response {

@@ -8,7 +8,9 @@ import { SHIPPED } from "../shipped/shipped.ts";
 import { openSqliteStore } from "../store/sqlite/open-store.ts";
 import { defaultDataDir } from "./data-dir.ts";
 import { keptMeter } from "./kept-meter.ts";
-import { startServer } from "./start-server.ts";
+import { lanAddresses, localName } from "./lan/addresses.ts";
+import { keptIdentity } from "./lan/kept-identity.ts";
+import { type ListeningServer, startServer } from "./start-server.ts";
 
 export interface StartOptions {
   /** the port to use, 0 for any free one; left out: 4517 or the next free one */
@@ -17,11 +19,15 @@ export interface StartOptions {
   readonly dataDir?: string;
   /** open the page in the browser */
   readonly open?: boolean;
+  /** let other machines of the shop's network in, by http and by https */
+  readonly lan?: boolean;
 }
 
 export interface RunningServer {
   readonly url: string;
   readonly dataDir: string;
+  /** what to say to whoever wants to come in from another machine; empty where the bench is not open to its network */
+  readonly lanWords: string;
   stop(): Promise<void>;
 }
 
@@ -41,12 +47,23 @@ export function keptJobs(
 
 /** Rejects with `code: "EADDRINUSE"` where the port asked for is taken. */
 export async function start(options: StartOptions = {}): Promise<RunningServer> {
-  const { dataDir = defaultDataDir(process.env), ...how } = options;
+  const { dataDir = defaultDataDir(process.env), lan = false, ...how } = options;
   const store = openSqliteStore(dataDir, () => new Date().toISOString());
   try {
-    const server = await startServer({ ...how, store, boards: SHIPPED, meter: keptMeter(dataDir) });
+    const hosts = [...lanAddresses(), ...localName()];
+    const identity = lan
+      ? { ...keptIdentity(dataDir, ["localhost", "127.0.0.1", ...hosts], new Date()), hosts }
+      : null;
+    const server = await startServer({
+      ...how,
+      store,
+      boards: SHIPPED,
+      meter: keptMeter(dataDir),
+      ...(identity === null ? {} : { lan: identity }),
+    });
     return {
       url: server.url,
+      lanWords: identity === null ? "" : wordsFor(hosts, server, identity.code),
       dataDir,
       stop: async () => {
         await server.stop();
@@ -57,4 +74,22 @@ export async function start(options: StartOptions = {}): Promise<RunningServer> 
     await store.close();
     throw error;
   }
+}
+
+/** The addresses for another machine, and what to do there. */
+function wordsFor(hosts: readonly string[], server: ListeningServer, code: string): string {
+  const [host] = hosts;
+  if (host === undefined) return "This machine is on no network: nobody else can come in.\n";
+  const at = (url: string | null, path: string) => {
+    const { protocol, port } = new URL(url ?? server.url);
+    return `${protocol}//${host}:${port}${path}`;
+  };
+  return [
+    "Open to this network, for whoever has the code:",
+    `  ${at(server.url, `/enter?code=${code}`)}    works at once; a page that is open goes on without this computer`,
+    `  ${at(server.secureUrl, `/enter?code=${code}`)}    can be installed and opens without this computer, once the phone trusts`,
+    `  ${at(server.url, "/certificate")}    which it is given there and told to trust in its settings`,
+    "  (the certificate vouches for addresses of private networks alone, never for a site of the internet)",
+    "",
+  ].join("\n");
 }

@@ -5,18 +5,20 @@ interface ServeOptions {
   readonly port?: number;
   readonly data?: string;
   readonly open?: true;
+  readonly lan?: true;
 }
 
 export function addServe(program: Command, io: Io, finish: Finish): void {
   program
     .command("serve")
-    .description("serve the bench page on this machine only, until Ctrl-C")
+    .description("serve the bench page, on this machine alone unless told otherwise, until Ctrl-C")
     .option("--port <port>", "the port (default: 4517, or the next free one; 0: any free one)", parsePort)
     .option(
       "--data <folder>",
       "where jobs are kept (default: FAULTWRIGHT_DATA, else ~/.local/share/faultwright)",
     )
     .option("--open", "open the page in the browser")
+    .option("--lan", "let phones and laptops of this network in, by http and https; prints how")
     .addHelpText("after", "\nExample:\n  $ faultwright serve --open")
     .action((options: ServeOptions) => finish(() => serve(options, io)));
 }
@@ -29,8 +31,9 @@ async function serve(options: ServeOptions, io: Io): Promise<number> {
       ...(options.port === undefined ? {} : { port: options.port }),
       ...(options.data === undefined ? {} : { dataDir: options.data }),
       open: options.open === true,
+      lan: options.lan === true,
     });
-    io.out(`Faultwright is ready: ${server.url}\nJobs are kept in ${server.dataDir}\n`);
+    io.out(`Faultwright is ready: ${server.url}\nJobs are kept in ${server.dataDir}\n${server.lanWords}`);
     await io.untilStopped();
     await server.stop();
     return DONE;
