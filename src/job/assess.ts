@@ -61,6 +61,7 @@ function speaksOfFaults({ event, before }: TimelineEntry): boolean {
 
 /** Predictors kept at once: a job visits few states of the bench, and each holds its own cache. */
 const PREDICTORS_KEPT = 6;
+const BELIEFS_KEPT = 2;
 /** Power-ups whose live states are kept. */
 const LIVE_KEPT = 2;
 
@@ -69,7 +70,8 @@ export class AssessmentSession {
   #for: Pick<Job, "board" | "cause" | "symptom" | "told" | "meter" | "learned"> | null = null;
   #priors: PriorTable | null = null;
   #memory = new EvidenceMemory();
-  #formed: { readonly key: string; readonly belief: Belief } | null = null;
+  /** the last few, newest first: one looks back to what was believed before the last reading */
+  #formed: readonly { readonly key: string; readonly belief: Belief }[] = [];
   #make: MakePredictor | null = null;
   readonly #predictors = new Map<string, Predictor>();
   readonly #live = new Map<string, LiveStates>();
@@ -94,8 +96,10 @@ export class AssessmentSession {
         .filter(speaksOfFaults)
         .map(({ logIndex, event }) => `${logIndex} ${JSON.stringify(event)}`),
     ].join("\n");
-    if (this.#formed?.key !== key) this.#formed = { key, belief: form() };
-    return this.#formed.belief;
+    const known = this.#formed.find((one) => one.key === key);
+    const belief = known?.belief ?? form();
+    if (known === undefined) this.#formed = [{ key, belief }, ...this.#formed].slice(0, BELIEFS_KEPT);
+    return belief;
   }
 
   predictor(job: Job, bench: BenchState): Predictor {
@@ -138,7 +142,7 @@ export class AssessmentSession {
     this.#for = { board, cause, symptom, told, meter, learned };
     this.#priors = null;
     this.#memory = new EvidenceMemory();
-    this.#formed = null;
+    this.#formed = [];
     this.#make = null;
     this.#predictors.clear();
     this.#live.clear();

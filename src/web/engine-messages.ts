@@ -35,6 +35,15 @@ export type EngineRequest =
       readonly drawerSeen: number;
     } & JobSoFar)
   | ({ readonly ask: "stages"; readonly askId: number } & JobSoFar)
+  | ({
+      readonly ask: "strip";
+      readonly askId: number;
+      readonly check: ActionView;
+      /** left out: not taken yet */
+      readonly reading?: unknown;
+    } & JobSoFar)
+  | ({ readonly ask: "course"; readonly askId: number } & JobSoFar)
+  | ({ readonly ask: "rails"; readonly askId: number } & JobSoFar)
   | { readonly ask: "drawing"; readonly askId: number; readonly content: unknown }
   | ({ readonly ask: "hidden"; readonly askId: number; readonly practice: PracticeInfo } & JobSoFar)
   | ({ readonly ask: "teach"; readonly askId: number; readonly title: string } & JobSoFar)

@@ -1,5 +1,6 @@
 /** The page's only door to the engine: runs in a worker, so that the page never freezes. */
 
+import type { MeasureEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
 import type { Board } from "../board/board.ts";
 import { faultName } from "../board/fault.ts";
@@ -11,10 +12,12 @@ import type { BoardContent } from "../compose/edit-board.ts";
 import { AssessmentSession, assess, beliefOf } from "../job/assess.ts";
 import { benchLearntView, chainsOf, figuresOfJob } from "../job/bench-lessons.ts";
 import { becauseView, benchView } from "../job/bench-view.ts";
+import { coursePoint, railBands } from "../job/course.ts";
 import { comebackOf } from "../job/earlier-jobs.ts";
 import type { Job } from "../job/job.ts";
 import { leftOutBy, lessonOf } from "../job/lesson-of-job.ts";
 import { parseJob } from "../job/parse-job.ts";
+import { stripView } from "../job/reading-strip.ts";
 import { stageViews } from "../job/stage-view.ts";
 import { warmUp } from "../job/warm-up.ts";
 import { learn } from "../learning/learnt.ts";
@@ -39,7 +42,7 @@ import { costWords, namedWays } from "../teaching/side-by-side.ts";
 import { casePreview, caseText, teachingCase } from "../teaching/teaching-case.ts";
 import { wayOf } from "../teaching/ways.ts";
 import type { Parsed } from "../units/outcome.ts";
-import type { BenchView } from "../wire/bench-view.ts";
+import type { BenchView, RailBandView, StripView } from "../wire/bench-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type {
   BringRequest,
@@ -89,6 +92,18 @@ function jobOf({ header, events }: JobSoFar): Job {
 
 function view(soFar: JobSoFar): BenchView {
   return benchView(taken(assess(jobOf(soFar), session)));
+}
+
+function strip(soFar: JobSoFar, check: Asked, reading: unknown): StripView | null {
+  if (check.do !== "measure") return null;
+  // The page hands back an action of the engine's own, and a reading of the log's.
+  const read = reading as MeasureEvent["reading"] | undefined;
+  return stripView(taken(beliefOf(jobOf(soFar), session)), check as Omit<MeasureEvent, "reading">, read);
+}
+
+function rails(soFar: JobSoFar): readonly RailBandView[] {
+  const { board, absent, log } = jobOf(soFar);
+  return railBands(board, taken(foldLog(board, absent, log)));
 }
 
 function practiceJob(job: Job, { seed, recorded }: PracticeInfo): PracticeJob {
@@ -205,6 +220,12 @@ function answer(request: EngineRequest): unknown {
       return taken(becauseView(taken(beliefOf(jobOf(request), session)), request.part));
     case "stages":
       return stageViews(taken(beliefOf(jobOf(request), session)));
+    case "strip":
+      return strip(request, request.check as unknown as Asked, request.reading);
+    case "course":
+      return coursePoint(taken(assess(jobOf(request), session)));
+    case "rails":
+      return rails(request);
     case "drawing":
       return ownDrawing(taken(parseBoard(request.content)));
     case "fit":

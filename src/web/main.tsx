@@ -16,6 +16,7 @@ import "./style/learnt.css";
 import "./style/money.css";
 import "./style/drawer.css";
 import "./style/picture.css";
+import "./style/plots.css";
 
 const page = document.getElementById("page");
 if (page === null) throw new Error("index.html has no #page");

@@ -1,6 +1,13 @@
 /** One open job: its log in this browser, the engine's view of it, and how it stands with the server. */
 import { useCallback, useEffect, useRef, useState } from "react";
-import type { ActionView, BecauseView, BenchView, StageView } from "../wire/bench-view.ts";
+import type {
+  ActionView,
+  BecauseView,
+  BenchView,
+  RailBandView,
+  StageView,
+  StripView,
+} from "../wire/bench-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type { Engine } from "./engine.ts";
 import type { Drawing, HiddenFaults, JobSoFar, PracticeInfo } from "./engine-messages.ts";
@@ -33,6 +40,10 @@ export interface OpenJob {
   partFit(part: string, typed: TypedFit): Promise<FitView>;
   stages(): Promise<readonly StageView[]>;
   drawing(): Promise<Drawing | null>;
+  strip(check: ActionView): Promise<StripView | null>;
+  /** the last reading on the strip of its check, as things stood before it; null where there is none to show */
+  lastStrip(): Promise<StripView | null>;
+  rails(): Promise<readonly RailBandView[]>;
 }
 
 function useSync(id: string): readonly [Sync, () => Promise<void>] {
@@ -145,6 +156,19 @@ function useAboutBoard(
     [ask, drawerSeen],
   );
   const stages = useCallback(() => ask((on, soFar) => on.stages(soFar)), [ask]);
+  const rails = useCallback(() => ask((on, soFar) => on.rails(soFar)), [ask]);
+  const strip = useCallback((check: ActionView) => ask((on, soFar) => on.strip(soFar, check)), [ask]);
+  const lastStrip = useCallback(
+    () =>
+      ask(async (on, soFar) => {
+        const at = soFar.events.findLastIndex(({ do: did }) => did !== "overrule" && did !== "note");
+        const last = soFar.events[at];
+        if (last?.do !== "measure") return null;
+        const { reading, id: _id, at: _at, ...check } = last;
+        return on.strip({ ...soFar, events: soFar.events.slice(0, at) }, { ...check }, reading);
+      }),
+    [ask],
+  );
   // the log has no part in it
   const drawing = useCallback(
     () =>
@@ -153,7 +177,7 @@ function useAboutBoard(
         : engine.drawing(header.board),
     [engine, header],
   );
-  return { why, partFit, stages, drawing };
+  return { why, partFit, stages, drawing, strip, lastStrip, rails };
 }
 
 /** Opens a job and keeps it: everything recorded is safe in this browser before it is sent. */
