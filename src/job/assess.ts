@@ -68,6 +68,8 @@ function speaksOfFaults({ event, before }: TimelineEntry): boolean {
 const PREDICTORS_KEPT = 6;
 /** Power-ups whose live states are kept. */
 const LIVE_KEPT = 2;
+/** Beliefs kept: of the log as it is, without its last reading, and with the likely next ones. */
+const BELIEFS_KEPT = 6;
 /** Assessments kept: what was worked out ahead for the next event, and the one before. */
 const ASSESSED_KEPT = 4;
 
@@ -87,7 +89,8 @@ export class AssessmentSession {
   #for: Pick<Job, "board" | "cause" | "symptom" | "told" | "meter" | "learned"> | null = null;
   #priors: PriorTable | null = null;
   #memory = new EvidenceMemory();
-  #formed: { readonly key: string; readonly belief: Belief } | null = null;
+  /** the last few, newest first: one looks back to what was believed before the last reading */
+  #formed: readonly { readonly key: string; readonly belief: Belief }[] = [];
   #make: MakePredictor | null = null;
   readonly #predictors = new Map<string, Predictor>();
   readonly #live = new Map<string, LiveStates>();
@@ -133,8 +136,10 @@ export class AssessmentSession {
         .filter(speaksOfFaults)
         .map(({ logIndex, event }) => `${logIndex} ${JSON.stringify(event)}`),
     ].join("\n");
-    if (this.#formed?.key !== key) this.#formed = { key, belief: form() };
-    return this.#formed.belief;
+    const known = this.#formed.find((one) => one.key === key);
+    const belief = known?.belief ?? form();
+    if (known === undefined) this.#formed = [{ key, belief }, ...this.#formed].slice(0, BELIEFS_KEPT);
+    return belief;
   }
 
   predictor(job: Job, bench: BenchState): Predictor {
@@ -177,7 +182,7 @@ export class AssessmentSession {
     this.#for = { board, cause, symptom, told, meter, learned };
     this.#priors = null;
     this.#memory = new EvidenceMemory();
-    this.#formed = null;
+    this.#formed = [];
     this.#make = null;
     this.#predictors.clear();
     this.#live.clear();

@@ -38,6 +38,15 @@ export type EngineRequest =
       readonly drawerSeen: number;
     } & JobSoFar)
   | ({ readonly ask: "stages"; readonly askId: number } & JobSoFar)
+  | ({
+      readonly ask: "strip";
+      readonly askId: number;
+      readonly check: ActionView;
+      /** left out: not taken yet */
+      readonly reading?: unknown;
+    } & JobSoFar)
+  | ({ readonly ask: "course"; readonly askId: number } & JobSoFar)
+  | ({ readonly ask: "rails"; readonly askId: number } & JobSoFar)
   | { readonly ask: "drawing"; readonly askId: number; readonly content: unknown }
   | ({
       readonly ask: "paper";

@@ -1,5 +1,6 @@
 /** The page's only door to the engine: runs in a worker, so that the page never freezes. */
 
+import type { MeasureEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
 import type { Board, ReferenceReading } from "../board/board.ts";
 import { faultName } from "../board/fault.ts";
@@ -11,12 +12,14 @@ import type { BoardContent } from "../compose/edit-board.ts";
 import { type Assessment, AssessmentSession, assess, beliefOf } from "../job/assess.ts";
 import { benchLearntView, chainsOf, figuresOfJob } from "../job/bench-lessons.ts";
 import { becauseView, benchView } from "../job/bench-view.ts";
+import { coursePoint, railBands } from "../job/course.ts";
 import { comebackOf } from "../job/earlier-jobs.ts";
 import { oddReferencesInWords, referenceWords } from "../job/good-board.ts";
 import type { Job } from "../job/job.ts";
 import { leftOutBy, lessonOf } from "../job/lesson-of-job.ts";
 import { parseJob } from "../job/parse-job.ts";
 import { foundInCase } from "../job/practice-case.ts";
+import { stripView } from "../job/reading-strip.ts";
 import { changedReferences, type ReferenceChange } from "../job/reference-change.ts";
 import { stageViews } from "../job/stage-view.ts";
 import { likelyNext, warmUp, workAhead } from "../job/work-ahead.ts";
@@ -47,7 +50,7 @@ import { casePreview, caseText, teachingCase } from "../teaching/teaching-case.t
 import { wayOf } from "../teaching/ways.ts";
 import { traceFile } from "../traced/trace-file.ts";
 import type { Parsed } from "../units/outcome.ts";
-import type { BenchView } from "../wire/bench-view.ts";
+import type { BenchView, RailBandView, StripView } from "../wire/bench-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type {
   BringRequest,
@@ -99,6 +102,18 @@ function view(soFar: JobSoFar): BenchView {
   const assessment = taken(assess(jobOf(soFar), session));
   workAheadOf(assessment);
   return benchView(assessment);
+}
+
+function strip(soFar: JobSoFar, check: Asked, reading: unknown): StripView | null {
+  if (check.do !== "measure") return null;
+  // The page hands back an action of the engine's own, and a reading of the log's.
+  const read = reading as MeasureEvent["reading"] | undefined;
+  return stripView(taken(beliefOf(jobOf(soFar), session)), check as Omit<MeasureEvent, "reading">, read);
+}
+
+function rails(soFar: JobSoFar): readonly RailBandView[] {
+  const { board, absent, log } = jobOf(soFar);
+  return railBands(board, taken(foldLog(board, absent, log)));
 }
 
 function practiceJob(job: Job, { seed, recorded }: PracticeInfo): PracticeJob {
@@ -234,6 +249,12 @@ function answer(request: EngineRequest): unknown {
       return taken(becauseView(taken(beliefOf(jobOf(request), session)), request.part));
     case "stages":
       return stageViews(taken(beliefOf(jobOf(request), session)));
+    case "strip":
+      return strip(request, request.check as unknown as Asked, request.reading);
+    case "course":
+      return coursePoint(taken(assess(jobOf(request), session)));
+    case "rails":
+      return rails(request);
     case "drawing":
       return ownDrawing(taken(parseBoard(request.content)));
     case "fit":
@@ -311,7 +332,6 @@ function workAheadOf({ job, proposal }: Assessment): void {
 
 addEventListener("message", (message: MessageEvent<EngineRequest>) => {
   const { askId } = message.data;
-  waiting = [];
   let reply: EngineAnswer;
   try {
     reply = { askId, ok: true, answer: answer(message.data) };

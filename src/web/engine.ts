@@ -1,6 +1,14 @@
 /** The worker behind promises. Views that nobody waits for any more are dropped, not computed. */
 import type { PaperCatalogue } from "../messages/paper-catalogue.ts";
-import type { ActionView, BecauseView, BenchView, StageView } from "../wire/bench-view.ts";
+import type {
+  ActionView,
+  BecauseView,
+  BenchView,
+  CoursePoint,
+  RailBandView,
+  StageView,
+  StripView,
+} from "../wire/bench-view.ts";
 import type { BoardChange, ComposerView } from "../wire/composer-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type { Chained, JobFigures, LearntView, Lesson, Linked } from "../wire/learnt-view.ts";
@@ -99,6 +107,21 @@ export class Engine {
   /** The stages of the board, mains to motor, and what the readings have said of each. */
   async stages(job: JobSoFar): Promise<readonly StageView[]> {
     return (await this.#ask({ ask: "stages", ...job })) as readonly StageView[];
+  }
+
+  /** What a check would read, before its reading or with it; null where there is nothing to plot. */
+  async strip(job: JobSoFar, check: ActionView, reading?: unknown): Promise<StripView | null> {
+    return (await this.#ask({ ask: "strip", check, reading, ...job })) as StripView | null;
+  }
+
+  /** How the job stood with this log; takes as long as a view. */
+  async course(job: JobSoFar): Promise<CoursePoint> {
+    return (await this.#ask({ ask: "course", ...job })) as CoursePoint;
+  }
+
+  /** The rails, and what was read of them since power came on. */
+  async rails(job: JobSoFar): Promise<readonly RailBandView[]> {
+    return (await this.#ask({ ask: "rails", ...job })) as readonly RailBandView[];
   }
 
   /** The picture drawn from a board file that means it; null where only a photo could tell. */

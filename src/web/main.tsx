@@ -22,6 +22,7 @@ import "./style/drawer.css";
 import "./style/wire.css";
 import "./style/picture.css";
 import "./style/hands.css";
+import "./style/plots.css";
 
 const page = document.getElementById("page");
 if (page === null) throw new Error("index.html has no #page");

@@ -1,7 +1,14 @@
 /** One open job: its log in this browser, the engine's view of it, and how it stands with the server. */
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { PaperCatalogue } from "../messages/paper-catalogue.ts";
-import type { ActionView, BecauseView, BenchView, StageView } from "../wire/bench-view.ts";
+import type {
+  ActionView,
+  BecauseView,
+  BenchView,
+  RailBandView,
+  StageView,
+  StripView,
+} from "../wire/bench-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type { Paper, PaperHead, PaperKind } from "../wire/paper-api.ts";
 import type { Engine } from "./engine.ts";
@@ -37,6 +44,10 @@ export interface OpenJob {
   stages(): Promise<readonly StageView[]>;
   drawing(): Promise<Drawing | null>;
   paper(kind: PaperKind, head: PaperHead, catalogue: PaperCatalogue): Promise<Paper>;
+  strip(check: ActionView): Promise<StripView | null>;
+  /** the last reading on the strip of its check, as things stood before it; null where there is none to show */
+  lastStrip(): Promise<StripView | null>;
+  rails(): Promise<readonly RailBandView[]>;
 }
 
 /** Sends what waits, again and again until it is there; `caughtUp` follows where others had added to the job meanwhile. */
@@ -179,6 +190,19 @@ function useAboutBoard(
     [ask, drawerSeen],
   );
   const stages = useCallback(() => ask((on, soFar) => on.stages(soFar)), [ask]);
+  const rails = useCallback(() => ask((on, soFar) => on.rails(soFar)), [ask]);
+  const strip = useCallback((check: ActionView) => ask((on, soFar) => on.strip(soFar, check)), [ask]);
+  const lastStrip = useCallback(
+    () =>
+      ask(async (on, soFar) => {
+        const at = soFar.events.findLastIndex(({ do: did }) => did !== "overrule" && did !== "note");
+        const last = soFar.events[at];
+        if (last?.do !== "measure") return null;
+        const { reading, id: _id, at: _at, ...check } = last;
+        return on.strip({ ...soFar, events: soFar.events.slice(0, at) }, { ...check }, reading);
+      }),
+    [ask],
+  );
   // the log has no part in it
   const drawing = useCallback(
     () =>
@@ -192,7 +216,7 @@ function useAboutBoard(
       ask((on, soFar) => on.paper(soFar, kind, head, catalogue)),
     [ask],
   );
-  return { why, partFit, stages, drawing, paper };
+  return { why, partFit, stages, drawing, paper, strip, lastStrip, rails };
 }
 
 /** The job's log on this screen: from this browser and the bench computer, and what others add while it is open. */

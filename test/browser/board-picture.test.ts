@@ -1,6 +1,7 @@
 /** Where to probe now, on the board's picture: the drawn one of the demo, and a photo with places pinned by tapping. */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { SHIPPED } from "../../src/shipped/shipped.ts";
 import { answerCard, cardReady, inspect, takeIn } from "./bench-page.ts";
 import { servePage } from "./served-page.ts";
 
@@ -108,5 +109,53 @@ describe("the board's picture", () => {
     await laptop.getByText(/Red is not on the picture yet: C6\.plus/).waitFor();
     await laptop.getByRole("tab", { name: "Board" }).click();
     await inspect(laptop, "laptop-board-photo");
+  });
+});
+
+/** A job of the demo's board, its charge proven gone: the next check is a cold one. */
+async function provenDead(id: string): Promise<void> {
+  const board = SHIPPED.find((shipped) => shipped.id === "greenhouse-fan-drive")?.board;
+  const header = { format: "faultwright-job/1", board, cause: "surge", symptom: "dead", absent: ["M1"] };
+  const events = ["C5", "C6", "C15", "C1", "C7", "C2"].map((ref) => ({
+    do: "measure" as const,
+    id: `dead-${ref}`,
+    mode: "dcv" as const,
+    red: `${ref}.plus`,
+    black: `${ref}.minus`,
+    reading: 0.1,
+  }));
+  await served.store.createJob({ id, title: "plots", practice: null, header, events });
+}
+
+describe("plots", () => {
+  it("show what a check would read, the reading on it, and how belief and money went, each with its figures in words", async () => {
+    await provenDead("plots");
+    const page = await served.laptop();
+    await page.goto(`${served.url}#/job/plots`);
+    await cardReady(page);
+    const strip = page.getByRole("figure", { name: "What it would read" });
+    await strip.getByRole("listitem").filter({ hasText: "a good board" }).waitFor();
+    await page.locator("[data-digits]").first().fill("0.002");
+    await page.getByRole("button", { name: "Enter", exact: true }).click();
+    await page.getByText(/^The last reading on its strip: 0.002/).click();
+    await page.getByText(/^The line is the reading, 0.002 V: (as with|none)/).waitFor();
+    await inspect(page, "laptop-card-strip");
+
+    await page.getByRole("tab", { name: "Log" }).click();
+    await page.getByText("How the job has gone, plotted").click();
+    await page.getByRole("img", { name: /^After entry \d+: \w+ \d+ %/ }).waitFor();
+    await page.getByRole("img", { name: /^Spent .+still expected .+giving up is better once/ }).waitFor();
+    const money = page.getByRole("figure", { name: "Money spent, still expected, and the stop line" });
+    await money.getByText("As a table").click();
+    expect(await money.getByRole("columnheader").allTextContents()).toEqual([
+      "after",
+      "spent",
+      "still expected",
+      "stop line",
+    ]);
+    await page.getByText(/entries worked out again…/).waitFor({ state: "detached" });
+    expect(await money.getByRole("row").count()).toBeGreaterThan(7);
+    await money.scrollIntoViewIfNeeded();
+    await inspect(page, "laptop-log-plots");
   });
 });

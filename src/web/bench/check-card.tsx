@@ -4,6 +4,7 @@ import { useEffect, useRef, useState } from "react";
 import type { BenchView, CardView } from "../../wire/bench-view.ts";
 import { Cautions } from "../hands/cautions.tsx";
 import { field, type Outcome } from "../job-event.ts";
+import { CardPlots } from "../plots/lazy-plots.tsx";
 import { SafetyNotice } from "../shell/safety-notice.tsx";
 import { minutes, money, restsOnWords } from "../words.ts";
 import { AnswerKeys } from "./answer-keys.tsx";
@@ -150,7 +151,7 @@ function BeforeStep({
 }
 
 /** Why this step, what it is expected to show, and what else could be done. */
-function Reasoning({ card, view, agenda, hands }: CardProps) {
+function Reasoning({ open, card, view, agenda, hands }: CardProps) {
   return (
     <>
       {card.why !== "" && <p className="why">{card.why}</p>}
@@ -160,6 +161,7 @@ function Reasoning({ card, view, agenda, hands }: CardProps) {
           {card.restsOn.length > 0 && ` ${restsOnWords(card.restsOn)}`}
         </p>
       )}
+      <CardPlots open={open} card={card} powered={view.powered} />
       <Expectations card={card} />
       {card.others.length + card.outlook.repairProbability > 0 && <Outlook card={card} view={view} />}
       <SomethingElse card={card} view={view} agenda={agenda} hands={hands} />

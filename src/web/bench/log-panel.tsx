@@ -1,5 +1,7 @@
 /** Everything done, oldest first, each line with its undo. Undo appends: nothing is lost. */
 
+import { useState } from "react";
+import { CoursePlots } from "../plots/lazy-plots.tsx";
 import { restsOnWords } from "../words.ts";
 import type { PanelProps } from "./bench-props.ts";
 import { PicturesStrip } from "./pictures-strip.tsx";
@@ -15,8 +17,20 @@ export function LogPanel({ view, hands, open }: PanelProps) {
       ) : (
         <Log view={view} hands={hands} waiting={waiting} unsent={unsent} />
       )}
+      {view.log.length > 0 && <Course open={open} currency={view.currency} />}
       {job !== null && <PicturesStrip job={job} />}
     </>
+  );
+}
+
+/** Worked out when it is opened: it takes as long as the job has entries. */
+function Course(props: { readonly open: PanelProps["open"]; readonly currency: string }) {
+  const [shown, setShown] = useState(false);
+  return (
+    <details className="course-plots" onToggle={(event) => setShown(event.currentTarget.open)}>
+      <summary>How the job has gone, plotted</summary>
+      {shown && <CoursePlots {...props} />}
+    </details>
   );
 }
 

@@ -35,11 +35,29 @@ export async function openAlbum(board: string): Promise<BoardAlbum> {
   return (await get<BoardAlbum>(albumKey(board))) ?? EMPTY;
 }
 
-/** Changes the album as it is now, with pictures that came new; it is safe in this browser once this resolves. */
-export async function changeAlbum(
+let changing: Promise<unknown> = Promise.resolve();
+
+/**
+ * Changes the album as it is now, with pictures that came new; it is safe in this browser once this resolves. One change after another:
+ * of two quick taps the second starts from what the first has made.
+ */
+export function changeAlbum(
   board: string,
   change: (album: BoardAlbum) => BoardAlbum,
   pictures: readonly PictureToSend[] = [],
+): Promise<BoardAlbum> {
+  const changed = changing.then(
+    () => changeNow(board, change, pictures),
+    () => changeNow(board, change, pictures),
+  );
+  changing = changed;
+  return changed;
+}
+
+async function changeNow(
+  board: string,
+  change: (album: BoardAlbum) => BoardAlbum,
+  pictures: readonly PictureToSend[],
 ): Promise<BoardAlbum> {
   const album = change(await openAlbum(board));
   for (const { id, data } of pictures) await set(pictureKey(id), data);

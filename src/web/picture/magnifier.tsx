@@ -21,7 +21,7 @@ export function Magnifier({ picture, spot, tone }: Props) {
     <figure className="magnifier">
       <Enlarged face={face} spot={spot} tone={tone} />
       <figcaption>
-        {sideWords(face.side)}, {fieldWords(face, spot)}
+        <b>{spot.place.replace(".", " ")}</b>, {sideWords(face.side)}, {fieldWords(face, spot)}
       </figcaption>
     </figure>
   );

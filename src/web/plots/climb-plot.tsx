@@ -1,0 +1,45 @@
+/** A reading that climbs, against the way it would climb on a good board and with the main suspects. */
+import type { StripView } from "../../wire/bench-view.ts";
+import { quantity } from "../words.ts";
+import { LinePlot } from "./line-plot.tsx";
+
+interface Props {
+  readonly climb: NonNullable<StripView["climb"]>;
+  readonly unit: StripView["unit"];
+}
+
+export function ClimbPlot({ climb, unit }: Props) {
+  const said = unit === "ohm" ? "Ω" : unit;
+  const values = climb.rows.flatMap(({ points }) => points.map(({ value }) => value));
+  const top = Math.max(1e-12, ...values, climb.reading?.value ?? 0);
+  const words = climb.rows.map(({ words: who, points }) => {
+    const [start, end] = [points[0], points.at(-1)];
+    return start === undefined || end === undefined
+      ? `${who}: no answer`
+      : `${who} from ${quantity(start.value, said)} to ${quantity(end.value, said)} in ${end.seconds} s`;
+  });
+  return (
+    <LinePlot
+      title="How it climbs"
+      words={`The reading climbs: ${words.join("; ")}.`}
+      lines={climb.rows.map(({ words: name, points }) => ({
+        name,
+        // the first seconds matter most: the square root spreads them
+        points: points.map(({ seconds, value }) => ({ x: Math.sqrt(seconds), y: value })),
+      }))}
+      xName="after"
+      xWords={(x) => `${Number((x * x).toFixed(2))} s`}
+      yTop={top}
+      yWords={(value) => quantity(value, said)}
+      mark={
+        climb.reading === null
+          ? null
+          : {
+              x: Math.sqrt(climb.reading.seconds),
+              y: climb.reading.value,
+              words: "the reading after two seconds",
+            }
+      }
+    />
+  );
+}
