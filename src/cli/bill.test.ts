@@ -1,4 +1,5 @@
 import { execFileSync } from "node:child_process";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { ran, refusal } from "./ran.fixture.ts";
@@ -119,6 +120,34 @@ describe("bill", () => {
     expect(
       await refusal("bill", jobFile(), "--pdf", join(folder.path, "no", "such", "folder.pdf")),
     ).toContain("cannot be written");
+  });
+});
+
+describe("papers in another language", () => {
+  it("bear the sums of the bill in the reader's form, on the sheet that was asked for", async () => {
+    const spanish = (await ran("bill", jobFile(), "--language", "es")).out;
+    expect(spanish).toMatch(/^Factura\n/);
+    expect(spanish).toMatch(/A pagar +24,90\n/);
+    // a spreadsheet reads plain decimals
+    expect((await ran("bill", jobFile(), "--language", "es", "--csv")).out).toMatch(/A pagar,,24\.90\n$/);
+    const pdf = join(folder.path, "factura.pdf");
+    await ran("bill", jobFile(), "--language", "es", "--paper", "letter", "--pdf", pdf);
+    expect(pdfText(pdf)).toMatch(/Impuesto, 20 %\s+4,15/);
+    expect(readFileSync(pdf, "latin1")).toContain("/MediaBox [0 0 612 792]");
+  });
+
+  it("of every kind are given at the terminal", async () => {
+    const first = async (...words: readonly string[]) => (await ran(...words)).out.split("\n")[0];
+    expect(await first("label", jobFile(), "--number", "2026-117")).toBe("2026-117");
+    expect(await first("sheet", jobFile(), "--language", "hi")).toBe("बेंच शीट");
+    expect(await first("slip", jobFile(), "--language", "ar")).toBe("ورقة للمركب");
+    expect((await ran("report", jobFile(), "--warranty", "90 days")).out).toMatch(/Warranty\n90 days/);
+    expect((await ran("message", jobFile())).out).toContain("To pay: 24.90 EUR, tax included.");
+  });
+
+  it("are refused by name where the language or the sheet is not known", async () => {
+    expect(await refusal("bill", jobFile(), "--language", "fr")).toContain("none of en, es, hi, ar");
+    expect(await refusal("slip", jobFile(), "--paper", "a5")).toContain("none of a4, letter, label");
   });
 });
 

@@ -3,13 +3,11 @@ import { ADVICE } from "./advice/en.ts";
 import { type Catalogue, englishCatalogue, type Foreign, foreignCatalogue } from "./catalogue.ts";
 import type { Language } from "./language.ts";
 import { PAPERS } from "./papers/en.ts";
-import { type Speaker, speaker } from "./speaker.ts";
 import { WORDS } from "./words/en.ts";
 
 const ENGLISH = { ...WORDS, ...PAPERS, ...ADVICE };
 export type PaperMessages = typeof ENGLISH;
 export type PaperCatalogue = Catalogue<keyof PaperMessages>;
-export type PaperSpeaker = Speaker<PaperMessages>;
 
 const FOREIGN: Readonly<Record<Foreign, () => Promise<PaperCatalogue>>> = {
   es: async () => {
@@ -41,8 +39,4 @@ const FOREIGN: Readonly<Record<Foreign, () => Promise<PaperCatalogue>>> = {
 /** The catalogue of a language; English is there already, the others are fetched when they are asked for. */
 export async function paperCatalogue(language: Language): Promise<PaperCatalogue> {
   return language === "en" ? englishCatalogue(ENGLISH) : FOREIGN[language]();
-}
-
-export function paperSpeaker(catalogue: PaperCatalogue): PaperSpeaker {
-  return speaker<PaperMessages>(catalogue);
 }

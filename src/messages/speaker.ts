@@ -21,6 +21,8 @@ export interface Speaker<English> {
   shown(reading: string): string;
   /** text of another direction, set apart from what stands around it */
   apart(text: string): string;
+  /** several things in one line */
+  list(items: readonly string[]): string;
   /** a share of one as whole per cent */
   percent(share: number): string;
   /** a day as `2026-11-27`, written out */
@@ -64,6 +66,7 @@ export function speaker<English>(catalogue: Catalogue<keyof English & string>): 
     amount: (decimal) => amountIn(locale, decimal),
     shown: (reading) => apart(reading.replace(/(?<=\d)\.(?=\d)/, point)),
     apart,
+    list: (items) => items.join(direction === "rtl" ? "؛ " : "; "),
     percent: (share) =>
       new Intl.NumberFormat(locale, { style: "percent", maximumFractionDigits: 0 }).format(share),
     day: (iso) =>

@@ -37,6 +37,7 @@ export function fittersSlip(job: Job, timeline: Timeline, head: PaperHead, words
       { block: "text", text: say("fit.marks") },
       ...plugs(job, words),
       ...(noted.length === 0 ? [] : [heading(say("slip.noted")), list(noted)]),
+      { block: "pictures", text: say("pictures") },
       heading(say("slip.order")),
       list(said(ORDER)),
       heading(say("slip.mount")),

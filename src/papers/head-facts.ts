@@ -1,5 +1,6 @@
 import type { Job } from "../job/job.ts";
-import type { PaperMessages, PaperSpeaker } from "../messages/paper-catalogue.ts";
+import type { PaperMessages } from "../messages/paper-catalogue.ts";
+import type { PaperSpeaker } from "../messages/paper-speaker.ts";
 import type { Block, Paper, PaperHead } from "./paper.ts";
 
 type FactKey = Exclude<Extract<keyof PaperMessages, `fact.${string}`>, "fact.line">;

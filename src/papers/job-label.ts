@@ -1,5 +1,5 @@
 import type { Job } from "../job/job.ts";
-import type { PaperSpeaker } from "../messages/paper-catalogue.ts";
+import type { PaperSpeaker } from "../messages/paper-speaker.ts";
 import { factsOf, paperOf } from "./head-facts.ts";
 import type { Block, Paper, PaperHead } from "./paper.ts";
 

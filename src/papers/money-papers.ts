@@ -3,7 +3,7 @@ import type { Timeline } from "../bench/timeline.ts";
 import { billView } from "../job/bill-view.ts";
 import type { Job } from "../job/job.ts";
 import type { MoneyView } from "../job/money-view-shape.ts";
-import type { PaperSpeaker } from "../messages/paper-catalogue.ts";
+import type { PaperSpeaker } from "../messages/paper-speaker.ts";
 import { paperOf, usualFacts } from "./head-facts.ts";
 import type { Cell, Paper, PaperHead } from "./paper.ts";
 

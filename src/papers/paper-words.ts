@@ -9,7 +9,8 @@ import { deriveRoles, type Roles } from "../board/roles.ts";
 import { KNOWN_STAGES } from "../board/stages.ts";
 import { shownWords } from "../diagnosis/cold-evidence.ts";
 import { shownLive } from "../diagnosis/live-evidence.ts";
-import type { PaperMessages, PaperSpeaker } from "../messages/paper-catalogue.ts";
+import type { PaperMessages } from "../messages/paper-catalogue.ts";
+import type { PaperSpeaker } from "../messages/paper-speaker.ts";
 
 type StageKey = Extract<keyof PaperMessages, `stage.${string}`>;
 
@@ -122,7 +123,7 @@ export class PaperWords {
   /** How a board was powered and what was seen. */
   run(event: PowerEvent, seen: readonly (keyof PaperMessages & `observed.${string}`)[]): string {
     const { say } = this.speak;
-    const words = seen.map((one) => say(one)).join(", ");
+    const words = this.speak.list(seen.map((one) => say(one)));
     return say("run.line", { run: this.#feed(event), seen: words === "" ? say("run.notSeen") : words });
   }
 

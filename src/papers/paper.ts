@@ -23,6 +23,8 @@ export type Block =
   | { readonly block: "list"; readonly items: readonly string[]; readonly numbered: boolean }
   | { readonly block: "caution"; readonly items: readonly string[] }
   | PaperTable
+  /** where the pictures of the job stand, for whoever has them */
+  | { readonly block: "pictures"; readonly text: string }
   /** a square code that a phone reads, and what to do with it */
   | { readonly block: "code"; readonly content: string; readonly text: string };
 

@@ -38,6 +38,11 @@ function checksTaken({ entries }: Timeline): readonly CheckTaken[] {
   return [...taken.values()];
 }
 
+/** Volts of a board without power, taken for the hands' sake. */
+function provesDead({ event, entry }: Taken): boolean {
+  return event.mode === "dcv" && !entry.before.powered;
+}
+
 /** What a good board would have shown; null for a check under power, and where the circuit does not settle. */
 function goodAt(
   { event, entry }: Taken,
@@ -57,12 +62,12 @@ function isOff({ event }: Taken, good: MeterReading, { meter }: Predictor): bool
   return fits < slipLogLikelihood(check.mode, event.reading, meter) + BEYOND_SLIP;
 }
 
-/** @param bothOnly - only checks that were taken before and after */
+/** @param changesOnly - only checks that were taken before and after, volts that prove a board dead left out */
 export function readingsTable(
   timeline: Timeline,
   predictorFor: (bench: BenchState) => Predictor,
   words: PaperWords,
-  bothOnly = false,
+  changesOnly = false,
 ): PaperTable {
   const { say } = words.speak;
   const cell = (taken: Taken | null, good: MeterReading | null) => {
@@ -71,7 +76,7 @@ export function readingsTable(
     return `${words.reading(taken.event)}${off ? " *" : ""}`;
   };
   const rows = checksTaken(timeline)
-    .filter(({ before, after }) => !bothOnly || (before !== null && after !== null))
+    .filter(({ before, after }) => !changesOnly || (before !== null && after !== null && !provesDead(after)))
     .map((check) => {
       const { event, entry } = check.after ?? check.before ?? missing();
       const good = goodAt({ event, entry }, predictorFor);

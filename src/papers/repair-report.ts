@@ -57,6 +57,7 @@ export function repairReport(input: ReportInput, head: PaperHead, words: PaperWo
             text(say("sheet.firstAndLast")),
             text(say("sheet.off")),
           ]),
+      { block: "pictures", text: say("pictures") },
       heading(say("report.cautions")),
       {
         block: "caution",

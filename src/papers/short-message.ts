@@ -26,7 +26,7 @@ export function shortMessage(input: MessageInput, head: PaperHead, words: PaperW
     ...(verdict === null ? [] : [say(`verdict.${verdict}`)]),
     ...(found.length === 0
       ? [say("report.nothingFound")]
-      : [say("message.found", { faults: found.map(({ fault }) => words.fault(fault)).join("; ") })]),
+      : [say("message.found", { faults: speak.list(found.map(({ fault }) => words.fault(fault))) })]),
     ...input.done,
     ...(verdict === null ? offered(view, words) : [toPay(view, words)]),
   ];

@@ -81,7 +81,10 @@ function drawBlock(sheet: PdfSheet, block: Block): void {
     case "table":
       drawTable(sheet, block);
       return;
+    // drawn beside the head
     case "code":
+    // they lie with the page
+    case "pictures":
       return;
   }
 }

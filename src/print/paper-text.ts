@@ -25,6 +25,8 @@ function blockText(block: Block): string {
       return block.items.map((item) => `  ! ${item}\n`).join("");
     case "table":
       return `\n${tableText(block)}\n`;
+    case "pictures":
+      return "";
     case "code":
       return `${block.text}: ${block.content}\n`;
   }

@@ -13,6 +13,7 @@ const cell = z.union([text, z.strictObject({ decimal: text, text })]);
 const block = z.discriminatedUnion("block", [
   z.strictObject({ block: z.literal("heading"), text }),
   z.strictObject({ block: z.literal("text"), text }),
+  z.strictObject({ block: z.literal("pictures"), text }),
   z.strictObject({ block: z.literal("list"), items: texts, numbered: z.boolean() }),
   z.strictObject({ block: z.literal("caution"), items: texts }),
   z.strictObject({

@@ -40,7 +40,7 @@ async function accessProblems(page: Page): Promise<string[]> {
 }
 
 /** Targets under 48 px high, and anything that makes the page scroll sideways. */
-async function touchProblems(page: Page): Promise<string[]> {
+export async function touchProblems(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const targets = document.querySelectorAll<HTMLElement>(
       "button, a, select, summary, input:not([type=checkbox], [type=radio])",

@@ -1,9 +1,15 @@
-/** The job's money on the page: from the shop's terms to the quote that is accepted, the bill, and the board that comes back. */
+/**
+ * The job's money on the page: from the shop's terms to the quote that is accepted, the bill, and the board that comes back; and the papers
+ * of a job in every language.
+ */
+
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { parseBoard } from "../../src/board/parse-board.ts";
 import { storesOfCharge } from "../../src/board/stores-of-charge.ts";
+import { LANGUAGES } from "../../src/messages/language.ts";
+import { CLOSED_JOB } from "../../src/papers/closed-job.fixture.ts";
 import { SHIPPED } from "../../src/shipped/shipped.ts";
-import { answerCard, cardReady, inspect, takeIn } from "./bench-page.ts";
+import { answerCard, cardReady, inspect, takeIn, touchProblems } from "./bench-page.ts";
 import { servePage } from "./served-page.ts";
 
 let served: Awaited<ReturnType<typeof servePage>>;
@@ -93,9 +99,9 @@ describe("the job's money", () => {
       await page.getByRole("button", { name: "Back to the bench" }).click();
       await cardReady(page);
 
-      await page.goto(`${served.url}#/job/${id}/bill`);
+      await page.goto(`${served.url}#/job/${id}/papers/bill`);
       await page.getByRole("heading", { name: "Bill so far" }).waitFor();
-      const paid = page.locator(".money-lines tfoot tr").last().locator("td");
+      const paid = page.locator(".sheet-table tr").last().locator("td").last();
       // 120 is the price accepted, and a fifth of it the tax
       expect(await paid.textContent()).toBe("144.00");
       await page.getByText("The bench by the harbour").waitFor();
@@ -119,7 +125,7 @@ describe("the job's money", () => {
         job: id,
         reason: "missed-fault",
       });
-      await page.goto(`${served.url}#/job/${back}/bill`);
+      await page.goto(`${served.url}#/job/${back}/papers/bill`);
       await page.getByText("nothing is charged").waitFor();
       expect(await paid.textContent()).toBe("0.00");
       const quote = (await served.store.readJob(id))?.events.find((event) => event.do === "quote");
@@ -198,6 +204,69 @@ describe("the job's money", () => {
         .first()
         .waitFor();
       await inspect(page, "money-recheck-390");
+      await page.context().close();
+    },
+    JOB_MS,
+  );
+});
+
+/** A word that stands on each paper in each language and on no other language's. */
+const TITLES: Readonly<Record<string, readonly [string, string, string, string]>> = {
+  report: ["Repair report", "Informe de reparación", "मरम्मत रिपोर्ट", "تقرير الإصلاح"],
+  slip: ["Slip for the fitter", "Hoja para el montador", "फिटर के लिए पर्ची", "ورقة للمركب"],
+  sheet: ["Bench sheet", "Hoja de banco", "बेंच शीट", "ورقة القياس"],
+  quote: ["Quote", "Presupuesto", "कोटेशन", "عرض سعر"],
+  bill: ["Bill", "Factura", "बिल", "فاتورة"],
+};
+
+describe("the papers of a job", () => {
+  it(
+    "are shown in every language without overflow, copied, and saved as PDF",
+    async () => {
+      const { log, ...header } = CLOSED_JOB;
+      const events = log.map((event, at) => ({ ...event, id: `e${at}` }));
+      // A job file's content, as a test hands it to a store that never judges it.
+      await served.store.createJob({
+        id: "paper",
+        title: "Greenhouse 17",
+        header,
+        events,
+        practice: null,
+      } as never);
+      const page = await served.phone();
+      await page.goto(`${served.url}#/job/paper/papers/report`);
+      for (const [at, { language, direction }] of LANGUAGES.entries())
+        for (const [kind, titles] of Object.entries(TITLES)) {
+          await page.getByRole("combobox", { name: "Paper" }).selectOption(kind);
+          await page.getByLabel("Language").selectOption(language);
+          await page.getByRole("heading", { name: titles[at] ?? "", exact: true, level: 1 }).waitFor();
+          expect(await page.locator(".sheet").getAttribute("dir")).toBe(direction);
+          for (const width of [390, 1366]) {
+            await page.setViewportSize({ width, height: 900 });
+            if (kind === "report") await inspect(page, `paper-${kind}-${language}-${width}`);
+            else expect(await touchProblems(page), `${kind} ${language} ${width}`).toEqual([]);
+          }
+        }
+      const saved = page.waitForEvent("download");
+      await page.getByRole("button", { name: "Save as PDF" }).click();
+      expect((await saved).suggestedFilename()).toBe("bill-ar.pdf");
+
+      await page.getByLabel("Language").selectOption("en");
+      await page.getByRole("combobox", { name: "Paper" }).selectOption("report");
+      await page.getByLabel("Terms of warranty").fill("Ninety days on parts and work.");
+      await page.getByText("Ninety days on parts and work.").last().waitFor();
+      await page.getByRole("combobox", { name: "Paper" }).selectOption("label");
+      await page.getByRole("img", { name: /^Scan to open the job: http.*#\/job\/paper$/ }).waitFor();
+      await inspect(page, "paper-label-1366");
+      await page.setViewportSize({ width: 390, height: 844 });
+      await inspect(page, "paper-label-390");
+      await page.getByRole("combobox", { name: "Paper" }).selectOption("message");
+      await page.getByText("The board is repaired.").waitFor();
+      await page.getByRole("button", { name: "Copy the text" }).click();
+      await page.getByText("Copied.").waitFor();
+      await inspect(page, "paper-message-390");
+      await page.emulateMedia({ media: "print" });
+      expect(await page.getByRole("button", { name: "Copy the text" }).isVisible()).toBe(false);
       await page.context().close();
     },
     JOB_MS,

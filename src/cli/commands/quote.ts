@@ -1,7 +1,8 @@
 import type { Command } from "commander";
 import { assess } from "../../job/assess.ts";
 import { moneyView } from "../../job/money-view.ts";
-import { paperCatalogue, paperSpeaker } from "../../messages/paper-catalogue.ts";
+import { paperCatalogue } from "../../messages/paper-catalogue.ts";
+import { paperSpeaker } from "../../messages/paper-speaker.ts";
 import type { Finish, Io } from "../io.ts";
 import { addPaperOptions, givePaper, type PaperOptions } from "../paper/give-paper.ts";
 import { moneyPaper } from "../paper/money-paper.ts";

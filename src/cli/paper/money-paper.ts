@@ -1,6 +1,6 @@
 /** The shop's own side of a job's money: spent, expected, when to stop, what remains. Not for the customer, and in the shop's language. */
 import type { MoneyView, ToGoView } from "../../job/money-view-shape.ts";
-import type { PaperSpeaker } from "../../messages/paper-catalogue.ts";
+import type { PaperSpeaker } from "../../messages/paper-speaker.ts";
 import { heading } from "../../papers/head-facts.ts";
 import { money } from "../../papers/money-papers.ts";
 import type { Block, Cell, Paper } from "../../papers/paper.ts";

@@ -3,7 +3,13 @@ import { useId } from "react";
 import type { Block, Paper, PaperTable } from "../../wire/paper-api.ts";
 import { SquareCode } from "./square-code.tsx";
 
-export function PaperView({ paper }: { readonly paper: Paper }) {
+interface Props {
+  readonly paper: Paper;
+  /** addresses of the job's pictures */
+  readonly pictures: readonly string[];
+}
+
+export function PaperView({ paper, pictures }: Props) {
   return (
     <article className="sheet" lang={paper.language} dir={paper.direction} aria-label={paper.title}>
       <h1 dir="auto">{paper.title}</h1>
@@ -21,13 +27,13 @@ export function PaperView({ paper }: { readonly paper: Paper }) {
       )}
       {paper.blocks.map((block, at) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: blocks of one paper keep their order
-        <BlockView key={at} block={block} />
+        <BlockView key={at} block={block} pictures={pictures} />
       ))}
     </article>
   );
 }
 
-function BlockView({ block }: { readonly block: Block }) {
+function BlockView({ block, pictures }: { readonly block: Block; readonly pictures: readonly string[] }) {
   switch (block.block) {
     case "heading":
       return <h2>{block.text}</h2>;
@@ -55,6 +61,19 @@ function BlockView({ block }: { readonly block: Block }) {
       );
     case "table":
       return <TableView table={block} />;
+    case "pictures":
+      return pictures.length === 0 ? null : (
+        <>
+          <h2>{block.text}</h2>
+          <ul className="sheet-pictures">
+            {pictures.map((address, at) => (
+              <li key={address}>
+                <img src={address} alt={`${block.text}, ${at + 1}`} />
+              </li>
+            ))}
+          </ul>
+        </>
+      );
     case "code":
       return <SquareCode content={block.content} text={block.text} />;
   }

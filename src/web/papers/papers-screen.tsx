@@ -22,9 +22,6 @@ const KINDS: readonly { readonly kind: PaperKind; readonly words: string }[] = [
   { kind: "bill", words: "Bill" },
 ];
 
-/** With pictures from arrival: who fits or owns the board sees how it was. */
-const WITH_PICTURES: ReadonlySet<PaperKind> = new Set(["report", "slip"]);
-
 interface Props {
   readonly id: string;
   readonly kind: PaperKind;
@@ -57,6 +54,8 @@ interface PapersProps {
 function Papers({ open, kind, choice, onChoose }: PapersProps) {
   const [to, setTo] = useState("");
   const [number, setNumber] = useState("");
+  const [pictures, setPictures] = useState<readonly string[]>([]);
+  useEffect(() => void picturesOf(open.id).then(({ kept }) => setPictures(kept)), [open.id]);
   const { paper, problem } = usePaper(open, kind, choice, to, number);
   return (
     <div className="paper-screen">
@@ -66,7 +65,11 @@ function Papers({ open, kind, choice, onChoose }: PapersProps) {
           Back to the bench
         </button>
       </nav>
-      <form className="paper-form not-printed" onSubmit={(event) => event.preventDefault()}>
+      <form
+        className="paper-form not-printed"
+        aria-label="Which paper"
+        onSubmit={(event) => event.preventDefault()}
+      >
         <label className="entry">
           Paper
           <select value={kind} onChange={(event) => go(`#/job/${open.id}/papers/${event.target.value}`)}>
@@ -141,8 +144,11 @@ function Papers({ open, kind, choice, onChoose }: PapersProps) {
         </p>
       )}
       <main className={`paper paper-${choice.size}`}>
-        {paper === null ? <p role="status">Working it out…</p> : <PaperView paper={paper} />}
-        {paper !== null && WITH_PICTURES.has(kind) && <Pictures job={open.id} />}
+        {paper === null ? (
+          <p role="status">Working it out…</p>
+        ) : (
+          <PaperView paper={paper} pictures={pictures} />
+        )}
       </main>
     </div>
   );
@@ -197,19 +203,4 @@ function usePaper(
     };
   }, [make, kind, language, warranty, to, number, shop, title, practice, id]);
   return made;
-}
-
-function Pictures({ job }: { readonly job: string }) {
-  const [shown, setShown] = useState<readonly string[]>([]);
-  useEffect(() => void picturesOf(job).then(({ kept }) => setShown(kept)), [job]);
-  if (shown.length === 0) return null;
-  return (
-    <ul className="sheet-pictures">
-      {shown.map((address, at) => (
-        <li key={address}>
-          <img src={address} alt={`The board as taken, ${at + 1}`} />
-        </li>
-      ))}
-    </ul>
-  );
 }
