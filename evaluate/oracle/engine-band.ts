@@ -121,5 +121,5 @@ export function bandOf(check: ColdCheck, rows: readonly FaultPrior[], predictor:
 
 function chanceOf(check: ColdCheck, prediction: MeterReading, above: number): number {
   if (check.mode === "continuity") return 1 - above;
-  return check.mode === "farads" ? (prediction.shown === "OL" ? 1 : 0) : above;
+  return check.mode === "farads" ? (prediction.hiddenChance ?? 0) : above;
 }

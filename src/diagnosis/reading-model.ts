@@ -167,15 +167,32 @@ function goodLog(
   prediction: MeterReading,
 ): number {
   const interval = readingInterval(mode, reading, scale, meter);
-  if (mode === "farads" && prediction.shown === "OL") return reading === "OL" ? 0 : Number.NEGATIVE_INFINITY;
-  if (interval === null)
-    return logNormalDensity((scale.at(reading as number) - mean) / deviation) - Math.log(deviation);
-  const [low, high] = interval;
+  if (mode === "farads") {
+    const hidden = prediction.hiddenChance ?? (prediction.shown === "OL" ? 1 : 0);
+    const seen = Math.log1p(-hidden) + seenLog(reading, interval, mean, deviation, scale);
+    return reading === "OL" ? logAdd(Math.log(hidden), seen) : seen;
+  }
+  if (interval === null) return seenLog(reading, interval, mean, deviation, scale);
+  const [low] = interval;
   if (mode === "diode" && reading === "OL" && low > M.lowLimitVolts)
     return Math.log(
       (1 - M.lowLimitShare) * normalTail((low - mean) / deviation) +
         M.lowLimitShare * normalTail((M.lowLimitVolts - mean) / deviation),
     );
+  return seenLog(reading, interval, mean, deviation, scale);
+}
+
+/** Of a number its density, of a coarse answer the chance of its stretch. */
+function seenLog(
+  reading: Reading,
+  interval: readonly [number, number] | null,
+  mean: number,
+  deviation: number,
+  scale: Scale,
+): number {
+  if (interval === null)
+    return logNormalDensity((scale.at(reading as number) - mean) / deviation) - Math.log(deviation);
+  const [low, high] = interval;
   const above = low === Number.NEGATIVE_INFINITY ? 1 : normalTail((low - mean) / deviation);
   const beyond = high === Number.POSITIVE_INFINITY ? 0 : normalTail((high - mean) / deviation);
   return Math.log(Math.max(0, above - beyond));

@@ -5,7 +5,7 @@ import type { ComplexValues } from "../numeric/sparse-lu-complex.ts";
 import { assumedFarads, restsOn } from "./assumed-spread.ts";
 import type { ColdCheck, MeterReading, NotSolved } from "./prediction.ts";
 import { type Probing, whyUnsolved } from "./probing.ts";
-import { FARADS_HERTZ, FARADS_LEAST_OHMS } from "./ranges.ts";
+import { FARADS_HERTZ, FARADS_LEAST_OHMS, faradsHiddenBy } from "./ranges.ts";
 
 /** How meters differ in farads, and what stands beside every capacitance (from memory). */
 const FARADS_METERS = {
@@ -61,6 +61,7 @@ export function readFarads(probing: Probing, check: ColdCheck, values: Values): 
     spread: Math.hypot(seenSpread, Math.sqrt(assumed.variance)),
     alike,
     common: 0,
+    hiddenChance: faradsHiddenBy(settled.raw),
     restsOn: restsOn(probing.circuit, assumed, seenSpread, 1),
     perVolt: found.perVolt,
   };

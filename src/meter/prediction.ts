@@ -20,6 +20,7 @@ export interface ColdCheck {
  * For ohms both deviations are steep: as a share of `raw` they are the deviation of the logarithm.
  * `centre` (same unit) is where the readings of unknown meters lie: `raw` is what the one meter of the job file shows, whose open
  * voltage and source a real one need not have.
+ * `hiddenChance` is, in farads, the chance that a meter of unknown make shows OL for the ohms beside; left out: as `shown` says.
  * `common` is the share of that deviation (same unit) which all readings of this meter and room have in common: a meter that reads
  * high reads high everywhere.
  */
@@ -31,6 +32,7 @@ export interface MeterReading {
   readonly spread: number;
   readonly common: number;
   readonly alike: number;
+  readonly hiddenChance?: number;
   /** references of assumed parts that make much of the spread, weightiest first */
   readonly restsOn: readonly string[];
 }

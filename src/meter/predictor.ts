@@ -11,7 +11,7 @@ import { faradsOf } from "./capacitance.ts";
 import { OTHER_METERS } from "./other-meters.ts";
 import type { ColdCheck, MakePredictor, MeterReading, Prediction, Predictor } from "./prediction.ts";
 import { type Probed, Probing } from "./probing.ts";
-import { FARADS_LEAST_OHMS, voltsAt } from "./ranges.ts";
+import { FARADS_LEAST_OHMS, faradsHiddenBy, voltsAt } from "./ranges.ts";
 import type { MeterSettings } from "./settings.ts";
 import { type Settled, type State, settledState, solveState } from "./settled-state.ts";
 import { differ, movedReading, readingOf, SILENT_SHARE, silentVolts } from "./shown.ts";
@@ -29,8 +29,12 @@ const EXACT_SHIFT_VOLTS = 1e-8;
 const RESIDUAL_SHARE = 0.2;
 /** Share of the way to the line between a capacitance and OL that the settled ohms may come without being asked. */
 const LINE_SHARE = 0.5;
+/** The same where some meters show it and others do not: there is no one line. */
+const BETWEEN_LINES_SHARE = 0.1;
 /** ln of the factor within which the line is asked exactly. */
 const NEAR_THE_LINE = 0.7;
+/** Chances of OL as near as this are the same answer. */
+const HIDDEN_ALIKE = 0.02;
 class BoardPredictor implements Predictor {
   readonly board: Board;
   readonly bench: BenchState;
@@ -256,17 +260,21 @@ class BoardPredictor implements Predictor {
     const { settled } = state;
     if (settled === null) return true;
     const toTheLine = Math.abs(settled.volts - voltsAt(settled.range, FARADS_LEAST_OHMS));
-    const moved = this.#movedVolts(inOhms, settled, settledCore, candidate, LINE_SHARE * toTheLine);
+    const hidden = before.hiddenChance ?? 0;
+    const share = hidden > 0 && hidden < 1 ? BETWEEN_LINES_SHARE : LINE_SHARE;
+    const moved = this.#movedVolts(inOhms, settled, settledCore, candidate, share * toTheLine);
     if (moved === "unsolved") return true;
     let ohms = moved === "nowhere" ? settled.raw : this.probing.rawOf(inOhms, settled, moved);
-    if (moved !== "nowhere" && Math.abs(Math.log(ohms / FARADS_LEAST_OHMS)) < NEAR_THE_LINE) {
+    const nearLine = Math.abs(Math.log(ohms / FARADS_LEAST_OHMS)) < NEAR_THE_LINE;
+    if (moved !== "nowhere" && (nearLine || faradsHiddenBy(ohms) !== hidden)) {
       const exact = this.#settledIn(inOhms, [...core, candidate]).state.settled;
       if (exact === null) return true;
       ohms = exact.raw;
     }
     const shownAfter = ohms >= FARADS_LEAST_OHMS;
     if (shownAfter !== (before.shown !== "OL")) return true;
-    if (!shownAfter) return false;
+    if (Math.abs(faradsHiddenBy(ohms) - hidden) > HIDDEN_ALIKE) return true;
+    if (hidden === 1) return false;
     const allowed = SILENT_SHARE * before.spread;
     if (faradsBound(this.probing.circuit, values, perVolt, candidate) <= allowed) return false;
     const raw = faradsOf(this.probing, check, this.probing.circuit.withFaults([...core, candidate]));

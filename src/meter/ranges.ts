@@ -25,6 +25,16 @@ const DIODE_OPEN_SHARE = 0.95;
 export const FARADS_HERTZ = 100;
 export const FARADS_LEAST_OHMS = 1000;
 
+/** Where real meters stop showing a capacitance for the ohms beside it, one here, another there (from memory). */
+const FARADS_STOP_OHMS = { first: 300, last: 3000 } as const;
+
+/** The chance that a meter of unknown make shows OL in farads with so many settled ohms beside the capacitance. */
+export function faradsHiddenBy(ohms: number): number {
+  const { first, last } = FARADS_STOP_OHMS;
+  if (ohms <= first) return 1;
+  return ohms >= last ? 0 : Math.log(last / ohms) / Math.log(last / first);
+}
+
 const known = new WeakMap<MeterSettings, Map<ColdMode, readonly Range[]>>();
 
 /**
