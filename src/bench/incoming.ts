@@ -22,12 +22,6 @@ export function baselineOf(entries: readonly Entry[], part: string): readonly In
   return lastOfEach(entries.slice(fits(fitted) + 1, fitted), part);
 }
 
-/** The readings of a part that is still to go in, the last of each pair of pins. */
-export function readInHand(entries: readonly Entry[], part: string): readonly IncomingEvent[] {
-  const fitted = entries.findLastIndex(({ event }) => event.do === "replace" && event.part === part);
-  return lastOfEach(entries.slice(fitted + 1), part);
-}
-
 function lastOfEach(entries: readonly Entry[], part: string): readonly IncomingEvent[] {
   const last = new Map<string, IncomingEvent>();
   for (const { event } of entries)

@@ -2,7 +2,8 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { ran, refusal } from "./ran.fixture.ts";
-import { type Folder, freshFolder, SMALL_JOB } from "./small-job.fixture.ts";
+import { run } from "./run.ts";
+import { capturedIo, type Folder, freshFolder, SMALL_JOB } from "./small-job.fixture.ts";
 
 let folder: Folder;
 let job: string;
@@ -98,6 +99,19 @@ describe("catalogue", () => {
     expect(lines).toHaveLength(501);
     expect(lines[0]).toBe('line 9 (part 7): volts: "600A": expected voltage in V');
     expect(lines.at(-1)).toBe("20000 rows: 19500 can be read, 500 cannot");
+
+    // a person sees it go on, and what it takes; a script reads that in the answer
+    const io = { ...capturedIo(), isTerminal: true };
+    expect(await run(["catalogue", "check", file], io)).toBe(2);
+    expect(io.said.err).toMatch(
+      /\r250 of 20000 rows read[\s\S]*\r20000 of 20000 rows read, \d+ MB of memory in use\n$/,
+    );
+    const into = join(folder.path, "stock.csv");
+    const told = JSON.parse((await ran("catalogue", "import", file, "--into", into, "--json")).out);
+    expect(told).toMatchObject({ rows: 20_000, new: 19_500, written: false });
+    expect(told.refused).toHaveLength(500);
+    expect(told.memoryMegabytes).toBeGreaterThan(10);
+    expect(existsSync(into)).toBe(false);
   });
 
   it("import takes in all rows or none, and a dry run writes nothing", async () => {

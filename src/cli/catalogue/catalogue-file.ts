@@ -1,14 +1,18 @@
 /** A catalogue file on disk. */
 import type { CatalogueType, StockLine } from "../../parts/catalogue.ts";
-import { allRows, type CatalogueText, readCatalogueText } from "../../parts/catalogue-text.ts";
+import { allRows, type CatalogueText, type RowsRead, readCatalogueText } from "../../parts/catalogue-text.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import { readText } from "../read-file.ts";
 
 /** Reads every row of a file; a problem names the file. See `readCatalogueText`. */
-export function readCatalogueFile(file: string, known: readonly CatalogueType[] = []): Parsed<CatalogueText> {
+export function readCatalogueFile(
+  file: string,
+  known: readonly CatalogueType[] = [],
+  told?: RowsRead,
+): Parsed<CatalogueText> {
   const text = readText(file);
   if (!text.ok) return text;
-  const read = readCatalogueText(text.value, known);
+  const read = readCatalogueText(text.value, known, told);
   return read.ok ? read : { ok: false, problem: `${file}: ${read.problem}` };
 }
 

@@ -1,12 +1,14 @@
 import { existsSync, realpathSync } from "node:fs";
 import type { Command } from "commander";
+import type { CatalogueType } from "../../parts/catalogue.ts";
 import { type Fate, takeIn } from "../../parts/catalogue-import.ts";
 import { COLUMNS } from "../../parts/catalogue-rows.ts";
 import { type CatalogueText, catalogueText } from "../../parts/catalogue-text.ts";
 import { STANDARD_LINES } from "../../parts/standard-types.ts";
+import type { Parsed } from "../../units/outcome.ts";
 import { answerText } from "../answer-text.ts";
 import { loadCatalogue, readCatalogueFile } from "../catalogue/catalogue-file.ts";
-import { BAD_INPUT, DONE, type Finish, type Io, refuse, whileTold } from "../io.ts";
+import { BAD_INPUT, DONE, type Finish, type Io, refuse } from "../io.ts";
 import { DATA_HELP, keptDrawer } from "../kept-shop.ts";
 import { replaceFile } from "../replace-file.ts";
 
@@ -60,10 +62,17 @@ interface ImportOptions {
 
 const BYTES_PER_MB = 1e6;
 
-/** What reading a large file took: said on standard error, where it is in nobody's way. */
-function tellSize(io: Io, read: CatalogueText): void {
-  const megabytes = Math.round(process.memoryUsage().rss / BYTES_PER_MB);
-  io.err(`${read.rows} rows read, ${megabytes} MB of memory in use\n`);
+/** The rows of a file, told as they are read, and what that took: on standard error, where it is in nobody's way. */
+function readTold(io: Io, file: string, known: readonly CatalogueType[] = []): Parsed<CatalogueText> {
+  if (!io.isTerminal) return readCatalogueFile(file, known);
+  const read = readCatalogueFile(file, known, (done, of) => io.err(`\r${done} of ${of} rows read`));
+  if (read.ok) io.err(`, ${megabytesInUse()} MB of memory in use\n`);
+  return read;
+}
+
+/** Memory of this process, for a script as well. */
+function megabytesInUse(): number {
+  return Math.round(process.memoryUsage().rss / BYTES_PER_MB);
 }
 
 function refusedText(read: CatalogueText): string {
@@ -75,11 +84,10 @@ function refusedText(read: CatalogueText): string {
 }
 
 function check(file: string, json: boolean, io: Io): number {
-  const read = whileTold(io, () => readCatalogueFile(file));
+  const read = readTold(io, file);
   if (!read.ok) return refuse(io, read.problem);
   const { rows, lines, refused } = read.value;
-  if (io.isTerminal) tellSize(io, read.value);
-  if (json) io.out(answerText({ rows, read: lines.length, refused }));
+  if (json) io.out(answerText({ rows, read: lines.length, refused, memoryMegabytes: megabytesInUse() }));
   else
     io.out(`${refusedText(read.value)}${rows} rows: ${lines.length} can be read, ${refused.length} cannot\n`);
   return refused.length === 0 ? DONE : BAD_INPUT;
@@ -89,9 +97,8 @@ function importRows(file: string, options: ImportOptions, io: Io): number {
   const before = existsSync(options.into) ? loadCatalogue(options.into) : { ok: true as const, value: [] };
   if (!before.ok) return refuse(io, `${before.problem}; nothing was imported`);
   const inStock = before.value.map(({ type }) => type);
-  const read = whileTold(io, () => readCatalogueFile(file, inStock));
+  const read = readTold(io, file, inStock);
   if (!read.ok) return refuse(io, read.problem);
-  if (io.isTerminal) tellSize(io, read.value);
   const { lines, refused, rows } = read.value;
   const { rows: taken, stock } = takeIn(
     before.value,
@@ -122,6 +129,7 @@ function importRows(file: string, options: ImportOptions, io: Io): number {
         changed: count("changed"),
         same: count("same"),
         refused,
+        memoryMegabytes: megabytesInUse(),
         written,
         lines: told,
       }),

@@ -1,6 +1,6 @@
 /** A replacement done: what was fitted, out of the drawer or bought, what it cost, and whether it was new or pulled. */
 import { useEffect, useRef, useState } from "react";
-import type { ActionView } from "../../wire/bench-view.ts";
+import type { ActionView, CardView } from "../../wire/bench-view.ts";
 import type { OfferAnswer } from "../../wire/fit-view.ts";
 import { field, happened, type KeptEvent, type Outcome } from "../job-event.ts";
 import { AtHand } from "./at-hand.tsx";
@@ -27,15 +27,14 @@ function readIncoming({ view }: PartFit, part: string): readonly KeptEvent[] {
   );
 }
 
-export function ReplaceForm({ card, view, hands, disabled, fit }: AnswerProps) {
+/** What is fitted, as far as it is chosen or typed. */
+function useFitted(card: CardView, fit: PartFit) {
   const [chosen, setChosen] = useState<OfferAnswer | null>(null);
   const [name, setName] = useState(field(card.action, "with") ?? "");
   const [price, setPrice] = useState(
     field(card.action, "price") ?? (card.money > 0 ? String(card.money) : ""),
   );
   const [used, setUsed] = useState(card.action.used === true);
-  const amount = Number(price.replace(",", "."));
-  const wrong = price.trim() !== "" && !(Number.isFinite(amount) && amount >= 0);
   const touched = useRef(false);
   const planned = fit.view?.atHand.find((offer) => isPlanned(card.action, offer)) ?? null;
   useEffect(() => {
@@ -50,54 +49,36 @@ export function ReplaceForm({ card, view, hands, disabled, fit }: AnswerProps) {
     setUsed(offer.used);
     setPrice(offer.price === null ? "" : String(offer.price));
   };
+  const amount = Number(price.replace(",", "."));
+  const wrong = price.trim() !== "" && !(Number.isFinite(amount) && amount >= 0);
+  const outcome: Outcome = {
+    ...(name.trim() === "" ? {} : { with: name.trim() }),
+    ...(price.trim() === "" ? {} : { price: amount }),
+    ...(used ? { used: true } : {}),
+    ...(chosen === null ? {} : { from: fromOf(chosen) }),
+  };
+  return { chosen, name, price, used, wrong, outcome, choose, setName, setPrice, setUsed };
+}
+
+export function ReplaceForm({ card, view, hands, disabled, fit }: AnswerProps) {
+  const fitted = useFitted(card, fit);
+  const { chosen, used, wrong } = fitted;
   const illegible = fit.view?.reads.some(({ problem }) => problem !== null) ?? false;
   const done = () => {
     const before = readIncoming(fit, field(card.action, "part") ?? "");
     // they are in the log now; the next part has readings of its own
     if (before.length > 0) fit.type({ ...fit.typed, incoming: {} });
-    hands.done(
-      { do: card.action.do, part: card.action.part },
-      {
-        ...(name.trim() === "" ? {} : { with: name.trim() }),
-        ...(price.trim() === "" ? {} : { price: amount }),
-        ...(used ? { used: true } : {}),
-        ...(chosen === null ? {} : { from: fromOf(chosen) }),
-      },
-      before,
-    );
+    hands.done({ do: card.action.do, part: card.action.part }, fitted.outcome, before);
   };
   return (
     <div className="replace">
-      <AtHand offers={fit.view?.atHand ?? []} chosen={chosen} currency={view.currency} onChoose={choose} />
-      <div className="entry">
-        <label htmlFor="fitted">What is fitted, as it is marked</label>
-        <input
-          id="fitted"
-          autoComplete="off"
-          autoCapitalize="off"
-          value={name}
-          disabled={chosen !== null}
-          onChange={(event) => setName(event.target.value)}
-        />
-        <label htmlFor="price">Paid for it, {view.currency}</label>
-        <input
-          id="price"
-          inputMode="decimal"
-          autoComplete="off"
-          value={price}
-          aria-invalid={wrong}
-          onChange={(event) => setPrice(event.target.value)}
-        />
-        <label className="tick">
-          <input
-            type="checkbox"
-            checked={used}
-            disabled={chosen !== null}
-            onChange={(event) => setUsed(event.target.checked)}
-          />
-          Pulled from a donor board
-        </label>
-      </div>
+      <AtHand
+        offers={fit.view?.atHand ?? []}
+        chosen={chosen}
+        currency={view.currency}
+        onChoose={fitted.choose}
+      />
+      <FittedFields fitted={fitted} currency={view.currency} />
       {chosen !== null && (
         <p role="status" className="aside">
           Done takes one {chosen.name} out of the drawer; undo puts it back.
@@ -114,6 +95,46 @@ export function ReplaceForm({ card, view, hands, disabled, fit }: AnswerProps) {
       >
         Done
       </button>
+    </div>
+  );
+}
+
+interface FieldsProps {
+  readonly fitted: ReturnType<typeof useFitted>;
+  readonly currency: string;
+}
+
+function FittedFields({ fitted, currency }: FieldsProps) {
+  const { chosen, name, price, used, wrong } = fitted;
+  return (
+    <div className="entry">
+      <label htmlFor="fitted">What is fitted, as it is marked</label>
+      <input
+        id="fitted"
+        autoComplete="off"
+        autoCapitalize="off"
+        value={name}
+        disabled={chosen !== null}
+        onChange={(event) => fitted.setName(event.target.value)}
+      />
+      <label htmlFor="price">Paid for it, {currency}</label>
+      <input
+        id="price"
+        inputMode="decimal"
+        autoComplete="off"
+        value={price}
+        aria-invalid={wrong}
+        onChange={(event) => fitted.setPrice(event.target.value)}
+      />
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={used}
+          disabled={chosen !== null}
+          onChange={(event) => fitted.setUsed(event.target.checked)}
+        />
+        Pulled from a donor board
+      </label>
     </div>
   );
 }
