@@ -54,6 +54,15 @@ describe("a board file changed by hand", () => {
     ).toBeNull();
   });
 
+  it("takes what good ones read along to a new name, and loses it with its place", () => {
+    const read = { mode: "ohms", red: "R1.2", black: "NBUS", reading: 1000, spread: 0, count: 1 };
+    const withRead = { ...content, references: [read] };
+    const renamed = done(rename(done(rename(withRead, "R1", "R101")), "NBUS", "GND_P"));
+    expect(renamed.references).toEqual([{ ...read, red: "R101.2", black: "GND_P" }]);
+    expect(done(removePart(withRead, "R1")).references).toEqual([]);
+    expect(done(removePart(withRead, "R2")).references).toEqual([read]);
+  });
+
   it("moves one pin to another net and leaves the others", () => {
     const changed = board(done(rewire(content, "R1.2", "NBUS")));
     expect([...(changed.parts.get("R1")?.pins ?? [])]).toEqual([

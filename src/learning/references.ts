@@ -1,6 +1,5 @@
 /** Readings of good boards, pooled: mean and spread on the scale of the mode, and how many they are. */
 import type { ReferenceReading } from "../board/board.ts";
-import type { Lesson } from "./lesson.ts";
 
 export type GoodReading = Pick<ReferenceReading, "mode" | "red" | "black" | "reading">;
 
@@ -48,7 +47,9 @@ export function pooledReferences(
 }
 
 /** What good boards beside those of the jobs read, by the board's name. */
-export function referencesOf(lessons: readonly Lesson[]): Map<string, readonly ReferenceReading[]> {
+export function referencesOf(
+  lessons: readonly { readonly boardName: string; readonly good: readonly GoodReading[] }[],
+): Map<string, readonly ReferenceReading[]> {
   const readings = new Map<string, GoodReading[]>();
   for (const { boardName, good } of lessons)
     if (good.length > 0) readings.set(boardName, [...(readings.get(boardName) ?? []), ...good]);

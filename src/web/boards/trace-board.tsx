@@ -14,30 +14,10 @@ interface Props {
 }
 
 export function TraceBoard({ fileName, text, onDone }: Props) {
-  const engine = useEngine();
-  const [name, setName] = useState(fileName.replace(/\.[A-Za-z_]+$/, ""));
-  const [supply, setSupply] = useState<SupplyTyped>(UNTYPED);
-  const [mapped, setMapped] = useState<Readonly<Record<string, MappedPins | null>>>({});
-  const [asked, setAsked] = useState<Asked>(NOTHING);
-  const [traced, setTraced] = useState<TracedFile | null>(null);
-  const [problem, setProblem] = useState<string | null>(null);
-  useEffect(() => {
-    if (engine === null) return;
-    let wanted = true;
-    const answers: TraceAnswers = { name: name.trim(), supply: supplyOf(supply), zero: supply.zero, mapped };
-    engine.trace(text, answers).then(
-      (found) => {
-        if (!wanted) return;
-        setTraced(found);
-        setAsked((before) => moreAsked(before, found.unmapped));
-        setProblem(null);
-      },
-      (error: Error) => wanted && setProblem(`${fileName}: ${error.message}`),
-    );
-    return () => {
-      wanted = false;
-    };
-  }, [engine, text, fileName, name, supply, mapped]);
+  const { name, setName, supply, setSupply, mapped, setMapped, asked, traced, problem } = useTrace(
+    fileName,
+    text,
+  );
   const keep = async (content: Readonly<Record<string, unknown>>) => {
     const id = newBoardId();
     await keepOwnBoard({ id, title: String(content.name), board: content, outcomes: {} });
@@ -89,6 +69,35 @@ export function TraceBoard({ fileName, text, onDone }: Props) {
       </button>
     </section>
   );
+}
+
+/** The file read again with every answer. */
+function useTrace(fileName: string, text: string) {
+  const engine = useEngine();
+  const [name, setName] = useState(fileName.replace(/\.[A-Za-z_]+$/, ""));
+  const [supply, setSupply] = useState<SupplyTyped>(UNTYPED);
+  const [mapped, setMapped] = useState<Readonly<Record<string, MappedPins | null>>>({});
+  const [asked, setAsked] = useState<Asked>(NOTHING);
+  const [traced, setTraced] = useState<TracedFile | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  useEffect(() => {
+    if (engine === null) return;
+    let wanted = true;
+    const answers: TraceAnswers = { name: name.trim(), supply: supplyOf(supply), zero: supply.zero, mapped };
+    engine.trace(text, answers).then(
+      (found) => {
+        if (!wanted) return;
+        setTraced(found);
+        setAsked((before) => moreAsked(before, found.unmapped));
+        setProblem(null);
+      },
+      (error: Error) => wanted && setProblem(`${fileName}: ${error.message}`),
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [engine, text, fileName, name, supply, mapped]);
+  return { name, setName, supply, setSupply, mapped, setMapped, asked, traced, problem };
 }
 
 type Asked = ReadonlyMap<string, TracedFile["unmapped"][number]>;
