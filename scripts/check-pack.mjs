@@ -7,7 +7,14 @@ import { promisify } from "node:util";
 import { innerNpmEnvironment, npmCommand, ROOT, runScript, SetupError } from "./setup.mjs";
 
 const execute = promisify(execFile);
-const MUST_HOLD = ["dist/cli.mjs", "dist/server.mjs", "dist/web/index.html", "README.md", "LICENSE"];
+const MUST_HOLD = [
+  "dist/cli.mjs",
+  "dist/server.mjs",
+  "dist/web/index.html",
+  "dist/web/service-worker.js",
+  "README.md",
+  "LICENSE",
+];
 
 async function npm(args, cwd) {
   const { command, first, shell } = npmCommand();

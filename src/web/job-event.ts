@@ -10,8 +10,21 @@ export type Outcome = Readonly<Record<string, unknown>>;
 /** Of these `at` names places, not the time. */
 const PLACES_IN_AT = new Set(["clip", "unclip", "power"]);
 
+/** A UUID of version 4 (RFC 9562, 5.4), made here: over plain http from another machine the browser's own maker of them is not there. */
 export function newId(): string {
-  return crypto.randomUUID();
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  bytes[6] = ((bytes[6] ?? 0) & 0x0f) | 0x40;
+  bytes[8] = ((bytes[8] ?? 0) & 0x3f) | 0x80;
+  const digits = Array.from(bytes, (byte) => byte.toString(16).padStart(2, "0")).join("");
+  return [
+    [0, 8],
+    [8, 12],
+    [12, 16],
+    [16, 20],
+    [20, 32],
+  ]
+    .map(([from, to]) => digits.slice(from, to))
+    .join("-");
 }
 
 /**

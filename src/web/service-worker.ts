@@ -3,7 +3,7 @@
  * bench computer. Answers of the server are not kept here; jobs and what waits to be sent are in the page's own store.
  */
 
-/** The worker's global, as this file needs it: the types of the page's own global stand in the way. */
+// The worker's global, as this file needs it: the types of the page's own global stand in the way.
 const worker = globalThis as unknown as {
   readonly location: Location;
   readonly clients: { claim(): Promise<void> };

@@ -18,7 +18,7 @@ import { drawer, dropRefused, keepEvents, keepNews, openJob, type Sent, type Syn
 import { listen, listenBack } from "./stream.ts";
 import { useEngine } from "./use-engine.ts";
 
-const RETRY_MS = 5_000;
+const RETRY_MS = 2_000;
 /** Progress is shown for anything longer. */
 const PROGRESS_MS = 500;
 

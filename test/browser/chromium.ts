@@ -22,7 +22,8 @@ export function findChromium(): string {
   return found;
 }
 
-export function launchChromium(): Promise<Browser> {
+/** @param more - switches for one test alone */
+export function launchChromium(more: readonly string[] = []): Promise<Browser> {
   return chromium.launch({
     executablePath: findChromium(),
     headless: true,
@@ -33,6 +34,7 @@ export function launchChromium(): Promise<Browser> {
       "--disable-component-update",
       "--disable-sync",
       "--no-first-run",
+      ...more,
     ],
   });
 }

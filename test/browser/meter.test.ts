@@ -61,7 +61,6 @@ describe("the meter on the wire", () => {
     await wire(page)
       .getByText(/see that both probes make contact/)
       .waitFor();
-    await inspect(page, "meter-dead-390");
     await proveDead(page);
     const proofs = await readings(id);
     expect(proofs.length).toBeGreaterThan(0);
@@ -127,7 +126,6 @@ describe("the meter on the wire", () => {
     await page.getByLabel("Black on").fill("N_IN");
     await page.getByRole("button", { name: "Put it on the card" }).click();
     await wire(page).getByText("The meter is set to DC volts. Turn it to AC volts").waitFor();
-    await inspect(page, "meter-wrong-mode-1366");
     await page.context().close();
   });
 });

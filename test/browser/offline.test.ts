@@ -7,7 +7,7 @@ import { servePage } from "./served-page.ts";
 let served: Awaited<ReturnType<typeof servePage>>;
 
 beforeAll(async () => {
-  served = await servePage();
+  served = await servePage("lan");
 });
 
 afterAll(async () => {
@@ -27,9 +27,10 @@ async function typeReading(page: Page, digits: string): Promise<void> {
 }
 
 describe("when the bench computer does not answer", () => {
-  it("a reading typed by keyboard is shown, kept over a reload, sent later and once, and undone by U", async () => {
+  it("a reading typed on a page of plain http is shown, kept over a reload, sent later and once, and undone by U", async () => {
     const page = await served.phone();
-    await page.goto(`${served.url}#/new`);
+    await page.goto(`${served.lanUrl}#/new`);
+    expect(await page.evaluate(() => isSecureContext)).toBe(false);
     const id = await takeIn(page, { board: /Greenhouse/, cause: "Surge", practiceNumber: 3 });
     const first = await cardReady(page);
 
@@ -55,9 +56,9 @@ describe("when the bench computer does not answer", () => {
     await page.context().close();
   });
 
-  it("the page opens all the same, a job is worked from its beginning, and all of it arrives once and in order", async () => {
+  it("the page of https opens all the same, a job is worked from its beginning, and all of it arrives once and in order", async () => {
     const page = await served.phone();
-    await page.goto(served.url);
+    await page.goto(served.secureUrl);
     await page.evaluate(() => navigator.serviceWorker.ready);
     await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
     await expect.poll(() => page.evaluate(async () => (await caches.match("/")) !== undefined)).toBe(true);
@@ -67,7 +68,7 @@ describe("when the bench computer does not answer", () => {
     await page.getByRole("radio", { name: /Greenhouse/ }).check();
 
     await served.away();
-    await page.goto(`${served.url}#/`);
+    await page.goto(`${served.secureUrl}#/`);
     await page.reload();
     await page.getByText("The bench computer does not answer.").waitFor();
     await inspect(page, "offline-jobs-390");

@@ -86,7 +86,6 @@ describe("one job on two screens", () => {
     await laptop.getByText("not yet on the bench computer (2)").waitFor();
     await laptop.getByRole("tab", { name: "Log" }).click();
     await laptop.getByText("waits for the bench computer").first().waitFor();
-    await inspect(laptop, "two-screens-waiting-1366");
     await chooseCheck(phone);
     await typeReading(phone, "3.1");
     await expect.poll(() => logOf(id)).toEqual(["0.4", "0.3", "0.2", "overrule", "3.1"]);
@@ -96,7 +95,6 @@ describe("one job on two screens", () => {
     await expect
       .poll(() => logOf(id), { timeout: 10_000 })
       .toEqual(["0.4", "0.3", "0.2", "overrule", "3.1", "overrule", "118"]);
-    await inspect(laptop, "two-screens-clash-1366");
     await laptop.setViewportSize({ width: 390, height: 844 });
     await inspect(laptop, "two-screens-clash-390");
     await laptop.setViewportSize({ width: 1366, height: 768 });
@@ -125,7 +123,6 @@ describe("one job on two screens", () => {
     );
     await laptop.unroute("**/api/**");
     await laptop.getByText(/The bench computer does not accept .*0\.1/).waitFor();
-    await inspect(laptop, "two-screens-refused-1366");
     await laptop.getByRole("button", { name: "Take it back" }).click();
     await laptop.getByText(/does not accept/).waitFor({ state: "detached" });
     expect(await logOf(id)).toEqual([...before, "close"]);
