@@ -10,6 +10,9 @@ import type { PaperHead, PaperKind } from "../wire/paper-api.ts";
 import type { KeptLine } from "../wire/stock-api.ts";
 import type { JobHeader, KeptEvent, KeptJob, Outcome } from "./job-event.ts";
 
+/** What stands in the log of a check. */
+export type Reading = Extract<KeptEvent, { readonly do: "measure" }>["reading"];
+
 export interface JobSoFar {
   readonly header: JobHeader;
   readonly events: readonly KeptEvent[];
@@ -43,7 +46,7 @@ export type EngineRequest =
       readonly askId: number;
       readonly check: ActionView;
       /** left out: not taken yet */
-      readonly reading?: unknown;
+      readonly reading?: Reading | undefined;
     } & JobSoFar)
   | ({ readonly ask: "course"; readonly askId: number } & JobSoFar)
   | ({ readonly ask: "rails"; readonly askId: number } & JobSoFar)

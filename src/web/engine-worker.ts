@@ -1,7 +1,7 @@
 /** The page's only door to the engine: runs in a worker, so that the page never freezes. */
 
-import type { MeasureEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
+import { MEASURE_MODES } from "../bench/words.ts";
 import type { Board, ReferenceReading } from "../board/board.ts";
 import { faultName } from "../board/fault.ts";
 import { faultNameWords } from "../board/fault-words.ts";
@@ -50,7 +50,7 @@ import { casePreview, caseText, teachingCase } from "../teaching/teaching-case.t
 import { wayOf } from "../teaching/ways.ts";
 import { traceFile } from "../traced/trace-file.ts";
 import type { Parsed } from "../units/outcome.ts";
-import type { BenchView, RailBandView, StripView } from "../wire/bench-view.ts";
+import type { ActionView, BenchView, RailBandView, StripView } from "../wire/bench-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type {
   BringRequest,
@@ -65,6 +65,7 @@ import type {
   PackRequest,
   PracticeInfo,
   PracticeOutcome,
+  Reading,
   ReviewList,
   TaughtCase,
   WaysThrough,
@@ -104,11 +105,13 @@ function view(soFar: JobSoFar): BenchView {
   return benchView(assessment);
 }
 
-function strip(soFar: JobSoFar, check: Asked, reading: unknown): StripView | null {
-  if (check.do !== "measure") return null;
-  // The page hands back an action of the engine's own, and a reading of the log's.
-  const read = reading as MeasureEvent["reading"] | undefined;
-  return stripView(taken(beliefOf(jobOf(soFar), session)), check as Omit<MeasureEvent, "reading">, read);
+function strip(soFar: JobSoFar, check: ActionView, reading: Reading | undefined): StripView | null {
+  const mode = MEASURE_MODES.find((known) => known === check.mode);
+  const { red, black } = check;
+  if (mode === undefined || typeof red !== "string" || typeof black !== "string") return null;
+  const settling = check.settling === "climbing" ? ({ settling: "climbing" } as const) : {};
+  const asked = { do: "measure", mode, red, black, ...settling } as const;
+  return stripView(taken(beliefOf(jobOf(soFar), session)), asked, reading);
 }
 
 function rails(soFar: JobSoFar): readonly RailBandView[] {
@@ -250,7 +253,7 @@ function answer(request: EngineRequest): unknown {
     case "stages":
       return stageViews(taken(beliefOf(jobOf(request), session)));
     case "strip":
-      return strip(request, request.check as unknown as Asked, request.reading);
+      return strip(request, request.check, request.reading);
     case "course":
       return coursePoint(taken(assess(jobOf(request), session)));
     case "rails":

@@ -30,6 +30,7 @@ import type {
   PackRequest,
   PracticeInfo,
   PracticeOutcome,
+  Reading,
   ReviewList,
   TaughtCase,
   VersionsAnswer,
@@ -110,7 +111,7 @@ export class Engine {
   }
 
   /** What a check would read, before its reading or with it; null where there is nothing to plot. */
-  async strip(job: JobSoFar, check: ActionView, reading?: unknown): Promise<StripView | null> {
+  async strip(job: JobSoFar, check: ActionView, reading?: Reading): Promise<StripView | null> {
     return (await this.#ask({ ask: "strip", check, reading, ...job })) as StripView | null;
   }
 

@@ -11,6 +11,6 @@ export type {
 } from "../job/bench-view-shape.ts";
 export type { CoursePoint, RailBandView } from "../job/course-shape.ts";
 export type { MoneyView, OfferView, ToGoView } from "../job/money-view-shape.ts";
-export type { ClimbRow, StripRow, StripView } from "../job/reading-strip-shape.ts";
+export type { StripRow, StripView } from "../job/reading-strip-shape.ts";
 export type { StoreView } from "../job/safety-view-shape.ts";
 export type { StageState, StageView } from "../job/stage-view-shape.ts";

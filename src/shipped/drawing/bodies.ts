@@ -1,5 +1,5 @@
 /** The bodies that parts come in, drawn once each. Lengths in millimetres, from the upper left corner. */
-import type { Footprint, Leg } from "./footprint.ts";
+import type { Footprint, Leg } from "./footprint-shape.ts";
 
 const TIN = "#cdd2d0";
 const HOLE = "#3a3f3d";

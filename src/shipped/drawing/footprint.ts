@@ -12,31 +12,7 @@ import {
   squareBody,
   toroidBody,
 } from "./bodies.ts";
-
-/** A pad of a part; `open`: a probe reaches it from the parts' side, not only from the solder side. */
-export interface Leg {
-  readonly pin: string;
-  readonly x: number;
-  readonly y: number;
-  readonly open: boolean;
-}
-
-export interface Footprint {
-  readonly width: number;
-  readonly height: number;
-  /** SVG of body and pads, drawn from the upper left corner; the reference is written by whoever places it */
-  readonly svg: string;
-  readonly legs: readonly Leg[];
-  /** where the reference goes, and on what: board or body */
-  readonly name: {
-    readonly x: number;
-    readonly y: number;
-    readonly size: number;
-    readonly on: "board" | "body";
-  };
-  /** its legs go through the board */
-  readonly through: boolean;
-}
+import type { Footprint } from "./footprint-shape.ts";
 
 /** From this rating on a switch has a package that is screwed to a heatsink, volts (from memory). */
 const POWER_VOLTS = 200;

@@ -4,7 +4,8 @@
  */
 import type { Board, Part } from "../../board/board.ts";
 import { connectorBody } from "./bodies.ts";
-import { type Footprint, footprintOf } from "./footprint.ts";
+import { footprintOf } from "./footprint.ts";
+import type { Footprint } from "./footprint-shape.ts";
 import { terminalNets } from "./terminals.ts";
 
 export interface Placed {

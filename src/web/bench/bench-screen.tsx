@@ -6,14 +6,14 @@ import { noteTyped } from "../hands/typed-last.ts";
 import { useSpokenStep } from "../hands/voice.ts";
 import { happened, type KeptEvent } from "../job-event.ts";
 import { useLayout } from "../layout.ts";
-import { useBoardPicture } from "../picture/use-board-picture.ts";
+import { useBoardDesk } from "../picture/use-board-desk.ts";
 import { OpenedJob } from "../shell/opened-job.tsx";
 import type { OpenJob } from "../use-job.ts";
 import { useWakeLock } from "../wake-lock.ts";
 import { actionWords } from "../words.ts";
 import { type Agenda, useAgenda } from "./agenda.ts";
 import { BenchBar } from "./bench-bar.tsx";
-import type { BoardDesk, Hands } from "./bench-props.ts";
+import type { Hands } from "./bench-props.ts";
 import { CardPlace, isWaiting, stepWords } from "./card-place.tsx";
 import { Conflicts } from "./conflicts.tsx";
 import { KeyHelp } from "./key-help.tsx";
@@ -31,18 +31,7 @@ function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchVie
   const [tab, setTab] = useState("check");
   const layout = useLayout();
   const agenda = useAgenda(view, open.behind);
-  const picture = useBoardPicture(open, view);
-  const [wanted, setWanted] = useState<string | null>(null);
-  const desk: BoardDesk = {
-    picture,
-    card: agenda.card,
-    wanted,
-    look: (place) => {
-      setWanted(place);
-      setTab("board");
-      scrollTo({ top: 0 });
-    },
-  };
+  const desk = useBoardDesk(open, view, agenda.card, () => setTab("board"));
   const help = useRef<HTMLDialogElement>(null);
   // from the switch to the record of what it showed the log knows nothing of the power: any entry ends it
   const [onSince, setOnSince] = useState<number | null>(null);

@@ -94,18 +94,23 @@ export function BoardViewer({ face, marks, onTap, children }: Props) {
         <button type="button" disabled={look.times <= 1} onClick={() => setLook(WHOLE)}>
           Whole
         </button>
-        {[...marks]
-          .reverse()
-          .filter(({ tone }) => tone !== "pin")
-          .map((mark) => (
-            <button type="button" key={mark.key} onClick={() => closeTo(mark)}>
-              {{ red: "To red", black: "To black", here: "To the place", pin: "" }[mark.tone]}
-            </button>
-          ))}
+        <ToMarks marks={marks} onMark={closeTo} />
         {children}
       </div>
     </div>
   );
+}
+
+/** A key for each probe, red first: the marks are in the order in which they are drawn, red on top. */
+function ToMarks({ marks, onMark }: { readonly marks: readonly Mark[]; onMark(mark: Mark): void }) {
+  return [...marks]
+    .reverse()
+    .filter(({ tone }) => tone !== "pin")
+    .map((mark) => (
+      <button type="button" key={mark.key} onClick={() => onMark(mark)}>
+        {{ red: "To red", black: "To black", here: "To the place", pin: "" }[mark.tone]}
+      </button>
+    ));
 }
 
 /** One finger moves what is seen, two enlarge it; one that stayed where it was has tapped. */

@@ -36,7 +36,7 @@ export default function CardPlots({ open, card, powered }: Props) {
       {now !== null && (
         <>
           <StripPlot strip={now} title="What it would read" />
-          {now.climb !== null && <ClimbPlot climb={now.climb} unit={now.unit} />}
+          {now.climb !== null && <ClimbPlot climb={now.climb} unit={now.unit} limit={now.to} />}
         </>
       )}
       {powered && <RailBands ask={open.rails} />}
@@ -44,7 +44,7 @@ export default function CardPlots({ open, card, powered }: Props) {
         <details className="last-strip">
           <summary>The last reading on its strip: {last.reading?.words}</summary>
           <StripPlot strip={last} title="What the check before would read" />
-          {last.climb !== null && <ClimbPlot climb={last.climb} unit={last.unit} />}
+          {last.climb !== null && <ClimbPlot climb={last.climb} unit={last.unit} limit={last.to} />}
         </details>
       )}
     </>

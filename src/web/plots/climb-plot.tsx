@@ -6,17 +6,20 @@ import { LinePlot } from "./line-plot.tsx";
 interface Props {
   readonly climb: NonNullable<StripView["climb"]>;
   readonly unit: StripView["unit"];
+  /** from here on the meter shows OL */
+  readonly limit: number;
 }
 
-export function ClimbPlot({ climb, unit }: Props) {
+export function ClimbPlot({ climb, unit, limit }: Props) {
   const said = unit === "ohm" ? "Ω" : unit;
   const values = climb.rows.flatMap(({ points }) => points.map(({ value }) => value));
-  const top = Math.max(1e-12, ...values, climb.reading?.value ?? 0);
+  const top = Math.min(limit, Math.max(1e-12, ...values, climb.reading?.value ?? 0));
+  const shown = (value: number) => (value >= limit ? "OL" : quantity(value, said));
   const words = climb.rows.map(({ words: who, points }) => {
     const [start, end] = [points[0], points.at(-1)];
     return start === undefined || end === undefined
       ? `${who}: no answer`
-      : `${who} from ${quantity(start.value, said)} to ${quantity(end.value, said)} in ${end.seconds} s`;
+      : `${who} from ${shown(start.value)} to ${shown(end.value)} in ${end.seconds} s`;
   });
   return (
     <LinePlot
@@ -30,7 +33,7 @@ export function ClimbPlot({ climb, unit }: Props) {
       xName="after"
       xWords={(x) => `${Number((x * x).toFixed(2))} s`}
       yTop={top}
-      yWords={(value) => quantity(value, said)}
+      yWords={shown}
       mark={
         climb.reading === null
           ? null

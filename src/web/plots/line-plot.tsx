@@ -67,35 +67,47 @@ export function LinePlot({ title, words, lines, xName, yTop, yWords, xWords, mar
         ))}
         {mark !== null && <li>+ {mark.words}</li>}
       </ul>
-      <details>
-        <summary>As a table</summary>
-        <div className="plot-table">
-          <table aria-labelledby={id}>
-            <thead>
-              <tr>
-                <th scope="col">{xName}</th>
-                {lines.map(({ name }) => (
-                  <th scope="col" key={name}>
-                    {name}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {xs.map((x) => (
-                <tr key={x}>
-                  <th scope="row">{xWords(x)}</th>
-                  {lines.map(({ name, points }) => {
-                    const y = points.find((point) => point.x === x)?.y ?? null;
-                    return <td key={name}>{y === null ? "" : yWords(y)}</td>;
-                  })}
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </div>
-      </details>
+      <PlotTable id={id} lines={lines} xs={xs} xName={xName} xWords={xWords} yWords={yWords} />
     </figure>
+  );
+}
+
+interface TableProps extends Pick<Props, "lines" | "xName" | "xWords" | "yWords"> {
+  /** of the plot's title */
+  readonly id: string;
+  readonly xs: readonly number[];
+}
+
+function PlotTable({ id, lines, xs, xName, xWords, yWords }: TableProps) {
+  return (
+    <details>
+      <summary>As a table</summary>
+      <div className="plot-table">
+        <table aria-labelledby={id}>
+          <thead>
+            <tr>
+              <th scope="col">{xName}</th>
+              {lines.map(({ name }) => (
+                <th scope="col" key={name}>
+                  {name}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {xs.map((x) => (
+              <tr key={x}>
+                <th scope="row">{xWords(x)}</th>
+                {lines.map(({ name, points }) => {
+                  const y = points.find((point) => point.x === x)?.y ?? null;
+                  return <td key={name}>{y === null ? "" : yWords(y)}</td>;
+                })}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </details>
   );
 }
 
