@@ -1,9 +1,9 @@
 /** Keeps the screen awake while a job is open: by the browser's wake lock, and where there is none by a picture that moves. */
 import { useEffect, useSyncExternalStore } from "react";
-import { useDeviceSettings } from "./hands/device-settings.ts";
+import { useHandsSettings } from "./hands/hands-settings.ts";
 import { type MovingPicture, startMovingPicture } from "./hands/moving-picture.ts";
 
-/** By what the screen is kept awake now; null: it dims as the device is set to. */
+/** By what the screen is kept awake now; null: it dims as the phone is set to. */
 export type KeptAwakeBy = "lock" | "picture" | null;
 
 let by: KeptAwakeBy = null;
@@ -25,7 +25,7 @@ export function useKeptAwakeBy(): KeptAwakeBy {
 }
 
 export function useWakeLock(): void {
-  const { staysAwake } = useDeviceSettings();
+  const { staysAwake } = useHandsSettings();
   useEffect(() => (staysAwake ? stayAwake() : undefined), [staysAwake]);
 }
 

@@ -96,7 +96,7 @@ describe("hands busy", () => {
       expect(slip).toMatchObject({ do: "measure", mode: "diode", reading: "high" });
       expect(undo).toMatchObject({ do: "undo", of: slip?.id });
       expect(await cardReady(page)).toEqual(cold);
-      await page.locator(".undo-strip").getByText("0.2:").waitFor();
+      await page.locator(".undo-strip").getByText("0.20 V:").waitFor();
       expect((await said()).at(-1)).toMatch(/diode mode/i);
       expect(await page.evaluate(() => document.activeElement?.closest(".card") !== null)).toBe(true);
       await page.context().close();

@@ -10,7 +10,7 @@ import type { Hands, PanelProps } from "./bench-props.ts";
 const ASIDE_FOR = [
   { for: "drying", words: "It dries" },
   { for: "part", words: "A part comes" },
-  { for: "answer", words: "The customer says yes" },
+  { for: "answer", words: "Customer's yes" },
 ] as const;
 
 /** The entry that puts a job aside; `what` may be empty. */
@@ -29,7 +29,7 @@ export function PutAside({ view, hands }: Props) {
   return (
     <section className="put-aside" aria-label="Put it aside">
       <h3>Put it aside until</h3>
-      <div className="keys">
+      <div className="keys in-three">
         {ASIDE_FOR.map((entry) => (
           <button type="button" key={entry.for} onClick={() => hands.add([putAside(entry.for, what)])}>
             {entry.words}

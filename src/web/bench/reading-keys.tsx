@@ -55,11 +55,11 @@ const UNITS: Readonly<Record<string, string>> = {
 };
 
 const EXAMPLES: Readonly<Record<string, string>> = {
-  diode: "0.47  470m  OL",
-  ohms: "330  4k7  10k  OL",
-  continuity: "beep  0.4",
-  farads: "22u  100n",
-  dcv: "0.4  325",
+  diode: "0.47 470m OL",
+  ohms: "330 4k7 OL",
+  continuity: "beep 0.4",
+  farads: "22u 100n",
+  dcv: "0.4 325",
   temperature: "41",
 };
 
@@ -150,7 +150,7 @@ export function DigitField({ mode, disabled, settled = false, onReading }: Digit
           autoComplete="off"
           autoCapitalize="off"
           enterKeyHint="done"
-          placeholder={`${UNITS[mode] ?? ""}  ${EXAMPLES[mode] ?? ""}`}
+          placeholder={`${UNITS[mode] ?? ""}, as ${EXAMPLES[mode] ?? ""}`}
           value={text}
           aria-invalid={problem !== null}
           aria-describedby={problem === null ? undefined : `${id}-problem`}

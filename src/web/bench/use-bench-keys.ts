@@ -1,7 +1,7 @@
-/** The bench by keyboard: 1 to 4 press the large keys, digits go to the field, U undoes, ? explains; and what this device's own keys do. */
+/** The bench by keyboard: 1 to 4 press the large keys, digits go to the field, U undoes, ? explains; and what keys of one's own do. */
 import { useEffect, useRef } from "react";
 import { COMMANDS, typesSomething } from "../hands/commands.ts";
-import { deviceSettings } from "../hands/device-settings.ts";
+import { handsSettings } from "../hands/hands-settings.ts";
 
 export interface BenchKeys {
   undo(): void;
@@ -23,7 +23,7 @@ export function useBenchKeys(keys: BenchKeys): void {
       if (document.querySelector("dialog[open]") !== null) return;
       if (event.ctrlKey || event.metaKey || event.altKey) return;
       const inField = typing(event.target);
-      const own = inField && typesSomething(event.key) ? undefined : deviceSettings().keys[event.key];
+      const own = inField && typesSomething(event.key) ? undefined : handsSettings().keys[event.key];
       if (own !== undefined) {
         // a pedal that is held down repeats: one press is one step
         if (!event.repeat) obey(own, now.current);

@@ -10,6 +10,12 @@ interface Props {
   readonly beforePower: boolean;
 }
 
+/** What is confirmed gives way to the step itself: the eye, and the focus that the key had, go to the top of the card. */
+function toTheCard(from: HTMLElement): void {
+  from.closest<HTMLElement>(".card")?.focus({ preventScroll: true });
+  scrollTo({ top: 0 });
+}
+
 export function Cautions({ job, events, cautions, beforePower }: Props) {
   const { fresh, confirmed, confirm } = useConfirmed(job, events, cautions);
   const shown = beforePower ? cautions : fresh;
@@ -24,7 +30,15 @@ export function Cautions({ job, events, cautions, beforePower }: Props) {
             ))}
           </ul>
           {!beforePower && (
-            <button type="button" className="quiet small" data-key="c" onClick={confirm}>
+            <button
+              type="button"
+              className="quiet small"
+              data-key="c"
+              onClick={(event) => {
+                confirm();
+                toTheCard(event.currentTarget);
+              }}
+            >
               Understood: not again until power changes
             </button>
           )}

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { mayBeMapped, typesSomething } from "./commands.ts";
-import { readDeviceSettings } from "./device-settings.ts";
+import { readHandsSettings } from "./hands-settings.ts";
 import { spokenWords } from "./spoken-words.ts";
 
 describe("a step said aloud", () => {
@@ -14,7 +14,7 @@ describe("a step said aloud", () => {
   });
 });
 
-describe("the keys of a device", () => {
+describe("keys of a person's own", () => {
   it("may be any but those that a browser or a screen reader needs", () => {
     for (const key of ["PageDown", "F13", "b", "AudioVolumeUp"]) expect(mayBeMapped(key), key).toBe(true);
     for (const key of ["Tab", "Escape", "Enter", " ", "Shift", "Unidentified"])
@@ -29,8 +29,8 @@ describe("the keys of a device", () => {
   it("are the usual ones where nothing, or nonsense, was kept; the voice is off and the screen stays awake", () => {
     const usual = { keys: {}, speaks: false, staysAwake: true };
     for (const text of [null, "", "{", "7", "null", '{"keys":3}'])
-      expect(readDeviceSettings(text)).toEqual(usual);
-    expect(readDeviceSettings('{"keys":{"F13":"undo","Tab":"undo","b":"explode"},"speaks":true}')).toEqual({
+      expect(readHandsSettings(text)).toEqual(usual);
+    expect(readHandsSettings('{"keys":{"F13":"undo","Tab":"undo","b":"explode"},"speaks":true}')).toEqual({
       ...usual,
       keys: { F13: "undo" },
       speaks: true,

@@ -4,8 +4,8 @@ import { go } from "../route.ts";
 import { useKeptAwakeBy, useWakeLock } from "../wake-lock.ts";
 import { benchEquipment, keepBenchEquipment } from "./bench-equipment.ts";
 import { COMMANDS, mayBeMapped } from "./commands.ts";
-import { changeDeviceSettings, useDeviceSettings } from "./device-settings.ts";
 import { EquipmentKeys } from "./equipment-keys.tsx";
+import { changeHandsSettings, useHandsSettings } from "./hands-settings.ts";
 import { canSpeak, say } from "./voice.ts";
 
 export function ThisBenchScreen() {
@@ -58,8 +58,9 @@ function Equipment() {
   );
 }
 
-function MappedKeys() {
-  const { keys } = useDeviceSettings();
+/** Waits for the next key while one is asked for, and gives it the command. */
+function useNextKey() {
+  const { keys } = useHandsSettings();
   const [asking, setAsking] = useState<string | null>(null);
   const [told, setTold] = useState("");
   useEffect(() => {
@@ -72,14 +73,20 @@ function MappedKeys() {
         return setTold(
           `${event.key === " " ? "The space bar" : event.key} has its own work in a browser. Try another.`,
         );
-      changeDeviceSettings({ keys: { ...keys, [event.key]: asking } });
+      changeHandsSettings({ keys: { ...keys, [event.key]: asking } });
       setTold(`${event.key} is set.`);
     };
     addEventListener("keydown", pressed, { capture: true });
     return () => removeEventListener("keydown", pressed, { capture: true });
   }, [asking, keys]);
+  return { asking, setAsking, told, setTold };
+}
+
+function MappedKeys() {
+  const { keys } = useHandsSettings();
+  const { asking, setAsking, told, setTold } = useNextKey();
   const forget = (key: string) => {
-    changeDeviceSettings({
+    changeHandsSettings({
       keys: Object.fromEntries(Object.entries(keys).filter(([other]) => other !== key)),
     });
     setTold(`${key} is free again.`);
@@ -88,7 +95,7 @@ function MappedKeys() {
     <section aria-labelledby="keys-title">
       <h2 id="keys-title">Foot pedal, clicker, any key</h2>
       <p className="aside">
-        Whatever works as a keyboard will do. Tap Set, then press the pedal. Kept on this device.
+        Whatever works as a keyboard will do. Tap Set, then press the pedal. Kept in this browser.
       </p>
       <ul className="mapped-keys">
         {COMMANDS.map(({ name, words }) => (
@@ -132,7 +139,7 @@ function MappedKeys() {
 }
 
 function Voice() {
-  const { speaks } = useDeviceSettings();
+  const { speaks } = useHandsSettings();
   const able = canSpeak();
   return (
     <section aria-labelledby="voice-title">
@@ -143,7 +150,7 @@ function Voice() {
           checked={speaks}
           disabled={!able}
           onChange={(event) => {
-            changeDeviceSettings({ speaks: event.target.checked });
+            changeHandsSettings({ speaks: event.target.checked });
             if (event.target.checked) say("Each step is said when it comes up.");
           }}
         />
@@ -155,7 +162,7 @@ function Voice() {
 }
 
 function Screen() {
-  const { staysAwake } = useDeviceSettings();
+  const { staysAwake } = useHandsSettings();
   useWakeLock();
   const by = useKeptAwakeBy();
   return (
@@ -165,7 +172,7 @@ function Screen() {
         <input
           type="checkbox"
           checked={staysAwake}
-          onChange={(event) => changeDeviceSettings({ staysAwake: event.target.checked })}
+          onChange={(event) => changeHandsSettings({ staysAwake: event.target.checked })}
         />
         Keep it on while a job is open
       </label>
@@ -180,5 +187,5 @@ const AWAKE_WORDS = {
   lock: "It stays on by the browser's wake lock.",
   picture:
     "The browser gives no wake lock here; a moving picture behind the page keeps it on, which takes a little more of the battery.",
-  not: "This browser keeps no screen on: set the device itself to stay awake.",
+  not: "This browser keeps no screen on: set the phone itself to stay awake.",
 } as const;

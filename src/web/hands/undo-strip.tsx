@@ -1,9 +1,8 @@
 /** What was entered last, and its undo, where the thumb is: a slip is taken back before the engine has answered. */
 
-import type { ActionView } from "../../wire/bench-view.ts";
 import { lastEntry } from "../../wire/last-entry.ts";
 import type { KeptEvent } from "../job-event.ts";
-import { actionWords } from "../words.ts";
+import { actionWords, quantity } from "../words.ts";
 
 interface Props {
   readonly events: readonly KeptEvent[];
@@ -16,7 +15,7 @@ export function UndoStrip({ events, onUndo }: Props) {
   return (
     <div className="undo-strip">
       <p>
-        <span className="undo-what">{outcomeWords(last)}</span> {actionWords(last as unknown as ActionView)}
+        <span className="undo-what">{outcomeWords(last)}</span> {actionWords({ ...last })}
       </p>
       <button type="button" className="small" onClick={() => onUndo(last.id)}>
         Undo
@@ -29,11 +28,26 @@ export function UndoStrip({ events, onUndo }: Props) {
 function outcomeWords(event: KeptEvent): string {
   if (event.do === "measure") {
     const climbing = event.settling === "climbing" ? ", climbing" : "";
-    return `${READING_WORDS[String(event.reading)] ?? String(event.reading)}${climbing}:`;
+    const { reading, mode } = event;
+    const shown =
+      typeof reading === "number"
+        ? quantity(reading, UNITS[mode] ?? "")
+        : (READING_WORDS[reading] ?? reading);
+    return `${shown}${climbing}:`;
   }
   if (event.do === "look") return `${event.finding}:`;
   return "Noted:";
 }
+
+const UNITS: Readonly<Record<string, string>> = {
+  diode: "V",
+  ohms: "Ω",
+  farads: "F",
+  dcv: "V",
+  acv: "V",
+  amps: "A",
+  temperature: "°C",
+};
 
 const READING_WORDS: Readonly<Record<string, string>> = {
   zero: "Zero",

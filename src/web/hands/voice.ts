@@ -1,6 +1,6 @@
 /** Spoken instructions, by the browser's own voice; off until somebody turns them on. */
 import { useEffect, useRef } from "react";
-import { deviceSettings } from "./device-settings.ts";
+import { handsSettings } from "./hands-settings.ts";
 import { spokenWords } from "./spoken-words.ts";
 
 export function canSpeak(): boolean {
@@ -21,7 +21,7 @@ export function useSpokenStep(step: string): () => void {
   const now = useRef(step);
   now.current = step;
   useEffect(() => {
-    if (deviceSettings().speaks) say(step);
+    if (handsSettings().speaks) say(step);
   }, [step]);
   useEffect(
     () => () => {

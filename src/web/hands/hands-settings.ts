@@ -1,19 +1,19 @@
-/** What belongs to this device and not to a job: its keys, its voice, its screen. */
+/** What belongs to this browser and not to a job: its keys, its voice, its screen. */
 import { useSyncExternalStore } from "react";
 import { COMMANDS, mayBeMapped } from "./commands.ts";
 
-export interface DeviceSettings {
+export interface HandsSettings {
   /** key, as the browser names it, to the command that it gives */
   readonly keys: Readonly<Record<string, string>>;
   readonly speaks: boolean;
   readonly staysAwake: boolean;
 }
 
-const KEPT_AS = "device-settings";
-const USUAL: DeviceSettings = { keys: {}, speaks: false, staysAwake: true };
+const KEPT_AS = "hands-settings";
+const USUAL: HandsSettings = { keys: {}, speaks: false, staysAwake: true };
 
 /** Settings as they were kept; whatever of it is no setting is left out. */
-export function readDeviceSettings(text: string | null): DeviceSettings {
+export function readHandsSettings(text: string | null): HandsSettings {
   let kept: unknown;
   try {
     kept = JSON.parse(text ?? "{}");
@@ -35,25 +35,25 @@ export function readDeviceSettings(text: string | null): DeviceSettings {
   };
 }
 
-function kept(): DeviceSettings {
+function kept(): HandsSettings {
   try {
-    return readDeviceSettings(localStorage.getItem(KEPT_AS));
+    return readHandsSettings(localStorage.getItem(KEPT_AS));
   } catch {
     // a browser that keeps nothing (private mode) still works, with the usual settings
     return USUAL;
   }
 }
 
-let now: DeviceSettings | null = null;
+let now: HandsSettings | null = null;
 const listeners = new Set<() => void>();
 
-export function deviceSettings(): DeviceSettings {
+export function handsSettings(): HandsSettings {
   now ??= kept();
   return now;
 }
 
-export function changeDeviceSettings(change: Partial<DeviceSettings>): void {
-  now = { ...deviceSettings(), ...change };
+export function changeHandsSettings(change: Partial<HandsSettings>): void {
+  now = { ...handsSettings(), ...change };
   try {
     localStorage.setItem(KEPT_AS, JSON.stringify(now));
   } catch {
@@ -62,9 +62,9 @@ export function changeDeviceSettings(change: Partial<DeviceSettings>): void {
   for (const listener of listeners) listener();
 }
 
-export function useDeviceSettings(): DeviceSettings {
+export function useHandsSettings(): HandsSettings {
   return useSyncExternalStore((changed) => {
     listeners.add(changed);
     return () => listeners.delete(changed);
-  }, deviceSettings);
+  }, handsSettings);
 }
