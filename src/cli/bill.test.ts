@@ -156,7 +156,7 @@ describe("quote", () => {
     const { out } = await ran("quote", jobFile({ log: LOG.slice(0, 1) }));
     for (const line of [
       /^Quote\n/,
-      /Repair: .* \(advised\)/,
+      /Repair of this board.* \(advised\)/,
       /Still expected/,
       /Stop line: .* \d+\.\d\d\n/,
       /diagnosis fee/,
