@@ -4,6 +4,7 @@ import { billView } from "../job/bill-view.ts";
 import type { Job } from "../job/job.ts";
 import type { MoneyView } from "../job/money-view-shape.ts";
 import type { PaperSpeaker } from "../messages/paper-speaker.ts";
+import { certainty } from "./certainty.ts";
 import { paperOf, usualFacts } from "./head-facts.ts";
 import type { Cell, Paper, PaperHead } from "./paper.ts";
 
@@ -45,7 +46,7 @@ export function billPaper(job: Job, timeline: Timeline, head: PaperHead, speak: 
 /** Why the offer that is advised is advised. */
 export function groundsWords({ quote }: Pick<MoneyView, "quote">, speak: PaperSpeaker): string {
   return quote.grounds === "chance"
-    ? speak.say("reason.chance", { percent: speak.percent(quote.repairProbability) })
+    ? speak.say("reason.chance", { percent: speak.percent(certainty(quote.repairProbability)) })
     : speak.say(`reason.${quote.grounds}`);
 }
 

@@ -119,7 +119,7 @@ describe("the report to the customer", () => {
   });
 
   it("of a practice board says that it is practice", async () => {
-    expect(textOf(await paper("report", "en", CLOSED, { ...HEAD, practice: true }))).toMatch(
+    expect(textOf(await paper("label", "en", CLOSED, { ...HEAD, practice: true }))).toMatch(
       /^.*\n[\s\S]*Practice: this board does not exist/,
     );
   });

@@ -7,6 +7,7 @@ import type { FoundFault } from "../job/found-faults.ts";
 import type { Job } from "../job/job.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import { ADVICE_BY_CAUSE } from "./advice-by-cause.ts";
+import { certainty } from "./certainty.ts";
 import { factsOf, heading, list, paperOf, usualFacts } from "./head-facts.ts";
 import type { Block, Paper, PaperHead } from "./paper.ts";
 import type { PaperWords } from "./paper-words.ts";
@@ -79,14 +80,9 @@ function found({ found: faults }: ReportInput, words: PaperWords): Block {
   if (faults.length === 0) return text(say("report.nothingFound"));
   return list(
     faults.map(({ fault, chance }) =>
-      say("report.sure", { fault: words.fault(fault), percent: percent(sureOf(chance)) }),
+      say("report.sure", { fault: words.fault(fault), percent: percent(certainty(chance)) }),
     ),
   );
-}
-
-/** Nothing that was measured is certain: 99 per cent at most. */
-function sureOf(chance: number): number {
-  return Math.min(chance, 0.99);
 }
 
 function notProven({ job, timeline, belief }: ReportInput, words: PaperWords): Block {
@@ -98,7 +94,7 @@ function notProven({ job, timeline, belief }: ReportInput, words: PaperWords): B
     .flatMap(({ probability, modes: [mode] }) =>
       mode === undefined
         ? []
-        : [say("open.suspect", { fault: words.fault(mode.fault), percent: percent(sureOf(probability)) })],
+        : [say("open.suspect", { fault: words.fault(mode.fault), percent: percent(certainty(probability)) })],
     );
   const absent = job.absent.map((ref) => say("open.absent", { part: words.part(ref) }));
   const ran = ranOnMains(timeline);

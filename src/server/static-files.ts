@@ -16,6 +16,7 @@ const TYPES: Readonly<Record<string, string>> = {
   ".jpg": "image/jpeg",
   ".ico": "image/x-icon",
   ".woff2": "font/woff2",
+  ".ttf": "font/ttf",
   ".txt": "text/plain; charset=utf-8",
 };
 

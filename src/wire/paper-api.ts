@@ -5,7 +5,7 @@
  */
 import type { Paper } from "../papers/paper.ts";
 
-export type { Block, Cell, Paper, PaperHead, PaperKind, PaperTable } from "../papers/paper.ts";
+export type { Block, Paper, PaperHead, PaperKind, PaperTable } from "../papers/paper.ts";
 export { PAPER_KINDS } from "../papers/paper.ts";
 
 /** Largest paper that is laid out, bytes. */

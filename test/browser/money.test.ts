@@ -247,6 +247,10 @@ describe("the papers of a job", () => {
             else expect(await touchProblems(page), `${kind} ${language} ${width}`).toEqual([]);
           }
         }
+      await page.getByLabel("To", { exact: true }).fill("Nursery, hall 3");
+      await page.locator(".sheet").getByText("Nursery, hall 3").waitFor();
+      await page.reload();
+      await page.locator(".sheet").getByText("Nursery, hall 3").waitFor();
       const saved = page.waitForEvent("download");
       await page.getByRole("button", { name: "Save as PDF" }).click();
       expect((await saved).suggestedFilename()).toBe("bill-ar.pdf");

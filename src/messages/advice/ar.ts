@@ -120,7 +120,7 @@ export const ADVICE_AR = {
     "راقب واستمع بضع دقائق: يجب أن يعمل بانتظام دون رائحة أو دخان أو فصل.",
   ],
   "first.trip": [
-    "If a breaker, a residual-current device or a fuse opens, do not switch on again.",
+    "If a breaker, a residual-current breaker or a fuse opens, do not switch on again.",
     "إذا فصل قاطع أو قاطع تسرب أو احترق مصهر فلا تشغل من جديد.",
   ],
   "back.board": [

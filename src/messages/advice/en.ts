@@ -47,7 +47,7 @@ export const ADVICE = {
   "first.check": "Check every plug, every screw and the earth once more; close all covers.",
   "first.stand": "Stand clear and switch on at the breaker or isolator.",
   "first.watch": "Watch and listen for a few minutes: it must run evenly, without smell, smoke or trip.",
-  "first.trip": "If a breaker, a residual-current device or a fuse opens, do not switch on again.",
+  "first.trip": "If a breaker, a residual-current breaker or a fuse opens, do not switch on again.",
   "back.board": "The whole board as it is, with its heatsink and all that is screwed to it; no fuse changed.",
   "back.motor": "The motor's readings, unplugged and proven dead: U to V, V to W, W to U, and each to earth.",
   "back.story":

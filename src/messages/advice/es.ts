@@ -120,7 +120,7 @@ export const ADVICE_ES = {
     "Observe y escuche unos minutos: debe funcionar con regularidad, sin olor, humo ni disparos.",
   ],
   "first.trip": [
-    "If a breaker, a residual-current device or a fuse opens, do not switch on again.",
+    "If a breaker, a residual-current breaker or a fuse opens, do not switch on again.",
     "Si salta un interruptor, un diferencial o un fusible, no vuelva a conectar.",
   ],
   "back.board": [

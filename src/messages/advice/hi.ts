@@ -120,7 +120,7 @@ export const ADVICE_HI = {
     "कुछ मिनट देखें और सुनें: समान चले, गंध, धुआँ या ट्रिप न हो।",
   ],
   "first.trip": [
-    "If a breaker, a residual-current device or a fuse opens, do not switch on again.",
+    "If a breaker, a residual-current breaker or a fuse opens, do not switch on again.",
     "ब्रेकर, RCD या फ्यूज खुल जाए तो दोबारा चालू न करें।",
   ],
   "back.board": [

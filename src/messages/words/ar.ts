@@ -111,7 +111,7 @@ export const WORDS_AR = {
   "observed.lamp-pulsing": ["lamp pulsing", "المصباح ينبض"],
   "observed.limiting": ["bench supply at its limit", "مصدر المختبر عند حده"],
   "observed.fuse-blew": ["a fuse blew", "احترق مصهر"],
-  "observed.trip": ["the breaker or residual-current device tripped", "فصل القاطع أو قاطع التسرب"],
+  "observed.trip": ["the breaker or the residual-current breaker (RCD) tripped", "فصل القاطع أو قاطع التسرب"],
   "observed.smoke": ["smoke", "دخان"],
   "place.named": ["{net}, {words}", "{net}، {words}"],
   "net.busPlus": ["bus plus", "موجب الناقل"],

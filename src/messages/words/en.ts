@@ -102,7 +102,7 @@ export const WORDS = {
   "observed.lamp-pulsing": "lamp pulsing",
   "observed.limiting": "bench supply at its limit",
   "observed.fuse-blew": "a fuse blew",
-  "observed.trip": "the breaker or residual-current device tripped",
+  "observed.trip": "the breaker or the residual-current breaker (RCD) tripped",
   "observed.smoke": "smoke",
   "place.named": "{net}, {words}",
   "net.busPlus": "bus plus",

@@ -112,7 +112,7 @@ export const WORDS_ES = {
   "observed.limiting": ["bench supply at its limit", "fuente de banco en su límite"],
   "observed.fuse-blew": ["a fuse blew", "saltó un fusible"],
   "observed.trip": [
-    "the breaker or residual-current device tripped",
+    "the breaker or the residual-current breaker (RCD) tripped",
     "saltó el interruptor o el diferencial",
   ],
   "observed.smoke": ["smoke", "humo"],

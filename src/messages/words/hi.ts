@@ -111,7 +111,7 @@ export const WORDS_HI = {
   "observed.lamp-pulsing": ["lamp pulsing", "लैंप टिमटिमाता"],
   "observed.limiting": ["bench supply at its limit", "बेंच सप्लाई अपनी सीमा पर"],
   "observed.fuse-blew": ["a fuse blew", "फ्यूज उड़ गया"],
-  "observed.trip": ["the breaker or residual-current device tripped", "ब्रेकर या RCD ट्रिप हुआ"],
+  "observed.trip": ["the breaker or the residual-current breaker (RCD) tripped", "ब्रेकर या RCD ट्रिप हुआ"],
   "observed.smoke": ["smoke", "धुआँ"],
   "place.named": ["{net}, {words}", "{net}, {words}"],
   "net.busPlus": ["bus plus", "बस प्लस"],

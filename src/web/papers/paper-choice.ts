@@ -20,3 +20,19 @@ export async function paperChoice(): Promise<PaperChoice> {
 export function keepPaperChoice(choice: PaperChoice): Promise<void> {
   return set(KEY, choice);
 }
+
+/** For whom the papers of one job are, and under which number. */
+export interface PaperNames {
+  readonly to: string;
+  readonly number: string;
+}
+
+const namesKey = (job: string) => `paper-names-${job}`;
+
+export async function paperNames(job: string): Promise<PaperNames> {
+  return (await get<PaperNames>(namesKey(job))) ?? { to: "", number: "" };
+}
+
+export function keepPaperNames(job: string, names: PaperNames): Promise<void> {
+  return set(namesKey(job), names);
+}

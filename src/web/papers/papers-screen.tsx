@@ -1,6 +1,5 @@
 /** The papers of a job: which one, in which language, on which sheet; shown as it is printed. */
 import { useEffect, useState } from "react";
-import { LANGUAGES } from "../../messages/language.ts";
 import { paperCatalogue } from "../../messages/paper-catalogue.ts";
 import type { Paper, PaperHead, PaperKind } from "../../wire/paper-api.ts";
 import { picturesOf } from "../keeper.ts";
@@ -8,19 +7,17 @@ import { shopTyped } from "../money/shop-terms.ts";
 import { go } from "../route.ts";
 import { OpenedJob } from "../shell/opened-job.tsx";
 import type { OpenJob } from "../use-job.ts";
-import { keepPaperChoice, type PaperChoice, paperChoice } from "./paper-choice.ts";
+import {
+  keepPaperChoice,
+  keepPaperNames,
+  type PaperChoice,
+  type PaperNames,
+  paperChoice,
+  paperNames,
+} from "./paper-choice.ts";
+import { PaperForm } from "./paper-form.tsx";
 import { PaperKeys } from "./paper-keys.tsx";
 import { PaperView } from "./paper-view.tsx";
-
-const KINDS: readonly { readonly kind: PaperKind; readonly words: string }[] = [
-  { kind: "label", words: "Label for the board" },
-  { kind: "sheet", words: "Bench sheet" },
-  { kind: "report", words: "Report to the customer" },
-  { kind: "slip", words: "Slip for the fitter" },
-  { kind: "message", words: "Short message" },
-  { kind: "quote", words: "Quote" },
-  { kind: "bill", words: "Bill" },
-];
 
 interface Props {
   readonly id: string;
@@ -52,11 +49,18 @@ interface PapersProps {
 }
 
 function Papers({ open, kind, choice, onChoose }: PapersProps) {
-  const [to, setTo] = useState("");
-  const [number, setNumber] = useState("");
+  const [names, setNames] = useState<PaperNames | null>(null);
+  useEffect(() => void paperNames(open.id).then(setNames), [open.id]);
   const [pictures, setPictures] = useState<readonly string[]>([]);
   useEffect(() => void picturesOf(open.id).then(({ kept }) => setPictures(kept)), [open.id]);
-  const { paper, problem } = usePaper(open, kind, choice, to, number);
+  const { paper, of, problem } = usePaper(open, kind, choice, names);
+  if (names === null) return null;
+  const name = (change: Partial<PaperNames>) => {
+    const named = { ...names, ...change };
+    setNames(named);
+    // As above.
+    keepPaperNames(open.id, named).catch(() => undefined);
+  };
   return (
     <div className="paper-screen">
       <style>{pageRule(choice.size)}</style>
@@ -65,79 +69,11 @@ function Papers({ open, kind, choice, onChoose }: PapersProps) {
           Back to the bench
         </button>
       </nav>
-      <form
-        className="paper-form not-printed"
-        aria-label="Which paper"
-        onSubmit={(event) => event.preventDefault()}
-      >
-        <label className="entry">
-          Paper
-          <select value={kind} onChange={(event) => go(`#/job/${open.id}/papers/${event.target.value}`)}>
-            {KINDS.map((one) => (
-              <option key={one.kind} value={one.kind}>
-                {one.words}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label className="entry">
-          Language
-          <select
-            value={choice.language}
-            onChange={(event) => {
-              const chosen = LANGUAGES.find(({ language }) => language === event.target.value);
-              if (chosen !== undefined) onChoose({ language: chosen.language });
-            }}
-          >
-            {LANGUAGES.map(({ language, name }) => (
-              <option key={language} value={language} lang={language}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label className="entry">
-          Sheet
-          <select
-            value={choice.size}
-            onChange={(event) => onChoose({ size: event.target.value as PaperChoice["size"] })}
-          >
-            <option value="a4">A4</option>
-            <option value="letter">Letter</option>
-            <option value="label">Label, 100 by 62 mm</option>
-          </select>
-        </label>
-        <label className="entry">
-          To
-          <input
-            autoComplete="off"
-            maxLength={200}
-            value={to}
-            onChange={(event) => setTo(event.target.value)}
-          />
-        </label>
-        <label className="entry">
-          Number
-          <input
-            autoComplete="off"
-            maxLength={40}
-            value={number}
-            onChange={(event) => setNumber(event.target.value)}
-          />
-        </label>
-        {kind === "report" && (
-          <label className="entry whole">
-            Terms of warranty, as your shop has them
-            <textarea
-              rows={2}
-              maxLength={2000}
-              value={choice.warranty}
-              onChange={(event) => onChoose({ warranty: event.target.value })}
-            />
-          </label>
+      <PaperForm id={open.id} kind={kind} choice={choice} names={names} onName={name} onChoose={onChoose}>
+        {paper !== null && of === kind && paper.language === choice.language && (
+          <PaperKeys paper={paper} kind={kind} size={choice.size} />
         )}
-        {paper !== null && <PaperKeys paper={paper} kind={kind} size={choice.size} />}
-      </form>
+      </PaperForm>
       {problem !== null && (
         <p className="problem not-printed" role="alert">
           {problem}
@@ -162,6 +98,8 @@ function pageRule(size: PaperChoice["size"]): string {
 
 interface Made {
   readonly paper: Paper | null;
+  /** the kind that it is of */
+  readonly of: PaperKind | null;
   readonly problem: string | null;
 }
 
@@ -170,22 +108,21 @@ function usePaper(
   { id, job, paper: make }: OpenJob,
   kind: PaperKind,
   { language, warranty }: PaperChoice,
-  to: string,
-  number: string,
+  names: PaperNames | null,
 ): Made {
-  const [made, setMade] = useState<Made>({ paper: null, problem: null });
+  const [made, setMade] = useState<Made>({ paper: null, of: null, problem: null });
   const [shop, setShop] = useState<string | null>(null);
   useEffect(() => void shopTyped().then(({ name }) => setShop(name)), []);
   const title = job === null || job === "loading" ? null : job.title;
   const practice = job !== null && job !== "loading" && job.practice !== null;
   useEffect(() => {
-    if (shop === null) return;
+    if (shop === null || names === null) return;
     const text = (typed: string) => (typed.trim() === "" ? null : typed.trim());
     const head: PaperHead = {
       day: new Date().toLocaleDateString("sv-SE"),
       from: text(shop),
-      to: text(to),
-      number: text(number),
+      to: text(names.to),
+      number: text(names.number),
       jobTitle: title,
       opens: `${location.origin}${location.pathname}#/job/${id}`,
       warranty: text(warranty),
@@ -195,12 +132,12 @@ function usePaper(
     paperCatalogue(language)
       .then((catalogue) => make(kind, head, catalogue))
       .then(
-        (paper) => waiting && setMade({ paper, problem: null }),
-        (error: Error) => waiting && setMade({ paper: null, problem: error.message }),
+        (paper) => waiting && setMade({ paper, of: kind, problem: null }),
+        (error: Error) => waiting && setMade({ paper: null, of: null, problem: error.message }),
       );
     return () => {
       waiting = false;
     };
-  }, [make, kind, language, warranty, to, number, shop, title, practice, id]);
+  }, [make, kind, language, warranty, names, shop, title, practice, id]);
   return made;
 }

@@ -1,0 +1,121 @@
+/** Which paper, for whom, in which language and on which sheet. */
+import type { ReactNode } from "react";
+import { LANGUAGES } from "../../messages/language.ts";
+import type { PaperKind } from "../../wire/paper-api.ts";
+import { go } from "../route.ts";
+import type { PaperChoice, PaperNames } from "./paper-choice.ts";
+
+const KINDS: readonly { readonly kind: PaperKind; readonly words: string }[] = [
+  { kind: "label", words: "Label for the board" },
+  { kind: "sheet", words: "Bench sheet" },
+  { kind: "report", words: "Report to the customer" },
+  { kind: "slip", words: "Slip for the fitter" },
+  { kind: "message", words: "Short message" },
+  { kind: "quote", words: "Quote" },
+  { kind: "bill", words: "Bill" },
+];
+
+interface Props {
+  readonly id: string;
+  readonly kind: PaperKind;
+  readonly choice: PaperChoice;
+  readonly names: PaperNames;
+  onName(change: Partial<PaperNames>): void;
+  onChoose(change: Partial<PaperChoice>): void;
+  /** what is done with the paper */
+  readonly children: ReactNode;
+}
+
+export function PaperForm({ children, ...props }: Props) {
+  return (
+    <form
+      className="paper-form not-printed"
+      aria-label="Which paper"
+      onSubmit={(event) => event.preventDefault()}
+    >
+      <Which {...props} />
+      <ForWhom {...props} />
+      {children}
+    </form>
+  );
+}
+
+function Which({ id, kind, choice, onChoose }: Omit<Props, "children">) {
+  return (
+    <>
+      <label className="entry whole">
+        Paper
+        <select value={kind} onChange={(event) => go(`#/job/${id}/papers/${event.target.value}`)}>
+          {KINDS.map((one) => (
+            <option key={one.kind} value={one.kind}>
+              {one.words}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label className="entry">
+        Language
+        <select
+          value={choice.language}
+          onChange={(event) => {
+            const chosen = LANGUAGES.find(({ language }) => language === event.target.value);
+            if (chosen !== undefined) onChoose({ language: chosen.language });
+          }}
+        >
+          {LANGUAGES.map(({ language, name }) => (
+            <option key={language} value={language} lang={language}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label className="entry">
+        Sheet
+        <select
+          value={choice.size}
+          onChange={(event) => onChoose({ size: event.target.value as PaperChoice["size"] })}
+        >
+          <option value="a4">A4</option>
+          <option value="letter">Letter</option>
+          <option value="label">Label</option>
+        </select>
+      </label>
+    </>
+  );
+}
+
+function ForWhom({ kind, choice, names, onName, onChoose }: Omit<Props, "children">) {
+  return (
+    <>
+      <label className="entry">
+        To
+        <input
+          autoComplete="off"
+          maxLength={200}
+          value={names.to}
+          onChange={(event) => onName({ to: event.target.value })}
+        />
+      </label>
+      <label className="entry">
+        Number
+        <input
+          autoComplete="off"
+          maxLength={40}
+          value={names.number}
+          onChange={(event) => onName({ number: event.target.value })}
+        />
+      </label>
+      {kind === "report" && (
+        <label className="entry whole">
+          Terms of warranty, as your shop has them
+          <textarea
+            rows={2}
+            maxLength={2000}
+            value={choice.warranty}
+            onChange={(event) => onChoose({ warranty: event.target.value })}
+          />
+        </label>
+      )}
+    </>
+  );
+}
