@@ -45,7 +45,13 @@ export function Probes({ card, places, desk }: Props) {
   const mode = field(card.action, "mode") ?? "";
   return (
     <>
-      {card.probesOn !== null && <h2 className="probes-on">{card.probesOn}</h2>}
+      <div className="where-and-mode">
+        {card.probesOn !== null && <h2 className="probes-on">{card.probesOn}</h2>}
+        <p className="mode">
+          <ModeDrawing mode={mode} />
+          {field(card.action, "wires") === "4" ? FOUR_WIRES : (MODE_WORDS[mode] ?? mode)}
+        </p>
+      </div>
       <div className="probes">
         <Probe tone="red" place={field(card.action, "red")} words={card.red} places={places}>
           {asked.red !== null && <Magnifier picture={picture} spot={asked.red} tone="red" />}
@@ -54,13 +60,7 @@ export function Probes({ card, places, desk }: Props) {
           {asked.black !== null && <Magnifier picture={picture} spot={asked.black} tone="black" />}
         </Probe>
       </div>
-      <div className="mode-and-board">
-        <p className="mode">
-          <ModeDrawing mode={mode} />
-          {field(card.action, "wires") === "4" ? FOUR_WIRES : (MODE_WORDS[mode] ?? mode)}
-        </p>
-        {board}
-      </div>
+      {board}
       {unpinned}
     </>
   );
