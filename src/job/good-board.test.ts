@@ -191,6 +191,8 @@ describe("a good board beside the one on the bench", () => {
     const alone = worked([{ ...BESIDE, reading: 3 }]);
     expect(alone.capacitor).toBeCloseTo(worked([]).capacitor, 6);
     expect(alone.compared).toEqual([]);
+    const inDiode = { do: "measure", mode: "diode", red: "V15", black: "GND", reading: 0.4 };
+    expect(worked([inDiode, { ...BESIDE, reading: 1490 }]).compared).toEqual([]);
     const undone = worked([HERE, { ...BESIDE, reading: 1490, id: "g" }, { do: "undo", of: "g" }]);
     expect(undone.capacitor).toBeCloseTo(worked([HERE]).capacitor, 6);
   });
