@@ -9,6 +9,7 @@ import { openSqliteStore } from "../store/sqlite/open-store.ts";
 import { defaultDataDir } from "./data-dir.ts";
 import { keptMeter } from "./kept-meter.ts";
 import { lanAddresses, localName } from "./lan/addresses.ts";
+import { isPrivateAddress } from "./lan/certificate.ts";
 import { keptIdentity } from "./lan/kept-identity.ts";
 import { type ListeningServer, startServer } from "./start-server.ts";
 
@@ -78,18 +79,28 @@ export async function start(options: StartOptions = {}): Promise<RunningServer> 
 
 /** The addresses for another machine, and what to do there. */
 function wordsFor(hosts: readonly string[], server: ListeningServer, code: string): string {
-  const [host] = hosts;
-  if (host === undefined) return "This machine is on no network: nobody else can come in.\n";
-  const at = (url: string | null, path: string) => {
-    const { protocol, port } = new URL(url ?? server.url);
-    return `${protocol}//${host}:${port}${path}`;
+  const [first] = hosts;
+  if (first === undefined) return "This machine is on no network: nobody else can come in.\n";
+  const at = (host: string, url: string, path: string) => {
+    const { protocol, port } = new URL(url);
+    return `  ${protocol}//${host}:${port}${path}`;
   };
+  // the certificate vouches for no other
+  const vouched = hosts.find((host) => isPrivateAddress(host) || host.endsWith(".local"));
+  const secure =
+    vouched === undefined || server.secureUrl === null
+      ? ["This machine has no private address and no local name, so there is no https here."]
+      : [
+          "By https, where it can be installed and opens without this computer:",
+          at(vouched, server.secureUrl, `/enter?code=${code}`),
+          "once the phone trusts this bench: it is given the certificate here, and told to trust it in its settings",
+          at(vouched, server.url, "/certificate"),
+          "(it vouches for private networks alone, never for a site of the internet)",
+        ];
   return [
-    "Open to this network, for whoever has the code:",
-    `  ${at(server.url, `/enter?code=${code}`)}    works at once; a page that is open goes on without this computer`,
-    `  ${at(server.secureUrl, `/enter?code=${code}`)}    can be installed and opens without this computer, once the phone trusts`,
-    `  ${at(server.url, "/certificate")}    which it is given there and told to trust in its settings`,
-    "  (the certificate vouches for addresses of private networks alone, never for a site of the internet)",
+    "Open to this network. By http; a page that is open goes on while this computer is away:",
+    at(vouched ?? first, server.url, `/enter?code=${code}`),
+    ...secure,
     "",
   ].join("\n");
 }
