@@ -169,6 +169,8 @@ describe("the job's money", () => {
       await page.getByText("Not what a good one shows").waitFor();
       await page.getByLabel("diode mode, red on g, black on e").fill("OL");
       await page.getByText("2 of 6 read").waitFor();
+      await page.locator(".mounting > summary").click();
+      await page.getByText("solder now, so that no lead carries the pull of a screw").waitFor();
       for (const width of WIDTHS) {
         await page.setViewportSize({ width, height: width === 390 ? 844 : 1000 });
         await inspect(page, `money-incoming-${width}`);

@@ -49,7 +49,7 @@ export function IncomingCheck({ fit, view, used }: Props) {
 export function Mounting({ view: { mounting } }: { readonly view: FitView }) {
   if (mounting === null) return null;
   return (
-    <details className="incoming-check">
+    <details className="mounting">
       <summary>
         <span>
           Onto its heatsink <small>{mounting.torque ?? "torque by its data sheet"}</small>
