@@ -217,8 +217,6 @@ const TITLES: Readonly<Record<string, readonly [string, string, string, string]>
   report: ["Repair report", "Informe de reparación", "मरम्मत रिपोर्ट", "تقرير الإصلاح"],
   slip: ["Slip for the fitter", "Hoja para el montador", "फिटर के लिए पर्ची", "ورقة للمركب"],
   sheet: ["Bench sheet", "Hoja de banco", "बेंच शीट", "ورقة القياس"],
-  quote: ["Quote", "Presupuesto", "कोटेशन", "عرض سعر"],
-  bill: ["Bill", "Factura", "बिल", "فاتورة"],
 };
 
 describe("the papers of a job", () => {
@@ -255,7 +253,7 @@ describe("the papers of a job", () => {
       await page.locator(".sheet").getByText("Nursery, hall 3").waitFor();
       const saved = page.waitForEvent("download");
       await page.getByRole("button", { name: "Save as PDF" }).click();
-      expect((await saved).suggestedFilename()).toBe("bill-ar.pdf");
+      expect((await saved).suggestedFilename()).toBe("sheet-ar.pdf");
 
       await page.getByLabel("Language").selectOption("en");
       await page.getByRole("combobox", { name: "Paper" }).selectOption("report");

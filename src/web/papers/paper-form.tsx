@@ -6,10 +6,10 @@ import { go } from "../route.ts";
 import type { PaperChoice, PaperNames } from "./paper-choice.ts";
 
 const KINDS: readonly { readonly kind: PaperKind; readonly words: string }[] = [
-  { kind: "label", words: "Label for the board" },
+  { kind: "label", words: "Board label" },
   { kind: "sheet", words: "Bench sheet" },
-  { kind: "report", words: "Report to the customer" },
-  { kind: "slip", words: "Slip for the fitter" },
+  { kind: "report", words: "Customer’s report" },
+  { kind: "slip", words: "Fitter’s slip" },
   { kind: "message", words: "Short message" },
   { kind: "quote", words: "Quote" },
   { kind: "bill", words: "Bill" },
