@@ -23,7 +23,9 @@ function pageFiles(): Plugin {
         const hash = createHash("sha256");
         const files = Object.values(bundle).filter(({ fileName }) => fileName !== WORKER_FILE);
         for (const file of files) hash.update(file.type === "chunk" ? file.code : file.source);
-        const names = files.map(({ fileName }) => (fileName === "index.html" ? "/" : `/${fileName}`));
+        // typefaces of other scripts are kept once a paper has used them
+        const wanted = files.filter(({ fileName }) => !fileName.endsWith(".ttf"));
+        const names = wanted.map(({ fileName }) => (fileName === "index.html" ? "/" : `/${fileName}`));
         const all = [...new Set(names), ...PUBLIC_FILES.map((name) => `/${name}`)].sort();
         worker.code = worker.code
           .replace("PAGE_FILES", JSON.stringify(all))

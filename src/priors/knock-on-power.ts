@@ -55,6 +55,12 @@ const bridges = (view: CircuitView): Part[] =>
 const shunts = (view: CircuitView): Part[] =>
   view.roles.shunts.flatMap((ref) => view.board.parts.get(ref) ?? []);
 
+/** The shunts that a leg's current goes through first: its own, or the one that all legs share; all where none hangs on its low end. */
+function shuntsUnder(view: CircuitView, low: string): Part[] {
+  const own = shunts(view).filter((part) => netsOf(part).includes(low));
+  return own.length > 0 ? own : shunts(view);
+}
+
 /** Shorts at the bridge itself, or at its pins before a limiter. */
 const bridgeShorts = (view: CircuitView): Failing[] => [
   ...shortsOf(bridges(view)),
@@ -143,11 +149,10 @@ export const POWER_RULES: readonly KnockOnRule[] = [
     );
   }),
   rule("leg-cracks-shunt", 0.35, "the current of a shorted leg cracks the shunt under it", (view) =>
-    every(
-      view.motorSwitches.map((found) => short(found.fault)),
-      opensOf(shunts(view)),
-      1 / Math.max(1, shunts(view).length),
-    ),
+    view.legs.flatMap(([upper, lower]) => {
+      const under = shuntsUnder(view, lower.low);
+      return every([short(upper.fault), short(lower.fault)], opensOf(under), 1 / Math.max(1, under.length));
+    }),
   ),
   rule("motor-kills-leg", 0.15, "a shorted motor shorts a leg", (view) =>
     every(

@@ -47,7 +47,12 @@ worker.addEventListener("fetch", (event) => {
 });
 
 async function keptFile(request: Request): Promise<Response> {
-  return (await caches.match(request, { ignoreSearch: true })) ?? fetch(request);
+  const kept = await caches.match(request, { ignoreSearch: true });
+  if (kept !== undefined) return kept;
+  const fresh = await fetch(request);
+  if (fresh.ok && new URL(request.url).pathname.endsWith(".ttf"))
+    await (await caches.open(CACHE)).put(request, fresh.clone());
+  return fresh;
 }
 
 async function freshPage(request: Request): Promise<Response> {
