@@ -13,6 +13,7 @@ export const LESSON_LAYERS = [
   "job",
   "learning",
   "live",
+  "messages",
   "meter",
   "money",
   "numeric",

@@ -158,12 +158,15 @@ describe("after the repair", () => {
 
   const RUNS: readonly JobEvent[] = [{ do: "power", feed: "mains", observed: "runs" }, { do: "unpower" }];
 
+  /** A shop whose boards come back dear: for less than this the cheap looks alone leave too little doubt to be worth a run under load. */
+  const DEAR = { terms: { comebackCost: 45 } };
+
   /** What is proposed one after another while everything reads as on a good board, up to the close. */
   function lookedAt(before: readonly JobEvent[]): readonly Proposal[] {
     const log = [...before];
     const asked: Proposal[] = [];
     while (asked.length < 40) {
-      const { input, belief, priors, predictor } = scene(BOARD, log);
+      const { input, belief, priors, predictor } = scene(BOARD, log, DEAR);
       const proposal = propose(input, belief, priors, predictor);
       asked.push(proposal);
       const { action } = proposal;

@@ -21,7 +21,7 @@ async function keptReadings(id: string): Promise<unknown[]> {
 
 /** Types a reading as at the bench: the first digit goes to the field by itself, Enter records it. */
 async function typeReading(page: Page, digits: string): Promise<void> {
-  await page.locator("body").press("f");
+  await page.locator(".card [data-digits]").focus();
   await page.keyboard.type(digits);
   await page.keyboard.press("Enter");
 }
@@ -78,7 +78,8 @@ describe("when the bench computer does not answer", () => {
       await typeReading(page, digits);
       await cardReady(page);
     }
-    await page.locator("body").press("u");
+    // the field of the next reading has the focus: U would be typed into it
+    await page.getByRole("button", { name: "Undo", exact: true }).click();
     await page.getByText("not yet on the bench computer (4)").waitFor();
     await page.reload();
     await cardReady(page);

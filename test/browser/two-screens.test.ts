@@ -23,7 +23,7 @@ async function logOf(id: string): Promise<string[]> {
 
 /** Types a reading for the check on the card. */
 async function typeReading(page: Page, digits: string): Promise<void> {
-  await page.locator("body").press("f");
+  await page.locator(".card [data-digits]").focus();
   await page.keyboard.type(digits);
   await page.keyboard.press("Enter");
 }
@@ -65,7 +65,7 @@ describe("one job on two screens", () => {
     const delays: number[] = [];
     for (const [at, digits] of ["0.4", "0.3", "0.2"].entries()) {
       const seen = watchLog(laptop, at + 1);
-      await phone.locator("body").press("f");
+      await phone.locator(".card [data-digits]").focus();
       await phone.keyboard.type(digits);
       const entered = await phone.evaluate(() => Date.now());
       await phone.keyboard.press("Enter");

@@ -112,7 +112,7 @@ export const PAPERS_AR = {
     "The repair would cost more than half of a new board, and it may fail: a new one is advised.",
     "كلفة الإصلاح تزيد على نصف ثمن لوحة جديدة وقد لا ينجح: ننصح بلوحة جديدة.",
   ],
-  "reason.runs": ["The board runs: what it took is spent.", "اللوحة تعمل: ما لزم لإصلاحها قد صُرف."],
+  "reason.runs": ["The board runs: what it took is spent.", "اللوحة تعمل: ما لزم لإصلاحها قد صرف."],
   "reason.stop": [
     "By what has been measured so far, a repair is not expected to be worth its price.",
     "بحسب ما قيس حتى الآن لا يتوقع أن يستحق الإصلاح ثمنه.",
