@@ -159,7 +159,7 @@ describe("after the repair", () => {
   const RUNS: readonly JobEvent[] = [{ do: "power", feed: "mains", observed: "runs" }, { do: "unpower" }];
 
   /** A shop whose boards come back dear: for less than this the cheap looks alone leave too little doubt to be worth a run under load. */
-  const DEAR = { terms: { comebackCost: 45 } };
+  const DEAR = { terms: { comebackCost: 60 } };
 
   /** What is proposed one after another while everything reads as on a good board, up to the close. */
   function lookedAt(before: readonly JobEvent[]): readonly Proposal[] {
