@@ -16,7 +16,7 @@ describe("the setting of the meter", () => {
   });
 
   it("takes a driver of sigrok with its wire", () => {
-    const typed = "uni-t-ut61e:conn=/dev/ttyUSB0:serialcomm=19200/7o1/rts=0/dtr=1";
+    const typed = "scpi-dmm:conn=/dev/ttyUSB0:serialcomm=19200/7o1/rts=0/dtr=1";
     expect(parseSigrokDriver(typed)).toMatchObject({ ok: true, value: { driver: typed, channel: null } });
     expect(parseMeterWord("sigrok:demo")).toMatchObject({ ok: true, value: { driver: "demo" } });
   });

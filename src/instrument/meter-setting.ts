@@ -6,7 +6,7 @@ export type MeterSetting =
   | { readonly kind: "none" }
   /** SCPI over TCP */
   | { readonly kind: "scpi"; readonly host: string; readonly port: number }
-  /** a driver of sigrok with its options, as `uni-t-ut61e:conn=1a86.e008`; of several channels one */
+  /** a driver of sigrok with its options, as `scpi-dmm:conn=/dev/usbtmc0`; of several channels one */
   | { readonly kind: "sigrok"; readonly driver: string; readonly channel: string | null };
 
 /** `scpi-raw` in the list of port numbers of the IANA. */
@@ -32,7 +32,7 @@ export function parseSigrokDriver(text: string, channel = ""): Parsed<MeterSetti
   const typed = text.trim();
   if (!DRIVER.test(typed))
     return refuse(
-      `${quoted(typed)} is no driver; write one of the list, where needed with its wire, as uni-t-ut61e:conn=/dev/ttyUSB0`,
+      `${quoted(typed)} is no driver; write one of the list, where needed with its wire, as scpi-dmm:conn=/dev/ttyUSB0`,
     );
   const wanted = channel.trim();
   if (wanted !== "" && !CHANNEL.test(wanted)) return refuse(`${quoted(wanted)} is no channel; P1 is one`);

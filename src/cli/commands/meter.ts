@@ -26,7 +26,7 @@ export function addMeter(program: Command, io: Io, finish: Finish): void {
 Examples:
   $ faultwright meter list
   $ faultwright meter try scpi:192.168.1.20:5025 --mode diode
-  $ faultwright meter try sigrok:uni-t-ut61e:conn=/dev/ttyUSB0
+  $ faultwright meter try sigrok:scpi-dmm:conn=/dev/ttyUSB0
   $ faultwright bench job.json --meter scpi:192.168.1.20    then \`read\` at the prompt`,
     );
   meter
