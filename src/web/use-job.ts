@@ -16,7 +16,7 @@ import type { Drawing, HiddenFaults, JobSoFar, PracticeInfo } from "./engine-mes
 import { happened, type KeptEvent, type KeptJob, newId, type Outcome } from "./job-event.ts";
 import { drawer, dropRefused, keepEvents, keepNews, openJob, type Sent, type Sync, send } from "./keeper.ts";
 import { listen, listenBack } from "./stream.ts";
-import { useEngine } from "./use-engine.ts";
+import { useJobEngine } from "./use-engine.ts";
 
 const RETRY_MS = 2_000;
 /** Progress is shown for anything longer. */
@@ -259,7 +259,7 @@ function useLog(id: string) {
 
 /** Opens a job and keeps it: everything recorded is safe in this browser before it is sent. */
 export function useJob(id: string): OpenJob {
-  const engine = useEngine();
+  const engine = useJobEngine();
   const { job, events, log, writing, show, load } = useLog(id);
   const caughtUp = useCallback(
     ({ acknowledged, others }: Sent) => {
