@@ -7,6 +7,7 @@ import type { BoardAnswer, BoardList, NewBoardVersion } from "../wire/job-api.ts
 import { Away, api, Refused } from "./api.ts";
 import { freshOrKept } from "./fresh-or-kept.ts";
 import { newId } from "./job-event.ts";
+import { oneSender } from "./one-sender.ts";
 
 /** A board of one's own with the counts of other shops that came with it. */
 export interface OwnBoardKept extends BoardAnswer {
@@ -74,29 +75,15 @@ export async function deleteOwnBoard(board: OwnBoardKept): Promise<void> {
   void sendBoards();
 }
 
-let sending: Promise<string | null> = Promise.resolve(null);
-
 /** Sends what waits, oldest first, one sender at a time; says what the bench computer refused, if it did. */
-export function sendBoards(): Promise<string | null> {
-  sending = sending.then(sendNow, sendNow);
-  return sending;
-}
-
-async function sendNow(): Promise<string | null> {
-  try {
-    for (const { board, version } of await outbox()) {
-      await api.keepBoard(board, version);
-      await update<readonly Waiting[]>(OUTBOX, (waiting) =>
-        (waiting ?? []).filter((one) => one.version.id !== version.id),
-      );
-    }
-    return null;
-  } catch (problem) {
-    if (problem instanceof Refused) return problem.message;
-    if (problem instanceof Away) return null;
-    throw problem;
+export const sendBoards = oneSender(async () => {
+  for (const { board, version } of await outbox()) {
+    await api.keepBoard(board, version);
+    await update<readonly Waiting[]>(OUTBOX, (waiting) =>
+      (waiting ?? []).filter((one) => one.version.id !== version.id),
+    );
   }
-}
+});
 
 /** Boards from before there was a place for them on the bench computer go there too. */
 async function sendOlder(known: ReadonlySet<string>): Promise<void> {

@@ -4,8 +4,9 @@
  */
 import { get, set, update } from "idb-keyval";
 import type { BoardAlbum, NewAlbumVersion } from "../../wire/job-api.ts";
-import { Away, api, Refused } from "../api.ts";
+import { Away, api } from "../api.ts";
 import { newId } from "../job-event.ts";
+import { oneSender } from "../one-sender.ts";
 import type { PictureToSend } from "./kept-picture.ts";
 
 interface Waiting {
@@ -87,31 +88,17 @@ export async function albumPicture(id: string): Promise<Blob | null> {
   }
 }
 
-let sending: Promise<string | null> = Promise.resolve(null);
-
 /** Sends what waits, one sender at a time; says what the bench computer refused, if it did. */
-export function sendAlbums(): Promise<string | null> {
-  sending = sending.then(sendNow, sendNow);
-  return sending;
-}
-
-async function sendNow(): Promise<string | null> {
-  try {
-    for (const id of (await get<readonly string[]>(UNSENT)) ?? []) {
-      const data = await get<Blob>(pictureKey(id));
-      if (data !== undefined) await api.boardPicture(id, data);
-      await update<readonly string[]>(UNSENT, (ids) => (ids ?? []).filter((other) => other !== id));
-    }
-    for (const { board, version } of (await get<readonly Waiting[]>(OUTBOX)) ?? []) {
-      await api.keepAlbum(board, version);
-      await update<readonly Waiting[]>(OUTBOX, (waiting) =>
-        (waiting ?? []).filter((one) => one.version.id !== version.id),
-      );
-    }
-    return null;
-  } catch (problem) {
-    if (problem instanceof Refused) return problem.message;
-    if (problem instanceof Away) return null;
-    throw problem;
+export const sendAlbums = oneSender(async () => {
+  for (const id of (await get<readonly string[]>(UNSENT)) ?? []) {
+    const data = await get<Blob>(pictureKey(id));
+    if (data !== undefined) await api.boardPicture(id, data);
+    await update<readonly string[]>(UNSENT, (ids) => (ids ?? []).filter((other) => other !== id));
   }
-}
+  for (const { board, version } of (await get<readonly Waiting[]>(OUTBOX)) ?? []) {
+    await api.keepAlbum(board, version);
+    await update<readonly Waiting[]>(OUTBOX, (waiting) =>
+      (waiting ?? []).filter((one) => one.version.id !== version.id),
+    );
+  }
+});
