@@ -1,5 +1,5 @@
 /** A field that is kept once it is left, or Enter is pressed; what could not be kept stays as typed. */
-import { useEffect, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 
 interface Props {
   readonly label: string;
@@ -12,9 +12,14 @@ interface Props {
 
 export function TypedField({ label, value, hint = "", listId, onValue }: Props) {
   const [typed, setTyped] = useState(value);
+  // Enter and leaving the field both keep it: what is on its way already is not sent again.
+  const sent = useRef<string | null>(null);
   useEffect(() => setTyped(value), [value]);
-  const keep = () => {
-    if (typed !== value) void onValue(typed);
+  const keep = async () => {
+    if (typed === value || typed === sent.current) return;
+    sent.current = typed;
+    await onValue(typed);
+    sent.current = null;
   };
   return (
     <label className="entry">
@@ -27,9 +32,9 @@ export function TypedField({ label, value, hint = "", listId, onValue }: Props) 
         autoCapitalize="off"
         spellCheck={false}
         onChange={(event) => setTyped(event.target.value)}
-        onBlur={keep}
+        onBlur={() => void keep()}
         onKeyDown={(event) => {
-          if (event.key === "Enter") keep();
+          if (event.key === "Enter") void keep();
         }}
       />
     </label>

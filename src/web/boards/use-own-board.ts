@@ -21,13 +21,17 @@ export interface EditedBoard {
   back(content: Readonly<Record<string, unknown>>): Promise<void>;
 }
 
+/** Changes made faster than the engine works them in wait their turn: each is made on the board that the one before left. */
 export function useOwnBoard(id: string): EditedBoard {
   const engine = useEngine();
   const [board, setBoard] = useState<OwnBoardAnswer | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
-  const [busy, setBusy] = useState(false);
+  const [waiting, setWaiting] = useState(0);
+  const [canUndo, setCanUndo] = useState(false);
   const outcomes = useRef<OwnBoardKept["outcomes"]>({});
-  const [before, setBefore] = useState<readonly OwnBoardAnswer[]>([]);
+  const latest = useRef<OwnBoardAnswer | null>(null);
+  const before = useRef<readonly OwnBoardAnswer[]>([]);
+  const inTurn = useRef<Promise<unknown>>(Promise.resolve());
   useEffect(() => {
     if (engine === null) return;
     openOwnBoard(id)
@@ -37,39 +41,55 @@ export function useOwnBoard(id: string): EditedBoard {
         outcomes.current = kept.outcomes ?? {};
         return lessonsAtHand().then((lessons) => engine.ownBoard(kept.board, null, lessons));
       })
-      .then(setBoard, (error: Error) => setProblem(error.message));
+      .then(
+        (opened) => {
+          latest.current = opened;
+          setBoard(opened);
+        },
+        (error: Error) => setProblem(error.message),
+      );
   }, [engine, id]);
-  const take = async (next: OwnBoardAnswer) => {
+  const take = async (next: OwnBoardAnswer, kept: readonly OwnBoardAnswer[]) => {
     await keepOwnBoard({ id, title: next.view.name, board: next.content, outcomes: outcomes.current });
+    latest.current = next;
+    before.current = kept;
     setBoard(next);
+    setCanUndo(kept.length > 0);
     setProblem(null);
   };
-  const change = async (wanted: BoardChange | ReferenceChange) => {
-    if (engine === null || board === null || busy) return false;
-    setBusy(true);
-    try {
-      await take(await engine.ownBoard(board.content, wanted, await lessonsAtHand()));
-      setBefore([...before, board]);
-      return true;
-    } catch (error) {
-      setProblem(`Not changed: ${(error as Error).message}`);
-      return false;
-    } finally {
-      setBusy(false);
-    }
+  const turn = (work: (now: OwnBoardAnswer, engine: Engine) => Promise<void>): Promise<boolean> => {
+    const done = inTurn.current.then(async () => {
+      if (engine === null || latest.current === null) return false;
+      setWaiting((count) => count + 1);
+      try {
+        await work(latest.current, engine);
+        return true;
+      } catch (error) {
+        setProblem(`Not changed: ${(error as Error).message}`);
+        return false;
+      } finally {
+        setWaiting((count) => count - 1);
+      }
+    });
+    inTurn.current = done;
+    return done;
   };
+  const change = (wanted: BoardChange | ReferenceChange) =>
+    turn(async (now, engine) =>
+      take(await engine.ownBoard(now.content, wanted, await lessonsAtHand()), [...before.current, now]),
+    );
   const undo = async () => {
-    const last = before.at(-1);
-    if (last === undefined) return;
-    await take(last);
-    setBefore(before.slice(0, -1));
+    await turn(async () => {
+      const last = before.current.at(-1);
+      if (last !== undefined) await take(last, before.current.slice(0, -1));
+    });
   };
   const back = async (content: Readonly<Record<string, unknown>>) => {
-    if (engine === null || board === null) return;
-    await take(await engine.ownBoard(content, null, await lessonsAtHand()));
-    setBefore([...before, board]);
+    await turn(async (now, engine) =>
+      take(await engine.ownBoard(content, null, await lessonsAtHand()), [...before.current, now]),
+    );
   };
-  return { board, problem, busy, canUndo: before.length > 0, change, undo, back };
+  return { board, problem, busy: waiting > 0, canUndo, change, undo, back };
 }
 
 /** What no cold check tells apart on the board as it is, from a worker of its own; null while that is being worked out. */
