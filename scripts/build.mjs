@@ -25,6 +25,7 @@ function sourceHash() {
     "scripts/build.mjs",
     "scripts/bundle-programs.mjs",
     "scripts/lesson-basis.mjs",
+    "scripts/sayings.mjs",
   ];
   const sources = filesUnder(join(ROOT, "src")).filter((path) => !path.endsWith(".test.ts"));
   const hash = createHash("sha256");
@@ -56,6 +57,8 @@ export async function build() {
   mkdirSync(folder, { recursive: true });
   try {
     // loaded here only: what it imports may have just been installed
+    const { checkSayings } = await import("./sayings.mjs");
+    await checkSayings();
     const { bundlePrograms } = await import("./bundle-programs.mjs");
     await bundlePrograms(folder);
     await bundlePage(folder);

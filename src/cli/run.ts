@@ -1,4 +1,5 @@
 import { Command, CommanderError } from "commander";
+import { plain } from "../messages/said.ts";
 import { addBench } from "./bench/bench-command.ts";
 import { addBoard } from "./boards/board-command.ts";
 import { addBill } from "./commands/bill.ts";
@@ -38,7 +39,13 @@ Exit codes:
 Mains and charged capacitors kill. What is proposed here never replaces local codes and licensed practice.`;
 
 /** The whole program: the words after its name in, its exit code out. */
-export async function run(argv: readonly string[], io: Io): Promise<number> {
+export async function run(argv: readonly string[], world: Io): Promise<number> {
+  // what the engine says is printed as it reads in English
+  const io: Io = {
+    ...world,
+    out: (text) => world.out(plain(text)),
+    err: (text) => world.err(plain(text)),
+  };
   let exitCode = DONE;
   const finish: Finish = async (work) => {
     exitCode = await work();

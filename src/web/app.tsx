@@ -1,5 +1,5 @@
 /** Chooses the screen. */
-import { lazy, Suspense } from "react";
+import { lazy, Suspense, useSyncExternalStore } from "react";
 import { BenchScreen } from "./bench/bench-screen.tsx";
 import { BoardScreen } from "./boards/board-screen.tsx";
 import { BoardsScreen } from "./boards/boards-screen.tsx";
@@ -12,13 +12,19 @@ import { MeterScreen } from "./meter/meter-screen.tsx";
 import { QuoteScreen } from "./money/quote-screen.tsx";
 import { ShopScreen } from "./money/shop-screen.tsx";
 import { useRoute } from "./route.ts";
+import { language, onLanguage } from "./say.ts";
 
 /** Papers and what they say are fetched when the first one is asked for. */
 const PapersScreen = lazy(async () => ({
   default: (await import("./papers/papers-screen.tsx")).PapersScreen,
 }));
 
+/** Another language is another page: every screen is made anew. */
 export function App() {
+  return <Screen key={useSyncExternalStore(onLanguage, language)} />;
+}
+
+function Screen() {
   const route = useRoute();
   if (route.screen === "job") return <BenchScreen key={route.id} id={route.id} />;
   if (route.screen === "learnt") return <LearntScreen />;

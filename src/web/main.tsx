@@ -3,6 +3,7 @@ import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./app.tsx";
 import { keepPageHere } from "./install.ts";
+import { learnLanguage } from "./say.ts";
 import "./style/ground.css";
 import "./style/controls.css";
 import "./style/screens.css";
@@ -26,9 +27,12 @@ import "./style/plots.css";
 
 const page = document.getElementById("page");
 if (page === null) throw new Error("index.html has no #page");
-createRoot(page).render(
-  <StrictMode>
-    <App />
-  </StrictMode>,
+const root = createRoot(page);
+learnLanguage().then(() =>
+  root.render(
+    <StrictMode>
+      <App />
+    </StrictMode>,
+  ),
 );
 keepPageHere();

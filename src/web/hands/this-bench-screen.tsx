@@ -1,12 +1,14 @@
 /** This bench: what it is equipped with, what its keys and pedals do, its voice and its screen. */
 import { useEffect, useState } from "react";
+import { LANGUAGES } from "../../messages/language.ts";
 import { go } from "../route.ts";
+import { chooseLanguage, language, say } from "../say.ts";
 import { useKeptAwakeBy, useWakeLock } from "../wake-lock.ts";
 import { benchEquipment, keepBenchEquipment } from "./bench-equipment.ts";
 import { COMMANDS, mayBeMapped } from "./commands.ts";
 import { EquipmentKeys } from "./equipment-keys.tsx";
 import { changeHandsSettings, useHandsSettings } from "./hands-settings.ts";
-import { canSpeak, say } from "./voice.ts";
+import { canSpeak, say as sayAloud } from "./voice.ts";
 
 export function ThisBenchScreen() {
   return (
@@ -16,6 +18,7 @@ export function ThisBenchScreen() {
         <p>Said once. Jobs that are open keep what they began with.</p>
       </header>
       <main className="this-bench">
+        <LanguageChoice />
         <Equipment />
         <MappedKeys />
         <Voice />
@@ -25,6 +28,27 @@ export function ThisBenchScreen() {
         </button>
       </main>
     </div>
+  );
+}
+
+function LanguageChoice() {
+  return (
+    <section aria-labelledby="language-title">
+      <h2 id="language-title">{say`Language`}</h2>
+      <div className="keys">
+        {LANGUAGES.map(({ language: one, name }) => (
+          <button
+            key={one}
+            type="button"
+            lang={one}
+            aria-pressed={one === language()}
+            onClick={() => void chooseLanguage(one)}
+          >
+            {name}
+          </button>
+        ))}
+      </div>
+    </section>
   );
 }
 
@@ -151,7 +175,7 @@ function Voice() {
           disabled={!able}
           onChange={(event) => {
             changeHandsSettings({ speaks: event.target.checked });
-            if (event.target.checked) say("Each step is said when it comes up.");
+            if (event.target.checked) sayAloud("Each step is said when it comes up.");
           }}
         />
         Say each step aloud

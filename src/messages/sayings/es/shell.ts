@@ -1,0 +1,5 @@
+import type { Sayings } from "../../said.ts";
+
+export const SHELL: Sayings = {
+  Language: "Idioma",
+};

@@ -1,0 +1,3 @@
+import type { Sayings } from "../../said.ts";
+
+export const BOARD: Sayings = {};

@@ -1,0 +1,41 @@
+import { describe, expect, it } from "vitest";
+import { allSentences, amissIn, sentencesIn } from "../scripts/sayings.mjs";
+import { AR } from "../src/messages/sayings/ar.ts";
+import { ES } from "../src/messages/sayings/es.ts";
+import { HI } from "../src/messages/sayings/hi.ts";
+
+const SENTENCES = allSentences();
+
+describe.each([
+  ["es", ES],
+  ["hi", HI],
+  ["ar", AR],
+] as const)("the sayings in %s", (_, sayings) => {
+  it("are those of the sources: none missing, none stale, the same values filled in", () => {
+    expect(SENTENCES.length).toBeGreaterThan(0);
+    expect(amissIn(SENTENCES, sayings)).toEqual([]);
+  });
+});
+
+describe("the sentences of a source", () => {
+  it("are its tagged templates and what counts", () => {
+    const source =
+      // biome-ignore lint/suspicious/noTemplateCurlyInString: it is the text of a source
+      'said`Shows ${a} of ${b}.`; say`Next`; saidCount(n, "one part", "{0} parts"); `Not ${this}`;';
+    expect(sentencesIn("a.ts", source).map(({ english, one }) => [english, one])).toEqual([
+      ["Shows {0} of {1}.", null],
+      ["Next", null],
+      ["{0} parts", "one part"],
+    ]);
+  });
+
+  it("that have no saying, one of other values or one that nobody says are named", () => {
+    // biome-ignore lint/suspicious/noTemplateCurlyInString: it is the text of a source
+    const sentences = sentencesIn("a.ts", "said`Shows ${a}.`; said`Next`;");
+    expect(amissIn(sentences, { "Shows {0}.": "Muestra.", Gone: "Ido" })).toEqual([
+      'not the same values: "Shows {0}.", "Muestra."',
+      'missing: "Next" of a.ts',
+      'nobody says: "Gone"',
+    ]);
+  });
+});
