@@ -44,51 +44,9 @@ export function saidCount(
   other: string,
   ...given: readonly (string | number)[]
 ): string {
-  return folded(count === 1 ? one : other, [count, ...given]);
-}
-
-/** A sentence taken apart: its English with `{0}` for what is filled in first, and that. */
-export interface Unfolded {
-  readonly english: string;
-  readonly given: readonly string[];
-}
-
-/** Takes apart a text that is one sentence; null where it is anything else. */
-export function unfolded(text: string): Unfolded | null {
-  if (text[0] !== OPEN) return null;
-  const given: string[] = [];
-  let english = "";
-  let at = 1;
-  while (text[at] !== CLOSE) {
-    const from = at;
-    while (text[at] === GIVEN) at++;
-    if (at === from) {
-      english += text[at++];
-      continue;
-    }
-    const end = endOfGiven(text, at);
-    english += `{${at - from - 1}}`;
-    given[at - from - 1] = text.slice(at, end);
-    at = end + 1;
-  }
-  return at === text.length - 1 ? { english, given } : null;
-}
-
-function endOfGiven(text: string, from: number): number {
-  let depth = 0;
-  let at = from;
-  while (depth > 0 || text[at] !== END_GIVEN) {
-    if (text[at] === OPEN) depth++;
-    if (text[at] === CLOSE) depth--;
-    at++;
-  }
-  return at;
-}
-
-/** Puts a sentence together from its English and what is filled in. */
-export function folded(english: string, given: readonly (string | number)[]): string {
-  const text = english.replace(/\{(\d)\}/g, (_, digit: string) =>
-    filledIn(Number(digit), given[Number(digit)] ?? ""),
+  const values = [count, ...given];
+  const text = (count === 1 ? one : other).replace(/\{(\d)\}/g, (_, digit: string) =>
+    filledIn(Number(digit), values[Number(digit)] ?? ""),
   );
   return `${OPEN}${text}${CLOSE}`;
 }
