@@ -1,4 +1,6 @@
 /** What a check would read on a good board and with each of the main suspects, and where the reading came to lie. */
+import { semicolonList } from "../planning/faults-in-words.ts";
+import { said } from "../messages/said.ts";
 import type { MeasureEvent } from "../bench/event.ts";
 import type { Fault } from "../board/fault.ts";
 import { faultNameWords } from "../board/fault-words.ts";
@@ -49,7 +51,7 @@ export function stripView(
   if (!good.solved) return null;
   const scale = scaleOf(cold, predictor);
   const cases: readonly Case[] = [
-    { words: "a good board", good: true, faults: [], reading: good },
+    { words: said`a good board`, good: true, faults: [], reading: good },
     ...suspectCases(believed, cold, good),
   ];
   return {
@@ -106,7 +108,8 @@ const NAMES_SHOWN = 2;
 
 function namesInWords(names: readonly string[]): string {
   const more = names.length - NAMES_SHOWN;
-  return names.slice(0, NAMES_SHOWN).join("; ") + (more > 0 ? `; ${more} more` : "");
+  const shown = semicolonList(names.slice(0, NAMES_SHOWN));
+  return more > 0 ? said`${shown}; ${more} more` : shown;
 }
 
 /** Would nobody tell the two readings apart? */
