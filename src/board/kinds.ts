@@ -188,5 +188,5 @@ export function supplyPin(kind: "controller" | "ic"): "vdd" | "vcc" {
 
 /** `a fuse`, `an igbt`: the kind's word in an error. */
 export function aKind(kind: PartKind): string {
-  return `${/^(?:[aeiou]|led|ntc)/.test(kind) ? "an" : "a"} ${kind}`;
+  return /^(?:[aeiou]|led|ntc)/.test(kind) ? said`an ${kind}` : said`a ${kind}`;
 }

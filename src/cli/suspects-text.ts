@@ -1,4 +1,4 @@
-import { faultNameWords, faultNameWithinPart } from "../board/fault-words.ts";
+import { faultNameWithinPart, faultNameWords } from "../board/fault-words.ts";
 import { explanationsNow, suspectsAnswer } from "../job/answers.ts";
 import type { Believed } from "../job/assess.ts";
 import { eventWords } from "../job/event-words.ts";

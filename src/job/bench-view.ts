@@ -1,8 +1,5 @@
 /** What the page shows of a job: the assessment in words, as plain data. */
 
-import { quoted } from "../units/nearest.ts";
-import { NO_ANSWER } from "../diagnosis/shown-words.ts";
-import { said } from "../messages/said.ts";
 import type { MeasureEvent } from "../bench/event.ts";
 import { waitingFor } from "../bench/waiting.ts";
 import type { Board } from "../board/board.ts";
@@ -10,6 +7,8 @@ import { curedWords, faultNameWords } from "../board/fault-words.ts";
 import { kindOf } from "../board/kinds.ts";
 import type { Reason, Suspect } from "../diagnosis/belief.ts";
 import { coldCheckOf, shownWords } from "../diagnosis/cold-evidence.ts";
+import { NO_ANSWER } from "../diagnosis/shown-words.ts";
+import { said } from "../messages/said.ts";
 import { asReferencesWere, referenceFor } from "../meter/good-readings.ts";
 import type { MeterReading } from "../meter/prediction.ts";
 import { amountNumber } from "../money/amount.ts";
@@ -18,6 +17,7 @@ import { andList } from "../planning/faults-in-words.ts";
 import { clipAt } from "../planning/live-clips.ts";
 import type { Action } from "../planning/proposal.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
+import { quoted } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { explanationsNow } from "./answers.ts";
 import type { Assessment, Believed } from "./assess.ts";

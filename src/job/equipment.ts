@@ -44,5 +44,5 @@ export function lampWatts(word: string): number | null {
 /** Why this word is no equipment that the program knows, or null where it is. */
 export function equipmentProblem(word: string): string | null {
   if (EQUIPMENT.has(word) || lampWatts(word) !== null || keptResistor(word) !== null) return null;
-  return said`${quoted(word)} is no known equipment`.concat(suggestion(word, [...EQUIPMENT.keys()]));
+  return `${said`${quoted(word)} is no known equipment`}${suggestion(word, [...EQUIPMENT.keys()])}`;
 }

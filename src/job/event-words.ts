@@ -1,5 +1,12 @@
 /** What was done and what was seen, as one line of the log. */
-import type { IncomingEvent, JobEvent, MeasureEvent, MeasureMode, Observed, Reading } from "../bench/event.ts";
+import type {
+  IncomingEvent,
+  JobEvent,
+  MeasureEvent,
+  MeasureMode,
+  Observed,
+  Reading,
+} from "../bench/event.ts";
 import { FINDING_WORDS, isColdMode, OBSERVED_WORDS } from "../bench/words.ts";
 import type { Board } from "../board/board.ts";
 import { shownWords } from "../diagnosis/cold-evidence.ts";

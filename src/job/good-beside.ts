@@ -1,11 +1,12 @@
 /** A good board of the same number beside the one on the bench: what both read, turn by turn, and what that says of the places. */
-import { said } from "../messages/said.ts";
+
 import type { BesideEvent, JobEvent, MeasureEvent } from "../bench/event.ts";
 import { undoneEvents } from "../bench/fold.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { shownWords } from "../diagnosis/cold-evidence.ts";
 import type { GoodReading } from "../learning/references.ts";
+import { said } from "../messages/said.ts";
 import { asReferencesWere, LEAST_REFERENCE_SPREAD, netOfPlace } from "../meter/good-readings.ts";
 import { METER_SPREAD } from "../meter/spread.ts";
 import { readingWords } from "./event-words.ts";

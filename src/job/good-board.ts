@@ -1,9 +1,10 @@
 /** A board that is known to be good teaches what good ones read, and which assumed parts cannot be what was assumed. */
-import { said, saidCount } from "../messages/said.ts";
+
 import { foldLog } from "../bench/fold.ts";
 import type { Board, ReferenceReading } from "../board/board.ts";
 import { shownWords } from "../diagnosis/cold-evidence.ts";
 import type { GoodReading } from "../learning/references.ts";
+import { said, saidCount } from "../messages/said.ts";
 import { asReferencesWere, comparison, netOfPlace } from "../meter/good-readings.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import { sharingPredictors } from "../meter/predictor.ts";
@@ -90,9 +91,7 @@ export function oddReferencesInWords(board: Board): {
   const lines = oddReferences(board).map(({ reference, drawn, parts }) => {
     const { mode, red, black } = reference;
     const why =
-      parts.length === 0
-        ? said`the board file or the board is another`
-        : said`assumed: ${parts.join(" ")}`;
+      parts.length === 0 ? said`the board file or the board is another` : said`assumed: ${parts.join(" ")}`;
     return said`${mode} red ${red}, black ${black}: ${drawn} by the file; ${why}`;
   });
   return { title: said`What the file's values cannot give`, lines };

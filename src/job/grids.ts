@@ -1,9 +1,10 @@
 /**
  * The usual readings of each stage as a grid: for a technician who has taken them already, in any order, before any proposal.
  */
-import { said } from "../messages/said.ts";
+
 import type { Place } from "../bench/event.ts";
 import type { Board, Part } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 
 export interface GridCheck {
   readonly label: string;

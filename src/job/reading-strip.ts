@@ -1,13 +1,14 @@
 /** What a check would read on a good board and with each of the main suspects, and where the reading came to lie. */
-import { semicolonList } from "../planning/faults-in-words.ts";
-import { said } from "../messages/said.ts";
+
 import type { MeasureEvent } from "../bench/event.ts";
 import type { Fault } from "../board/fault.ts";
 import { faultNameWords } from "../board/fault-words.ts";
 import { parseFault } from "../board/parse-fault.ts";
 import { coldCheckOf } from "../diagnosis/cold-evidence.ts";
+import { said } from "../messages/said.ts";
 import type { ColdCheck, MeterReading, Predictor } from "../meter/prediction.ts";
 import { rangesOf } from "../meter/ranges.ts";
+import { semicolonList } from "../planning/faults-in-words.ts";
 import type { Believed } from "./assess.ts";
 import { readingWords } from "./event-words.ts";
 import type { ClimbRow, StripRow, StripView } from "./reading-strip-shape.ts";

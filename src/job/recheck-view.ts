@@ -1,8 +1,9 @@
 /** The cold re-check beside what was read before the parts went in, in words. */
-import { shownWord } from "../diagnosis/shown-words.ts";
-import { said } from "../messages/said.ts";
+
 import { isColdMode } from "../bench/words.ts";
 import { shownWords } from "../diagnosis/cold-evidence.ts";
+import { shownWord } from "../diagnosis/shown-words.ts";
+import { said } from "../messages/said.ts";
 import { amissWords, type BesideBaseline, besideBaseline } from "../planning/beside-baseline.ts";
 import type { Action } from "../planning/proposal.ts";
 import { checkKey } from "../planning/still-known.ts";

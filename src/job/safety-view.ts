@@ -1,8 +1,9 @@
 /** What is known of the board's charge, in words. */
-import { said } from "../messages/said.ts";
+
 import type { Timeline } from "../bench/timeline.ts";
 import type { Part } from "../board/board.ts";
 import { STORE_WORDS, storesOfCharge } from "../board/stores-of-charge.ts";
+import { said } from "../messages/said.ts";
 import { voltsAt } from "../planning/discharge-step.ts";
 import { type DischargeState, dischargeState, type StoreState, type Unproven } from "../safety/discharge.ts";
 import { motorInTheWay } from "../safety/motor-check.ts";

@@ -1,9 +1,9 @@
 /** The board's stages from mains to motor, and what the readings have said of each. */
 
-import { said } from "../messages/said.ts";
 import type { Board, Part } from "../board/board.ts";
 import { isEarth } from "../board/earth-net.ts";
 import type { Suspect } from "../diagnosis/belief.ts";
+import { said } from "../messages/said.ts";
 import type { Believed } from "./assess.ts";
 import type { StageState, StageView } from "./stage-view-shape.ts";
 

@@ -1,3 +1,5 @@
+import { said } from "../messages/said.ts";
+
 /** Several of anything, in one breath: `a, b or c`. */
 export function orList(words: readonly string[]): string {
   return listed(words, "or");
@@ -11,6 +13,16 @@ export function andList(words: readonly string[]): string {
 function listed(words: readonly string[], last: string): string {
   if (words.length <= 1) return words.join("");
   return `${words.slice(0, -1).join(", ")} ${last} ${words[words.length - 1]}`;
+}
+
+/** `a, b, c`. */
+export function commaList([first = "", ...rest]: readonly string[]): string {
+  return rest.reduce((list, next) => said`${list}, ${next}`, first);
+}
+
+/** `a; b; c`: of what has commas in itself. */
+export function semicolonList([first = "", ...rest]: readonly string[]): string {
+  return rest.reduce((list, next) => said`${list}; ${next}`, first);
 }
 
 /** Probability in words a customer could repeat: `3 %`, `under 1 %`. */

@@ -4,8 +4,11 @@ import { BOARD } from "./ar/board.ts";
 import { BOARDS } from "./ar/boards.ts";
 import { COMPOSE } from "./ar/compose.ts";
 import { JOB } from "./ar/job.ts";
+import { LEARNT } from "./ar/learnt.ts";
+import { MONEY } from "./ar/money.ts";
 import { PARTS } from "./ar/parts.ts";
 import { PLANNING } from "./ar/planning.ts";
+import { PROBLEMS } from "./ar/problems.ts";
 import { SCREENS } from "./ar/screens.ts";
 import { SHELL } from "./ar/shell.ts";
 
@@ -17,6 +20,9 @@ export const AR: Sayings = {
   ...PLANNING,
   ...JOB,
   ...BOARD,
+  ...PROBLEMS,
+  ...MONEY,
+  ...LEARNT,
   ...PARTS,
   ...COMPOSE,
 };

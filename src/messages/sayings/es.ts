@@ -4,8 +4,11 @@ import { BOARD } from "./es/board.ts";
 import { BOARDS } from "./es/boards.ts";
 import { COMPOSE } from "./es/compose.ts";
 import { JOB } from "./es/job.ts";
+import { LEARNT } from "./es/learnt.ts";
+import { MONEY } from "./es/money.ts";
 import { PARTS } from "./es/parts.ts";
 import { PLANNING } from "./es/planning.ts";
+import { PROBLEMS } from "./es/problems.ts";
 import { SCREENS } from "./es/screens.ts";
 import { SHELL } from "./es/shell.ts";
 
@@ -17,6 +20,9 @@ export const ES: Sayings = {
   ...PLANNING,
   ...JOB,
   ...BOARD,
+  ...PROBLEMS,
+  ...MONEY,
+  ...LEARNT,
   ...PARTS,
   ...COMPOSE,
 };

@@ -4,8 +4,11 @@ import { BOARD } from "./hi/board.ts";
 import { BOARDS } from "./hi/boards.ts";
 import { COMPOSE } from "./hi/compose.ts";
 import { JOB } from "./hi/job.ts";
+import { LEARNT } from "./hi/learnt.ts";
+import { MONEY } from "./hi/money.ts";
 import { PARTS } from "./hi/parts.ts";
 import { PLANNING } from "./hi/planning.ts";
+import { PROBLEMS } from "./hi/problems.ts";
 import { SCREENS } from "./hi/screens.ts";
 import { SHELL } from "./hi/shell.ts";
 
@@ -17,6 +20,9 @@ export const HI: Sayings = {
   ...PLANNING,
   ...JOB,
   ...BOARD,
+  ...PROBLEMS,
+  ...MONEY,
+  ...LEARNT,
   ...PARTS,
   ...COMPOSE,
 };
