@@ -99,6 +99,69 @@ export const LEARNT: Sayings = {
   "under power nobody can tell from the board file the {0} of {1}":
     "تحت التغذية لا يمكن معرفة {0} لـ {1} من ملف اللوحة",
   "nothing to learn from: {0}": "لا شيء يتعلم منه: {0}",
+  "a shorted switch shorts its partner at the next gate pulse":
+    "المفتاح المقصور يقصر شريكه عند نبضة البوابة التالية",
+  "mostly one leg of a module goes short; it may take another in the same case":
+    "غالبا تقصر ذراع واحدة من الوحدة؛ وقد تأخذ معها أخرى في الغلاف نفسه",
+  "a short behind the rectifier opens the line fuse unless a limiter stood in its path":
+    "القصر خلف المقوم يفتح مصهر الخط ما لم يكن في مساره محدد",
+  "a varistor that shorts opens the fuse before it": "المقاوم المتغير إذا قصر فتح المصهر الذي قبله",
+  "what shorted the varistor also reached the bridge and the small supply":
+    "ما قصر المقاوم المتغير وصل أيضا إلى الجسر ومصدر التغذية المساعد",
+  "fault current takes a bridge junction with it": "تيار العطل يأخذ معه وصلة من الجسر",
+  "a steady short overheats the inrush limiter": "القصر الدائم يفرط في تسخين محدد تيار البدء",
+  "the board ran through its inrush limiter": "عملت اللوحة عبر محدد تيار البدء",
+  "the current of a shorted leg cracks the shunt under it": "تيار الذراع المقصورة يشقق مقاومة القياس تحتها",
+  "a shorted motor shorts a leg": "المحرك المقصور يقصر ذراعا",
+  "ripple of a dry bus capacitor stresses the switches": "تموج مكثف الناقل الجاف يجهد المفاتيح",
+  "a shorted capacitor of a series pair leaves all the voltage to its partner":
+    "المكثف المقصور من زوج على التوالي يترك الجهد كله لشريكه",
+  "a shorted brake switch leaves its resistor across the bus":
+    "مفتاح الفرملة المقصور يترك مقاومته على الناقل",
+  "bus voltage breaks through to the gate: resistor open, clamp shorted":
+    "جهد الناقل يخترق إلى البوابة: المقاومة مفتوحة ومحدد الجهد مقصور",
+  "a shorted switch has lost its gate too": "المفتاح المقصور فقد بوابته أيضا",
+  "through the gate into the driver": "عبر البوابة إلى القائد",
+  "a shorted switch inside a module takes the driver beside it":
+    "المفتاح المقصور داخل الوحدة يأخذ القائد الذي بجانبه",
+  "a dead driver leaves a gate half on: its switch shorts":
+    "القائد الميت يترك البوابة نصف مفتوحة: فيقصر مفتاحها",
+  "a dry bootstrap or drive-rail capacitor lets a switch run linear":
+    "مكثف جاف للرفع الذاتي أو لخط القيادة يجعل المفتاح يعمل خطيا",
+  "15 V or bus voltage reaches the controller pin on the same net":
+    "15 V أو جهد الناقل يصل إلى طرف المتحكم على العقدة نفسها",
+  "a shorted supply switch opens the fuse or fuse resistor before it":
+    "مفتاح المصدر المقصور يفتح المصهر أو المقاومة المصهرية قبله",
+  "where no fuse resistor stands before it, the line fuse": "وإن لم تكن قبله مقاومة مصهرية فمصهر الخط",
+  "drain voltage reaches the control side: opto, reference, supply clamp":
+    "جهد المصرف يصل إلى جانب التحكم: الرابط الضوئي والمرجع ومحدد التغذية",
+  "drain voltage reaches the control side: the low resistor that feeds it from its own winding burns":
+    "جهد المصرف يصل إلى جانب التحكم: تحترق المقاومة الصغيرة التي تغذيه من لفيفته",
+  "the last gulp of a dying supply switch lifts its rails: their clamps short":
+    "آخر دفعة من مفتاح مصدر يحتضر ترفع خطوطه: فتقصر محدداتها",
+  "an opto whose output took the drain passes on to the reference":
+    "الرابط الضوئي الذي أصاب المصرف خرجه يمرره إلى المرجع",
+  "without its clamp the supply switch is over-volted": "بلا محدده يتعرض مفتاح المصدر لجهد زائد",
+  "with the feedback open every rail rises: what hangs on it dies":
+    "بانفتاح التغذية الراجعة يرتفع كل خط: ويموت ما يتعلق به",
+  "a regulator shorted through over-volts what it feeds":
+    "المنظم المقصور من طرف إلى طرف يعطي جهدا زائدا لما يغذيه",
+  "dirt from a gate to the bus or a supply turns the switch on":
+    "أوساخ من بوابة إلى الناقل أو تغذية تشغل المفتاح",
+  "dirt from a module input to another input or a rail drives its switch against its partner":
+    "أوساخ من دخل للوحدة إلى دخل آخر أو خط تدفع مفتاحه ضد شريكه",
+  "dirt that brings a higher rail to a controller pin kills the pin":
+    "أوساخ توصل خطا أعلى إلى طرف المتحكم تقتل الطرف",
+  "with less resonant or bus capacitance the switch sees more volts than it stands":
+    "مع سعة أقل للرنين أو الناقل يرى المفتاح جهدا فوق ما يحتمل",
+  "a shorted coil or resonant capacitor puts the bus across the switch at its first pulse":
+    "الملف أو مكثف الرنين المقصور يضع الناقل على المفتاح عند أول نبضة",
+  "a drifted or open chain from the coil turns the switch on at the wrong moment":
+    "سلسلة منحرفة أو مفتوحة من الملف تشغل المفتاح في لحظة خاطئة",
+  "a dry capacitor lets the drive rail sag: the switch runs linear":
+    "مكثف جاف يجعل خط القيادة يهبط: فيعمل المفتاح خطيا",
+  "no limiter stands before it: the shorted switch takes bridge junctions":
+    "لا محدد قبله: المفتاح المقصور يأخذ وصلات من الجسر",
   "{0} readings": {
     en: "1 reading",
     zero: "لا قراءات",

@@ -100,5 +100,73 @@ export const LEARNT: Sayings = {
   "under power nobody can tell from the board file the {0} of {1}":
     "con tensión nadie puede saber por el archivo de la placa el {0} de {1}",
   "nothing to learn from: {0}": "nada que aprender: {0}",
+  "a shorted switch shorts its partner at the next gate pulse":
+    "un conmutador en cortocircuito pone en corto a su pareja en el siguiente pulso de puerta",
+  "mostly one leg of a module goes short; it may take another in the same case":
+    "casi siempre cae una rama del módulo; puede llevarse otra del mismo encapsulado",
+  "a short behind the rectifier opens the line fuse unless a limiter stood in its path":
+    "un corto tras el rectificador abre el fusible de línea, salvo que hubiera un limitador en su camino",
+  "a varistor that shorts opens the fuse before it":
+    "un varistor en cortocircuito abre el fusible que lo precede",
+  "what shorted the varistor also reached the bridge and the small supply":
+    "lo que puso en corto el varistor llegó también al puente y a la fuente auxiliar",
+  "fault current takes a bridge junction with it": "la corriente de fallo se lleva una unión del puente",
+  "a steady short overheats the inrush limiter": "un corto permanente recalienta el limitador de arranque",
+  "the board ran through its inrush limiter": "la placa funcionó a través de su limitador de arranque",
+  "the current of a shorted leg cracks the shunt under it":
+    "la corriente de una rama en corto agrieta el shunt que tiene debajo",
+  "a shorted motor shorts a leg": "un motor en cortocircuito pone en corto una rama",
+  "ripple of a dry bus capacitor stresses the switches":
+    "el rizado de un condensador de bus seco castiga los conmutadores",
+  "a shorted capacitor of a series pair leaves all the voltage to its partner":
+    "un condensador en corto de un par en serie deja toda la tensión a su pareja",
+  "a shorted brake switch leaves its resistor across the bus":
+    "un conmutador de frenado en corto deja su resistencia en paralelo con el bus",
+  "bus voltage breaks through to the gate: resistor open, clamp shorted":
+    "la tensión del bus llega a la puerta: resistencia abierta, limitador en corto",
+  "a shorted switch has lost its gate too": "un conmutador en corto también ha perdido su puerta",
+  "through the gate into the driver": "por la puerta hasta el excitador",
+  "a shorted switch inside a module takes the driver beside it":
+    "un conmutador en corto dentro de un módulo se lleva el excitador contiguo",
+  "a dead driver leaves a gate half on: its switch shorts":
+    "un excitador muerto deja una puerta a medias: su conmutador entra en corto",
+  "a dry bootstrap or drive-rail capacitor lets a switch run linear":
+    "un condensador seco de bootstrap o de la línea de excitación deja el conmutador en zona lineal",
+  "15 V or bus voltage reaches the controller pin on the same net":
+    "15 V o la tensión del bus llega a la patilla del controlador en el mismo nodo",
+  "a shorted supply switch opens the fuse or fuse resistor before it":
+    "un conmutador de la fuente en corto abre el fusible o la resistencia fusible que lo precede",
+  "where no fuse resistor stands before it, the line fuse":
+    "si no hay resistencia fusible delante, el fusible de línea",
+  "drain voltage reaches the control side: opto, reference, supply clamp":
+    "la tensión de drenador llega al lado de control: opto, referencia, limitador de la alimentación",
+  "drain voltage reaches the control side: the low resistor that feeds it from its own winding burns":
+    "la tensión de drenador llega al lado de control: se quema la resistencia baja que lo alimenta de su propio devanado",
+  "the last gulp of a dying supply switch lifts its rails: their clamps short":
+    "el último golpe de un conmutador de fuente que muere sube sus líneas: sus limitadores entran en corto",
+  "an opto whose output took the drain passes on to the reference":
+    "un opto cuya salida recibió el drenador lo pasa a la referencia",
+  "without its clamp the supply switch is over-volted":
+    "sin su limitador el conmutador de la fuente sufre sobretensión",
+  "with the feedback open every rail rises: what hangs on it dies":
+    "con la realimentación abierta suben todas las líneas: muere lo que cuelga de ellas",
+  "a regulator shorted through over-volts what it feeds":
+    "un regulador en corto de lado a lado da sobretensión a lo que alimenta",
+  "dirt from a gate to the bus or a supply turns the switch on":
+    "la suciedad de una puerta al bus o a una alimentación enciende el conmutador",
+  "dirt from a module input to another input or a rail drives its switch against its partner":
+    "la suciedad de una entrada del módulo a otra entrada o a una línea enfrenta su conmutador a su pareja",
+  "dirt that brings a higher rail to a controller pin kills the pin":
+    "la suciedad que lleva una línea más alta a una patilla del controlador mata la patilla",
+  "with less resonant or bus capacitance the switch sees more volts than it stands":
+    "con menos capacidad resonante o de bus el conmutador recibe más voltios de los que soporta",
+  "a shorted coil or resonant capacitor puts the bus across the switch at its first pulse":
+    "una bobina o un condensador resonante en corto pone el bus sobre el conmutador en su primer pulso",
+  "a drifted or open chain from the coil turns the switch on at the wrong moment":
+    "una cadena desviada o abierta desde la bobina enciende el conmutador a destiempo",
+  "a dry capacitor lets the drive rail sag: the switch runs linear":
+    "un condensador seco deja caer la línea de excitación: el conmutador trabaja en zona lineal",
+  "no limiter stands before it: the shorted switch takes bridge junctions":
+    "no hay limitador delante: el conmutador en corto se lleva uniones del puente",
   "{0} readings": { en: "1 reading", one: "{0} lectura", many: "{0} lecturas", other: "{0} lecturas" },
 };

@@ -100,5 +100,68 @@ export const LEARNT: Sayings = {
   "under power nobody can tell from the board file the {0} of {1}":
     "बिजली चालू रहते बोर्ड की फाइल से {1} का {0} कोई नहीं बता सकता",
   "nothing to learn from: {0}": "सीखने को कुछ नहीं: {0}",
+  "a shorted switch shorts its partner at the next gate pulse":
+    "शॉर्ट स्विच अगले गेट पल्स पर अपने साथी को शॉर्ट करता है",
+  "mostly one leg of a module goes short; it may take another in the same case":
+    "अधिकतर मॉड्यूल की एक लेग शॉर्ट होती है; उसी केस की दूसरी को भी ले जा सकती है",
+  "a short behind the rectifier opens the line fuse unless a limiter stood in its path":
+    "रेक्टिफायर के पीछे का शॉर्ट लाइन फ्यूज खोलता है, जब तक रास्ते में लिमिटर न हो",
+  "a varistor that shorts opens the fuse before it": "शॉर्ट होता वैरिस्टर अपने पहले का फ्यूज खोलता है",
+  "what shorted the varistor also reached the bridge and the small supply":
+    "जिसने वैरिस्टर को शॉर्ट किया वह ब्रिज और छोटी सप्लाई तक भी पहुँचा",
+  "fault current takes a bridge junction with it": "खराबी का करंट ब्रिज का एक जंक्शन साथ ले जाता है",
+  "a steady short overheats the inrush limiter": "लगातार शॉर्ट इनरश लिमिटर को गर्म कर देता है",
+  "the board ran through its inrush limiter": "बोर्ड अपने इनरश लिमिटर के रास्ते चलता रहा",
+  "the current of a shorted leg cracks the shunt under it": "शॉर्ट लेग का करंट उसके नीचे के शंट को चटका देता है",
+  "a shorted motor shorts a leg": "शॉर्ट मोटर एक लेग को शॉर्ट करती है",
+  "ripple of a dry bus capacitor stresses the switches": "सूखे बस संधारित्र का रिपल स्विचों पर दबाव डालता है",
+  "a shorted capacitor of a series pair leaves all the voltage to its partner":
+    "श्रेणी जोड़ी का शॉर्ट संधारित्र सारा वोल्टेज साथी पर छोड़ता है",
+  "a shorted brake switch leaves its resistor across the bus":
+    "शॉर्ट ब्रेक स्विच अपना प्रतिरोधक बस के आर-पार छोड़ता है",
+  "bus voltage breaks through to the gate: resistor open, clamp shorted":
+    "बस का वोल्टेज गेट तक पहुँचता है: प्रतिरोधक खुला, क्लैंप शॉर्ट",
+  "a shorted switch has lost its gate too": "शॉर्ट स्विच का गेट भी गया",
+  "through the gate into the driver": "गेट के रास्ते ड्राइवर में",
+  "a shorted switch inside a module takes the driver beside it":
+    "मॉड्यूल के अंदर शॉर्ट स्विच बगल का ड्राइवर ले जाता है",
+  "a dead driver leaves a gate half on: its switch shorts":
+    "मरा ड्राइवर गेट को आधा चालू छोड़ता है: उसका स्विच शॉर्ट होता है",
+  "a dry bootstrap or drive-rail capacitor lets a switch run linear":
+    "सूखा बूटस्ट्रैप या ड्राइव-रेल संधारित्र स्विच को लीनियर चलने देता है",
+  "15 V or bus voltage reaches the controller pin on the same net":
+    "15 V या बस का वोल्टेज उसी नेट पर कंट्रोलर के पिन तक पहुँचता है",
+  "a shorted supply switch opens the fuse or fuse resistor before it":
+    "सप्लाई का शॉर्ट स्विच अपने पहले का फ्यूज या फ्यूज प्रतिरोधक खोलता है",
+  "where no fuse resistor stands before it, the line fuse": "जहाँ पहले फ्यूज प्रतिरोधक न हो, वहाँ लाइन फ्यूज",
+  "drain voltage reaches the control side: opto, reference, supply clamp":
+    "ड्रेन का वोल्टेज कंट्रोल की ओर पहुँचता है: ऑप्टो, रेफरेंस, सप्लाई क्लैंप",
+  "drain voltage reaches the control side: the low resistor that feeds it from its own winding burns":
+    "ड्रेन का वोल्टेज कंट्रोल की ओर पहुँचता है: अपनी वाइंडिंग से सप्लाई देने वाला छोटा प्रतिरोधक जलता है",
+  "the last gulp of a dying supply switch lifts its rails: their clamps short":
+    "मरते सप्लाई स्विच का आखिरी झटका रेल को ऊपर उठाता है: उनके क्लैंप शॉर्ट होते हैं",
+  "an opto whose output took the drain passes on to the reference":
+    "जिस ऑप्टो के आउटपुट पर ड्रेन आया वह रेफरेंस तक पहुँचाता है",
+  "without its clamp the supply switch is over-volted": "क्लैंप के बिना सप्लाई स्विच पर अधिक वोल्टेज आता है",
+  "with the feedback open every rail rises: what hangs on it dies":
+    "फीडबैक खुलने पर हर रेल बढ़ती है: उस पर लगा सब मरता है",
+  "a regulator shorted through over-volts what it feeds":
+    "आर-पार शॉर्ट रेगुलेटर जिसे सप्लाई देता है उस पर अधिक वोल्टेज डालता है",
+  "dirt from a gate to the bus or a supply turns the switch on":
+    "गेट से बस या सप्लाई तक की गंदगी स्विच को चालू करती है",
+  "dirt from a module input to another input or a rail drives its switch against its partner":
+    "मॉड्यूल के इनपुट से दूसरे इनपुट या रेल तक की गंदगी उसके स्विच को साथी के विरुद्ध चलाती है",
+  "dirt that brings a higher rail to a controller pin kills the pin":
+    "कंट्रोलर के पिन तक ऊँची रेल लाने वाली गंदगी पिन को मार देती है",
+  "with less resonant or bus capacitance the switch sees more volts than it stands":
+    "कम रेजोनेंट या बस धारिता पर स्विच सहने से अधिक वोल्ट देखता है",
+  "a shorted coil or resonant capacitor puts the bus across the switch at its first pulse":
+    "शॉर्ट कॉइल या रेजोनेंट संधारित्र पहले पल्स पर बस को स्विच के आर-पार डालता है",
+  "a drifted or open chain from the coil turns the switch on at the wrong moment":
+    "कॉइल से आती बदली या खुली कड़ी स्विच को गलत समय पर चालू करती है",
+  "a dry capacitor lets the drive rail sag: the switch runs linear":
+    "सूखा संधारित्र ड्राइव रेल को गिरने देता है: स्विच लीनियर चलता है",
+  "no limiter stands before it: the shorted switch takes bridge junctions":
+    "पहले कोई लिमिटर नहीं: शॉर्ट स्विच ब्रिज के जंक्शन ले जाता है",
   "{0} readings": { en: "1 reading", one: "{0} माप", other: "{0} माप" },
 };
