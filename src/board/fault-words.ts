@@ -1,5 +1,5 @@
 import type { Board, Part, PartKind } from "./board.ts";
-import { type Fault, faultName } from "./fault.ts";
+import { type Fault, faultName, type PartFault } from "./fault.ts";
 import { netWords } from "./net-words.ts";
 
 const MODE_WORDS: Readonly<Record<string, string>> = {
@@ -124,6 +124,11 @@ export function faultStatement(fault: Fault, board: Board): string {
   if (dirt) return `there is ${where}`;
   if (how.startsWith("pin ") || how.startsWith("supply pin ")) return `${where} has its ${how}`;
   return `${where} is ${how}`;
+}
+
+/** How a fault is said where its part has been named: `collector to emitter shorted`, `open`. */
+export function faultWithinPart(fault: PartFault, board: Board): string {
+  return faultWords(fault, board).slice(fault.part.length + 1);
 }
 
 /** The same for a fault. */

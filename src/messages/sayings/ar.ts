@@ -6,6 +6,8 @@ import { COMPOSE } from "./ar/compose.ts";
 import { JOB } from "./ar/job.ts";
 import { PARTS } from "./ar/parts.ts";
 import { PLANNING } from "./ar/planning.ts";
+import { PLANNING_POWER } from "./ar/planning-power.ts";
+import { SAFETY } from "./ar/safety.ts";
 import { SCREENS } from "./ar/screens.ts";
 import { SHELL } from "./ar/shell.ts";
 
@@ -15,6 +17,8 @@ export const AR: Sayings = {
   ...SCREENS,
   ...BOARDS,
   ...PLANNING,
+  ...PLANNING_POWER,
+  ...SAFETY,
   ...JOB,
   ...BOARD,
   ...PARTS,

@@ -6,6 +6,8 @@ import { COMPOSE } from "./es/compose.ts";
 import { JOB } from "./es/job.ts";
 import { PARTS } from "./es/parts.ts";
 import { PLANNING } from "./es/planning.ts";
+import { PLANNING_POWER } from "./es/planning-power.ts";
+import { SAFETY } from "./es/safety.ts";
 import { SCREENS } from "./es/screens.ts";
 import { SHELL } from "./es/shell.ts";
 
@@ -15,6 +17,8 @@ export const ES: Sayings = {
   ...SCREENS,
   ...BOARDS,
   ...PLANNING,
+  ...PLANNING_POWER,
+  ...SAFETY,
   ...JOB,
   ...BOARD,
   ...PARTS,

@@ -6,6 +6,8 @@ import { COMPOSE } from "./hi/compose.ts";
 import { JOB } from "./hi/job.ts";
 import { PARTS } from "./hi/parts.ts";
 import { PLANNING } from "./hi/planning.ts";
+import { PLANNING_POWER } from "./hi/planning-power.ts";
+import { SAFETY } from "./hi/safety.ts";
 import { SCREENS } from "./hi/screens.ts";
 import { SHELL } from "./hi/shell.ts";
 
@@ -15,6 +17,8 @@ export const HI: Sayings = {
   ...SCREENS,
   ...BOARDS,
   ...PLANNING,
+  ...PLANNING_POWER,
+  ...SAFETY,
   ...JOB,
   ...BOARD,
   ...PARTS,
