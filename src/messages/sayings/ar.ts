@@ -8,7 +8,9 @@ import { LEARNT } from "./ar/learnt.ts";
 import { MONEY } from "./ar/money.ts";
 import { PARTS } from "./ar/parts.ts";
 import { PLANNING } from "./ar/planning.ts";
+import { PLANNING_POWER } from "./ar/planning-power.ts";
 import { PROBLEMS } from "./ar/problems.ts";
+import { SAFETY } from "./ar/safety.ts";
 import { SCREENS } from "./ar/screens.ts";
 import { SHELL } from "./ar/shell.ts";
 
@@ -18,6 +20,8 @@ export const AR: Sayings = {
   ...SCREENS,
   ...BOARDS,
   ...PLANNING,
+  ...PLANNING_POWER,
+  ...SAFETY,
   ...JOB,
   ...BOARD,
   ...PROBLEMS,

@@ -8,7 +8,9 @@ import { LEARNT } from "./es/learnt.ts";
 import { MONEY } from "./es/money.ts";
 import { PARTS } from "./es/parts.ts";
 import { PLANNING } from "./es/planning.ts";
+import { PLANNING_POWER } from "./es/planning-power.ts";
 import { PROBLEMS } from "./es/problems.ts";
+import { SAFETY } from "./es/safety.ts";
 import { SCREENS } from "./es/screens.ts";
 import { SHELL } from "./es/shell.ts";
 
@@ -18,6 +20,8 @@ export const ES: Sayings = {
   ...SCREENS,
   ...BOARDS,
   ...PLANNING,
+  ...PLANNING_POWER,
+  ...SAFETY,
   ...JOB,
   ...BOARD,
   ...PROBLEMS,

@@ -8,7 +8,9 @@ import { LEARNT } from "./hi/learnt.ts";
 import { MONEY } from "./hi/money.ts";
 import { PARTS } from "./hi/parts.ts";
 import { PLANNING } from "./hi/planning.ts";
+import { PLANNING_POWER } from "./hi/planning-power.ts";
 import { PROBLEMS } from "./hi/problems.ts";
+import { SAFETY } from "./hi/safety.ts";
 import { SCREENS } from "./hi/screens.ts";
 import { SHELL } from "./hi/shell.ts";
 
@@ -18,6 +20,8 @@ export const HI: Sayings = {
   ...SCREENS,
   ...BOARDS,
   ...PLANNING,
+  ...PLANNING_POWER,
+  ...SAFETY,
   ...JOB,
   ...BOARD,
   ...PROBLEMS,
