@@ -42,7 +42,7 @@ export function safetyView({ board, log }: Job, timeline: Timeline): SafetyView 
 }
 
 function sentence(words: string | null): string | null {
-  return words === null ? null : `${words[0]?.toUpperCase() ?? ""}${words.slice(1)}.`;
+  return words === null ? null : said`${words}.`;
 }
 
 function turns({ kind, role }: Part): boolean {

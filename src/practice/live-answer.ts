@@ -38,7 +38,7 @@ export function liveAnswer(
   if (found === null)
     return {
       ok: false,
-      problem: said`under power nobody can tell from the board file the ${asked.mode} of ${where}`,
+      problem: said`under power nobody can tell from the board file the ${asked.mode} of ${asked.part ?? said`${asked.red ?? ""} and ${asked.black ?? ""}`}`,
     };
   const random = seededRandom(seed, `live ${asked.mode} ${where}`);
   const value = (found.value + found.spread * normalDeviate(random)) * (1 + meterShare);

@@ -195,6 +195,7 @@ export const JOB: Sayings = {
   "not read since it was put on": "لم يقس منذ تركيبه",
   "not read since another was put on": "لم يقس منذ تركيب غيره",
   "{0}, off the board": "{0}، منزوع من اللوحة",
+  "{0}.": "{0}.",
   "over range": "فوق المدى",
   "Powered: every store counts as charged, and no hand goes in.":
     "تحت التغذية: كل مكثف يعد مشحونا، ولا تدخل يد.",

@@ -198,6 +198,7 @@ export const JOB: Sayings = {
   "not read since it was put on": "sin medir desde que se puso",
   "not read since another was put on": "sin medir desde que se puso otro",
   "{0}, off the board": "{0}, fuera de la placa",
+  "{0}.": "{0}.",
   "over range": "fuera de escala",
   "Powered: every store counts as charged, and no hand goes in.":
     "Con tensión: cada condensador se considera cargado, y no entra ninguna mano.",

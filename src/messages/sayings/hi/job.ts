@@ -194,6 +194,7 @@ export const JOB: Sayings = {
   "not read since it was put on": "लगाने के बाद से मापा नहीं",
   "not read since another was put on": "दूसरा लगाने के बाद से मापा नहीं",
   "{0}, off the board": "{0}, बोर्ड से उतरा हुआ",
+  "{0}.": "{0}।",
   "over range": "सीमा से अधिक",
   "Powered: every store counts as charged, and no hand goes in.":
     "बिजली चालू: हर संधारित्र आवेशित माना जाता है, और कोई हाथ अंदर नहीं जाता।",
