@@ -1,3 +1,5 @@
+import { plain } from "../messages/said.ts";
+
 /** One JSON object for a script, on one line. A number that JSON cannot hold would come out as `null`: it throws instead. */
 export function answerText(answer: object): string {
   const text = JSON.stringify(answer, (key, value: unknown) => {
@@ -14,8 +16,9 @@ export function percent(probability: number): string {
   return `${(100 * probability).toFixed(probability < 0.1 ? 1 : 0)} %`;
 }
 
-/** Rows as columns of equal width; the last column is left ragged. */
-export function table(rows: readonly (readonly string[])[]): string {
+/** Rows as columns of equal width, in English; the last column is left ragged. */
+export function table(said: readonly (readonly string[])[]): string {
+  const rows = said.map((row) => row.map(plain));
   const widths: number[] = [];
   for (const row of rows) {
     for (const [column, cell] of row.entries()) widths[column] = Math.max(widths[column] ?? 0, cell.length);

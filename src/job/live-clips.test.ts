@@ -110,7 +110,7 @@ test("behind the lamp a meter hangs on the bus or on a rail made from it, anothe
   expect(places).toContainEqual(action.meters?.[0]);
   const shown = (action.meters ?? []).filter((pair) => couldProveBus(board, 100, pair));
   expect(shown.length).toBeGreaterThan(0);
-  expect(why).toContain(`red on ${action.meters?.[0]?.[0]}`);
+  expect(plain(why)).toContain(`red on ${action.meters?.[0]?.[0]}`);
 });
 
 /** Powered as proposed, the board does what `observed` says and the meter shows what a good board's would. */

@@ -84,10 +84,9 @@ function lookDraft(
     row: [],
     minutes: step.minutes,
     money: 0,
-    why: [
+    why: whyFinding(step, { board, timeline, hypotheses, model }, [
       said`It runs. Before it is handed back: ${percent(doubt)} is left that something weak is still in it, and a board that comes back costs more than this look.`,
-      whyFinding(step, { board, timeline, hypotheses, model }),
-    ].join(" "),
+    ]),
     expect: expectations(step, hypotheses, board, goodReading(predictor, action)),
     others: [],
     atStake: null,

@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { parseBoard } from "../board/parse-board.ts";
 import { smallDrive } from "../board/small-drive.fixture.ts";
+import { plain } from "../messages/said.ts";
 import { isObtainable } from "../money/prices.ts";
 import { type AtHand, DEFAULT_TERMS, type Terms } from "../money/terms.ts";
 import { priorTable } from "../priors/prior-table.ts";
@@ -9,6 +10,8 @@ import { prior } from "./one-fault.fixture.ts";
 import { whereFrom } from "./part-at-hand.ts";
 import { repairModel } from "./repair-model.ts";
 import { bestCourse, repairPlan } from "./value.ts";
+
+const told = (...given: Parameters<typeof whereFrom>) => plain(whereFrom(...given).join(" "));
 
 const parsed = parseBoard(smallDrive());
 if (!parsed.ok) throw new Error(parsed.problem);
@@ -85,11 +88,9 @@ describe("waiting for an ordered part", () => {
   });
 
   it("is said in the reason, and so is what lies at hand", () => {
-    expect(whereFrom(["Q1"], terms({}))).toBe("");
-    expect(whereFrom(["Q1"], terms({}, { waitCost: 5 }))).toBe(" Q1 has to be ordered.");
-    expect(whereFrom(["Q1"], terms({ Q1: { with: "K40", used: true } }))).toBe(
-      " For Q1 K40 lies at hand, pulled.",
-    );
+    expect(told(["Q1"], terms({}))).toBe("");
+    expect(told(["Q1"], terms({}, { waitCost: 5 }))).toBe("Q1 has to be ordered.");
+    expect(told(["Q1"], terms({ Q1: { with: "K40", used: true } }))).toBe("For Q1 K40 lies at hand, pulled.");
   });
 });
 
@@ -128,10 +129,8 @@ describe("one part in the drawer that would do in two places", () => {
   });
 
   it("is told of in the reason, with the place that it does not serve", () => {
-    expect(whereFrom(["Q1", "Q2"], both(one))).toBe(
-      " For Q1 K40 lies at hand. There is one: Q2 needs another.",
-    );
-    expect(whereFrom(["Q1", "Q2"], both({ ...one, count: 2 }))).toBe(" For Q1 K40 lies at hand.");
+    expect(told(["Q1", "Q2"], both(one))).toBe("For Q1 K40 lies at hand. There is one: Q2 needs another.");
+    expect(told(["Q1", "Q2"], both({ ...one, count: 2 }))).toBe("For Q1 K40 lies at hand.");
   });
 });
 

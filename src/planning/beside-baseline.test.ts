@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import type { ColdMode, JobEvent, Reading } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
+import { plain } from "../messages/said.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import { DEFAULT_TERMS } from "../money/terms.ts";
 import { amissWords, type Beside, baselineAgain, besideBaseline } from "./beside-baseline.ts";
@@ -63,11 +64,11 @@ describe("the cold re-check of a part that was read before it went in", () => {
     const fitted = input(inHand("e", "c", 0.46), inHand("g", "e", "OL"), FIT);
     const gate = Q1?.pins.get("g") ?? "";
     expect(pairs(fitted).slice(0, 2)).toEqual([`diode ${E} ${C}`, `diode ${gate} ${E}`]);
-    expect(coldRecheck(fitted).why).toContain("held against what was read before it went in");
+    expect(plain(coldRecheck(fitted).why)).toContain("held against what was read before it went in");
     expect(pairs(input(inHand("e", "c", 0.46), inHand("g", "e", "OL"), FIT, onBoard()))[0]).toBe(
       `diode ${gate} ${E}`,
     );
-    expect(coldRecheck(input(FIT)).why).not.toContain("before it went in");
+    expect(plain(coldRecheck(input(FIT)).why)).not.toContain("before it went in");
   });
 
   it("takes the reading of the part that went in, not of one that was put away or of the one before it", () => {
@@ -122,7 +123,7 @@ describe("the cold re-check of a part that was read before it went in", () => {
     const log = [inHand("e", "c", 0.46), FIT, onBoard(E, C, 0.01)];
     const again = baselineAgain(input(...log), showing(0.46));
     expect(again?.action).toEqual({ do: "measure", mode: "diode", red: E, black: C });
-    expect(again?.why).toMatch(/^Q1 reads a short where there was none before it went in/);
+    expect(plain(again?.why ?? "")).toMatch(/^Q1 reads a short where there was none before it went in/);
     expect(baselineAgain(input(...log, onBoard(E, C, 0.01)), showing(0.46))).toBeNull();
     expect(baselineAgain(input(inHand("e", "c", 0.46), FIT, onBoard()), showing(0.46))).toBeNull();
   });

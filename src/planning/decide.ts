@@ -33,7 +33,7 @@ import { cureAction, type RepairModel } from "./repair-model.ts";
 import { repeatWords } from "./repeats.ts";
 import { resolderFirst } from "./resolder.ts";
 import type { FindingStep } from "./steps.ts";
-import { MOSTLY_UNEXPLAINED, readingToRepeat } from "./unexplained.ts";
+import { MOSTLY_UNEXPLAINED, readingToRepeat, whyUnexplained } from "./unexplained.ts";
 import { bestCourse, FINDING_OUT_RATES, type PlanStep, repairPlan } from "./value.ts";
 import { type WhyInput, whyFinding, whyReplace, whyStop } from "./why.ts";
 
@@ -137,7 +137,7 @@ function findingProposal(
   minutesPerBit: number,
   plan: readonly PlanStep[],
 ): Draft {
-  const { hypotheses, model, found } = given;
+  const { hypotheses, model, found, belief } = given;
   if (step.action.do === "power" && !isInjection(step.action))
     return powerProposal(given, step, step.action, weighed);
   const full = withRow(step, found, hypotheses, model, minutesPerBit);
@@ -146,10 +146,11 @@ function findingProposal(
     row: full.row,
     minutes: full.minutes,
     money: 0,
-    why: [
-      ...repeatWords(given.input.timeline, full.action, given.belief.unexplained),
-      whyFinding(full, whyInput(given)),
-    ].join(" "),
+    why: whyFinding(
+      full,
+      whyInput(given),
+      repeatWords(given.input.timeline, full.action, belief.unexplained),
+    ),
     expect: expectations(
       firstOf(full, found),
       hypotheses,
@@ -257,10 +258,7 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
     why:
       action.do === "clean"
         ? said`There may be ${curedWords(first.name, board)} (${percent(dead.get(first.name) ?? 0)}): clean and dry the place before anything else there is judged.`
-        : [
-            whyReplace(names, dead, step.success, { board, hypotheses }),
-            ...whereFrom(names, model.terms),
-          ].join(" "),
+        : whyReplace(names, dead, step.success, { board, hypotheses }, whereFrom(names, model.terms)),
     expect: [],
     others: others(given, action, weighed, []),
     atStake: stakes,
@@ -333,10 +331,7 @@ function unexplainedProposal(given: Case, weighed: readonly WeighedStep[]): Draf
     row: [],
     minutes: minutesOf(input.board, input.timeline.now, action),
     money: 0,
-    why:
-      again === null
-        ? said`No fault that the program knows explains these readings, taken again where they could be: the board may not be as drawn. It stops here; who goes on, goes by hand.`
-        : said`No fault that the program knows explains these readings together. Take this one again, with both probes on clean metal, before anything is concluded.`,
+    why: whyUnexplained(again),
     expect: [],
     others: others(given, action, weighed, []),
     atStake: null,

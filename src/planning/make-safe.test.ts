@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { JobEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
+import { plain } from "../messages/said.ts";
 import { DEFAULT_TERMS } from "../money/terms.ts";
 import { makeSafe } from "./make-safe.ts";
 import { provenEmpty, smallDriveBoard } from "./scene.fixture.ts";
@@ -30,30 +31,34 @@ describe("a store that reads charged", () => {
     // 340 uF of the pair in series, and 0.22 uF, from 385 V through 4.7 kohm: 5.8 s
     const step = due([...others("C3"), volts("C3", 385)], ["resistor-4700", "resistor-10000"]);
     expect(step?.action).toEqual({ do: "clip", at: ["C3.plus", "C3.minus"], ohms: 4700 });
-    expect(step?.why).toContain("25 J");
-    expect(step?.why).toContain(
+    expect(plain(step?.why ?? "")).toContain("25 J");
+    expect(plain(step?.why ?? "")).toContain(
       "4.7 kohm, 10 W, across its own pins: about 6 s to fall below 10 V, 32 W at first.",
     );
   });
 
   test("gets one to choose where the bench has none, or a lamp it has", () => {
     const log = [...others("C1"), volts("C1", 160)];
-    expect(due(log)?.why).toContain("2.2 kohm, 10 W or more, wire-wound");
-    expect(due(log)?.why).not.toContain("lamp");
-    expect(due(log, ["lamp-100"])?.why).toContain(
+    expect(plain(due(log)?.why ?? "")).toContain("2.2 kohm, 10 W or more, wire-wound");
+    expect(plain(due(log)?.why ?? "")).not.toContain("lamp");
+    expect(plain(due(log, ["lamp-100"])?.why ?? "")).toContain(
       "the 100 W lamp across it does it in a flash; a dark lamp is no proof",
     );
-    expect(due([...others("C3"), volts("C3", 385)], ["lamp-100"])?.why).toContain("two such lamps in series");
-    expect(due(log, ["lamp-100", "resistor-2200"])?.why).not.toContain("lamp");
+    expect(plain(due([...others("C3"), volts("C3", 385)], ["lamp-100"])?.why ?? "")).toContain(
+      "two such lamps in series",
+    );
+    expect(plain(due(log, ["lamp-100", "resistor-2200"])?.why ?? "")).not.toContain("lamp");
   });
 
   test("is said to come back by itself, a large electrolytic by 15 %, a film hardly", () => {
-    expect(due([...others("C1"), volts("C1", 160)])?.why).toContain("come back to 24 V");
-    expect(due([...others("C3"), volts("C3", 160)])?.why).not.toContain("come back");
+    expect(plain(due([...others("C1"), volts("C1", 160)])?.why ?? "")).toContain("come back to 24 V");
+    expect(plain(due([...others("C3"), volts("C3", 160)])?.why ?? "")).not.toContain("come back");
   });
 
   test("above the meter's range is taken for what it may hold at most", () => {
-    expect(due([...others("C1"), volts("C1", "OL")])?.why).toContain("reads over the meter's range");
+    expect(plain(due([...others("C1"), volts("C1", "OL")])?.why ?? "")).toContain(
+      "reads over the meter's range",
+    );
   });
 });
 
@@ -68,7 +73,7 @@ describe("with the resistor on", () => {
   });
 
   test("what does not fall is still fed, and the card says so", () => {
-    expect(due([...CLIPPED, volts("C3", 365)])?.why).toContain("something still feeds it");
+    expect(plain(due([...CLIPPED, volts("C3", 365)])?.why ?? "")).toContain("something still feeds it");
   });
 
   test("what the resistor does not reach is next: off there, on here", () => {
@@ -88,12 +93,12 @@ describe("with the resistor on", () => {
 });
 
 test("the card says what the proof was lost by", () => {
-  expect(due([])?.why).toContain("Nothing says yet that this board is dead");
-  expect(due([...SAFE, { do: "note", text: "", turned: "M1" }])?.why).toContain(
+  expect(plain(due([])?.why ?? "")).toContain("Nothing says yet that this board is dead");
+  expect(plain(due([...SAFE, { do: "note", text: "", turned: "M1" }])?.why ?? "")).toContain(
     "What turned has charged the bus",
   );
-  expect(due([...SAFE, { do: "measure", mode: "acv", red: "U", black: "V", reading: 30 }])?.why).toContain(
-    "Is the plug out",
-  );
-  expect(due([...SAFE, { do: "replace", part: "C1" }])?.why).toContain("brings its own charge");
+  expect(
+    plain(due([...SAFE, { do: "measure", mode: "acv", red: "U", black: "V", reading: 30 }])?.why ?? ""),
+  ).toContain("Is the plug out");
+  expect(plain(due([...SAFE, { do: "replace", part: "C1" }])?.why ?? "")).toContain("brings its own charge");
 });

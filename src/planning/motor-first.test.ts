@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import type { JobEvent } from "../bench/event.ts";
+import { plain } from "../messages/said.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { minutesOfMotorGate, motorGate, motorWords } from "./motor-first.ts";
@@ -35,22 +36,26 @@ it("a motor is unplugged, its windings read in one row, its insulation asked: on
   expect(windings?.inHand).toBe("M1");
   const asked = motorGate(at(APART, ...ALIKE));
   expect(asked?.action).toMatchObject({ do: "answer", question: MOTOR_INSULATION.question });
-  expect(asked?.why).toMatch(/never on the board.*over 10 Mohm; the maker's limit goes before it/);
+  expect(plain(asked?.why ?? "")).toMatch(
+    /never on the board.*over 10 Mohm; the maker's limit goes before it/,
+  );
   const read = [APART, ...ALIKE, insulation("over 50")];
   expect(motorGate(at(...read))).toBeNull();
-  expect(motorWords(at(...read))).toContain("M1 stays unplugged: the first power is without a motor");
+  expect(plain(motorWords(at(...read)).join(" "))).toContain(
+    "M1 stays unplugged: the first power is without a motor",
+  );
   const borne = [...read, { do: "power", feed: "mains", observed: "runs" }, { do: "unpower" }] as const;
   expect(motorGate(at(...borne))?.action).toEqual(BACK);
   const back = at(...borne, BACK);
   expect(motorGate(back)).toBeNull();
   expect(minutesOfMotorGate(back)).toBe(0);
-  expect(motorWords(back)).toContain("reads well and is plugged in");
+  expect(plain(motorWords(back).join(" "))).toContain("reads well and is plugged in");
 });
 
 it("however well it reads, the first power after work on the board is without it, unless that was overruled", () => {
   const plugged = [APART, ...ALIKE, insulation("over 50"), BACK];
   expect(motorGate(at(...plugged))).toMatchObject({ action: APART, gate: "motor" });
-  expect(motorGate(at(...plugged))?.why).toMatch(/reads well.*first power is without a motor/);
+  expect(plain(motorGate(at(...plugged))?.why ?? "")).toMatch(/reads well.*first power is without a motor/);
   const lamp: readonly JobEvent[] = [
     { do: "power", feed: "lamp", watts: 100, observed: "lamp-dark" },
     { do: "measure", mode: "dcv", red: "PBUS", black: "NBUS", reading: 318 },
@@ -85,7 +90,7 @@ it("no motor is asked about where none came with the board", () => {
 it("one tap and a reason pass over the gate, and a motor fitted anew is asked about again", () => {
   const overrule: JobEvent = { do: "overrule", of: "motor", why: "It runs on another board" };
   expect(motorGate(at(overrule))).toBeNull();
-  expect(motorWords(at(overrule))).toContain("as overruled");
+  expect(plain(motorWords(at(overrule)).join(" "))).toContain("as overruled");
   expect(motorGate(at(APART, overrule))?.action).toEqual({ do: "restore", part: "M1" });
   expect(motorGate(at({ do: "overrule", why: "not now" }))?.action).toEqual(APART);
   expect(motorGate(at(overrule, { do: "replace", part: "M1" }))?.action).toEqual(APART);
@@ -100,7 +105,7 @@ it("a motor with something against it stays apart, and power may come without it
   ]) {
     const input = at(APART, ...bad);
     expect(motorGate(input)).toBeNull();
-    expect(motorWords(input)).toMatch(/M1 stays unplugged: /);
+    expect(plain(motorWords(input).join(" "))).toMatch(/M1 stays unplugged: /);
     // plugged back all the same, it comes off again
     expect(motorGate(at(APART, ...bad, { do: "restore", part: "M1" }))?.action).toEqual(APART);
   }

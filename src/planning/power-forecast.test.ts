@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import type { JobEvent, PowerEvent } from "../bench/event.ts";
+import { plain } from "../messages/said.ts";
 import { findings } from "./finding-steps.ts";
 import { planningHypotheses } from "./hypotheses.ts";
 import { powerForecast, whyPower } from "./power-forecast.ts";
@@ -26,15 +27,19 @@ function cardOf(action: PowerEvent, equipment: readonly string[], ...log: readon
 
 it("each feed that the bench has stands beside this one with chance and money, gentlest first; none that it has not", () => {
   const { forecast, risk } = cardOf(LAMP, ["lamp-100"]);
-  expect(forecast.feeds.map(({ what, chosen }) => [what, chosen])).toEqual([
+  expect(forecast.feeds.map(({ what, chosen }) => [plain(what), chosen])).toEqual([
     ["lamp, 100 W", true],
     ["mains", false],
   ]);
   expect(forecast.feeds[1].lossMoney).toBe(risk.under(MAINS).lossMoney);
   expect(forecast.feeds[0].lossMoney).toBeLessThan(forecast.feeds[1].lossMoney);
   const supplied = cardOf(MAINS, ["lamp-100", "bench-supply"]).forecast.feeds;
-  expect(supplied.map(({ what }) => what)).toEqual(["30 V, 0.1 A into the bus", "lamp, 100 W", "mains"]);
-  expect(cardOf(MAINS, []).forecast.feeds.map(({ what }) => what)).toEqual(["mains"]);
+  expect(supplied.map(({ what }) => plain(what))).toEqual([
+    "30 V, 0.1 A into the bus",
+    "lamp, 100 W",
+    "mains",
+  ]);
+  expect(cardOf(MAINS, []).forecast.feeds.map(({ what }) => plain(what))).toEqual(["mains"]);
 });
 
 it("two or three cold checks are named that would see most of what this power-up would lose", () => {
@@ -42,7 +47,7 @@ it("two or three cold checks are named that would see most of what this power-up
   expect(lowers.length).toBeGreaterThan(0);
   expect(lowers.length).toBeLessThanOrEqual(3);
   for (const { what, share, minutes } of lowers) {
-    expect(what).toMatch(/red on .*black on|look at/);
+    expect(plain(what)).toMatch(/red on .*black on|look at/);
     expect(share).toBeGreaterThan(0);
     expect(share).toBeLessThanOrEqual(1);
     expect(minutes).toBeGreaterThan(0);
@@ -60,11 +65,11 @@ it("money already spent stands on the card with the chance that this power-up sh
 
 it("the card says which lamp and what it passes, or what a lamp would spare, and when to go on or stop", () => {
   const lamp = cardOf(LAMP, ["lamp-100"]);
-  expect(lamp.forecast.advice).toMatch(/Series lamp 100 W/);
-  expect(lamp.forecast.rung.goOn).toContain("the bus stands at its volts");
-  expect(lamp.why).toContain("the lamp holds the mains back");
-  expect(cardOf(MAINS, []).forecast.advice).toMatch(/no series lamp/);
-  expect(cardOf(MAINS, ["lamp-100"]).forecast.advice).toContain("right fuse");
+  expect(plain(lamp.forecast.advice)).toMatch(/Series lamp 100 W/);
+  expect(plain(lamp.forecast.rung.goOn)).toContain("the bus stands at its volts");
+  expect(plain(lamp.why)).toContain("the lamp holds the mains back");
+  expect(plain(cardOf(MAINS, []).forecast.advice)).toMatch(/no series lamp/);
+  expect(plain(cardOf(MAINS, ["lamp-100"]).forecast.advice)).toContain("right fuse");
 });
 
 it("where the lamp went dark and nothing was read, the card says why it is wanted again", () => {
@@ -73,7 +78,7 @@ it("where the lamp went dark and nothing was read, the card says why it is wante
     { do: "unpower" },
     ...provenEmpty(BOARD),
   ];
-  expect(cardOf(LAMP, ["lamp-100"], ...dark).why).toMatch(
+  expect(plain(cardOf(LAMP, ["lamp-100"], ...dark).why)).toMatch(
     /shows that the bus stands: gone dark proves nothing/,
   );
 });

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import type { JobEvent, Observed } from "../bench/event.ts";
+import { plain } from "../messages/said.ts";
 import { ladderStates } from "./ladder-states.ts";
 import { benchRungs, mainsRung, nextOnMains, openBenchRungs, triedRungs } from "./power-ladder.ts";
 import { provenEmpty, scene, smallDriveBoard } from "./scene.fixture.ts";
@@ -110,7 +111,10 @@ it("every rung that is shut says why, and what would open it", () => {
     const now = nextOnMains(input);
     if (now === null) throw new Error("no rung");
     return new Map(
-      ladderStates(input, now).map(({ name, state, note }) => [name, `${state}: ${note ?? ""}`]),
+      ladderStates(input, now).map(({ name, state, note }) => [
+        plain(name),
+        plain(`${state}: ${note ?? ""}`),
+      ]),
     );
   };
   const lampOnly = at([]);

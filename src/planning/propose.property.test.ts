@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { JobEvent } from "../bench/event.ts";
 import { canAppend } from "../bench/fold.ts";
+import { plain } from "../messages/said.ts";
 import { anyLog, readToTheEnd, whyNot } from "./any-log.fixture.ts";
 import type { Action, Proposal } from "./proposal.ts";
 import { propose } from "./propose.ts";
@@ -49,7 +50,7 @@ test("no proposal, nor what stands beside it, wants a hand in a board that is li
           expect(whyNot(BOARD, end, step)).toBeNull();
           asked.add(step.do === "measure" ? step.mode : step.do);
         }
-        expect([why, ...others.map((other) => other.why)].join(" ")).not.toMatch(TESTER);
+        expect(plain([why, ...others.map((other) => other.why)].join(" "))).not.toMatch(TESTER);
         const event = answered(action, pick, `then${turn}`);
         if (canAppend(BOARD, [], log, event) !== null) return;
         log = [...log, event];

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { JobEvent } from "../bench/event.ts";
+import { plain } from "../messages/said.ts";
 import type { Proposal } from "./proposal.ts";
 import { propose } from "./propose.ts";
 import { provenEmpty, scene, smallDriveBoard } from "./scene.fixture.ts";
@@ -52,7 +53,7 @@ describe("safety comes before every sum", () => {
         black: "black" in event && event.black,
       })),
     );
-    expect(proposal.cautions.join(" ")).toContain("Local codes");
+    expect(plain(proposal.cautions.join(" "))).toContain("Local codes");
     expect(proposal.minutes).toBe(0.4);
   });
 
@@ -64,7 +65,7 @@ describe("safety comes before every sum", () => {
     ];
     const clip = next(log);
     expect(clip.action).toEqual({ do: "clip", at: ["C1.plus", "C1.minus"], ohms: 2200 });
-    expect(clip.why).toContain("5 s"); // 2.2 kohm * 680 uF * ln 16 = 4.1 s, rounded up
+    expect(plain(clip.why)).toContain("5 s"); // 2.2 kohm * 680 uF * ln 16 = 4.1 s, rounded up
     const clipped: JobEvent[] = [...log, { do: "clip", at: ["C1.plus", "C1.minus"], ohms: 2200 }];
     expect(next(clipped).action).toMatchObject({ do: "measure", mode: "dcv", red: "C1.plus" });
     expect(next([...clipped, { ...charged, reading: 2 }]).action).toMatchObject({ do: "unclip" });
@@ -140,7 +141,7 @@ describe("early, cheap and decisive before money", () => {
       read("ohms", "V5", "NBUS", "OL"),
     ]);
     expect(dead.action).toEqual({ do: "close", verdict: "not-repairable" });
-    expect(dead.why).toContain("U3");
+    expect(plain(dead.why)).toContain("U3");
     expect(dead.outlook.repairProbability).toBeLessThan(0.1);
   });
 });
@@ -189,9 +190,9 @@ describe("after the repair", () => {
   test("the board that ran is looked at once more where that is worth it, and closed as repaired, or as no fault where nothing was cured", () => {
     const asked = lookedAt([...REPAIRED, ...RUNS]);
     expect(asked.at(-1)?.action).toEqual({ do: "close", verdict: "repaired" });
-    expect(asked.at(-1)?.why).toContain("left unproven");
+    expect(plain(asked.at(-1)?.why ?? "")).toContain("left unproven");
     expect(asked.filter(({ action }) => action.do === "power" && action.load !== undefined)).toHaveLength(1);
-    expect(asked.filter(({ why }) => why.startsWith("It runs.")).length).toBeGreaterThan(0);
+    expect(asked.filter(({ why }) => plain(why).startsWith("It runs.")).length).toBeGreaterThan(0);
     expect(lookedAt([...SAFE, ...RUNS]).at(-1)?.action).toEqual({ do: "close", verdict: "no-fault" });
   });
 

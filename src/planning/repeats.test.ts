@@ -1,10 +1,13 @@
 import { expect, test } from "vitest";
 import type { JobEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
+import { plain } from "../messages/said.ts";
 import { repeatWords } from "./repeats.ts";
 import { smallDriveBoard } from "./scene.fixture.ts";
 
 const RAIL = { do: "measure", mode: "diode", red: "V5", black: "NBUS" } as const;
+
+const told = (...given: Parameters<typeof repeatWords>) => plain(repeatWords(...given).join(" "));
 
 function timelineOf(log: readonly JobEvent[]) {
   const folded = foldLog(smallDriveBoard(), [], log);
@@ -14,10 +17,10 @@ function timelineOf(log: readonly JobEvent[]) {
 
 test("a reading asked for a second time on the same bench says why: it fits badly, or much hangs on it", () => {
   const once = timelineOf([{ ...RAIL, reading: 0.1 }]);
-  expect(repeatWords(once, RAIL, [0])).toContain("fits badly with the rest");
-  expect(repeatWords(once, RAIL, [])).toContain("much hangs on it");
-  expect(repeatWords(once, { ...RAIL, mode: "ohms" }, [])).toBe("");
-  expect(repeatWords(timelineOf([]), RAIL, [])).toBe("");
+  expect(told(once, RAIL, [0])).toContain("fits badly with the rest");
+  expect(told(once, RAIL, [])).toContain("much hangs on it");
+  expect(told(once, { ...RAIL, mode: "ohms" }, [])).toBe("");
+  expect(told(timelineOf([]), RAIL, [])).toBe("");
 });
 
 test("after work on the board a reading is not repeated because it was doubted, but because it may have changed", () => {
@@ -25,12 +28,12 @@ test("after work on the board a reading is not repeated because it was doubted, 
     { ...RAIL, reading: 0.1 },
     { do: "replace", part: "U3" },
   ]);
-  expect(repeatWords(replaced, RAIL, [0])).toBe("Read before U3 was replaced; once more now. ");
+  expect(told(replaced, RAIL, [0])).toBe("Read before U3 was replaced; once more now.");
   const soldered = timelineOf([
     { ...RAIL, reading: 0.1 },
     { do: "resolder", part: "C5" },
   ]);
-  expect(repeatWords(soldered, RAIL, [])).toContain("before C5 was resoldered");
+  expect(told(soldered, RAIL, [])).toContain("before C5 was resoldered");
 });
 
 test("after a pin was lifted the same places are another reading", () => {
@@ -38,5 +41,5 @@ test("after a pin was lifted the same places are another reading", () => {
     { ...RAIL, reading: 0.1 },
     { do: "lift", place: "U3.vdd" },
   ]);
-  expect(repeatWords(lifted, RAIL, [])).toBe("");
+  expect(told(lifted, RAIL, [])).toBe("");
 });

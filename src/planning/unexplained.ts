@@ -2,6 +2,7 @@ import { benchKey } from "../bench/bench-state.ts";
 import type { MeasureEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import { isColdMode } from "../bench/words.ts";
+import { said } from "../messages/said.ts";
 import type { Action } from "./proposal.ts";
 
 /** From this share of the belief on nothing that is known explains the board: no verdict may rest on the rest. From memory. */
@@ -38,4 +39,11 @@ export function readingToRepeat(
   )?.event;
   if (doubted?.red === undefined || doubted.black === undefined) return null;
   return { do: "measure", mode: doubted.mode, red: doubted.red, black: doubted.black };
+}
+
+/** Why a reading is taken again where nothing explains what was read; why it stops where none is left to take. */
+export function whyUnexplained(again: Action | null): string {
+  return again === null
+    ? said`No fault that the program knows explains these readings, taken again where they could be: the board may not be as drawn. It stops here; who goes on, goes by hand.`
+    : said`No fault that the program knows explains these readings together. Take this one again, with both probes on clean metal, before anything is concluded.`;
 }

@@ -22,9 +22,18 @@ export interface WhyInput {
   readonly model: RepairModel;
 }
 
-/** Why a finding step comes now, in the trade's words. */
-export function whyFinding(step: FindingStep, input: WhyInput): string {
-  const sentences = [step.lead, leadSentence(step, input), writeOffSentence(step, input), rowSentence(step)];
+/**
+ * Why a finding step comes now, in the trade's words.
+ * @param before - sentences that come first
+ */
+export function whyFinding(step: FindingStep, input: WhyInput, before: readonly string[] = []): string {
+  const sentences = [
+    ...before,
+    step.lead,
+    leadSentence(step, input),
+    writeOffSentence(step, input),
+    rowSentence(step),
+  ];
   return sentences.filter((sentence) => sentence !== null).join(" ");
 }
 
@@ -107,12 +116,16 @@ function writeOffSentence(step: FindingStep, { hypotheses, model, timeline }: Wh
   return null;
 }
 
-/** Why these parts are replaced now, the first of them first. */
+/**
+ * Why these parts are replaced now, the first of them first.
+ * @param after - sentences that come last
+ */
 export function whyReplace(
   names: readonly string[],
   chance: ReadonlyMap<string, number>,
   success: number,
   { board, hypotheses }: Pick<WhyInput, "board" | "hypotheses">,
+  after: readonly string[] = [],
 ): string {
   const [first, ...rest] = names.map((name) => {
     const fault = likeliestFault(name, hypotheses);
@@ -126,7 +139,7 @@ export function whyReplace(
   if (fuses.length > 0 && fuses.length < names.length)
     sentences.push(said`${andList(fuses)} last: fitted before what blew it, a fuse blows again.`);
   sentences.push(said`After that, ${percent(success)} that the board is whole.`);
-  return sentences.join(" ");
+  return [...sentences, ...after].join(" ");
 }
 
 /** Why it stops here. */

@@ -3,6 +3,7 @@ import type { JobEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { smallDrive } from "../board/small-drive.fixture.ts";
+import { plain } from "../messages/said.ts";
 import { cautionsNow } from "./cautions.ts";
 
 const board = (() => {
@@ -16,7 +17,7 @@ type Cautioned = Parameters<typeof cautionsNow>[0][number];
 function saidAfter(log: readonly JobEvent[], ...actions: readonly Cautioned[]): string {
   const folded = foldLog(board, [], log);
   if (!folded.ok) throw new Error(folded.problem);
-  return cautionsNow(actions, board, folded.value).join(" ");
+  return plain(cautionsNow(actions, board, folded.value).join(" "));
 }
 
 function cautionsCount(action: Cautioned): number {
@@ -97,7 +98,7 @@ describe("power", () => {
   const withTools = (equipment: readonly string[], action: Cautioned = MAINS) => {
     const folded = foldLog(board, [], []);
     if (!folded.ok) throw new Error(folded.problem);
-    return cautionsNow([action], board, folded.value, equipment);
+    return cautionsNow([action], board, folded.value, equipment).map(plain);
   };
 
   test("hot ground, bursting parts and the residual-current breaker's limits are said at power and nowhere else", () => {

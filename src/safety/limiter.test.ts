@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { plain } from "../messages/said.ts";
 import { lampAdvice, lampFor, lampsOf, limitFor } from "./limiter.ts";
 
 test("for 10 W of idle the lamp is the smallest at hand whose 0.32 P is half as much again: 60 W, not 40", () => {
@@ -18,7 +19,7 @@ test("after a lamp that pulsed the next larger one is taken, if there is one", (
 test("with too small a lamp alone the advice says that pulsing may be the lamp", () => {
   const lamp = lampFor(["lamp-40"], 20);
   expect(lamp).toEqual({ watts: 40, carries: false });
-  expect(lamp && lampAdvice(lamp, 20)).toMatch(/about 13 W.*too small/);
+  expect(lamp && plain(lampAdvice(lamp, 20))).toMatch(/about 13 W.*too small/);
 });
 
 test("no lamp is proposed that the bench does not have", () => {

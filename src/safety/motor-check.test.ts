@@ -3,6 +3,7 @@ import type { JobEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { smallDrive } from "../board/small-drive.fixture.ts";
+import { plain } from "../messages/said.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
 import { motorCheck, motorInTheWay, motorsOf } from "./motor-check.ts";
 
@@ -17,7 +18,8 @@ function against(answer: string, family = "frequency drive"): string | null {
   const timeline = foldLog(board, [], log);
   if (!timeline.ok) throw new Error(timeline.problem);
   const [motor] = motorsOf(board, new Set());
-  return motorCheck(board, timeline.value, motor).against;
+  const found = motorCheck(board, timeline.value, motor).against;
+  return found === null ? null : plain(found);
 }
 
 it("a motor is sound from ten megohms to earth, whichever way the figure is written", () => {
@@ -43,7 +45,8 @@ it("the mains wait for a motor that is plugged in unread, until it is pulled or 
   const waits = (...log: readonly JobEvent[]) => {
     const timeline = foldLog(parsed.value, [], log);
     if (!timeline.ok) throw new Error(timeline.problem);
-    return motorInTheWay(parsed.value, timeline.value);
+    const waiting = motorInTheWay(parsed.value, timeline.value);
+    return waiting === null ? null : plain(waiting);
   };
   expect(waits()).toMatch(/M1 has not been read: pull its plug/);
   expect(waits({ do: "remove", part: "M1" })).toBeNull();

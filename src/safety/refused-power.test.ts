@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import type { JobEvent } from "../bench/event.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { smallDrive } from "../board/small-drive.fixture.ts";
+import { plain } from "../messages/said.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
 import { refusedPower } from "./refused-power.ts";
 
@@ -14,8 +15,10 @@ const CLIP = { at: ["C1.plus", "C1.minus"] as const, ohms: 2200 };
 const ON: JobEvent = { do: "clip", ...CLIP };
 const POWER: JobEvent = { do: "power", feed: "lamp", watts: 100 };
 const UNPLUGGED: JobEvent = { do: "remove", part: "M1" };
-const refusedOn = (absent: readonly string[], log: readonly JobEvent[], kept = 0) =>
-  refusedPower({ board, absent, log }, kept);
+const refusedOn = (absent: readonly string[], log: readonly JobEvent[], kept = 0) => {
+  const problem = refusedPower({ board, absent, log }, kept);
+  return problem === null ? null : plain(problem);
+};
 /** The board without its motor: a resistor alone may be in the way. */
 const refused = (log: readonly JobEvent[], kept = 0) => refusedOn(["M1"], log, kept);
 const overrule = (of?: "proof" | "resistor" | "proposal"): JobEvent => ({
