@@ -119,11 +119,11 @@ describe("the job's money, live", () => {
     const accepted = (cap: number) => ({ do: "quote", offer: "repair", price: 40, cap, answer: "accepted" });
     const dear = { partsMarkUp: 3 };
     expect(money([...SAFE, accepted(120), ...Q1_SHORT], dear).askAgain).toBeNull();
-    expect(money([...SAFE, accepted(41), ...Q1_SHORT], dear).askAgain).toMatch(
+    expect(plain(money([...SAFE, accepted(41), ...Q1_SHORT], dear).askAgain ?? "")).toMatch(
       /It may come to .* above the 41\.00 EUR/,
     );
     const above = money([...SAFE, accepted(41), ...Q1_SHORT, { do: "replace", part: "Q1", price: 20 }], dear);
-    expect(above.askAgain).toMatch(/stand at .* ask the customer again, or bear the rest/);
+    expect(plain(above.askAgain ?? "")).toMatch(/stand at .* ask the customer again, or bear the rest/);
     expect(above.bill.total).toBe("41.00");
   });
 });

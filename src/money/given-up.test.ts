@@ -3,6 +3,7 @@ import type { JobEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { smallDrive } from "../board/small-drive.fixture.ts";
+import { plain } from "../messages/said.ts";
 import { amountOf, amountText } from "./amount.ts";
 import { type GivenUp, givenUp, resultOfGivingUp } from "./given-up.ts";
 import { DEFAULT_TERMS, type Terms } from "./terms.ts";
@@ -21,7 +22,7 @@ function left(
   return givenUp(BOARD, folded.value, { ...DEFAULT_TERMS, ...terms }, (part) => faulty[part] ?? 0);
 }
 
-const row = (of: GivenUp, what: string) => of.rows.find((one) => one.what === what);
+const row = (of: GivenUp, what: string) => of.rows.find((one) => plain(one.what) === what);
 const worth = (of: GivenUp, what: string) => {
   const amount = row(of, what)?.amount;
   return amount === undefined ? "none" : amountText(amount, "EUR");
