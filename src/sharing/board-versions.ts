@@ -1,4 +1,5 @@
 /** Every version of a board that is kept: what changed in each, and which jobs were worked on it. */
+import { said } from "../messages/said.ts";
 import { canonicalJson } from "../job/same-content.ts";
 import { boardChanges, changesInWords } from "./board-changes.ts";
 
@@ -58,7 +59,7 @@ export function boardVersions(kept: readonly KeptVersion[], jobs: readonly JobOn
 }
 
 function changesOf(before: Content | null, content: Content | null): readonly string[] {
-  if (content === null) return ["deleted"];
+  if (content === null) return [said`deleted`];
   return before === null ? [] : changesInWords(boardChanges(before, content));
 }
 

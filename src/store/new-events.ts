@@ -1,3 +1,4 @@
+import { said } from "../messages/said.ts";
 import type { KeptEvent, Refusal } from "../job/job-store.ts";
 import { canonicalJson } from "../job/same-content.ts";
 
@@ -21,7 +22,7 @@ export function sortNewEvents(
       return {
         ok: false,
         kind: "conflict",
-        problem: `event "${event.id}" is in the log already with other content; give the new one an id of its own`,
+        problem: said`event "${event.id}" is in the log already with other content; give the new one an id of its own`,
       };
     }
   }

@@ -1,5 +1,6 @@
 /** What every store answers alike: refusals in words, and when two posts count as the same. */
 
+import { said } from "../messages/said.ts";
 import type { PartKind } from "../board/board.ts";
 import { KIND_NAMES } from "../board/kinds.ts";
 import type { BoardAlbum } from "../job/board-album.ts";
@@ -9,30 +10,30 @@ import { canonicalJson } from "../job/same-content.ts";
 import { sortNewEvents } from "./new-events.ts";
 
 export function noSuchJob(id: string): Refusal {
-  return { ok: false, kind: "no-such-job", problem: `there is no job "${id}"` };
+  return { ok: false, kind: "no-such-job", problem: said`there is no job "${id}"` };
 }
 
 export function createConflict(id: string): Refusal {
   return {
     ok: false,
     kind: "conflict",
-    problem: `another job has the id "${id}"; give the new one an id of its own`,
+    problem: said`another job has the id "${id}"; give the new one an id of its own`,
   };
 }
 
 export function pictureConflict(id: string): Refusal {
-  return { ok: false, kind: "conflict", problem: `another picture of this job has the id "${id}"` };
+  return { ok: false, kind: "conflict", problem: said`another picture of this job has the id "${id}"` };
 }
 
 export function boardPictureConflict(id: string): Refusal {
-  return { ok: false, kind: "conflict", problem: `another picture of a board has the id "${id}"` };
+  return { ok: false, kind: "conflict", problem: said`another picture of a board has the id "${id}"` };
 }
 
 export function albumConflict(id: string): Refusal {
   return {
     ok: false,
     kind: "conflict",
-    problem: `another version of this board's pictures has the id "${id}"`,
+    problem: said`another version of this board's pictures has the id "${id}"`,
   };
 }
 
@@ -41,7 +42,7 @@ export function sameAlbum(a: BoardAlbum, b: BoardAlbum): boolean {
 }
 
 export function versionConflict(id: string): Refusal {
-  return { ok: false, kind: "conflict", problem: `another version of this board has the id "${id}"` };
+  return { ok: false, kind: "conflict", problem: said`another version of this board has the id "${id}"` };
 }
 
 export function sameVersion(a: NewBoardVersion, b: NewBoardVersion): boolean {
