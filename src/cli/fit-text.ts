@@ -1,7 +1,14 @@
 /** The answer to "which part will do", for a person at a terminal. */
-import { plain } from "../messages/said.ts";
+
 import { createColors } from "picocolors";
-import type { FindingAnswer, FitAnswer, IncomingAnswer, KnownRating, OfferAnswer } from "../parts/fit-answer.ts";
+import { plain } from "../messages/said.ts";
+import type {
+  FindingAnswer,
+  FitAnswer,
+  IncomingAnswer,
+  KnownRating,
+  OfferAnswer,
+} from "../parts/fit-answer.ts";
 import { ratingWords } from "../parts/ratings.ts";
 import { table } from "./answer-text.ts";
 

@@ -68,7 +68,10 @@ function valueChanged(content: BoardContent, ref: string, field: string, text: s
   const percent = /^([\d.,]+)\s*%$/.exec(text)?.[1];
   const read = parseQuantity(percent === undefined ? text : `${percent}`);
   if (!read.ok || typeof read.value !== "number")
-    return { ok: false, problem: said`${ref}: ${field}: "${text}" is no figure; write it as 4k7, 330u or 0.05` };
+    return {
+      ok: false,
+      problem: said`${ref}: ${field}: "${text}" is no figure; write it as 4k7, 330u or 0.05`,
+    };
   return setValue(content, ref, field, percent === undefined ? read.value : read.value / 100);
 }
 

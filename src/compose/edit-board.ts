@@ -94,7 +94,9 @@ export function rename(
   if (!nets.includes(from))
     return refused(said`there is no part or net ${quoted(from)}${suggestion(from, [...refs, ...nets])}`);
   if (nets.includes(to))
-    return refused(said`there is a net ${quoted(to)} already; to join two nets, put the pins on it one by one`);
+    return refused(
+      said`there is a net ${quoted(to)} already; to join two nets, put the pins on it one by one`,
+    );
   const renamed = (value: unknown) => (value === from ? to : value);
   const supply = content.supply as Record<string, unknown>;
   const parts = Object.entries(table(content, "parts")).map(([ref, part]) => [

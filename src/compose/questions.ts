@@ -99,7 +99,11 @@ const FIRST: readonly Question[] = [
     first: true,
     choices: [
       { value: "none", words: said`None` },
-      { value: "switch", words: said`One switch`, hint: said`a reactor, a switch and a diode beside the bridge` },
+      {
+        value: "switch",
+        words: said`One switch`,
+        hint: said`a reactor, a switch and a diode beside the bridge`,
+      },
     ],
     fits: (value, before) => value === "none" || phases(before) === 1,
     usual: () => "none",

@@ -2,7 +2,7 @@
  * A SCPI instrument over TCP. One question at a time, each with its time; whatever goes wrong on the wire ends the connection and begins a
  * new one, so that a late answer is never taken for that of a later question.
  */
-import { said } from "../messages/said.ts";
+
 import { connect, type Socket } from "node:net";
 import type { InstrumentReading, WantedReading } from "../instrument/instrument-reading.ts";
 import { functionIn, headerFor, SCPI_FUNCTIONS } from "../instrument/scpi/scpi-functions.ts";
@@ -12,6 +12,7 @@ import {
   parseScpiError,
   parseScpiReading,
 } from "../instrument/scpi/scpi-text.ts";
+import { said } from "../messages/said.ts";
 import type { MeterSource, Told } from "./meter-source.ts";
 import { type Pace, USUAL_PACE } from "./pace.ts";
 
@@ -215,7 +216,9 @@ class Wire {
       this.#waiter?.();
     });
     socket.on("error", (error: NodeJS.ErrnoException) =>
-      this.#fail(said`No meter at ${where} (${error.code ?? error.message}): is it on, is the address right?`),
+      this.#fail(
+        said`No meter at ${where} (${error.code ?? error.message}): is it on, is the address right?`,
+      ),
     );
     socket.on("close", () => this.#fail(said`The wire to ${where} was cut.`));
   }

@@ -1,9 +1,10 @@
 /** Any meter that `sigrok-cli` reads: the program runs beside ours, and what it writes is read line by line. */
-import { said } from "../messages/said.ts";
+
 import { type ChildProcess, execFile, spawn } from "node:child_process";
 import { createInterface } from "node:readline";
 import { parseSigrokDrivers, type SigrokDriver } from "../instrument/sigrok/sigrok-drivers.ts";
 import { parseSigrokLine } from "../instrument/sigrok/sigrok-line.ts";
+import { said } from "../messages/said.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { MeterSource, Told } from "./meter-source.ts";
 import { type Pace, USUAL_PACE } from "./pace.ts";
@@ -73,7 +74,9 @@ export class SigrokProcess implements MeterSource {
     child.on("error", (error: NodeJS.ErrnoException) => {
       this.#ended(error.code === "ENOENT" ? MISSING : error.message);
     });
-    child.on("close", (code) => this.#ended(last === "" ? said`${PROGRAM} ended (${code})` : last.slice(0, 200)));
+    child.on("close", (code) =>
+      this.#ended(last === "" ? said`${PROGRAM} ended (${String(code)})` : last.slice(0, 200)),
+    );
   }
 
   #ended(why: string): void {
@@ -98,7 +101,10 @@ export function sigrokDrivers(): Promise<Parsed<readonly SigrokDriver[]>> {
       const drivers = parseSigrokDrivers(stdout);
       if (drivers.length > 0) resolve({ ok: true, value: drivers });
       else
-        resolve({ ok: false, problem: error?.code === "ENOENT" ? MISSING : said`${PROGRAM} lists no drivers` });
+        resolve({
+          ok: false,
+          problem: error?.code === "ENOENT" ? MISSING : said`${PROGRAM} lists no drivers`,
+        });
     });
   });
 }

@@ -1,7 +1,8 @@
 /** Whether what the meter shows answers a check, and as which reading. */
-import { plain, said } from "../messages/said.ts";
+
 import type { MeasureMode } from "../bench/event.ts";
 import { MODE_WORDS } from "../bench/words.ts";
+import { plain, said } from "../messages/said.ts";
 import type { InstrumentReading, WantedReading } from "./instrument-reading.ts";
 import type { Settling } from "./settling.ts";
 
@@ -31,7 +32,8 @@ export function meterAnswer(
 ): MeterAnswer {
   const wrong = wrongMode(shown, wanted);
   if (wrong !== null) return { answers: "wrong mode", why: wrong };
-  if (shown.doubt !== null) return { answers: "not yet", why: said`${shown.doubt}. Turn it off on the meter.` };
+  if (shown.doubt !== null)
+    return { answers: "not yet", why: said`${shown.doubt}. Turn it off on the meter.` };
   const reading = inMode(shown.value, wanted.mode, beepOhms);
   if (typeof reading === "number" && reading < 0 && ["continuity", "ohms", "farads"].includes(wanted.mode))
     return {

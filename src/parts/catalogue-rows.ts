@@ -1,7 +1,8 @@
 /** A catalogue file's rows made into lines of stock: every row is read or refused with all its reasons, never half of it. */
-import { said } from "../messages/said.ts";
+
 import type { PartKind } from "../board/board.ts";
 import { KIND_NAMES } from "../board/kinds.ts";
+import { said } from "../messages/said.ts";
 import type { CsvRow } from "../units/csv-text.ts";
 import { nearest, quoted } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
@@ -176,7 +177,8 @@ function readRow(
   row.reasons.push(...tooMany);
   const name = row.text("name");
   if (name === null) row.reasons.push(said`name: is missing`);
-  if (name !== null && name.length > MOST_NAME) row.reasons.push(said`name: longer than ${MOST_NAME} characters`);
+  if (name !== null && name.length > MOST_NAME)
+    row.reasons.push(said`name: longer than ${MOST_NAME} characters`);
   const before = name === null ? undefined : types.now.get(name);
   const kind = kindOfRow(row, before);
   const own = row.ratings();

@@ -25,7 +25,8 @@ export function readCatalogueText(
   told: RowsRead = () => undefined,
 ): Parsed<CatalogueText> {
   const [header, ...below] = csvRows(text);
-  if (header === undefined) return { ok: false, problem: said`it is empty; the first line names the columns` };
+  if (header === undefined)
+    return { ok: false, problem: said`it is empty; the first line names the columns` };
   if (header.problem !== null) return { ok: false, problem: said`line ${header.line}: ${header.problem}` };
   const columns = readHeader(header.cells);
   if (!columns.ok) return { ok: false, problem: said`line ${header.line}: ${columns.problem}` };

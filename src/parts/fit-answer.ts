@@ -9,7 +9,7 @@ import { ratingText } from "./rating-text.ts";
 import { RATINGS, type RatingName, type Ratings } from "./ratings.ts";
 import type { Rule } from "./rule.ts";
 import { rulesFor } from "./rule-table.ts";
-import { type Finding, FITS_WORDS } from "./verdict.ts";
+import { FITS_WORDS, type Finding } from "./verdict.ts";
 import { type Original, type Wanted, wantedAt } from "./wanted.ts";
 
 /** One rating of the original, for a person; the value is in SI units. */
@@ -83,7 +83,11 @@ function offerAnswer({ line, verdict }: Offer, role: PartRole): OfferAnswer {
     ...stock,
     source: type.source === null ? null : `${type.source.mark}: ${type.source.words}`,
     ratings: knownRatings(type.ratings),
-    findings: verdict.findings.map(({ name, mark, ...said }) => ({ ...said, rule: name, mark: MARK_WORDS[mark] })),
+    findings: verdict.findings.map(({ name, mark, ...said }) => ({
+      ...said,
+      rule: name,
+      mark: MARK_WORDS[mark],
+    })),
     incoming: incomingAnswers(type.kind, role, type.ratings, line.used),
   };
 }

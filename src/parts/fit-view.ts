@@ -1,8 +1,9 @@
 /** What the page shows of "which part will do": the answer, and a table to type the original's and a candidate's ratings into. */
-import { plain, said } from "../messages/said.ts";
+
 import type { ColdMode, Reading } from "../bench/event.ts";
 import { incomingKey } from "../bench/incoming.ts";
 import type { Board, Part } from "../board/board.ts";
+import { plain, said } from "../messages/said.ts";
 import { formatQuantity } from "../units/quantity.ts";
 import { parseReadingText } from "../units/reading-text.ts";
 import { type CatalogueType, inHouse, notInHouse, type StockLine } from "./catalogue.ts";

@@ -2,8 +2,9 @@
  * The two minutes before a part goes in: every junction, the control pins, whether a gate holds, the tab, the marking. What is read here
  * is what the cold re-check is later compared with. Common practice unless a row names its source; drops at about 1 mA and 25 degC.
  */
-import { said } from "../messages/said.ts";
+
 import type { PartKind } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 import type { Mark } from "../units/mark.ts";
 import type { PartRole } from "./part-role.ts";
 import type { Ratings } from "./ratings.ts";
@@ -114,7 +115,10 @@ const BY_KIND: Readonly<Partial<Record<PartKind, readonly IncomingStep[]>>> = {
   ],
   zener: [
     step(said`diode mode, red on A, black on K`, said`0.60 to 0.80 V`),
-    step(said`a bench supply above its volts through 10 kohm, K to plus`, said`its volts, within the marking`),
+    step(
+      said`a bench supply above its volts through 10 kohm, K to plus`,
+      said`its volts, within the marking`,
+    ),
   ],
   bjt: [
     step(
@@ -152,7 +156,10 @@ const BY_KIND: Readonly<Partial<Record<PartKind, readonly IncomingStep[]>>> = {
       said`the current falls to its leakage within the hour: reformed; then discharge it and prove it below 10 V`,
     ),
   ],
-  varistor: [step(said`highest ohms, both ways`, said`over 10 Mohm`), pulled(said`the coating`, said`no crack, no soot`)],
+  varistor: [
+    step(said`highest ohms, both ways`, said`over 10 Mohm`),
+    pulled(said`the coating`, said`no crack, no soot`),
+  ],
   ntc: [step(said`ohms, cold`, said`the marking within 20 %; it falls in the hand`)],
   ptc: [
     step(said`ohms, cold`, said`the marking within 20 %; it rises under hot air`),
@@ -179,8 +186,14 @@ const BY_KIND: Readonly<Partial<Record<PartKind, readonly IncomingStep[]>>> = {
   ],
 };
 
-const TAB_ISOLATED = step(said`leads joined, to the tab, insulation tester or the highest ohms`, said`over 20 Mohm`);
-const TAB_LIVE = step(said`tab to the middle pin`, said`below 1 ohm: live, so pad and bush are needed; OL: isolated`);
+const TAB_ISOLATED = step(
+  said`leads joined, to the tab, insulation tester or the highest ohms`,
+  said`over 20 Mohm`,
+);
+const TAB_LIVE = step(
+  said`tab to the middle pin`,
+  said`below 1 ohm: live, so pad and bush are needed; OL: isolated`,
+);
 
 /** Roles whose case may touch the heatsink. */
 const SCREWED: ReadonlySet<PartRole> = new Set([

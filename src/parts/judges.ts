@@ -1,9 +1,17 @@
 /** The forms that rules of substitution take: a rating compared with the original's. */
-import { said } from "../messages/said.ts";
+
 import type { PartKind } from "../board/board.ts";
 import { kindOf } from "../board/kinds.ts";
+import { said } from "../messages/said.ts";
 import { ratingText } from "./rating-text.ts";
-import { type FigureName, RATINGS, type RatingName, type RatingRule, type Ratings, ratingWords } from "./ratings.ts";
+import {
+  type FigureName,
+  RATINGS,
+  type RatingName,
+  type RatingRule,
+  type Ratings,
+  ratingWords,
+} from "./ratings.ts";
 import { type Judge, judged, type Says, type Speech } from "./rule.ts";
 
 /** Two figures closer than this are the same: catalogue files round. */
@@ -46,7 +54,10 @@ export function unknownOf(name: RatingName, original: Ratings, candidate: Rating
   if (had === undefined && has === undefined)
     return open("both", said`${words}: known of neither; read both data sheets`);
   if (has === undefined)
-    return open("candidate", said`the candidate's ${words} is not known; original: ${rated(name, had ?? "")}`);
+    return open(
+      "candidate",
+      said`the candidate's ${words} is not known; original: ${rated(name, had ?? "")}`,
+    );
   return open("original", said`the original's ${words} is not known; candidate: ${rated(name, has)}`);
 }
 
@@ -80,9 +91,17 @@ export function within(
     const both = beside(name, has, had);
     const bound = (times: number) => figureText(name, had * times);
     if (has < had * low * (1 - ROUNDING))
-      return { says: beyond.below ?? "bars", about: name, words: said`${both}: at least ${bound(low)} wanted` };
+      return {
+        says: beyond.below ?? "bars",
+        about: name,
+        words: said`${both}: at least ${bound(low)} wanted`,
+      };
     if (has > had * high * (1 + ROUNDING))
-      return { says: beyond.above ?? "bars", about: name, words: said`${both}: at most ${bound(high)} wanted` };
+      return {
+        says: beyond.above ?? "bars",
+        about: name,
+        words: said`${both}: at most ${bound(high)} wanted`,
+      };
     return { says: "meets", about: name, words: both };
   };
   return { wants: wantsFigure(name, low, high), hear };

@@ -1,6 +1,7 @@
 /** Rules about what a part is rather than about one rating of it. */
-import { said } from "../messages/said.ts";
+
 import type { PartKind } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 import { kindWords } from "./judges.ts";
 import type { PartRole } from "./part-role.ts";
 import { type Judge, judged } from "./rule.ts";
@@ -31,8 +32,10 @@ export const noWire = judged(said`no wire`, ({ kind }, { type }) =>
 
 /** A MOSFET in an IGBT's place. */
 export function noMosfet(says: "bars" | "asks"): Judge {
-  return judged(says === "bars" ? said`an IGBT` : said`an IGBT, or the design checked`, ({ kind }, { type }) =>
-    kind === "igbt" && type.kind === "mosfet" ? { says, words: said`a MOSFET where an IGBT was` } : null,
+  return judged(
+    says === "bars" ? said`an IGBT` : said`an IGBT, or the design checked`,
+    ({ kind }, { type }) =>
+      kind === "igbt" && type.kind === "mosfet" ? { says, words: said`a MOSFET where an IGBT was` } : null,
   );
 }
 
@@ -41,7 +44,10 @@ export const allAlike = judged(
   ({ alike }) => (alike.length === 0 ? "" : said`one type in the whole set`),
   ({ alike, name }, { type }) => {
     if (alike.length === 0 || name === type.name) return null;
-    return { says: "asks", words: said`another type than in ${alike.join(" ")}: change them all to one type` };
+    return {
+      says: "asks",
+      words: said`another type than in ${alike.join(" ")}: change them all to one type`,
+    };
   },
 );
 
@@ -56,7 +62,9 @@ export const pairTogether = judged(
 
 /** A part from another board. */
 export const pulled = judged(said`a pulled part only after its check`, (_, { used }) =>
-  used ? { says: "asks", words: said`pulled from another board: check it as listed before it goes in` } : null,
+  used
+    ? { says: "asks", words: said`pulled from another board: check it as listed before it goes in` }
+    : null,
 );
 
 /** The same type by name, where nothing less will do. */
@@ -77,5 +85,8 @@ export function sameType(otherwise: "bars" | "asks"): Judge {
 export const likeByLike = judged(said`the same type`, ({ name, kind }, { type }) =>
   name === type.name
     ? null
-    : { says: "asks", words: said`no table speaks of this ${kindWords(kind)}: compare every rating yourself` },
+    : {
+        says: "asks",
+        words: said`no table speaks of this ${kindWords(kind)}: compare every rating yourself`,
+      },
 );

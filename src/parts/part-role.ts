@@ -1,9 +1,10 @@
 /** What a part does on its board, in the words that decide what may stand in for it. */
-import { said } from "../messages/said.ts";
+
 import type { Board, Part } from "../board/board.ts";
 import { BUS_CAPACITOR_VOLTS, busGroups } from "../board/bus.ts";
 import { isEarth } from "../board/earth-net.ts";
 import type { Roles } from "../board/roles.ts";
+import { said } from "../messages/said.ts";
 
 export type PartRole =
   | "bridge"

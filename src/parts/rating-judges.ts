@@ -74,8 +74,7 @@ export const tab = judged(
       return {
         says: "asks",
         about: "tab",
-        words:
-          said`tab live, original isolated: mica or silicone pad, bush under the screw, and over 20 Mohm to the heatsink before power`,
+        words: said`tab live, original isolated: mica or silicone pad, bush under the screw, and over 20 Mohm to the heatsink before power`,
       };
     return {
       says: "notes",
@@ -96,7 +95,11 @@ export const recovery = judged(
         words: has.type === "sic" ? said`silicon carbide: no recovery` : said`Schottky: no recovery`,
       };
     if (had.type === "sic")
-      return { says: "bars", about: "recoverySeconds", words: said`a silicon diode where silicon carbide was` };
+      return {
+        says: "bars",
+        about: "recoverySeconds",
+        words: said`a silicon diode where silicon carbide was`,
+      };
     const unknown = unknownOf("recoverySeconds", had, has);
     if (unknown !== null || had.recoverySeconds === undefined || has.recoverySeconds === undefined)
       return unknown;

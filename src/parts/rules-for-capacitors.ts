@@ -64,9 +64,15 @@ export const CAPACITOR_RULES: readonly Rule[] = [
     said`it sets the start-up time: too large, and the supply tries for ever`,
     { mark: "from memory", custom: said`a bigger capacitor is better` },
   ),
-  rule(said`ripple current`, ["bus capacitor"], atLeast("rippleAmps"), said`ripple is what heats and dries it`, {
-    custom: ANY_ESR,
-  }),
+  rule(
+    said`ripple current`,
+    ["bus capacitor"],
+    atLeast("rippleAmps"),
+    said`ripple is what heats and dries it`,
+    {
+      custom: ANY_ESR,
+    },
+  ),
   rule(
     said`ESR`,
     ["rail capacitor", "supply pin capacitor"],
@@ -81,7 +87,12 @@ export const CAPACITOR_RULES: readonly Rule[] = [
     said`ten degrees are half of its life`,
     { mark: "seen", source: "10-degree rule, capacitor makers' pages" },
   ),
-  rule(said`height`, ["bus capacitor"], atMost("heightMm", 1, "asks"), said`a cover or a housing stands over it`),
+  rule(
+    said`height`,
+    ["bus capacitor"],
+    atMost("heightMm", 1, "asks"),
+    said`a cover or a housing stands over it`,
+  ),
   rule(
     said`pin pitch`,
     ["bus capacitor", "X capacitor"],
@@ -103,7 +114,12 @@ export const CAPACITOR_RULES: readonly Rule[] = [
     said`only it stands between mains and a touchable earth: it must fail open`,
     { custom: said`any ceramic of the voltage will do` },
   ),
-  rule(said`mains voltage of a safety capacitor`, ["X capacitor", "Y capacitor"], atLeast("volts"), said`for life`),
+  rule(
+    said`mains voltage of a safety capacitor`,
+    ["X capacitor", "Y capacitor"],
+    atLeast("volts"),
+    said`for life`,
+  ),
   rule(
     said`capacitance of an X capacitor`,
     ["X capacitor"],

@@ -91,7 +91,12 @@ export const DIODE_RULES: readonly Rule[] = [
     said`the drop is taken from the rail and becomes heat`,
     { mark: "from memory" },
   ),
-  rule(said`silicon carbide`, ["boost diode"], carbideReadsHigh, said`the next one to measure it has to know`),
+  rule(
+    said`silicon carbide`,
+    ["boost diode"],
+    carbideReadsHigh,
+    said`the next one to measure it has to know`,
+  ),
   rule(
     said`recovery of a signal diode`,
     ["signal diode"],
@@ -104,13 +109,30 @@ export const DIODE_RULES: readonly Rule[] = [
     same("pinOrder"),
     said`plus, minus and the two AC pins stand in more than one order`,
   ),
-  rule(said`package`, [...SCREWED, ...DIODES.slice(1)], same("package", "asks"), said`holes, pitch and screw`),
-  rule(said`tab`, ["boost diode"], tab, said`the cathode is the bus, or the anode the switch, on the heatsink`, {
-    custom: said`a metal tab is the same part, only cheaper`,
-  }),
-  rule(said`a pair together`, SCREWED, pairTogether, said`a mismatch loads one of them with most of the current`, {
-    custom: said`of a parallel pair change only the dead one`,
-  }),
+  rule(
+    said`package`,
+    [...SCREWED, ...DIODES.slice(1)],
+    same("package", "asks"),
+    said`holes, pitch and screw`,
+  ),
+  rule(
+    said`tab`,
+    ["boost diode"],
+    tab,
+    said`the cathode is the bus, or the anode the switch, on the heatsink`,
+    {
+      custom: said`a metal tab is the same part, only cheaper`,
+    },
+  ),
+  rule(
+    said`a pair together`,
+    SCREWED,
+    pairTogether,
+    said`a mismatch loads one of them with most of the current`,
+    {
+      custom: said`of a parallel pair change only the dead one`,
+    },
+  ),
   rule(
     said`clamp voltage`,
     ["gate clamp"],
@@ -124,9 +146,19 @@ export const DIODE_RULES: readonly Rule[] = [
     said`it sets a level that something relies on`,
     { mark: "from memory" },
   ),
-  rule(said`zener power`, ["gate clamp", "zener"], atLeast("watts"), said`it takes what comes through a broken gate`),
+  rule(
+    said`zener power`,
+    ["gate clamp", "zener"],
+    atLeast("watts"),
+    said`it takes what comes through a broken gate`,
+  ),
   rule(said`polarity`, ["transistor"], same("polarity"), said`NPN and PNP stand in one totem pole`),
-  rule(said`collector voltage`, ["transistor"], atLeast("volts"), said`it blocks its supply, and the kick of a coil`),
+  rule(
+    said`collector voltage`,
+    ["transistor"],
+    atLeast("volts"),
+    said`it blocks its supply, and the kick of a coil`,
+  ),
   rule(said`collector current`, ["transistor"], atLeast("amps"), said`a gate is charged in amperes`),
   rule(
     said`pin order of a transistor`,

@@ -41,7 +41,9 @@ const MAINS_RULES: readonly Rule[] = [
     noWire,
     said`a part was there for a reason`,
   ),
-  rule(said`fuse current`, ["fuse"], within("amps", 1, 1), said`exactly the original's`, { custom: OTHER_FUSE }),
+  rule(said`fuse current`, ["fuse"], within("amps", 1, 1), said`exactly the original's`, {
+    custom: OTHER_FUSE,
+  }),
   rule(said`fuse voltage`, ["fuse"], atLeast("volts"), said`below it the arc does not go out`),
   rule(said`quick or slow`, ["fuse"], same("blow"), said`quick saves the bridge, slow outlives the inrush`, {
     custom: OTHER_FUSE,
@@ -75,8 +77,18 @@ const MAINS_RULES: readonly Rule[] = [
     within("ohms", INRUSH.low, INRUSH.high),
     said`it sets the first current, and how long the bus takes`,
   ),
-  rule(said`current of an inrush part`, ["inrush part"], atLeast("amps"), said`an NTC carries the load for ever`),
-  rule(said`energy of an inrush part`, ["inrush part"], atLeast("joules"), said`it takes as much as the bus stores`),
+  rule(
+    said`current of an inrush part`,
+    ["inrush part"],
+    atLeast("amps"),
+    said`an NTC carries the load for ever`,
+  ),
+  rule(
+    said`energy of an inrush part`,
+    ["inrush part"],
+    atLeast("joules"),
+    said`it takes as much as the bus stores`,
+  ),
   rule(
     said`coil voltage`,
     ["relay"],
@@ -173,7 +185,12 @@ const SMALL_RULES: readonly Rule[] = [
     { mark: "from memory" },
   ),
   rule(said`current of a regulator`, ["regulator"], atLeast("amps"), said`it shuts down warm otherwise`),
-  rule(said`tab and pins`, ["regulator", "shunt reference"], same("pinOrder"), said`two orders are sold in one case`),
+  rule(
+    said`tab and pins`,
+    ["regulator", "shunt reference"],
+    same("pinOrder"),
+    said`two orders are sold in one case`,
+  ),
   rule(said`package`, ["regulator", "optocoupler"], same("package", "asks"), said`holes, pitch and heat`),
   rule(
     said`program`,
@@ -181,7 +198,12 @@ const SMALL_RULES: readonly Rule[] = [
     same("program"),
     said`an empty chip does nothing; only one from the same board number carries this program`,
   ),
-  rule(said`identical chip`, ["controller"], sameType("bars"), said`its pins are what its program makes of them`),
+  rule(
+    said`identical chip`,
+    ["controller"],
+    sameType("bars"),
+    said`its pins are what its program makes of them`,
+  ),
   rule(said`same chip`, ["chip"], sameType("asks"), said`compare pins, supply and logic on both data sheets`),
 ];
 

@@ -165,7 +165,12 @@ export const SWITCH_RULES: readonly Rule[] = [
     moduleCurrent,
     said`the shunt outside sets the trip for the original's current`,
   ),
-  rule(said`bootstrap diodes`, MODULE, same("bootDiode"), said`without them the upper switches have no supply`),
+  rule(
+    said`bootstrap diodes`,
+    MODULE,
+    same("bootDiode"),
+    said`without them the upper switches have no supply`,
+  ),
   rule(said`input logic`, MODULE, same("logic"), said`the wrong sense turns both switches of a leg on`),
   rule(said`shunt inside or outside`, MODULE, same("shunt"), said`the board reads the current where it was`),
   rule(

@@ -1,6 +1,7 @@
 /** A candidate as a person types it off its data sheet: `igbt; volts 650V; hotAmps 40A; gateCoulombs 95nC; copack yes`. */
-import { said } from "../messages/said.ts";
+
 import { KIND_NAMES } from "../board/kinds.ts";
+import { said } from "../messages/said.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { CatalogueType } from "./catalogue.ts";

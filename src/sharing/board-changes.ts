@@ -1,6 +1,7 @@
 /** What bringing a board would change in the one that is there. */
-import { said } from "../messages/said.ts";
+
 import { canonicalJson } from "../job/same-content.ts";
+import { said } from "../messages/said.ts";
 
 type Content = Readonly<Record<string, unknown>>;
 

@@ -1,6 +1,7 @@
 /** Every version of a board that is kept: what changed in each, and which jobs were worked on it. */
-import { said } from "../messages/said.ts";
+
 import { canonicalJson } from "../job/same-content.ts";
+import { said } from "../messages/said.ts";
 import { boardChanges, changesInWords } from "./board-changes.ts";
 
 type Content = Readonly<Record<string, unknown>>;

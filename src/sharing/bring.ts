@@ -1,6 +1,7 @@
 /** A file that somebody gave: a packed board or a bare board file, and what keeping it would change. */
-import { said } from "../messages/said.ts";
+
 import { parseBoard } from "../board/parse-board.ts";
+import { said } from "../messages/said.ts";
 import { parseJsonText } from "../units/json-text.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { boardChanges, changesInWords } from "./board-changes.ts";

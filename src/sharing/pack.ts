@@ -2,10 +2,11 @@
  * A board to give away, `faultwright-pack/1`: the board file as it is, references and all, and counts of what jobs on it came to.
  * The same content makes the same bytes, and what is read and written again is the same file.
  */
-import { said } from "../messages/said.ts";
+
 import { VERDICTS } from "../bench/words.ts";
 import type { Board } from "../board/board.ts";
 import { parseBoard } from "../board/parse-board.ts";
+import { said } from "../messages/said.ts";
 import { CAUSES, SYMPTOMS } from "../priors/cause.ts";
 import { Fields, NAME, Problems } from "../units/fields.ts";
 import { quoted } from "../units/nearest.ts";

@@ -1,7 +1,8 @@
 /** Pictures of a board inside the file that gives it away, with the places pinned on them: put in only where somebody chose to. */
-import { said, saidCount } from "../messages/said.ts";
+
 import type { BoardFace, BoardPin, BoardSide } from "../job/board-album.ts";
 import type { PictureType } from "../job/job-store.ts";
+import { said, saidCount } from "../messages/said.ts";
 import { Fields, type Problems } from "../units/fields.ts";
 
 /** A side's picture, its bytes in base64. */

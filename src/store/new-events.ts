@@ -1,6 +1,6 @@
-import { said } from "../messages/said.ts";
 import type { KeptEvent, Refusal } from "../job/job-store.ts";
 import { canonicalJson } from "../job/same-content.ts";
+import { said } from "../messages/said.ts";
 
 /**
  * Of the events posted, those the log does not hold yet, in the order given. An id that is there (or twice in the post)

@@ -1,12 +1,12 @@
 /** What every store answers alike: refusals in words, and when two posts count as the same. */
 
-import { said } from "../messages/said.ts";
 import type { PartKind } from "../board/board.ts";
 import { KIND_NAMES } from "../board/kinds.ts";
 import type { BoardAlbum } from "../job/board-album.ts";
 import type { NewBoardVersion } from "../job/board-store.ts";
 import type { JobHeader, NewJob, Picture, Refusal } from "../job/job-store.ts";
 import { canonicalJson } from "../job/same-content.ts";
+import { said } from "../messages/said.ts";
 import { sortNewEvents } from "./new-events.ts";
 
 export function noSuchJob(id: string): Refusal {

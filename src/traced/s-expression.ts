@@ -31,7 +31,8 @@ export function readList(text: string): Parsed<List> {
       around.items.push(closed);
     } else {
       const around = open.at(-1);
-      if (around === undefined) return { ok: false, problem: said`line ${line}: expected ( at the beginning` };
+      if (around === undefined)
+        return { ok: false, problem: said`line ${line}: expected ( at the beginning` };
       around.items.push(quoted === undefined ? word : quoted.replace(/\\(.)/g, "$1"));
     }
   }

@@ -1,6 +1,7 @@
 /** Symbols of a schematic or a netlist as parts of a board: what each is, its pins, its value; what was not understood is listed. */
-import { said } from "../messages/said.ts";
+
 import { KIND_NAMES, kindOf } from "../board/kinds.ts";
+import { said } from "../messages/said.ts";
 import { NAME } from "../units/fields.ts";
 import { parseQuantity } from "../units/quantity.ts";
 import { type SymbolKind, type SymbolPin, symbolKind } from "./symbol-kinds.ts";
@@ -65,7 +66,8 @@ export function partsOf(symbols: readonly TracedSymbol[], { models = {} }: Trace
       unmapped.push({ name: symbol.symbol, ref: symbol.ref, why, pins });
     };
     const part = NAME.test(symbol.ref) ? partOf(symbol, models, { say, ask }) : null;
-    if (!NAME.test(symbol.ref)) say(said`is no reference (letters, digits, _ + - only): annotate the schematic`);
+    if (!NAME.test(symbol.ref))
+      say(said`is no reference (letters, digits, _ + - only): annotate the schematic`);
     else if (part !== null && parts.has(symbol.ref)) say(said`stands twice`);
     else if (part !== null) parts.set(symbol.ref, part);
   }
@@ -172,21 +174,22 @@ function typedValue({ value }: TracedSymbol, kind: string, say: Left): Content {
   const field = VALUE_FIELDS[kind];
   const [first = "", ...further] = value.split(/[/ ]+/).filter((word) => word !== "");
   if (field === undefined) {
-    if (value !== "" && value !== "~") say(said`its type ${JSON.stringify(value)} has no place in a board file`);
+    if (value !== "" && value !== "~")
+      say(said`its type ${JSON.stringify(value)} has no place in a board file`);
     return {};
   }
   const number = numberIn(first.replace(/H$/, ""));
   if (number === null) say(said`its value ${JSON.stringify(first)} is not read: the kind's usual counts`);
-  const said: Record<string, number> = number === null ? {} : { [field]: number };
+  const read: Record<string, number> = number === null ? {} : { [field]: number };
   for (const word of further) {
     const ending = FURTHER.find(({ ends }) => ends.test(word));
-    const read = numberIn(word.replace(/(V)(AC|DC)$/i, "$1").replace(/[W%]$/, ""));
+    const figure = numberIn(word.replace(/(V)(AC|DC)$/i, "$1").replace(/[W%]$/, ""));
     const takes = kindOf(KIND_NAMES.find((name) => name === kind) ?? "link").value;
-    if (ending === undefined || read === null || !takes.has(ending.field))
+    if (ending === undefined || figure === null || !takes.has(ending.field))
       say(said`${JSON.stringify(word)} of its value is not read`);
-    else said[ending.field] = ending.field === "tolerance" ? read / 100 : read;
+    else read[ending.field] = ending.field === "tolerance" ? figure / 100 : figure;
   }
-  return said;
+  return read;
 }
 
 function numberIn(text: string): number | null {

@@ -1,8 +1,8 @@
 /** What every reader of traced circuits makes: parts that read, a list of what does not, and a board of both. */
 
-import { said } from "../messages/said.ts";
 import { KIND_NAMES, kindOf } from "../board/kinds.ts";
 import { parseBoard } from "../board/parse-board.ts";
+import { said } from "../messages/said.ts";
 import type { Parsed } from "../units/outcome.ts";
 
 export type Content = Readonly<Record<string, unknown>>;

@@ -1,6 +1,7 @@
 /** How SCPI calls the modes of a meter. */
-import { said } from "../../messages/said.ts";
+
 import type { MeasureMode } from "../../bench/event.ts";
+import { said } from "../../messages/said.ts";
 import type { Sourced } from "../../units/mark.ts";
 import type { WantedReading } from "../instrument-reading.ts";
 

@@ -2,8 +2,9 @@
  * What `sigrok-cli --output-format analog` writes: one line a figure, `P1: 471.230 mV DC DIODE`. Units and flags are those of libsigrok 0.5
  * (`sr_analog_unit_to_string`); over the range the figure is `inf`, and the prefix before its unit then means nothing.
  */
-import { said } from "../../messages/said.ts";
+
 import type { MeasureMode } from "../../bench/event.ts";
+import { said } from "../../messages/said.ts";
 import type { InstrumentReading } from "../instrument-reading.ts";
 import { shownNumber } from "../overload.ts";
 
@@ -80,7 +81,9 @@ function meaning(unit: string, flags: ReadonlySet<string>, value: number | "OL")
       return as(["amps"], said`amps`);
     case "\u2126":
       // A tester of continuity shows its ohms like any other; the figure answers both.
-      return flags.has("4-WIRE") ? as(["ohms"], said`ohms by four wires`) : as(["ohms", "continuity"], said`ohms`);
+      return flags.has("4-WIRE")
+        ? as(["ohms"], said`ohms by four wires`)
+        : as(["ohms", "continuity"], said`ohms`);
     case "F":
       return as(["farads"], said`capacitance`);
     case "\u00b0C":
@@ -100,7 +103,12 @@ function meaning(unit: string, flags: ReadonlySet<string>, value: number | "OL")
     case "":
       // libsigrok's beep: a figure without a unit, 1 or 0
       if (value === 0 || value === 1)
-        return { modes: ["continuity"], setTo: said`continuity`, value: value === 1 ? "beep" : "silent", unit };
+        return {
+          modes: ["continuity"],
+          setTo: said`continuity`,
+          value: value === 1 ? "beep" : "silent",
+          unit,
+        };
       return as([], said`a figure without a unit`);
     case "Hz":
       return as([], said`frequency`);
@@ -111,7 +119,8 @@ function meaning(unit: string, flags: ReadonlySet<string>, value: number | "OL")
 
 function voltsOf(flags: ReadonlySet<string>, as: (modes: readonly MeasureMode[], setTo: string) => Meaning) {
   if (flags.has("DIODE")) return as(["diode"], said`diode mode`);
-  if (flags.has("AC")) return flags.has("DC") ? as([], said`AC and DC volts together`) : as(["acv"], said`AC volts`);
+  if (flags.has("AC"))
+    return flags.has("DC") ? as([], said`AC and DC volts together`) : as(["acv"], said`AC volts`);
   return as(["dcv"], said`DC volts`);
 }
 

@@ -3,8 +3,12 @@ import { BENCH } from "./ar/bench.ts";
 import { BOARD } from "./ar/board.ts";
 import { BOARDS } from "./ar/boards.ts";
 import { COMPOSE } from "./ar/compose.ts";
+import { COMPOSE_2 } from "./ar/compose-2.ts";
 import { JOB } from "./ar/job.ts";
 import { PARTS } from "./ar/parts.ts";
+import { PARTS_2 } from "./ar/parts-2.ts";
+import { PARTS_3 } from "./ar/parts-3.ts";
+import { PARTS_4 } from "./ar/parts-4.ts";
 import { PLANNING } from "./ar/planning.ts";
 import { SCREENS } from "./ar/screens.ts";
 import { SHELL } from "./ar/shell.ts";
@@ -19,4 +23,8 @@ export const AR: Sayings = {
   ...BOARD,
   ...PARTS,
   ...COMPOSE,
+  ...PARTS_3,
+  ...COMPOSE_2,
+  ...PARTS_4,
+  ...PARTS_2,
 };

@@ -3,8 +3,12 @@ import { BENCH } from "./es/bench.ts";
 import { BOARD } from "./es/board.ts";
 import { BOARDS } from "./es/boards.ts";
 import { COMPOSE } from "./es/compose.ts";
+import { COMPOSE_2 } from "./es/compose-2.ts";
 import { JOB } from "./es/job.ts";
 import { PARTS } from "./es/parts.ts";
+import { PARTS_2 } from "./es/parts-2.ts";
+import { PARTS_3 } from "./es/parts-3.ts";
+import { PARTS_4 } from "./es/parts-4.ts";
 import { PLANNING } from "./es/planning.ts";
 import { SCREENS } from "./es/screens.ts";
 import { SHELL } from "./es/shell.ts";
@@ -19,4 +23,8 @@ export const ES: Sayings = {
   ...BOARD,
   ...PARTS,
   ...COMPOSE,
+  ...PARTS_3,
+  ...COMPOSE_2,
+  ...PARTS_4,
+  ...PARTS_2,
 };

@@ -3,8 +3,12 @@ import { BENCH } from "./hi/bench.ts";
 import { BOARD } from "./hi/board.ts";
 import { BOARDS } from "./hi/boards.ts";
 import { COMPOSE } from "./hi/compose.ts";
+import { COMPOSE_2 } from "./hi/compose-2.ts";
 import { JOB } from "./hi/job.ts";
 import { PARTS } from "./hi/parts.ts";
+import { PARTS_2 } from "./hi/parts-2.ts";
+import { PARTS_3 } from "./hi/parts-3.ts";
+import { PARTS_4 } from "./hi/parts-4.ts";
 import { PLANNING } from "./hi/planning.ts";
 import { SCREENS } from "./hi/screens.ts";
 import { SHELL } from "./hi/shell.ts";
@@ -19,4 +23,8 @@ export const HI: Sayings = {
   ...BOARD,
   ...PARTS,
   ...COMPOSE,
+  ...PARTS_3,
+  ...COMPOSE_2,
+  ...PARTS_4,
+  ...PARTS_2,
 };
