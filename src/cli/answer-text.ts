@@ -1,3 +1,5 @@
+import { plain } from "../messages/said.ts";
+
 /** One JSON object for a script, on one line. A number that JSON cannot hold would come out as `null`: it throws instead. */
 export function answerText(answer: object): string {
   const text = JSON.stringify(answer, (key, value: unknown) => {

@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { type BoardChange, changedBoard, ownBoardView } from "./board-change.ts";
 import type { BoardContent } from "./edit-board.ts";
+import { plain } from "../messages/said.ts";
 
 const BOARD: BoardContent = {
   format: "faultwright-board/1",
@@ -47,7 +48,7 @@ describe("a change to a board", () => {
     const none = changedTo({ do: "value", ref: "Q1", field: "diode", text: "" }, bare.content);
     expect(partOf(none.content, "Q1")).toEqual((BOARD.parts as Record<string, unknown>).Q1);
     const odd = changedBoard(BOARD, { do: "value", ref: "R1", field: "ohms", text: "many" });
-    expect(odd.ok ? "" : odd.problem).toMatch(/^R1: ohms: "many" is no figure/);
+    expect(odd.ok ? "" : plain(odd.problem)).toMatch(/^R1: ohms: "many" is no figure/);
     expect(changedBoard(BOARD, { do: "value", ref: "C1", field: "type", text: "paper" }).ok).toBe(false);
   });
 

@@ -4,6 +4,7 @@ import { parseBoard } from "../board/parse-board.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { composeBoard } from "./compose-board.ts";
 import { addPart, type BoardContent, markSeen, removePart, rename, rewire } from "./edit-board.ts";
+import { plain } from "../messages/said.ts";
 
 const content = ((): BoardContent => {
   const made = composeBoard({});
@@ -96,6 +97,6 @@ describe("a change that cannot be", () => {
     [rewire(content, "R1.3", "NBUS"), /R1 has no pin "3"/],
     [rewire(content, "R1", "NBUS"), /"R1" is no pin; write it as Q1\.g/],
   ])("is refused in one line (%#)", (changed, words) => {
-    expect(changed.ok ? "" : changed.problem).toMatch(words);
+    expect(changed.ok ? "" : plain(changed.problem)).toMatch(words);
   });
 });

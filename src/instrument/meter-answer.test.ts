@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { InstrumentReading } from "./instrument-reading.ts";
 import { meterAnswer } from "./meter-answer.ts";
 import { parseSigrokLine } from "./sigrok/sigrok-line.ts";
+import { plain } from "../messages/said.ts";
 
 const BEEP_OHMS = 40;
 const REST = { state: "settled" } as const;
@@ -21,9 +22,9 @@ describe("what the meter shows, beside the check", () => {
   it("in another mode gives nothing, and says how the meter is set and what it should be", () => {
     const answer = meterAnswer(shown("P1: 1.234 k\u2126 AUTO"), REST, { mode: "diode" }, BEEP_OHMS);
     expect(answer.answers).toBe("wrong mode");
-    expect(answer.why).toMatch(/set to ohms\. Turn it to diode mode/);
+    expect(plain(answer.why ?? "")).toMatch(/set to ohms\. Turn it to diode mode/);
     const volts = meterAnswer(shown("P1: 230.1 V AC"), REST, { mode: "dcv" }, BEEP_OHMS);
-    expect(volts.why).toMatch(/set to AC volts\. Turn it to DC volts/);
+    expect(plain(volts.why ?? "")).toMatch(/set to AC volts\. Turn it to DC volts/);
   });
 
   it("held or relative is not taken", () => {

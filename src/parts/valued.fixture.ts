@@ -1,4 +1,5 @@
 import type { Parsed } from "../units/outcome.ts";
+import { plain } from "../messages/said.ts";
 
 /** The value of an outcome that has one. */
 export function valued<T>(outcome: Parsed<T>): T {
@@ -9,5 +10,5 @@ export function valued<T>(outcome: Parsed<T>): T {
 /** The problem of an outcome that was refused. */
 export function problemOf(outcome: Parsed<unknown>): string {
   if (outcome.ok) throw new Error(`not refused: ${JSON.stringify(outcome.value)}`);
-  return outcome.problem;
+  return plain(outcome.problem);
 }

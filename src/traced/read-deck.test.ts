@@ -5,6 +5,7 @@ import { readDeck } from "./read-deck.ts";
 import { spiceNumber } from "./spice-number.ts";
 import type { TraceOptions } from "./traced-part.ts";
 import { writeDeck } from "./write-deck.ts";
+import { plain } from "../messages/said.ts";
 
 const SUPPLY = { kind: "ac", volts: 230, hz: 50, at: ["L", "N"] };
 
@@ -70,7 +71,7 @@ describe("a traced deck", () => {
 
   it("lists what it did not understand, with the line and what would help", () => {
     const { notUnderstood, parts } = read(TRACED);
-    expect(notUnderstood.map(({ line, why }) => [line, why])).toEqual([
+    expect(notUnderstood.map(({ line, why }) => [line, plain(why)])).toEqual([
       [20, "nobody says which pins PWMCHIP has: map it"],
       [21, "no part of a board is written with V"],
       [22, "no number behind the two nets of R9"],
@@ -95,7 +96,7 @@ describe("a traced deck", () => {
   it("says what is missing where it cannot be a board", () => {
     expect(readDeck(TRACED, {})).toMatchObject({ ok: false });
     const elsewhere = readDeck(TRACED, { supply: { ...SUPPLY, at: ["L", "NOT"] } });
-    expect(elsewhere.ok ? "" : elsewhere.problem).toMatch(
+    expect(elsewhere.ok ? "" : plain(elsewhere.problem)).toMatch(
       /supply\.at\[1\]: there is no net "NOT".*\(left out: 4 lines, first line 20: nobody says which pins PWMCHIP has/,
     );
   });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { functionIn, headerFor } from "./scpi-functions.ts";
 import { LineSplitter, parseIdentity, parseScpiError, parseScpiReading } from "./scpi-text.ts";
+import { plain } from "../../messages/said.ts";
 
 describe("the lines of a SCPI instrument", () => {
   it("are put together from whatever pieces they come in", () => {
@@ -56,7 +57,7 @@ describe("the functions of a SCPI meter", () => {
     ['"CAP"', "capacitance"],
     ['"SENS1:CURR:AC"', "AC amps"],
   ])("answer %s: it is set to %s", (answer, setTo) => {
-    expect(functionIn(answer)?.setTo).toBe(setTo);
+    expect(plain(functionIn(answer)?.setTo ?? "")).toBe(setTo);
   });
 
   it("are chosen by the check; amps never", () => {
