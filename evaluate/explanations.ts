@@ -11,6 +11,7 @@ import { whyText } from "../src/cli/why-text.ts";
 import { type Assessment, AssessmentSession, assess } from "../src/job/assess.ts";
 import { benchView } from "../src/job/bench-view.ts";
 import { actionWords } from "../src/job/words.ts";
+import { plain } from "../src/messages/said.ts";
 import { SHIPPED } from "../src/shipped/shipped.ts";
 import type { BenchView } from "../src/wire/bench-view.ts";
 import { Course } from "./players/course.ts";
@@ -49,9 +50,9 @@ async function printJob(seed: number): Promise<void> {
     const assessed = assess({ ...course.job, log: course.log }, session);
     if (!assessed.ok) throw new Error(assessed.problem);
     const view = benchView(assessed.value);
-    console.log(`\n---- step ${step}\n${cardText(view, false)}`);
-    console.log(suspectsText(assessed.value));
-    console.log(whys(assessed.value, view));
+    console.log(plain(`\n---- step ${step}\n${cardText(view, false)}`));
+    console.log(plain(suspectsText(assessed.value)));
+    console.log(plain(whys(assessed.value, view)));
     const { proposal } = assessed.value;
     for (const action of [proposal.action, ...proposal.row]) {
       const event = await course.take(action);
@@ -60,7 +61,9 @@ async function printJob(seed: number): Promise<void> {
         "finding" in event ? event.finding : null,
         "observed" in event ? event.observed : null,
       ].filter((one) => one !== null && one !== undefined);
-      console.log(`>> ${actionWords(parsed.value, event)}${seen.length === 0 ? "" : `: ${seen.join(", ")}`}`);
+      console.log(
+        plain(`>> ${actionWords(parsed.value, event)}${seen.length === 0 ? "" : `: ${seen.join(", ")}`}`),
+      );
     }
   }
   const left = bench.faulty(course.timeline);

@@ -4,6 +4,7 @@ import { foldLog } from "../src/bench/fold.ts";
 import type { Board } from "../src/board/board.ts";
 import { asMarked } from "../src/job/marked.ts";
 import { actionWords } from "../src/job/words.ts";
+import { plain } from "../src/messages/said.ts";
 import { actionMinutes } from "../src/money/minutes.ts";
 import { gapOf } from "./jobs-figures.ts";
 import { PLAYERS, type Step, type Trial } from "./trial.ts";
@@ -92,7 +93,7 @@ export function storyOf(trial: Trial, board: Board): readonly StoryLine[] {
       lines.push({
         from,
         minutes,
-        words: proof ? PROOF : actionWords(marked.board, event),
+        words: proof ? PROOF : plain(actionWords(marked.board, event)),
         outcome: outcomeOf(event),
         step: steps.get(logIndex) ?? null,
         turn: turns.has(logIndex),

@@ -1,9 +1,11 @@
 /** One board with hidden faults, played by every player. */
+
 import type { JobEvent } from "../src/bench/event.ts";
 import type { Board } from "../src/board/board.ts";
 import { type Assessment, AssessmentSession } from "../src/job/assess.ts";
 import type { Job } from "../src/job/job.ts";
 import { parseJob } from "../src/job/parse-job.ts";
+import { plain } from "../src/messages/said.ts";
 import { CAUSES, type Cause, type Symptom } from "../src/priors/cause.ts";
 import { oracleBench } from "./oracle/oracle-bench.ts";
 import { allKnowing } from "./players/all-knowing.ts";
@@ -115,7 +117,7 @@ function stepOf({ belief, proposal }: Assessment, course: Course): Step {
     accused: accused === undefined ? null : [accused.part, rounded(accused.probability)],
     margin: rounded(proposal.outlook.expectedMargin),
     repair: rounded(proposal.outlook.repairProbability),
-    why: proposal.why,
+    why: plain(proposal.why),
   };
 }
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Board } from "../board/board.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { smallDrive } from "../board/small-drive.fixture.ts";
+import { plain } from "../messages/said.ts";
 import type { JobEvent } from "./event.ts";
 import { canAppend, foldLog, undoneEvents } from "./fold.ts";
 import type { Timeline } from "./timeline.ts";
@@ -18,7 +19,7 @@ function fold(log: readonly JobEvent[], absent: readonly string[] = []): Timelin
 
 function problemOf(log: readonly JobEvent[], absent: readonly string[] = []): string {
   const folded = foldLog(BOARD, absent, log);
-  return folded.ok ? "none" : folded.problem;
+  return folded.ok ? "none" : plain(folded.problem);
 }
 
 const zero: JobEvent = { do: "measure", mode: "diode", red: "PBUS", black: "NBUS", reading: 0 };

@@ -1,5 +1,7 @@
 /** The log folded into the bench: what is lifted, off, clipped on and powered after each event, and the spans of time. */
+
 import type { Board } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 import { FrozenMap } from "../units/frozen.ts";
 import { quoted } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
@@ -38,7 +40,7 @@ function advance(
   event: JobEvent,
   logIndex: number,
 ): string | null {
-  if (course.closed && event.do !== "note") return "do: the job is closed; undo the close first";
+  if (course.closed && event.do !== "note") return `do: ${said`the job is closed; undo the close first`}`;
   const stepped = step(board, absent, course.now, event);
   if (!stepped.ok) return stepped.problem;
   if (OPENS_SPAN.has(event.do) && !isInjection(event))
@@ -113,7 +115,7 @@ export function foldLog(board: Board, absent: readonly string[], log: readonly J
     if (event.do === "undo") {
       const again = courseOf(board, absent, log, index, (earlier) => undoing.isUndone(earlier));
       if (!again.ok) {
-        const why = `undoing ${quoted(event.of)} would make a later event impossible: ${again.problem}`;
+        const why = said`undoing ${quoted(event.of)} would make a later event impossible: ${again.problem}`;
         return { ok: false, problem: `log[${index}].of: ${why}` };
       }
       course = again.value;

@@ -1,10 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { plain } from "../messages/said.ts";
 import { parseEvent } from "./parse-event.ts";
 
 function problemOf(input: unknown): string {
   const parsed = parseEvent(input, "log[3]");
-  return parsed.ok ? "none" : parsed.problem;
+  return parsed.ok ? "none" : plain(parsed.problem);
 }
 
 const STAMP = { id: "e1", at: "2026-03-01T09:30:00Z", who: "R." };

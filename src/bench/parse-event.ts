@@ -1,4 +1,5 @@
 /** Reads one event of a job's log: every event and field of `faultwright-job/1`, and nothing else. */
+import { said } from "../messages/said.ts";
 import { Fields, found, Problems, present } from "../units/fields.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
@@ -74,21 +75,21 @@ function readStamp(event: Fields): { id?: string; at?: string; who?: string } {
 function readTime(event: Fields): string | undefined {
   const time = event.text("at");
   if (time !== undefined && !TIME.test(time))
-    event.complain("at", `${quoted(time)} is no time; write it as 2026-03-01T09:30:00Z (RFC 3339)`);
+    event.complain("at", said`${quoted(time)} is no time; write it as 2026-03-01T09:30:00Z (RFC 3339)`);
   return time;
 }
 
 function readIdAndWho(event: Fields): { id?: string; who?: string } {
   const id = event.text("id");
   if (id === "" || (id !== undefined && id.length > MOST_ID))
-    event.complain("id", `must be 1 to ${MOST_ID} characters long, is ${id.length}`);
+    event.complain("id", said`must be 1 to ${MOST_ID} characters long, is ${id.length}`);
   return present({ id, who: event.text("who") });
 }
 
 function needed(event: Fields, key: string): string {
-  if (!event.has(key)) event.complain(key, "is missing");
+  if (!event.has(key)) event.complain(key, said`is missing`);
   const text = event.text(key) ?? "";
-  if (event.has(key) && text === "") event.complain(key, "is empty");
+  if (event.has(key) && text === "") event.complain(key, said`is empty`);
   return text;
 }
 
@@ -99,12 +100,13 @@ function readPlaces(problems: Problems, event: Fields, words: string): readonly 
 /** @param at - where the pair stands in the file */
 function readPair(problems: Problems, at: string, input: unknown, words: string): readonly [Place, Place] {
   if (!Array.isArray(input) || input.length !== 2) {
-    problems.add(at, `expected ${words}, found ${found(input)}`);
+    problems.add(at, said`expected ${words}, found ${found(input)}`);
     return ["", ""];
   }
   const [one, other]: unknown[] = input;
   const places = [readPlace(problems, `${at}[0]`, one), readPlace(problems, `${at}[1]`, other)] as const;
-  if (places[0] === places[1]) problems.add(at, `names ${quoted(places[0])} twice; two places are needed`);
+  if (places[0] === places[1])
+    problems.add(at, said`names ${quoted(places[0])} twice; two places are needed`);
   return places;
 }
 
@@ -113,8 +115,8 @@ function readMeters(problems: Problems, event: Fields): readonly (readonly [Plac
   const input = event.raw("meters");
   const at = event.at("meters");
   if (Array.isArray(input))
-    return input.map((pair: unknown, index) => readPair(problems, `${at}[${index}]`, pair, "two places"));
-  problems.add(at, `expected a list of pairs of places, found ${found(input)}`);
+    return input.map((pair: unknown, index) => readPair(problems, `${at}[${index}]`, pair, said`two places`));
+  problems.add(at, said`expected a list of pairs of places, found ${found(input)}`);
   return [];
 }
 
@@ -144,7 +146,7 @@ function readLook(event: Fields): LookEvent {
 function readClean(event: Fields, name: CleanEvent["do"]): CleanEvent {
   event.only([...STAMP, "part", "stage", "dried"], name);
   if (event.has("part") === event.has("stage"))
-    event.complain(event.has("part") ? "stage" : "part", `${name} names either a part or a stage`);
+    event.complain(event.has("part") ? "stage" : "part", said`${name} names either a part or a stage`);
   return present<CleanEvent>({
     do: name,
     part: event.has("part") ? needed(event, "part") : undefined,
@@ -159,7 +161,7 @@ function readLift(problems: Problems, event: Fields, name: LiftEvent["do"]): Lif
   event.require("place");
   const place = readPlace(problems, event.at("place"), event.raw("place"));
   if (problems.first === null && !place.includes("."))
-    event.complain("place", `${quoted(place)} is a net; ${name} takes one pin, such as Q1.c`);
+    event.complain("place", said`${quoted(place)} is a net; ${name} takes one pin, such as Q1.c`);
   return { do: name, place, ...readStamp(event) };
 }
 
@@ -186,7 +188,7 @@ function readClip(problems: Problems, event: Fields, name: ClipEvent["do"]): Cli
   event.require("at", "ohms");
   return {
     do: name,
-    at: readPlaces(problems, event, "two places"),
+    at: readPlaces(problems, event, said`two places`),
     ohms: event.number("ohms", { above: 0 }) ?? 1,
     ...readIdAndWho(event),
   };
@@ -195,12 +197,14 @@ function readClip(problems: Problems, event: Fields, name: ClipEvent["do"]): Cli
 function readObserved(problems: Problems, event: Fields): Observed | readonly Observed[] | undefined {
   const input = event.raw("observed");
   if (!Array.isArray(input)) return event.word("observed", OBSERVED);
-  if (input.length === 0) event.complain("observed", "is an empty list; quiet says that nothing was seen");
+  if (input.length === 0)
+    event.complain("observed", said`is an empty list; quiet says that nothing was seen`);
   return input.map((item: unknown, index) => {
     const word = OBSERVED.find((known) => known === item);
     if (word === undefined) {
-      const why = typeof item === "string" ? suggestion(item, OBSERVED) : `; known: ${OBSERVED.join(" ")}`;
-      problems.add(`${event.at("observed")}[${index}]`, `${found(item)} is not known here${why}`);
+      const why =
+        typeof item === "string" ? suggestion(item, OBSERVED) : said`; known: ${OBSERVED.join(" ")}`;
+      problems.add(`${event.at("observed")}[${index}]`, said`${found(item)} is not known here${why}`);
     }
     return word ?? "quiet";
   });
@@ -223,7 +227,7 @@ function readPower(problems: Problems, event: Fields): PowerEvent {
   const feed = event.word("feed", FEEDS) ?? "mains";
   if (problems.first !== null) return { do: "power", feed };
   const own = [...FEED_FIELDS[feed], ...(feed === "bench" ? ["ohms"] : [])];
-  event.only([...STAMP, "feed", "observed", "load", "meters", ...own], `power with feed ${feed}`);
+  event.only([...STAMP, "feed", "observed", "load", "meters", ...own], said`power with feed ${feed}`);
   event.require(...FEED_FIELDS[feed], ...(feed === "bench" ? ["at"] : []));
   return present<PowerEvent>({
     do: "power",
@@ -232,7 +236,7 @@ function readPower(problems: Problems, event: Fields): PowerEvent {
     volts: event.number("volts", { above: 0 }),
     limitAmps: event.number("limitAmps", { above: 0 }),
     ohms: event.number("ohms", { above: 0 }),
-    at: feed === "bench" ? readPlaces(problems, event, "two places, [plus, minus]") : readTime(event),
+    at: feed === "bench" ? readPlaces(problems, event, said`two places, [plus, minus]`) : readTime(event),
     observed: event.has("observed") ? readObserved(problems, event) : undefined,
     load: readLoad(event),
     meters: event.has("meters") ? readMeters(problems, event) : undefined,
@@ -309,8 +313,8 @@ function readClose(event: Fields): CloseEvent {
 function readShelved(event: Fields): readonly string[] {
   return event.list("shelved").map((ref, index, all) => {
     if (typeof ref !== "string")
-      event.complain("shelved", `expected references of parts, found ${found(ref)}`);
-    else if (all.indexOf(ref) < index) event.complain("shelved", `${quoted(ref)} stands twice`);
+      event.complain("shelved", said`expected references of parts, found ${found(ref)}`);
+    else if (all.indexOf(ref) < index) event.complain("shelved", said`${quoted(ref)} stands twice`);
     return typeof ref === "string" ? ref : "";
   });
 }

@@ -1,4 +1,5 @@
 /** Reads a reading of a part that has not gone in yet. */
+import { said } from "../messages/said.ts";
 import type { Fields, Problems } from "../units/fields.ts";
 import { quoted } from "../units/nearest.ts";
 import type { IncomingEvent } from "./event.ts";
@@ -17,11 +18,11 @@ export function readIncoming(
   const mode = event.word("mode", COLD_MODES) ?? "ohms";
   const named = (key: "part" | "red" | "black") => {
     const text = event.text(key) ?? "";
-    if (text === "") event.complain(key, "is empty");
+    if (text === "") event.complain(key, said`is empty`);
     return text;
   };
   const [part, red, black] = [named("part"), named("red"), named("black")];
   if (problems.first === null && red === black)
-    event.complain("black", `${quoted(black)} is where red is; a reading is between two pins`);
+    event.complain("black", said`${quoted(black)} is where red is; a reading is between two pins`);
   return { do: "incoming", part, mode, red, black, reading: readReading(problems, event, mode), ...stamp };
 }

@@ -1,4 +1,5 @@
 import { REFERENCE_MODES } from "../board/parse-references.ts";
+import { said } from "../messages/said.ts";
 import { type Fields, found, type Problems, present, readNumber } from "../units/fields.ts";
 import { quoted } from "../units/nearest.ts";
 import type { BesideEvent, MeasureEvent, MeasureMode, Reading } from "./event.ts";
@@ -20,8 +21,8 @@ export function readReading(problems: Problems, measure: Fields, mode: MeasureMo
   const words = readingWords(mode);
   const word = words.find((known) => known === input);
   if (word === undefined) {
-    const right = ["a number", ...words].join(", ");
-    problems.add(path, `${found(input)} is no reading in ${mode} mode; expected ${right}`);
+    const right = [said`a number`, ...words].join(", ");
+    problems.add(path, said`${found(input)} is no reading in ${mode} mode; expected ${right}`);
   }
   return word ?? 0;
 }
@@ -29,27 +30,27 @@ export function readReading(problems: Problems, measure: Fields, mode: MeasureMo
 /** Fields that only some modes carry. */
 function checkModeFields(measure: Fields, mode: MeasureMode): void {
   const wrongHere = (key: string, belongs: string) => {
-    if (measure.has(key)) measure.complain(key, `belongs to ${belongs}, not to ${mode} mode`);
+    if (measure.has(key)) measure.complain(key, said`belongs to ${belongs}, not to ${mode} mode`);
   };
   if (mode === "temperature") {
     measure.require("part");
-    wrongHere("red", "a reading between two places");
-    wrongHere("black", "a reading between two places");
+    wrongHere("red", said`a reading between two places`);
+    wrongHere("black", said`a reading between two places`);
   } else {
     measure.require("red", "black");
-    wrongHere("part", "temperature mode");
-    wrongHere("ambient", "temperature mode");
-    wrongHere("by", "temperature mode");
+    wrongHere("part", said`temperature mode`);
+    wrongHere("ambient", said`temperature mode`);
+    wrongHere("by", said`temperature mode`);
   }
-  if (isColdMode(mode)) wrongHere("afterPower", "a live mode");
-  else wrongHere("settling", "a cold mode");
-  if (mode !== "ohms") wrongHere("wires", "ohms mode");
+  if (isColdMode(mode)) wrongHere("afterPower", said`a live mode`);
+  else wrongHere("settling", said`a cold mode`);
+  if (mode !== "ohms") wrongHere("wires", said`ohms mode`);
 }
 
 function readWires(measure: Fields): 4 | undefined {
   if (!measure.has("wires")) return undefined;
   if (measure.raw("wires") !== 4)
-    measure.complain("wires", `expected 4, or no such field, found ${found(measure.raw("wires"))}`);
+    measure.complain("wires", said`expected 4, or no such field, found ${found(measure.raw("wires"))}`);
   return 4;
 }
 
@@ -93,7 +94,7 @@ const INSTRUMENT_NAME = /^[\x20-\x7e]{1,80}$/;
 function readInstrument(measure: Fields): string | undefined {
   const name = measure.text("instrument");
   if (name !== undefined && !INSTRUMENT_NAME.test(name))
-    measure.complain("instrument", `${quoted(name)} is no name: 1 to 80 plain characters`);
+    measure.complain("instrument", said`${quoted(name)} is no name: 1 to 80 plain characters`);
   return name;
 }
 
@@ -109,7 +110,7 @@ export function readMeasure(
   const mode = measure.word("mode", MEASURE_MODES) ?? "ohms";
   if (problems.first === null) checkModeFields(measure, mode);
   const part = measure.text("part");
-  if (part === "") measure.complain("part", `${quoted(part)} names no part`);
+  if (part === "") measure.complain("part", said`${quoted(part)} names no part`);
   const place = (key: string) =>
     measure.has(key) ? readPlace(problems, measure.at(key), measure.raw(key)) : undefined;
   return {

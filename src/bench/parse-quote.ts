@@ -1,4 +1,5 @@
 /** Reads the customer's answer to a quote. */
+import { said } from "../messages/said.ts";
 import { type Fields, present } from "../units/fields.ts";
 import type { QuoteEvent } from "./event.ts";
 import { OFFERS, QUOTE_ANSWERS } from "./words.ts";
@@ -15,9 +16,9 @@ export function readQuote(
   const price = event.number("price", { least: 0 });
   const cap = event.number("cap", { least: 0 });
   if (cap !== undefined && offer !== "repair")
-    event.complain("cap", `is of a repair alone; leave it out of an offer to ${offer}`);
+    event.complain("cap", said`is of a repair alone; leave it out of an offer to ${offer}`);
   if (cap !== undefined && price !== undefined && cap < price)
-    event.complain("cap", `${cap} is below the price of ${price}; a cap is what the price may rise to`);
+    event.complain("cap", said`${cap} is below the price of ${price}; a cap is what the price may rise to`);
   return {
     do: "quote",
     offer,

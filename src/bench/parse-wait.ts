@@ -1,4 +1,5 @@
 /** Reads a `wait` and a `resume`: the job put aside, and taken up again. */
+import { said } from "../messages/said.ts";
 import { type Fields, present } from "../units/fields.ts";
 import type { ResumeEvent, WaitEvent } from "./event.ts";
 import { WAITS_FOR } from "./words.ts";
@@ -8,7 +9,7 @@ type Stamped = Pick<WaitEvent, "id" | "at" | "who">;
 export function readWait(event: Fields, stampFields: readonly string[], stamp: Stamped): WaitEvent {
   event.only([...stampFields, "for", "what"], "wait");
   event.require("for");
-  if (event.has("what") && event.text("what") === "") event.complain("what", "is empty");
+  if (event.has("what") && event.text("what") === "") event.complain("what", said`is empty`);
   return present<WaitEvent>({
     do: "wait",
     for: event.word("for", WAITS_FOR) ?? "part",

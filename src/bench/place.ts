@@ -1,4 +1,5 @@
 import type { Board } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 import { found, NAME, type Problems } from "../units/fields.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 import type { Place } from "./event.ts";
@@ -23,12 +24,12 @@ export function isPlugged(board: Board, place: Place): boolean {
 /** `NET` or `REF.pin` by its spelling; whether the board has it is for `placeProblem` to say. */
 export function readPlace(problems: Problems, path: string, input: unknown): Place {
   if (typeof input !== "string") {
-    problems.add(path, `expected a place (a net, or REF.pin), found ${found(input)}`);
+    problems.add(path, said`expected a place (a net, or REF.pin), found ${found(input)}`);
     return "";
   }
   const names = input.split(".");
   if (names.length > 2 || !names.every((name) => NAME.test(name)))
-    problems.add(path, `${quoted(input)} is no place; write a net (PBUS) or one pin (Q1.c)`);
+    problems.add(path, said`${quoted(input)} is no place; write a net (PBUS) or one pin (Q1.c)`);
   return input;
 }
 
@@ -39,17 +40,17 @@ export function placeProblem(board: Board, place: Place): string | null {
     if (board.nets.has(place)) return null;
     const point = board.points.find((one) => one.name === place);
     if (point !== undefined)
-      return `${quoted(place)} is a test point, which is no place; write its net, ${quoted(point.net)}`;
-    return `there is no net ${quoted(place)}${suggestion(place, [...board.nets.keys()])}`;
+      return said`${quoted(place)} is a test point, which is no place; write its net, ${quoted(point.net)}`;
+    return `${said`there is no net ${quoted(place)}`}${suggestion(place, [...board.nets.keys()])}`;
   }
   const part = board.parts.get(pin.ref);
   if (part === undefined) return partProblem(board, pin.ref);
   if (part.pins.has(pin.pin)) return null;
-  return `${pin.ref} has no pin ${quoted(pin.pin)}${suggestion(pin.pin, [...part.pins.keys()])}`;
+  return `${said`${pin.ref} has no pin ${quoted(pin.pin)}`}${suggestion(pin.pin, [...part.pins.keys()])}`;
 }
 
 /** Why the board has no such part, or null where it has. */
 export function partProblem(board: Board, ref: string): string | null {
   if (board.parts.has(ref)) return null;
-  return `there is no part ${quoted(ref)}${suggestion(ref, [...board.parts.keys()])}`;
+  return `${said`there is no part ${quoted(ref)}`}${suggestion(ref, [...board.parts.keys()])}`;
 }

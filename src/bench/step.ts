@@ -1,6 +1,8 @@
 /** One event applied to one state of the bench. */
+
 import type { Board } from "../board/board.ts";
 import { KNOWN_STAGES } from "../board/stages.ts";
+import { said } from "../messages/said.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { BenchState, Clip } from "./bench-state.ts";
@@ -29,7 +31,7 @@ function yes(state: BenchState): Step {
   return { ok: true, value: state };
 }
 
-const LIVE_REFUSAL = "the board is powered; unpower first";
+const LIVE_REFUSAL = said`the board is powered; unpower first`;
 
 /** Why no probe or clip can go there: no such place, or a pin of a part that never came. */
 function reachProblem(
@@ -43,12 +45,12 @@ function reachProblem(
   const pin = pinOfPlace(place);
   if (pin === null || !absent.has(pin.ref) || !bench.off.has(pin.ref)) return null;
   const net = board.parts.get(pin.ref)?.pins.get(pin.pin) ?? "";
-  return `${pin.ref} did not come with the board; write its net, ${quoted(net)}`;
+  return said`${pin.ref} did not come with the board; write its net, ${quoted(net)}`;
 }
 
 function measure(board: Board, absent: ReadonlySet<string>, bench: BenchState, event: MeasureEvent): Step {
   if (isColdMode(event.mode) && bench.powered)
-    return no("mode", `${event.mode} is a cold mode and ${LIVE_REFUSAL}`);
+    return no("mode", said`${event.mode} is a cold mode and ${LIVE_REFUSAL}`);
   for (const key of ["red", "black"] as const) {
     const place = event[key];
     const problem = place === undefined ? null : reachProblem(board, absent, bench, place);
@@ -71,12 +73,13 @@ function liftOrRefit(board: Board, bench: BenchState, name: "lift" | "refit", pl
   const unknown = placeProblem(board, place);
   if (unknown !== null) return no("place", unknown);
   const pin = pinOfPlace(place);
-  if (pin === null) return no("place", `${quoted(place)} is a net; ${name} takes one pin, such as Q1.c`);
+  if (pin === null) return no("place", said`${quoted(place)} is a net; ${name} takes one pin, such as Q1.c`);
   if (bench.powered) return no("do", LIVE_REFUSAL);
-  if (bench.off.has(pin.ref)) return no("place", `${pin.ref} is off the board; there is no pin to ${name}`);
+  if (bench.off.has(pin.ref))
+    return no("place", said`${pin.ref} is off the board; there is no pin to ${name}`);
   const up = bench.lifted.has(place);
-  if (name === "lift" && up) return no("place", `${place} is lifted already`);
-  if (name === "refit" && !up) return no("place", `${place} is not lifted`);
+  if (name === "lift" && up) return no("place", said`${place} is lifted already`);
+  if (name === "refit" && !up) return no("place", said`${place} is not lifted`);
   const lifted = new Set(bench.lifted);
   if (name === "lift") lifted.add(place);
   else lifted.delete(place);
@@ -92,7 +95,8 @@ function incoming(board: Board, bench: BenchState, { part, red, black }: Incomin
     ["red", red],
     ["black", black],
   ] as const)
-    if (!pins.includes(pin)) return no(key, `${part} has no pin ${quoted(pin)}${suggestion(pin, pins)}`);
+    if (!pins.includes(pin))
+      return no(key, `${said`${part} has no pin ${quoted(pin)}`}${suggestion(pin, pins)}`);
   return yes(bench);
 }
 
@@ -105,9 +109,9 @@ function offOrOn(board: Board, bench: BenchState, name: "remove" | "restore" | "
   const unknown = partProblem(board, ref);
   if (unknown !== null) return no("part", unknown);
   if (bench.powered) return no("do", LIVE_REFUSAL);
-  if (name === "remove" && bench.off.has(ref)) return no("part", `${ref} is off the board already`);
+  if (name === "remove" && bench.off.has(ref)) return no("part", said`${ref} is off the board already`);
   if (name === "restore" && !bench.off.has(ref))
-    return no("part", `${ref} is on the board; nothing to restore`);
+    return no("part", said`${ref} is on the board; nothing to restore`);
   const off = new Set(bench.off);
   if (name === "remove") off.add(ref);
   else off.delete(ref);
@@ -129,7 +133,7 @@ function clipOrUnclip(board: Board, absent: ReadonlySet<string>, bench: BenchSta
     return yes({ ...bench, clips: [...bench.clips, { at: event.at, ohms: event.ohms }] });
   const index = bench.clips.findIndex((clip) => sameClip(clip, event));
   if (index < 0)
-    return no("at", `no ${event.ohms} ohm is clipped on between ${event.at[0]} and ${event.at[1]}`);
+    return no("at", said`no ${event.ohms} ohm is clipped on between ${event.at[0]} and ${event.at[1]}`);
   return yes({ ...bench, clips: bench.clips.filter((_, other) => other !== index) });
 }
 
@@ -154,7 +158,10 @@ function attend(board: Board, bench: BenchState, event: LookEvent | CleanEvent |
   if (stage === undefined || KNOWN_STAGES.includes(stage)) return yes(bench);
   const stages = [...board.parts.values()].flatMap((part) => (part.stage === null ? [] : [part.stage]));
   if (stages.includes(stage)) return yes(bench);
-  return no("stage", `no part is in the stage ${quoted(stage)}${suggestion(stage, [...new Set(stages)])}`);
+  return no(
+    "stage",
+    `${said`no part is in the stage ${quoted(stage)}`}${suggestion(stage, [...new Set(stages)])}`,
+  );
 }
 
 /**
@@ -199,7 +206,7 @@ export function step(board: Board, absent: ReadonlySet<string>, bench: BenchStat
     case "incoming":
       return incoming(board, bench, event);
     case "wait":
-      return bench.powered ? no("do", `a job is not put aside while ${LIVE_REFUSAL}`) : yes(bench);
+      return bench.powered ? no("do", said`a job is not put aside while ${LIVE_REFUSAL}`) : yes(bench);
     case "calibrate":
     case "answer":
     case "overrule":

@@ -1,3 +1,4 @@
+import { said } from "../messages/said.ts";
 import { quoted } from "../units/nearest.ts";
 import type { JobEvent } from "./event.ts";
 
@@ -12,15 +13,15 @@ export class Undoing {
   note(event: JobEvent, index: number): string | null {
     if (event.do === "undo") {
       const target = this.#indexOf.get(event.of);
-      if (target === undefined) return `of: no earlier event has the id ${quoted(event.of)}`;
-      if (this.#undone.has(target)) return `of: the event ${quoted(event.of)} is undone already`;
+      if (target === undefined) return `of: ${said`no earlier event has the id ${quoted(event.of)}`}`;
+      if (this.#undone.has(target)) return `of: ${said`the event ${quoted(event.of)} is undone already`}`;
       this.#target.set(index, target);
       this.#setUndone(target, true);
     }
     if (event.id === undefined) return null;
     const before = this.#indexOf.get(event.id);
     if (before !== undefined)
-      return `id: ${quoted(event.id)} is the id of log[${before}] too; ids are unique in a job`;
+      return `id: ${said`${quoted(event.id)} is the id of log[${before}] too; ids are unique in a job`}`;
     this.#indexOf.set(event.id, index);
     return null;
   }

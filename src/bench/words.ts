@@ -1,4 +1,5 @@
 /** The closed lists of words that the events of a log use. */
+import { said } from "../messages/said.ts";
 import type {
   CoarseReading,
   ColdMode,
@@ -66,12 +67,38 @@ export function isColdMode(mode: MeasureMode): mode is ColdMode {
 
 /** A mode as it is said in a sentence, and as the meter is turned to it. */
 export const MODE_WORDS: Readonly<Record<MeasureMode, string>> = {
-  diode: "diode mode",
-  continuity: "continuity",
-  ohms: "ohms",
-  farads: "capacitance",
-  dcv: "DC volts",
-  acv: "AC volts",
-  amps: "amps",
-  temperature: "temperature",
+  diode: said`diode mode`,
+  continuity: said`continuity`,
+  ohms: said`ohms`,
+  farads: said`capacitance`,
+  dcv: said`DC volts`,
+  acv: said`AC volts`,
+  amps: said`amps`,
+  temperature: said`temperature`,
+};
+
+/** What a look found, as the log spells it. */
+export const FINDING_WORDS: Readonly<Record<Finding, string>> = {
+  clean: said`clean`,
+  burnt: said`burnt`,
+  bulged: said`bulged`,
+  cracked: said`cracked`,
+  corroded: said`corroded`,
+  wet: said`wet`,
+  "lifted-pad": said`lifted-pad`,
+  other: said`other`,
+};
+
+/** What was seen under power, as the log spells it. */
+export const OBSERVED_WORDS: Readonly<Record<Observed, string>> = {
+  quiet: said`quiet`,
+  runs: said`runs`,
+  "lamp-dark": said`lamp-dark`,
+  "lamp-dim": said`lamp-dim`,
+  "lamp-bright": said`lamp-bright`,
+  "lamp-pulsing": said`lamp-pulsing`,
+  limiting: said`limiting`,
+  "fuse-blew": said`fuse-blew`,
+  trip: said`trip`,
+  smoke: said`smoke`,
 };

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { plain } from "../messages/said.ts";
 import { curedWords, faultNameWords, faultStatement } from "./fault-words.ts";
 import { parseBoard } from "./parse-board.ts";
 import { smallDrive } from "./small-drive.fixture.ts";
@@ -15,7 +16,7 @@ const board = (() => {
   return parsed.value;
 })();
 
-const said = (name: string) => faultNameWords(name, board);
+const said = (name: string) => plain(faultNameWords(name, board));
 
 test("a fault is said between terminals, not by the file's shorthand", () => {
   expect(said("Q3.ce:short")).toBe("Q3 collector to emitter shorted");
@@ -42,7 +43,7 @@ test("a chip's pin says towards what it fails", () => {
 
 test("dirt lies between nets by their labels, and by a pin where a net has none", () => {
   expect(said("PBUS~DRAIN:leaky")).toMatch(/^dirt between DC bus \+ and \w+ pin \w+ \(net DRAIN\)$/);
-  expect(curedWords("PBUS~DRAIN", board)).toBe(said("PBUS~DRAIN:leaky"));
+  expect(plain(curedWords("PBUS~DRAIN", board))).toBe(said("PBUS~DRAIN:leaky"));
   expect(curedWords("Q1", board)).toBe("Q1");
 });
 
@@ -50,7 +51,7 @@ test("whether a fault is there reads as a sentence", () => {
   const fuse = { of: "part", part: "F1", junction: null, mode: "open", value: null } as const;
   const rail = { of: "part", part: "U3", junction: "supply", mode: "short", value: null } as const;
   const dirt = { of: "nets", nets: ["PBUS", "U"], mode: "leaky", value: null } as const;
-  expect(faultStatement(fuse, board)).toBe("F1 is open");
-  expect(faultStatement(rail, board)).toBe("U3 has its supply pin shorted to ground");
-  expect(faultStatement(dirt, board)).toContain("there is dirt between DC bus +");
+  expect(plain(faultStatement(fuse, board))).toBe("F1 is open");
+  expect(plain(faultStatement(rail, board))).toBe("U3 has its supply pin shorted to ground");
+  expect(plain(faultStatement(dirt, board))).toContain("there is dirt between DC bus +");
 });

@@ -2,6 +2,7 @@
  * The part kinds of `faultwright-board/1`: one row each. Pins, value fields, junctions and modes are the file format's; the
  * words for people are ours.
  */
+import { said } from "../messages/said.ts";
 import type { Bounds } from "../units/fields.ts";
 import type { PartKind } from "./board.ts";
 
@@ -59,18 +60,18 @@ export const MODULE_INPUTS: readonly string[] = [
 ];
 
 const ROWS: Readonly<Record<PartKind, Row>> = {
-  fuse: { words: "fuse", pins: "1 2", value: { ...VOLTS_AMPS, ohms: ZERO_OR_MORE } },
-  link: { words: "link", pins: "1 2", value: { ohms: ZERO_OR_MORE } },
+  fuse: { words: said`fuse`, pins: "1 2", value: { ...VOLTS_AMPS, ohms: ZERO_OR_MORE } },
+  link: { words: said`link`, pins: "1 2", value: { ohms: ZERO_OR_MORE } },
   resistor: {
-    words: "resistor",
+    words: said`resistor`,
     pins: "1 2",
     value: { ohms: ZERO_OR_MORE, tolerance: FRACTION, watts: POSITIVE },
   },
-  ntc: { words: "NTC thermistor", pins: "1 2", value: { ohms: POSITIVE, beta: POSITIVE } },
-  ptc: { words: "PTC thermistor", pins: "1 2", value: { ohms: POSITIVE, beta: POSITIVE } },
-  varistor: { words: "varistor", pins: "1 2", value: { volts: POSITIVE, joules: POSITIVE } },
+  ntc: { words: said`NTC thermistor`, pins: "1 2", value: { ohms: POSITIVE, beta: POSITIVE } },
+  ptc: { words: said`PTC thermistor`, pins: "1 2", value: { ohms: POSITIVE, beta: POSITIVE } },
+  varistor: { words: said`varistor`, pins: "1 2", value: { volts: POSITIVE, joules: POSITIVE } },
   capacitor: {
-    words: "capacitor",
+    words: said`capacitor`,
     pins: "plus minus",
     value: {
       farads: POSITIVE,
@@ -79,72 +80,77 @@ const ROWS: Readonly<Record<PartKind, Row>> = {
       type: word("electrolytic", "film", "ceramic"),
     },
   },
-  inductor: { words: "inductor", pins: "1 2", value: { henries: POSITIVE, ohms: ZERO_OR_MORE } },
+  inductor: { words: said`inductor`, pins: "1 2", value: { henries: POSITIVE, ohms: ZERO_OR_MORE } },
   choke: {
-    words: "common-mode choke",
+    words: said`common-mode choke`,
     pins: "1 2 3 4",
     value: { henries: POSITIVE, ohms: ZERO_OR_MORE },
   },
   transformer: {
-    words: "transformer",
+    words: said`transformer`,
     pins: "",
     otherPins: true,
     value: { windings: { reads: "windings" } },
   },
   relay: {
-    words: "relay",
+    words: said`relay`,
     pins: "coil1 coil2 com no",
     value: { coilOhms: POSITIVE, coilVolts: POSITIVE, amps: POSITIVE },
   },
   diode: {
-    words: "diode",
+    words: said`diode`,
     pins: "a k",
     value: { ...VOLTS_AMPS, type: word("rectifier", "fast", "schottky", "sic", "signal") },
   },
-  zener: { words: "zener diode", pins: "a k", value: { volts: POSITIVE, watts: POSITIVE } },
-  led: { words: "LED", pins: "a k", value: { volts: POSITIVE } },
-  bridge: { words: "bridge rectifier", pins: "ac1 ac2 plus minus", mayLeaveOut: "ac3", value: VOLTS_AMPS },
+  zener: { words: said`zener diode`, pins: "a k", value: { volts: POSITIVE, watts: POSITIVE } },
+  led: { words: said`LED`, pins: "a k", value: { volts: POSITIVE } },
+  bridge: {
+    words: said`bridge rectifier`,
+    pins: "ac1 ac2 plus minus",
+    mayLeaveOut: "ac3",
+    value: VOLTS_AMPS,
+  },
   bjt: {
-    words: "bipolar transistor",
+    words: said`bipolar transistor`,
     pins: "b c e",
     value: { ...VOLTS_AMPS, polarity: word("npn", "pnp") },
   },
   mosfet: {
-    words: "MOSFET",
+    words: said`MOSFET`,
     pins: "g d s",
     value: { ...VOLTS_AMPS, channel: word("n", "p"), ohmsOn: POSITIVE },
   },
-  igbt: { words: "IGBT", pins: "g c e", value: { ...VOLTS_AMPS, diode: { reads: "flag" } } },
-  thyristor: { words: "thyristor", pins: "g a k", value: VOLTS_AMPS },
-  triac: { words: "triac", pins: "g 1 2", value: VOLTS_AMPS },
+  igbt: { words: said`IGBT`, pins: "g c e", value: { ...VOLTS_AMPS, diode: { reads: "flag" } } },
+  thyristor: { words: said`thyristor`, pins: "g a k", value: VOLTS_AMPS },
+  triac: { words: said`triac`, pins: "g 1 2", value: VOLTS_AMPS },
   module: {
-    words: "power module",
+    words: said`power module`,
     pins: "p u v w",
     mayLeaveOut: `n nu nv nw vcc com vbu vbv vbw ${MODULE_INPUTS.join(" ")}`,
     value: VOLTS_AMPS,
   },
-  opto: { words: "optocoupler", pins: "a k c e" },
-  regulator: { words: "linear regulator", pins: "in out gnd", value: VOLTS_AMPS },
+  opto: { words: said`optocoupler`, pins: "a k c e" },
+  regulator: { words: said`linear regulator`, pins: "in out gnd", value: VOLTS_AMPS },
   switcher: {
-    words: "off-line switcher chip",
+    words: said`off-line switcher chip`,
     pins: "d s vcc fb",
     value: { volts: POSITIVE, watts: POSITIVE },
   },
-  shuntref: { words: "shunt reference", pins: "ref k a", value: { volts: POSITIVE } },
+  shuntref: { words: said`shunt reference`, pins: "ref k a", value: { volts: POSITIVE } },
   controller: {
-    words: "controller",
+    words: said`controller`,
     pins: "vdd gnd",
     otherPins: true,
     value: VOLTS_AMPS,
     obtainable: false,
   },
   ic: {
-    words: "chip",
+    words: said`chip`,
     pins: "vcc gnd",
     otherPins: true,
     value: { ...VOLTS_AMPS, floating: { reads: "floating" } },
   },
-  motor: { words: "motor", pins: "u v w", mayLeaveOut: "pe", value: { ohms: POSITIVE } },
+  motor: { words: said`motor`, pins: "u v w", mayLeaveOut: "pe", value: { ohms: POSITIVE } },
 };
 
 function list(words: string | undefined): readonly string[] {
@@ -182,5 +188,5 @@ export function supplyPin(kind: "controller" | "ic"): "vdd" | "vcc" {
 
 /** `a fuse`, `an igbt`: the kind's word in an error. */
 export function aKind(kind: PartKind): string {
-  return `${/^(?:[aeiou]|led|ntc)/.test(kind) ? "an" : "a"} ${kind}`;
+  return /^(?:[aeiou]|led|ntc)/.test(kind) ? said`an ${kind}` : said`a ${kind}`;
 }

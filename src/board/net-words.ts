@@ -1,3 +1,4 @@
+import { said } from "../messages/said.ts";
 import type { Board } from "./board.ts";
 
 /** A pin on the net that the eye finds: of the part with the fewest, so that a resistor stands before a chip. */
@@ -8,7 +9,7 @@ function firstPin(board: Board, net: string): string | null {
     for (const [pin, on] of part.pins)
       if (on === net && part.pins.size < fewest) {
         fewest = part.pins.size;
-        best = `${part.ref} pin ${pin}`;
+        best = said`${part.ref} pin ${pin}`;
       }
   return best;
 }
@@ -18,7 +19,7 @@ function calledNet(board: Board, net: string): string | null {
   const label = board.nets.get(net);
   if (label !== null && label !== undefined) return label;
   const rail = board.rails.find((one) => one.net === net);
-  return rail === undefined ? null : `${rail.name} rail`;
+  return rail === undefined ? null : said`${rail.name} rail`;
 }
 
 /** A net as it is called; one that only the file has a name for by a pin on it: `C36 pin plus (net REF_K)`. */
@@ -26,14 +27,14 @@ export function netWords(board: Board, net: string): string {
   const called = calledNet(board, net);
   if (called !== null) return called;
   const pin = firstPin(board, net);
-  return pin === null ? net : `${pin} (net ${net})`;
+  return pin === null ? net : said`${pin} (net ${net})`;
 }
 
 /** The same with a place to put the probe: `DC bus + (plus pin of the one large capacitor)`. */
 export function netPlaceWords(board: Board, net: string): string {
   const called = calledNet(board, net);
   const at = board.points.find((candidate) => candidate.net === net && candidate.at !== null)?.at ?? null;
-  if (called === null) return at === null ? netWords(board, net) : `${at} (net ${net})`;
+  if (called === null) return at === null ? netWords(board, net) : said`${at} (net ${net})`;
   const where = at ?? firstPin(board, net);
-  return where === null ? called : `${called} (${where})`;
+  return where === null ? called : said`${called} (${where})`;
 }

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { plain } from "../messages/said.ts";
 import { FrozenMap } from "../units/frozen.ts";
 import type { Board } from "./board.ts";
 import { KINDS } from "./kinds.ts";
@@ -19,7 +20,7 @@ function problemAfter(spoil: (raw: Raw) => void): string {
   const raw = smallDrive();
   spoil(raw);
   const parsed = parseBoard(raw);
-  return parsed.ok ? "none" : parsed.problem;
+  return parsed.ok ? "none" : plain(parsed.problem);
 }
 
 function part(ref: string, fields: Record<string, unknown>): (raw: Raw) => void {
@@ -214,7 +215,7 @@ describe("a board file", () => {
   it.each([null, undefined, 3, "x", [], Number.NaN, true])("is refused when it is %j", (input) => {
     const parsed = parseBoard(input);
     expect(parsed.ok).toBe(false);
-    expect(!parsed.ok && parsed.problem).toContain("expected an object");
+    expect(!parsed.ok && plain(parsed.problem)).toContain("expected an object");
   });
 
   it("may name parts and nets __proto__ and constructor without harm", () => {
@@ -230,7 +231,7 @@ describe("a board file", () => {
   it("refuses the field __proto__ where no such field belongs", () => {
     const raw = JSON.parse(JSON.stringify(smallDrive()).replace('"amps":15', '"__proto__":{"amps":15}'));
     const parsed = parseBoard(raw);
-    expect(!parsed.ok && parsed.problem).toContain("parts.BR1.value.__proto__: unknown field");
+    expect(!parsed.ok && plain(parsed.problem)).toContain("parts.BR1.value.__proto__: unknown field");
   });
 });
 
@@ -271,7 +272,7 @@ describe("every kind of the format", () => {
     const raw = smallDrive();
     raw.parts.X1 = { kind, pins: Object.fromEntries(names.map((name) => [name, `X_${name}`])) };
     const parsed = parseBoard(raw);
-    expect(parsed.ok ? parsed.value.parts.get("X1")?.kind : parsed.problem).toBe(kind);
+    expect(parsed.ok ? parsed.value.parts.get("X1")?.kind : plain(parsed.problem)).toBe(kind);
   });
 
   it("never makes the reader throw, whatever is put in any field", () => {

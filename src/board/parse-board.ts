@@ -1,3 +1,4 @@
+import { said } from "../messages/said.ts";
 import { Fields, found, NAME, Problems, readNumber } from "../units/fields.ts";
 import { deepFreeze, FrozenMap } from "../units/frozen.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
@@ -29,7 +30,7 @@ type Nets = ReadonlyMap<string, string | null>;
 function readParts(board: Fields, problems: Problems): readonly Part[] {
   const parts = board.object("parts");
   if (parts.keys.length > MOST_PARTS)
-    board.complain("parts", `${parts.keys.length} parts are too many; the most is ${MOST_PARTS}`);
+    board.complain("parts", said`${parts.keys.length} parts are too many; the most is ${MOST_PARTS}`);
   if (problems.first !== null) return [];
   return parts.keys.map((ref) => readPart(parts, ref, problems));
 }
@@ -41,9 +42,9 @@ function readNets(board: Fields, parts: readonly Part[]): Nets {
     const nets = board.object("nets");
     for (const name of nets.keys) {
       if (!NAME.test(name))
-        nets.complain(name, `${quoted(name)} is not a net name (letters, digits, _ + - only)`);
+        nets.complain(name, said`${quoted(name)} is not a net name (letters, digits, _ + - only)`);
       const net = nets.object(name);
-      net.only(["label"], "a net");
+      net.only(["label"], said`a net`);
       read.set(name, net.text("label") ?? null);
     }
   }
@@ -54,27 +55,27 @@ function readNets(board: Fields, parts: readonly Part[]): Nets {
 function knownNet(fields: Fields, key: string, nets: Nets): string {
   const net = fields.text(key) ?? "";
   if (!nets.has(net))
-    fields.complain(key, `there is no net ${quoted(net)}${suggestion(net, [...nets.keys()])}`);
+    fields.complain(key, `${said`there is no net ${quoted(net)}`}${suggestion(net, [...nets.keys()])}`);
   return net;
 }
 
 function readSupply(board: Fields, nets: Nets, problems: Problems): Supply {
   const supply = board.object("supply");
-  supply.only(["kind", "volts", "hz", "at"], "the supply");
+  supply.only(["kind", "volts", "hz", "at"], said`the supply`);
   supply.require("kind", "volts", "at");
   const kind = supply.word("kind", ["ac", "dc"] as const) ?? "ac";
   const hz = supply.number("hz", { above: 0, most: 1000 }) ?? null;
-  if (kind === "dc" && hz !== null) supply.complain("hz", "a dc supply has none; leave it out");
+  if (kind === "dc" && hz !== null) supply.complain("hz", said`a dc supply has none; leave it out`);
   const at = supply.list("at").map((place, index) => {
     const path = `${supply.at("at")}[${index}]`;
-    if (typeof place !== "string") problems.add(path, `expected a net, found ${found(place)}`);
+    if (typeof place !== "string") problems.add(path, said`expected a net, found ${found(place)}`);
     else if (!nets.has(place))
-      problems.add(path, `there is no net ${quoted(place)}${suggestion(place, [...nets.keys()])}`);
+      problems.add(path, `${said`there is no net ${quoted(place)}`}${suggestion(place, [...nets.keys()])}`);
     return String(place);
   });
   const right = kind === "dc" ? at.length === 2 : at.length === 2 || at.length === 3;
-  if (!right) supply.complain("at", `names ${at.length} nets; two are needed, or three for three phases`);
-  if (new Set(at).size < at.length) supply.complain("at", "names one net twice");
+  if (!right) supply.complain("at", said`names ${at.length} nets; two are needed, or three for three phases`);
+  if (new Set(at).size < at.length) supply.complain("at", said`names one net twice`);
   return { kind, volts: supply.number("volts", { above: 0 }) ?? 0, hz, at };
 }
 
@@ -83,19 +84,19 @@ function readRails(board: Fields, nets: Nets, refs: readonly string[], zero: str
   const rails = board.object("rails");
   return rails.keys.map((name) => {
     if (!NAME.test(name))
-      rails.complain(name, `${quoted(name)} is not a rail name (letters, digits, _ + - only)`);
+      rails.complain(name, said`${quoted(name)} is not a rail name (letters, digits, _ + - only)`);
     const rail = rails.object(name);
-    rail.only(["net", "volts", "tolerance", "from", "against"], "a rail");
+    rail.only(["net", "volts", "tolerance", "from", "against"], said`a rail`);
     rail.require("net", "volts");
     const volts = rail.number("volts") ?? 1;
-    if (volts === 0) rail.complain("volts", "a rail of 0 V is no rail");
+    if (volts === 0) rail.complain("volts", said`a rail of 0 V is no rail`);
     const from = rail.text("from") ?? null;
     if (from !== null && !refs.includes(from))
-      rail.complain("from", `there is no part ${quoted(from)}${suggestion(from, refs)}`);
+      rail.complain("from", `${said`there is no part ${quoted(from)}`}${suggestion(from, refs)}`);
     const net = knownNet(rail, "net", nets);
     const against = rail.has("against") ? knownNet(rail, "against", nets) : null;
     if (net === (against ?? zero))
-      rail.complain("net", `${quoted(net)} is the net this rail is measured against`);
+      rail.complain("net", said`${quoted(net)} is the net this rail is measured against`);
     return {
       name,
       net,
@@ -112,9 +113,9 @@ function readPoints(board: Fields, nets: Nets, problems: Problems): readonly Tes
   const points = board.object("points");
   return points.keys.map((name) => {
     if (!NAME.test(name))
-      points.complain(name, `${quoted(name)} is not a point name (letters, digits, _ + - only)`);
+      points.complain(name, said`${quoted(name)} is not a point name (letters, digits, _ + - only)`);
     const point = points.object(name);
-    point.only(["net", "at", "xy"], "a point");
+    point.only(["net", "at", "xy"], said`a point`);
     point.require("net");
     return {
       name,
@@ -127,7 +128,7 @@ function readPoints(board: Fields, nets: Nets, problems: Problems): readonly Tes
 
 function readXy(point: Fields, problems: Problems): readonly [number, number] {
   const xy = point.list("xy");
-  if (xy.length !== 2) point.complain("xy", `expected two fractions of the picture, found ${xy.length}`);
+  if (xy.length !== 2) point.complain("xy", said`expected two fractions of the picture, found ${xy.length}`);
   const bounds = { least: 0, most: 1 };
   return [
     readNumber(problems, `${point.at("xy")}[0]`, xy[0], bounds),
@@ -143,8 +144,8 @@ export function parseBoard(input: unknown): Parsed<Board> {
   const problems = new Problems();
   const file = new Fields(problems, "", input);
   if (problems.first === null && file.raw("format") !== BOARD_FORMAT)
-    file.complain("format", `expected ${quoted(BOARD_FORMAT)}, found ${found(file.raw("format"))}`);
-  file.only(BOARD_FIELDS, "a board");
+    file.complain("format", said`expected ${quoted(BOARD_FORMAT)}, found ${found(file.raw("format"))}`);
+  file.only(BOARD_FIELDS, said`a board`);
   file.require("name", "family", "supply", "zero", "parts");
   if (problems.first !== null) return { ok: false, problem: problems.first };
   const parts = readParts(file, problems);

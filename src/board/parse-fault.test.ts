@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { plain } from "../messages/said.ts";
 import type { Board } from "./board.ts";
 import { faultName } from "./fault.ts";
 import { faultSites } from "./fault-sites.ts";
@@ -30,7 +31,7 @@ function junctions(ref: string): readonly (string | null)[] {
 
 function problemOf(text: string): string {
   const parsed = parseFault(text, BOARD);
-  return parsed.ok ? "none" : parsed.problem;
+  return parsed.ok ? "none" : plain(parsed.problem);
 }
 
 describe("where a part can fail", () => {
@@ -64,7 +65,7 @@ describe("a fault's spelling", () => {
       )) {
         const where = site.junction === null ? part.ref : `${part.ref}.${site.junction}`;
         const parsed = parseFault(`${where}:${mode}`, BOARD);
-        expect(parsed.ok ? faultName(parsed.value) : parsed.problem).toBe(`${where}:${mode}`);
+        expect(parsed.ok ? faultName(parsed.value) : plain(parsed.problem)).toBe(`${where}:${mode}`);
       }
     }
   });
@@ -109,7 +110,7 @@ describe("a set of faults", () => {
   it("is one text with commas, or a list", () => {
     const names = (input: unknown) => {
       const parsed = parseFaultList(input, BOARD);
-      return parsed.ok ? parsed.value.map(faultName) : parsed.problem;
+      return parsed.ok ? parsed.value.map(faultName) : plain(parsed.problem);
     };
     expect(names("C1:short, F1:open")).toEqual(["C1:short", "F1:open"]);
     expect(names(["C1:short", "F1:open"])).toEqual(["C1:short", "F1:open"]);

@@ -1,3 +1,4 @@
+import { said } from "../messages/said.ts";
 import { type Fields, found, NAME, type Problems, present, readNumber } from "../units/fields.ts";
 import { FrozenMap } from "../units/frozen.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
@@ -25,17 +26,18 @@ function readPins(fields: Fields, kind: PartKind, row: Kind): ReadonlyMap<string
   const known = [...row.pins, ...row.mayLeaveOut];
   const read: [string, string][] = [];
   for (const pin of pins.keys) {
-    if (!NAME.test(pin)) pins.complain(pin, `${quoted(pin)} is not a pin name (letters, digits, _ + - only)`);
+    if (!NAME.test(pin))
+      pins.complain(pin, said`${quoted(pin)} is not a pin name (letters, digits, _ + - only)`);
     else if (!row.otherPins && !known.includes(pin))
-      pins.complain(pin, `${aKind(kind)} has no such pin${suggestion(pin, known)}`);
+      pins.complain(pin, `${said`${aKind(kind)} has no such pin`}${suggestion(pin, known)}`);
     read.push([pin, pins.name(pin) ?? ""]);
   }
   const missing = row.pins.filter((pin) => !pins.has(pin));
   if (missing.length > 0)
-    pins.complain(missing[0] ?? "", `is missing; ${aKind(kind)} needs the pins ${row.pins.join(" ")}`);
+    pins.complain(missing[0] ?? "", said`is missing; ${aKind(kind)} needs the pins ${row.pins.join(" ")}`);
   if (kind === "module") checkModuleReturns(pins);
   if (kind === "transformer" && read.length < 2)
-    fields.complain("pins", "a transformer needs two pins or more");
+    fields.complain("pins", said`a transformer needs two pins or more`);
   return new FrozenMap(read);
 }
 
@@ -43,23 +45,23 @@ function readPins(fields: Fields, kind: PartKind, row: Kind): ReadonlyMap<string
 function checkModuleReturns(pins: Fields): void {
   const apart = ["nu", "nv", "nw"].filter((pin) => pins.has(pin));
   if (pins.has("n") && apart.length > 0)
-    pins.complain("n", `stands for nu nv nw together, so ${apart.join(" ")} cannot stand beside it`);
+    pins.complain("n", said`stands for nu nv nw together, so ${apart.join(" ")} cannot stand beside it`);
   if (!pins.has("n") && apart.length < 3)
-    pins.complain("n", "is missing; a module needs n, or all of nu nv nw");
+    pins.complain("n", said`is missing; a module needs n, or all of nu nv nw`);
 }
 
 function readWindings(value: Fields, problems: Problems): Readonly<Record<string, Winding>> {
   const windings = value.object("windings");
   const read: Record<string, Winding> = Object.create(null);
   for (const name of windings.keys) {
-    if (!NAME.test(name)) windings.complain(name, "is not a winding name (letters, digits, _ + - only)");
+    if (!NAME.test(name)) windings.complain(name, said`is not a winding name (letters, digits, _ + - only)`);
     const one = windings.object(name);
-    one.only(["pins", "ohms"], "a winding");
+    one.only(["pins", "ohms"], said`a winding`);
     const [from, to] = pairOf(problems, one.at("pins"), one.raw("pins"), "pins");
     const ohms = one.number("ohms", { least: 0 });
     read[name] = ohms === undefined ? { pins: [from, to] } : { pins: [from, to], ohms };
   }
-  if (windings.keys.length === 0) value.complain("windings", "is empty; name at least one winding");
+  if (windings.keys.length === 0) value.complain("windings", said`is empty; name at least one winding`);
   return read;
 }
 
@@ -69,7 +71,7 @@ function pairOf(problems: Problems, path: string, input: unknown, what: string):
     const [from, to]: unknown[] = input;
     if (typeof from === "string" && typeof to === "string") return [from, to];
   }
-  problems.add(path, `expected a list of two ${what}, found ${found(input)}`);
+  problems.add(path, said`expected a list of two ${what}, found ${found(input)}`);
   return ["", ""];
 }
 
@@ -77,14 +79,14 @@ function readFloating(value: Fields, problems: Problems): readonly (readonly [st
   return value
     .list("floating")
     .map((pair, index) =>
-      pairOf(problems, `${value.at("floating")}[${index}]`, pair, "pins: [pin, its ground pin]"),
+      pairOf(problems, `${value.at("floating")}[${index}]`, pair, said`pins: [pin, its ground pin]`),
     );
 }
 
 function readValue(fields: Fields, kind: PartKind, row: Kind, problems: Problems): PartValue {
   if (!fields.has("value")) return {};
   const value = fields.object("value");
-  value.only([...row.value.keys()], `the value of ${aKind(kind)}`);
+  value.only([...row.value.keys()], said`the value of ${aKind(kind)}`);
   const read: Record<string, unknown> = {};
   for (const [key, rule] of row.value) {
     if (!value.has(key)) continue;
@@ -102,14 +104,14 @@ function checkFloating(part: Fields, pins: ReadonlyMap<string, string>, value: P
   for (const [pin, ground] of value.floating ?? []) {
     for (const name of [pin, ground]) {
       if (name === "vcc" || name === "gnd")
-        part.complain("value.floating", `${name} cannot float: a floating pin has no path to vcc or gnd`);
+        part.complain("value.floating", said`${name} cannot float: a floating pin has no path to vcc or gnd`);
       else if (!pins.has(name))
         part.complain(
           "value.floating",
-          `there is no pin ${quoted(name)}${suggestion(name, [...pins.keys()])}`,
+          `${said`there is no pin ${quoted(name)}`}${suggestion(name, [...pins.keys()])}`,
         );
     }
-    if (seen.has(pin)) part.complain("value.floating", `the pin ${quoted(pin)} stands twice`);
+    if (seen.has(pin)) part.complain("value.floating", said`the pin ${quoted(pin)} stands twice`);
     seen.add(pin);
   }
 }
@@ -129,9 +131,10 @@ function readMinutes(fields: Fields): PartMinutes {
 
 /** One part of a board file; `parts` are the fields of the file's `parts`. Problems go to `problems`. */
 export function readPart(parts: Fields, ref: string, problems: Problems): Part {
-  if (!NAME.test(ref)) parts.complain(ref, `${quoted(ref)} is not a reference (letters, digits, _ + - only)`);
+  if (!NAME.test(ref))
+    parts.complain(ref, said`${quoted(ref)} is not a reference (letters, digits, _ + - only)`);
   const fields = parts.object(ref);
-  fields.only(PART_FIELDS, "a part");
+  fields.only(PART_FIELDS, said`a part`);
   fields.require("kind", "pins");
   const kind = fields.word("kind", KIND_NAMES) ?? "link";
   const row = kindOf(kind);

@@ -1,3 +1,4 @@
+import { said } from "../messages/said.ts";
 import { Fields, type Problems } from "../units/fields.ts";
 import { quoted } from "../units/nearest.ts";
 import type { Part, ReferenceMode, ReferenceReading } from "./board.ts";
@@ -17,18 +18,18 @@ export function readReferences(
   if (!file.has("references")) return undefined;
   const list = file.list("references");
   if (list.length > MOST_REFERENCES)
-    file.complain("references", `${list.length} are too many; the most is ${MOST_REFERENCES}`);
+    file.complain("references", said`${list.length} are too many; the most is ${MOST_REFERENCES}`);
   const places = new Set([
     ...nets.keys(),
     ...parts.flatMap(({ ref, pins }) => [...pins.keys()].map((pin) => `${ref}.${pin}`)),
   ]);
   return list.slice(0, MOST_REFERENCES).map((item, at) => {
     const one = new Fields(problems, `${file.at("references")}[${at}]`, item);
-    one.only(FIELDS, "a reference reading");
+    one.only(FIELDS, said`a reference reading`);
     one.require("mode", "red", "black", "reading", "count");
     const place = (key: "red" | "black"): string => {
       const text = one.text(key) ?? "";
-      if (!places.has(text)) one.complain(key, `there is no place ${quoted(text)}`);
+      if (!places.has(text)) one.complain(key, said`there is no place ${quoted(text)}`);
       return text;
     };
     return {

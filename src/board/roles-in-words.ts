@@ -1,64 +1,80 @@
+import { said } from "../messages/said.ts";
 import type { Board } from "./board.ts";
 import { deriveRoles, type Roles } from "./roles.ts";
 
-function list(title: string, items: readonly string[]): readonly string[] {
-  return items.length === 0 ? [] : [`${title}: ${items.join(" ")}`];
+/** A title and the parts under it; nothing where there are none. */
+function list(items: readonly string[], words: (parts: string) => string): readonly string[] {
+  return items.length === 0 ? [] : [words(items.join(" "))];
 }
+
+const decoupling = (parts: string) => said`decoupling: ${parts}`;
+const clamp = (parts: string) => said`clamp: ${parts}`;
 
 function gateLines(roles: Roles): readonly string[] {
   return roles.gates.map((gate) => {
     const hung = [
-      ...list("clamp", gate.clamps),
-      ...list("pull-down", gate.pullDowns),
-      ...list("through", gate.series),
+      ...list(gate.clamps, clamp),
+      ...list(gate.pullDowns, (parts) => said`pull-down: ${parts}`),
+      ...list(gate.series, (parts) => said`through: ${parts}`),
     ];
-    return `gate of ${gate.switch}: ${gate.net}${hung.length === 0 ? "" : `, ${hung.join(", ")}`}`;
+    return [said`gate of ${gate.switch}: ${gate.net}`, ...hung].join(", ");
   });
 }
 
 function railLines(roles: Roles): readonly string[] {
-  return roles.rails.map((rail) => {
-    const about = [
-      ...(rail.from === null ? [] : [`from ${rail.from}`]),
-      ...list("rectifier", rail.rectifiers),
-      ...list("bulk", rail.bulk),
-      ...list("decoupling", rail.decoupling),
-      ...list("feeds", rail.loads),
-    ];
-    const head = `rail ${rail.name}: ${rail.net} to ${rail.back}, ${rail.volts} V`;
-    return about.length === 0 ? head : `${head}, ${about.join(", ")}`;
-  });
+  return roles.rails.map((rail) =>
+    [
+      said`rail ${rail.name}: ${rail.net} to ${rail.back}, ${`${rail.volts} V`}`,
+      ...(rail.from === null ? [] : [said`from ${rail.from}`]),
+      ...list(rail.rectifiers, (parts) => said`rectifier: ${parts}`),
+      ...list(rail.bulk, (parts) => said`bulk: ${parts}`),
+      ...list(rail.decoupling, decoupling),
+      ...list(rail.loads, (parts) => said`feeds: ${parts}`),
+    ].join(", "),
+  );
+}
+
+function busLine({ bus }: Roles): string {
+  if (bus === null) return said`bus: none found`;
+  return bus.from === "inverter legs"
+    ? said`bus: ${bus.plus} to ${bus.minus} (by its inverter legs)`
+    : said`bus: ${bus.plus} to ${bus.minus} (by its largest capacitor)`;
+}
+
+function switcherLine({ part, transformer, clamp: clamps }: Roles["switchers"][number]): string {
+  const head =
+    transformer === null
+      ? said`off-line switcher: ${part}`
+      : said`off-line switcher: ${part} into ${transformer}`;
+  return [head, ...list(clamps, clamp)].join(", ");
 }
 
 /** What was derived of a board, one line each, for a person to check. */
 export function rolesInWords(board: Board): readonly string[] {
   const roles = deriveRoles(board);
-  const { bus } = roles;
   return [
-    bus === null ? "bus: none found" : `bus: ${bus.plus} to ${bus.minus} (by its ${bus.from})`,
-    ...list("mains side", roles.line),
-    ...list("line fuses", roles.lineFuses),
-    ...list("inrush", roles.inrush),
-    ...list("bridges", roles.bridges),
-    ...list("bus capacitors", roles.busCapacitors),
+    busLine(roles),
+    ...list(roles.line, (parts) => said`mains side: ${parts}`),
+    ...list(roles.lineFuses, (parts) => said`line fuses: ${parts}`),
+    ...list(roles.inrush, (parts) => said`inrush: ${parts}`),
+    ...list(roles.bridges, (parts) => said`bridges: ${parts}`),
+    ...list(roles.busCapacitors, (parts) => said`bus capacitors: ${parts}`),
     ...roles.boosts.map(
-      (boost) => `boost: switch ${boost.switch}, diode ${boost.diode}, reactor ${boost.reactor}`,
+      (boost) => said`boost: switch ${boost.switch}, diode ${boost.diode}, reactor ${boost.reactor}`,
     ),
     ...roles.resonants.map(
       (one) =>
-        `resonant: switch ${one.switch.part}, coil ${one.coil}, ${list("capacitor", one.capacitors).join("")}`,
+        said`resonant: switch ${one.switch.part}, coil ${one.coil}, capacitor: ${one.capacitors.join(" ")}`,
     ),
-    ...roles.motorSwitches.map((one) => `motor switch ${one.site}: ${one.side}, phase ${one.phase}`),
+    ...roles.motorSwitches.map((one) => said`motor switch ${one.site}: ${one.side}, phase ${one.phase}`),
     ...gateLines(roles),
-    ...list("shunts", roles.shunts),
-    ...roles.switchers.map(
-      ({ part, transformer, clamp }) =>
-        `off-line switcher: ${part}${transformer === null ? "" : ` into ${transformer}`}${clamp.length === 0 ? "" : `, ${list("clamp", clamp).join("")}`}`,
-    ),
+    ...list(roles.shunts, (parts) => said`shunts: ${parts}`),
+    ...roles.switchers.map(switcherLine),
     ...railLines(roles),
-    ...roles.controllers.map(
-      (one) =>
-        `controller ${one.part}: fed by ${one.rail ?? one.net}${one.decoupling.length === 0 ? "" : `, ${list("decoupling", one.decoupling).join("")}`}`,
+    ...roles.controllers.map((one) =>
+      [said`controller ${one.part}: fed by ${one.rail ?? one.net}`, ...list(one.decoupling, decoupling)].join(
+        ", ",
+      ),
     ),
   ];
 }

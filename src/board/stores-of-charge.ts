@@ -1,4 +1,5 @@
 /** Every capacitor that can hold a dangerous charge, each to be proven empty at its own pins. */
+import { said } from "../messages/said.ts";
 import type { Board, Part } from "./board.ts";
 import { busCapacitors, findBus, lineNets } from "./bus.ts";
 
@@ -14,6 +15,15 @@ export const CHARGE_THRESHOLDS = {
 
 /** What a store is to the person who looks for it. */
 export type StoreKind = "bus capacitor" | "film capacitor" | "X capacitor" | "supply capacitor" | "capacitor";
+
+/** A store as it is said. */
+export const STORE_WORDS: Readonly<Record<StoreKind, string>> = {
+  "bus capacitor": said`bus capacitor`,
+  "film capacitor": said`film capacitor`,
+  "X capacitor": said`X capacitor`,
+  "supply capacitor": said`supply capacitor`,
+  capacitor: said`capacitor`,
+};
 
 export interface StoreOfCharge {
   readonly part: string;

@@ -1,3 +1,4 @@
+import { said } from "../messages/said.ts";
 import type { Fields } from "../units/fields.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 import type { PartValue, Winding } from "./board.ts";
@@ -10,7 +11,7 @@ export function fillWindings(fields: Fields, pins: ReadonlyMap<string, string>, 
   const names = [...pins.keys()];
   if (value.windings === undefined) {
     if (names.length % 2 === 1)
-      fields.complain("value.windings", "is missing; an odd number of pins cannot be paired without it");
+      fields.complain("value.windings", said`is missing; an odd number of pins cannot be paired without it`);
     return { ...value, windings: pairUp(names) };
   }
   const used = new Set<string>();
@@ -20,14 +21,14 @@ export function fillWindings(fields: Fields, pins: ReadonlyMap<string, string>, 
       if (!pins.has(pin))
         fields.complain(
           `value.windings.${name}.pins`,
-          `there is no pin ${quoted(pin)}${suggestion(pin, names)}`,
+          `${said`there is no pin ${quoted(pin)}`}${suggestion(pin, names)}`,
         );
     }
     if (winding.pins[0] === winding.pins[1])
-      fields.complain(`value.windings.${name}.pins`, "a winding joins two different pins");
+      fields.complain(`value.windings.${name}.pins`, said`a winding joins two different pins`);
   }
   const loose = names.find((pin) => !used.has(pin));
-  if (loose !== undefined) fields.complain(`pins.${loose}`, "is in no winding of this transformer");
+  if (loose !== undefined) fields.complain(`pins.${loose}`, said`is in no winding of this transformer`);
   return value;
 }
 

@@ -1,4 +1,4 @@
-import { faultNameWords } from "../board/fault-words.ts";
+import { faultNameWithinPart, faultNameWords } from "../board/fault-words.ts";
 import { explanationsNow, suspectsAnswer } from "../job/answers.ts";
 import type { Believed } from "../job/assess.ts";
 import { eventWords } from "../job/event-words.ts";
@@ -18,7 +18,7 @@ export function suspectsText(believed: Believed): string {
     modes
       .filter((mode) => mode.probability >= 0.001)
       .slice(0, 3)
-      .map((mode) => `${words(mode.fault).slice(part.length + 1)} ${percent(mode.probability)}`)
+      .map((mode) => `${faultNameWithinPart(mode.fault, believed.job.board)} ${percent(mode.probability)}`)
       .join(", "),
   ]);
   const explanations = explanationsNow(believed.belief)

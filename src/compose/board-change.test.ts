@@ -1,5 +1,7 @@
 /** One change to a board of one's own at a time, as the page sends it. */
+
 import { describe, expect, it } from "vitest";
+import { plain } from "../messages/said.ts";
 import { type BoardChange, changedBoard, ownBoardView } from "./board-change.ts";
 import type { BoardContent } from "./edit-board.ts";
 import { plain } from "../messages/said.ts";

@@ -1,8 +1,10 @@
 /** Boards out of answers: whatever is answered, the file is whole and the program sees in it what was said. */
+
 import { describe, expect, it } from "vitest";
 import type { Board } from "../board/board.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { deriveRoles } from "../board/roles.ts";
+import { plain } from "../messages/said.ts";
 import { type Answers, choicesOf, settleAnswers } from "./answers.ts";
 import { composeBoard, type Heading } from "./compose-board.ts";
 import { QUESTIONS, type QuestionId } from "./questions.ts";

@@ -1,6 +1,8 @@
 /** Changes by hand to a board file: the file stays whole, or the change is refused in one line. */
+
 import { describe, expect, it } from "vitest";
 import { parseBoard } from "../board/parse-board.ts";
+import { plain } from "../messages/said.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { composeBoard } from "./compose-board.ts";
 import { addPart, type BoardContent, markSeen, removePart, rename, rewire } from "./edit-board.ts";

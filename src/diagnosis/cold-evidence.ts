@@ -11,6 +11,7 @@ import type { FaultPrior } from "../priors/fault-prior.ts";
 import { formatQuantity } from "../units/quantity.ts";
 import { COMMON_POINTS, type Evidence } from "./evidence.ts";
 import { bestLogLikelihood, onScale, readingLogLikelihood, slipLogLikelihood } from "./reading-model.ts";
+import { NO_ANSWER, shownWord } from "./shown-words.ts";
 
 /** A reading marked `climbing` is the value this long after touching, capacitors empty before. */
 export const CLIMBING_SECONDS = 2;
@@ -130,7 +131,7 @@ export class EvidenceMemory {
 
 /** A reading as the meter's display would show it. */
 export function shownWords(mode: ColdMode, shown: number | string): string {
-  if (typeof shown === "string") return shown;
+  if (typeof shown === "string") return shownWord(shown);
   if (mode === "diode") return `${shown.toFixed(3)} V`;
   // a hand meter shows tenths of an ohm, no more
   if (mode === "ohms" && Math.abs(shown) < 10) return `${shown.toFixed(1)} ohm`;
@@ -213,7 +214,7 @@ export function coldEvidence(
     },
     wouldShow(indexes) {
       const prediction = predictor.predict(check, faultsOf(indexes));
-      return prediction.solved ? shownWords(check.mode, prediction.shown) : "no answer";
+      return prediction.solved ? shownWords(check.mode, prediction.shown) : NO_ANSWER;
     },
     hears: (indexes, fault) => predictor.audible(check, faultsOf(indexes), [candidates[fault]])[0] === true,
     audible(all) {

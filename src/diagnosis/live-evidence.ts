@@ -18,6 +18,7 @@ import {
   liveSlipLog,
   unknownLiveLog,
 } from "./live-reading-model.ts";
+import { NO_ANSWER } from "./shown-words.ts";
 
 /** A board under one feed, as it was when the reading was taken. */
 export interface LivePredictor {
@@ -66,7 +67,7 @@ export function liveEvidence(
       }),
     wouldShow(indexes) {
       const predicted = shows(indexes);
-      return predicted === null ? "no answer" : shownLive(mode, predicted.value);
+      return predicted === null ? NO_ANSWER : shownLive(mode, predicted.value);
     },
     hears: (indexes, fault) =>
       liveDiffer(mode, shows(indexes), shows([...indexes, fault].sort((a, b) => a - b))),

@@ -1,7 +1,9 @@
 /** What was read of one rail as a whole, as the search sees it: which part across it explains the readings. */
+
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { type RailGroup, type RailShort, railShort } from "../board/rail-groups.ts";
+import { said } from "../messages/said.ts";
 import type { FaultPrior } from "../priors/fault-prior.ts";
 import { ALONG_RAIL, alongRailBest, alongRailLog } from "./along-rail.ts";
 import type { EvidenceMemory } from "./cold-evidence.ts";
@@ -114,7 +116,7 @@ function alongEvidence(
     (leading) => alongRailLog(readings, placeOf(leading)),
     (leading) => {
       const place = placeOf(leading);
-      return place === null ? "lowest at none of them in particular" : `lowest at ${place}`;
+      return place === null ? said`lowest at none of them in particular` : said`lowest at ${place}`;
     },
   );
   // the lowest speaks for itself too, as an ohms reading
@@ -157,12 +159,12 @@ function injectedEvidence(
     (leading) => injectedLog(board, injected, shortOf(leading)),
     (leading) => {
       const { part, ohms: through } = shortOf(leading);
-      if (!Number.isFinite(through)) return "next to no amps, nothing warm";
-      if (injected.somehow) return part === null ? "none of the parts warm" : `${part} warmest`;
+      if (!Number.isFinite(through)) return said`next to no amps, nothing warm`;
+      if (injected.somehow) return part === null ? said`none of the parts warm` : said`${part} warmest`;
       const most = injectedAmps(power, through);
       return part === null
-        ? `${most.toFixed(2)} A, none of the parts warm`
-        : `${most.toFixed(2)} A, ${part} warmest`;
+        ? said`${`${most.toFixed(2)} A`}, none of the parts warm`
+        : said`${`${most.toFixed(2)} A`}, ${part} warmest`;
     },
   );
   return {

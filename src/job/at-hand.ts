@@ -1,4 +1,5 @@
 import { readStockPlace } from "../bench/parse-stock-place.ts";
+import { said } from "../messages/said.ts";
 import type { AtHand } from "../money/terms.ts";
 import { type Fields, present } from "../units/fields.ts";
 import { FrozenMap } from "../units/frozen.ts";
@@ -9,9 +10,10 @@ export function readAtHand(job: Fields, refs: readonly string[]): ReadonlyMap<st
   if (!job.has("stock")) return new FrozenMap<string, AtHand>([]);
   const stock = job.object("stock");
   const entries = stock.keys.map((ref): readonly [string, AtHand] => {
-    if (!refs.includes(ref)) stock.complain(ref, `there is no part ${quoted(ref)}${suggestion(ref, refs)}`);
+    if (!refs.includes(ref))
+      stock.complain(ref, `${said`there is no part ${quoted(ref)}`}${suggestion(ref, refs)}`);
     const lying = stock.object(ref);
-    lying.only(["with", "price", "used", "from", "count"], "a part at hand");
+    lying.only(["with", "price", "used", "from", "count"], said`a part at hand`);
     return [
       ref,
       present<AtHand>({

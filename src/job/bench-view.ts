@@ -7,6 +7,8 @@ import { curedWords, faultNameWords } from "../board/fault-words.ts";
 import { kindOf } from "../board/kinds.ts";
 import type { Reason, Suspect } from "../diagnosis/belief.ts";
 import { coldCheckOf, shownWords } from "../diagnosis/cold-evidence.ts";
+import { NO_ANSWER } from "../diagnosis/shown-words.ts";
+import { said } from "../messages/said.ts";
 import { asReferencesWere, referenceFor } from "../meter/good-readings.ts";
 import type { MeterReading } from "../meter/prediction.ts";
 import { amountNumber } from "../money/amount.ts";
@@ -15,6 +17,7 @@ import { andList } from "../planning/faults-in-words.ts";
 import { clipAt } from "../planning/live-clips.ts";
 import type { Action } from "../planning/proposal.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
+import { quoted } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { explanationsNow } from "./answers.ts";
 import type { Assessment, Believed } from "./assess.ts";
@@ -54,7 +57,7 @@ export function benchView(assessment: Assessment): BenchView {
         probability,
         words:
           faults.length === 0
-            ? "nothing that the readings call for now"
+            ? said`nothing that the readings call for now`
             : andList(faults.map((fault) => faultNameWords(fault, board))),
       })),
     remainder: belief.remainder,
@@ -65,7 +68,7 @@ export function benchView(assessment: Assessment): BenchView {
     compared: comparedReadings(board, timeline).map(({ logIndex, ...both }) => both),
     grids: gridViews(assessment, (check) => {
       const prediction = predictor.predict(check, []);
-      return prediction.solved ? shownWords(check.mode, prediction.shown) : "no answer";
+      return prediction.solved ? shownWords(check.mode, prediction.shown) : NO_ANSWER;
     }),
     places: placeList(board),
     recheck: recheckView(assessment, beside),
@@ -101,7 +104,7 @@ function cardView(assessment: Assessment, beside: ReturnType<typeof besideOf>): 
     rowWords: proposal.row.map((other) => {
       const good = goodWords(assessment, other);
       const before = baselineWords(beside, other);
-      return `${actionWords(job.board, other)}${good === null ? "" : `; good: ${good}`}${before === null ? "" : `; before it went in: ${before}`}`;
+      return rowWords(actionWords(job.board, other), good, before);
     }),
     minutes: proposal.minutes,
     money: proposal.money,
@@ -125,6 +128,12 @@ function cardView(assessment: Assessment, beside: ReturnType<typeof besideOf>): 
   };
 }
 
+/** A check of a row, with what a good board reads there and what the part read before it went in. */
+function rowWords(check: string, good: string | null, before: string | null): string {
+  const withGood = good === null ? check : said`${check}; good: ${good}`;
+  return before === null ? withGood : said`${withGood}; before it went in: ${before}`;
+}
+
 /** The reading of a good board at a cold check, with the bench as it is; null where the step is none. */
 function goodReading({ predictor }: Assessment, action: Action): MeterReading | null {
   const check = action.do === "measure" ? coldCheckOf(action) : null;
@@ -138,7 +147,7 @@ function goodWords(assessment: Assessment, action: Action): string | null {
   if (good === null || check === null) return null;
   const reference = referenceFor(assessment.job.board, check);
   const words = shownWords(check.mode, good.shown);
-  return reference === null ? words : `${words} (${referenceWords(reference)})`;
+  return reference === null ? words : said`${words} (${referenceWords(reference)})`;
 }
 
 /** A reading that still moves after two seconds wants patience: say so, with where it starts. */
@@ -148,13 +157,13 @@ function waitWords(assessment: Assessment, measure: Omit<MeasureEvent, "reading"
   const settled = assessment.predictor.predict(check, []);
   const early = assessment.predictor.predict({ ...check, seconds: 2 }, []);
   if (!settled.solved || !early.solved || early.raw >= 0.9 * settled.raw) return null;
-  return "Wait until it stops climbing: the meter charges the capacitors.";
+  return said`Wait until it stops climbing: the meter charges the capacitors.`;
 }
 
 /** Why `part` is suspected or cleared, in words; refused where the board has no such part. */
 export function becauseView(believed: Believed, part: string): Parsed<BecauseView> {
   const suspect = believed.belief.suspects.find((one) => one.part === part);
-  if (suspect === undefined) return { ok: false, problem: `there is no part "${part}"` };
+  if (suspect === undefined) return { ok: false, problem: said`there is no part ${quoted(part)}` };
   const { speaksFor, speaksAgainst, maskedBy, untested } = suspect.because();
   const line = (reason: Reason): string => reasonWords(believed, reason);
   return {
@@ -188,11 +197,15 @@ function reasonWords({ job, belief }: Believed, reason: Reason): string {
   const seen = eventWords(job.board, event);
   if (reason.withFault === "" && reason.without === "") return seen;
   if (reason.withFault !== reason.without)
-    return `${seen} (with this fault ${reason.withFault}, without it ${reason.without}${belief.unexplained.includes(reason.logIndex) ? "; neither explains it" : ""})`;
+    return belief.unexplained.includes(reason.logIndex)
+      ? said`${seen} (with this fault ${reason.withFault}, without it ${reason.without}; neither explains it)`
+      : said`${seen} (with this fault ${reason.withFault}, without it ${reason.without})`;
   // What was seen comes with and without the fault, only not as often.
   const times = Math.exp(Math.abs(reason.logRatio));
-  const often = times > 100 ? "over 100" : times.toFixed(times < 10 ? 1 : 0);
-  return `${seen} (${often} times as likely ${reason.logRatio > 0 ? "with" : "without"} this fault)`;
+  const often = times > 100 ? said`over ${100}` : times.toFixed(times < 10 ? 1 : 0);
+  return reason.logRatio > 0
+    ? said`${seen} (${often} times as likely with this fault)`
+    : said`${seen} (${often} times as likely without this fault)`;
 }
 
 function logView(assessment: Assessment): LogLineView[] {

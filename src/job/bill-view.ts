@@ -1,23 +1,46 @@
 /** The bill of a job as its log stands, in the words of one language; needs no diagnosis. */
 import type { Timeline } from "../bench/timeline.ts";
-import { englishCatalogue } from "../messages/catalogue.ts";
-import { PAPERS } from "../messages/papers/en.ts";
-import { type Speaker, speaker } from "../messages/speaker.ts";
+import type { PAPERS } from "../messages/papers/en.ts";
+import { said } from "../messages/said.ts";
+import type { Speaker } from "../messages/speaker.ts";
 import { type Amount, amountNumber, amountText } from "../money/amount.ts";
-import { acceptedQuote, type BillLine, makeBill } from "../money/bill.ts";
+import { acceptedQuote, type BillBasis, type BillLine, makeBill } from "../money/bill.ts";
 import { jobSum } from "../money/job-sum.ts";
 import { closedAs } from "./closed-as.ts";
 import { isOwnFault } from "./comeback-of.ts";
 import type { Job } from "./job.ts";
 import type { BillView } from "./money-view-shape.ts";
 
-const ENGLISH = speaker<typeof PAPERS>(englishCatalogue(PAPERS));
+type BillSpeaker = Pick<Speaker<typeof PAPERS>, "say">;
 
-export function billView(
-  job: Job,
-  timeline: Timeline,
-  speak: Pick<Speaker<typeof PAPERS>, "say"> = ENGLISH,
-): BillView {
+/** The English of the papers, for a screen to tell: it knows its language, this does not. */
+const TOLD: Readonly<Record<`basis.${BillBasis}` | `bill.${Exclude<BillLine["what"], "part">}`, string>> = {
+  "bill.work": said`Work at the bench`,
+  "bill.not-charged": said`Not charged`,
+  "bill.fee": said`Diagnosis fee`,
+  "bill.new-board": said`New board`,
+  "bill.agreed-most": said`Not above what was agreed`,
+  "bill.agreed-least": said`To the price agreed`,
+  "basis.comeback": said`Comeback of the shop's own repair: nothing is charged.`,
+  "basis.new-board": said`A new board in the place of this one, as quoted, and the diagnosis fee.`,
+  "basis.not-repaired": said`Not repaired: the diagnosis fee alone. Parts fitted go back to the shop.`,
+  "basis.by-work": said`By work and parts: no price was agreed.`,
+  "basis.within": said`By work and parts, within what was agreed.`,
+  "basis.most": said`Not above what was agreed without asking again.`,
+  "basis.price": said`The price agreed for the repaired board.`,
+};
+
+/** Without the words of a paper: said, to be told where it is shown. */
+const SCREEN = {
+  say(key: string, given: { readonly part?: string; readonly basis?: string } = {}): string {
+    if (key === "basis.soFar")
+      return said`The job is open; this is the bill if it were repaired as it stands. ${given.basis ?? ""}`;
+    if (key === "bill.pulled") return said`${given.part ?? ""}, pulled`;
+    return key === "bill.part" ? (given.part ?? "") : TOLD[key as keyof typeof TOLD];
+  },
+} as BillSpeaker;
+
+export function billView(job: Job, timeline: Timeline, speak: BillSpeaker = SCREEN): BillView {
   const { terms } = job;
   const bill = makeBill(jobSum(job.board, timeline, terms), terms, {
     verdict: closedAs(job.log),
@@ -42,7 +65,7 @@ export function billView(
   };
 }
 
-function lineWords({ what, part }: BillLine, { say }: Pick<Speaker<typeof PAPERS>, "say">): string {
+function lineWords({ what, part }: BillLine, { say }: BillSpeaker): string {
   if (what !== "part") return say(`bill.${what}`);
   if (part === undefined) throw new Error("a line for a part names no part");
   const named = part.with === null ? part.part : `${part.part}, ${part.with}`;

@@ -1,4 +1,5 @@
 /** The link from a board that came back to the job that it left with. */
+import { said } from "../messages/said.ts";
 import type { Fields } from "../units/fields.ts";
 
 /** Why it came back; `other` is nothing of the repair's. */
@@ -21,11 +22,11 @@ export interface ComebackOf {
 export function readComeback(job: Fields): ComebackOf | null {
   if (!job.has("comebackOf")) return null;
   const link = job.object("comebackOf");
-  link.only(["job", "reason"], "a comeback");
+  link.only(["job", "reason"], said`a comeback`);
   link.require("job", "reason");
   const name = link.text("job") ?? "";
   if (name.trim() === "")
-    link.complain("job", "is empty; it is the id or the file of the job that came back");
+    link.complain("job", said`is empty; it is the id or the file of the job that came back`);
   return { job: name, reason: link.word("reason", COMEBACK_REASONS) ?? "other" };
 }
 

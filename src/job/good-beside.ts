@@ -1,10 +1,12 @@
 /** A good board of the same number beside the one on the bench: what both read, turn by turn, and what that says of the places. */
+
 import type { BesideEvent, JobEvent, MeasureEvent } from "../bench/event.ts";
 import { undoneEvents } from "../bench/fold.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { shownWords } from "../diagnosis/cold-evidence.ts";
 import type { GoodReading } from "../learning/references.ts";
+import { said } from "../messages/said.ts";
 import { asReferencesWere, LEAST_REFERENCE_SPREAD, netOfPlace } from "../meter/good-readings.ts";
 import { METER_SPREAD } from "../meter/spread.ts";
 import { readingWords } from "./event-words.ts";
@@ -111,20 +113,20 @@ function difference(
   { mode, reading: good }: BesideEvent,
   here: MeasureEvent["reading"],
 ): Pick<Compared, "words" | "differs"> {
-  if (here === good) return { words: "alike", differs: false };
-  if (here === "OL") return { words: "open, the good one is not", differs: true };
-  if (typeof here !== "number") return { words: "read without digits", differs: false };
-  if (good === "OL") return { words: "not open, the good one is", differs: true };
+  if (here === good) return { words: said`alike`, differs: false };
+  if (here === "OL") return { words: said`open, the good one is not`, differs: true };
+  if (typeof here !== "number") return { words: said`read without digits`, differs: false };
+  if (good === "OL") return { words: said`not open, the good one is`, differs: true };
   const apart = APART * Math.SQRT2 * LEAST_REFERENCE_SPREAD[mode];
-  const side = here < good ? "lower" : "higher";
+  const words = (by: string) => (here < good ? said`${by} lower` : said`${by} higher`);
   if (mode === "diode") {
-    if (Math.abs(here - good) <= apart) return { words: "alike", differs: false };
-    return { words: `${Math.abs(here - good).toFixed(2)} V ${side}`, differs: true };
+    if (Math.abs(here - good) <= apart) return { words: said`alike`, differs: false };
+    return { words: words(`${Math.abs(here - good).toFixed(2)} V`), differs: true };
   }
   // leads and contact stand in both
   const contact = mode === "ohms" ? METER_SPREAD.contactOhms : METER_SPREAD.strayFarads;
   const times = (Math.max(here, good) + contact) / (Math.min(here, good) + contact);
-  if (Math.log(times) <= apart) return { words: "alike", differs: false };
-  const by = times >= 2 ? `${Number(times.toPrecision(2))} times` : `${(100 * (times - 1)).toFixed(0)} %`;
-  return { words: `${by} ${side}`, differs: true };
+  if (Math.log(times) <= apart) return { words: said`alike`, differs: false };
+  const by = times >= 2 ? said`${Number(times.toPrecision(2))} times` : `${(100 * (times - 1)).toFixed(0)} %`;
+  return { words: words(by), differs: true };
 }

@@ -1,8 +1,10 @@
 /** A board that is known to be good teaches what good ones read, and which assumed parts cannot be what was assumed. */
+
 import { foldLog } from "../bench/fold.ts";
 import type { Board, ReferenceReading } from "../board/board.ts";
 import { shownWords } from "../diagnosis/cold-evidence.ts";
 import type { GoodReading } from "../learning/references.ts";
+import { said, saidCount } from "../messages/said.ts";
 import { asReferencesWere, comparison, netOfPlace } from "../meter/good-readings.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import { sharingPredictors } from "../meter/predictor.ts";
@@ -16,7 +18,7 @@ export function goodReadings(job: Job): Parsed<readonly GoodReading[]> {
   if (job.log.some((event) => event.do === "beside"))
     return {
       ok: false,
-      problem: 'is of a board that a good one lay beside; "learned JOBS --into NEW" counts with that',
+      problem: said`is of a board that a good one lay beside; "learned JOBS --into NEW" counts with that`,
     };
   const timeline = foldLog(board, job.absent, job.log);
   if (!timeline.ok) return timeline;
@@ -36,8 +38,8 @@ export function goodReadings(job: Job): Parsed<readonly GoodReading[]> {
 /** `what a good one read here: 1.45 kohm, 3 readings, +- 4 %` */
 export function referenceWords({ mode, reading, spread, count }: ReferenceReading): string {
   const off = mode === "diode" ? `${spread.toFixed(3)} V` : `${(100 * spread).toFixed(0)} %`;
-  const many = count === 1 ? "1 reading" : `${count} readings, +- ${off}`;
-  return `what a good one read here: ${shownWords(mode, reading)}, ${many}`;
+  const many = saidCount(count, "1 reading", "{0} readings, +- {1}", off);
+  return said`what a good one read here: ${shownWords(mode, reading)}, ${many}`;
 }
 
 export interface CannotBe {
@@ -88,8 +90,9 @@ export function oddReferencesInWords(board: Board): {
 } {
   const lines = oddReferences(board).map(({ reference, drawn, parts }) => {
     const { mode, red, black } = reference;
-    const why = parts.length === 0 ? "the board file or the board is another" : `assumed: ${parts.join(" ")}`;
-    return `${mode} red ${red}, black ${black}: ${drawn} by the file; ${why}`;
+    const why =
+      parts.length === 0 ? said`the board file or the board is another` : said`assumed: ${parts.join(" ")}`;
+    return said`${mode} red ${red}, black ${black}: ${drawn} by the file; ${why}`;
   });
-  return { title: "What the file's values cannot give", lines };
+  return { title: said`What the file's values cannot give`, lines };
 }

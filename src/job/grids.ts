@@ -1,8 +1,10 @@
 /**
  * The usual readings of each stage as a grid: for a technician who has taken them already, in any order, before any proposal.
  */
+
 import type { Place } from "../bench/event.ts";
 import type { Board, Part } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 
 export interface GridCheck {
   readonly label: string;
@@ -38,37 +40,37 @@ function pin(part: Part, name: string): string | undefined {
 function bothWays(label: string, a: string | undefined, b: string | undefined): GridCheck[] {
   if (a === undefined || b === undefined || a === b) return [];
   return [
-    { label: `${label}`, mode: "diode", red: a, black: b },
-    { label: `${label}, leads swapped`, mode: "diode", red: b, black: a },
+    { label, mode: "diode", red: a, black: b },
+    { label: said`${label}, leads swapped`, mode: "diode", red: b, black: a },
   ];
 }
 
 function bridgeGrid(part: Part): Grid {
   const checks = ["ac1", "ac2", "ac3"].flatMap((ac) => [
-    ...bothWays(`${ac} to plus`, pin(part, ac), pin(part, "plus")),
-    ...bothWays(`minus to ${ac}`, pin(part, "minus"), pin(part, ac)),
+    ...bothWays(said`${ac} to plus`, pin(part, ac), pin(part, "plus")),
+    ...bothWays(said`minus to ${ac}`, pin(part, "minus"), pin(part, ac)),
   ]);
-  return { stage: part.stage ?? "rectifier", title: `Bridge ${part.ref}`, checks };
+  return { stage: part.stage ?? "rectifier", title: said`Bridge ${part.ref}`, checks };
 }
 
 function moduleGrid(part: Part): Grid {
   const low = (phase: string): string | undefined => pin(part, `n${phase}`) ?? pin(part, "n");
   const checks = ["u", "v", "w"].flatMap((phase) => [
-    ...bothWays(`${phase.toUpperCase()} to P`, pin(part, phase), pin(part, "p")),
-    ...bothWays(`N to ${phase.toUpperCase()}`, low(phase), pin(part, phase)),
+    ...bothWays(said`${phase.toUpperCase()} to P`, pin(part, phase), pin(part, "p")),
+    ...bothWays(said`N to ${phase.toUpperCase()}`, low(phase), pin(part, phase)),
   ]);
-  return { stage: part.stage ?? "inverter", title: `Module ${part.ref}`, checks };
+  return { stage: part.stage ?? "inverter", title: said`Module ${part.ref}`, checks };
 }
 
 function switchGrid(parts: readonly Part[]): Grid {
   const checks = parts.flatMap((part) => {
     const [from, to] = part.kind === "igbt" ? ["e", "c"] : ["s", "d"];
     return [
-      ...bothWays(`${part.ref} ${from} to ${to}`, pin(part, from), pin(part, to)),
+      ...bothWays(said`${part.ref} ${from} to ${to}`, pin(part, from), pin(part, to)),
       ...gateCheck(part, from),
     ];
   });
-  return { stage: "inverter", title: "Power switches", checks };
+  return { stage: "inverter", title: said`Power switches`, checks };
 }
 
 function gateCheck(part: Part, from: string): GridCheck[] {
@@ -76,16 +78,16 @@ function gateCheck(part: Part, from: string): GridCheck[] {
   const other = pin(part, from);
   return gate === undefined || other === undefined
     ? []
-    : [{ label: `${part.ref} gate to ${from}`, mode: "ohms", red: gate, black: other }];
+    : [{ label: said`${part.ref} gate to ${from}`, mode: "ohms", red: gate, black: other }];
 }
 
 function railGrid(board: Board): Grid {
   const checks = board.rails.flatMap((rail) => {
     const zero = rail.against ?? board.zero;
     return [
-      ...bothWays(`${rail.name} to 0 V`, rail.net, zero),
-      { label: `${rail.name} ohms`, mode: "ohms" as const, red: rail.net, black: zero },
+      ...bothWays(said`${rail.name} to ${"0 V"}`, rail.net, zero),
+      { label: said`${rail.name} ohms`, mode: "ohms" as const, red: rail.net, black: zero },
     ];
   });
-  return { stage: "supply", title: "Rails", checks };
+  return { stage: "supply", title: said`Rails`, checks };
 }

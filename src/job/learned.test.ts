@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { plain } from "../messages/said.ts";
 import { actionMinutes } from "../money/minutes.ts";
 import { partPrice } from "../money/prices.ts";
 import { AssessmentSession, assess } from "./assess.ts";
@@ -21,7 +22,7 @@ const problemOf = (learned: object): string => {
     { format: "faultwright-job/1", board: RECTIFIER, cause: "surge", symptom: "dead", learned },
     null,
   );
-  return job.ok ? "" : job.problem;
+  return job.ok ? "" : plain(job.problem);
 };
 
 function believed(learned?: object) {

@@ -1,4 +1,5 @@
 /** What a closed job teaches: read again with the tables' own figures, so that what was learnt never confirms itself. */
+
 import type { JobEvent, NoteEvent } from "../bench/event.ts";
 import { foldLog, undoneEvents } from "../bench/fold.ts";
 import type { Timeline } from "../bench/timeline.ts";
@@ -14,6 +15,7 @@ import {
 } from "../learning/outcome-weights.ts";
 import { GAPS } from "../learning/pace.ts";
 import { type MayHaveBeen, type SoftCounts, softCounts } from "../learning/soft-counts.ts";
+import { said } from "../messages/said.ts";
 import { actionMinutes } from "../money/minutes.ts";
 import { partPrice } from "../money/prices.ts";
 import { viewOf } from "../priors/circuit-view.ts";
@@ -58,7 +60,7 @@ export function lessonOf(asWorked: Job, chained: Chained, known?: readonly MayHa
   const why = whyNoLesson(asWorked);
   const verdict = closedAs(asWorked.log);
   if (why !== null || verdict === null)
-    return { ok: false, problem: `nothing to learn from: ${why ?? "open"}` };
+    return { ok: false, problem: said`nothing to learn from: ${why ?? "open"}` };
   const { board } = asWorked.asBrought;
   const job: Job = { ...asWorked, board: asWorked.unpriced, learned: null };
   const session = new AssessmentSession();

@@ -1,7 +1,9 @@
 /** From the first run to the verdict: what is asked of a board before it counts as repaired. */
+
 import { describe, expect, it } from "vitest";
 import type { JobEvent, Observed } from "../bench/event.ts";
 import { parseBoard } from "../board/parse-board.ts";
+import { plain } from "../messages/said.ts";
 import { MINUTES } from "../money/minutes.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
@@ -121,7 +123,7 @@ describe("after a board has run at idle", () => {
     const { jobAfter: cheapAfter } = bench("greenhouse-fan-drive", [], { agreedPrice: 20, comebackCost: 0 });
     const held = cheapAfter(...ran, load, bus(318, 20), end("runs", 1200)).proposal;
     expect(held.action).toEqual({ do: "close", verdict: "repaired" });
-    expect(held.why).toMatch(/under load as well.*left unproven/);
+    expect(plain(held.why)).toMatch(/under load as well.*left unproven/);
   });
 
   it("one that stopped by itself, or smoked, goes on", () => {

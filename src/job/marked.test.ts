@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { smallDrive } from "../board/small-drive.fixture.ts";
+import { plain } from "../messages/said.ts";
 import { priorTable } from "../priors/prior-table.ts";
 import { AssessmentSession, assess } from "./assess.ts";
 import type { Job } from "./job.ts";
@@ -57,7 +58,7 @@ describe("a part marked while the job runs", () => {
         { format: "faultwright-job/1", board: smallDrive(), cause: "surge", symptom: "dead", log },
         null,
       );
-      return parsed.ok ? "none" : parsed.problem;
+      return parsed.ok ? "none" : plain(parsed.problem);
     };
     expect(problem([mark("XX9", "absent")])).toMatch(/^log\[0\]\.part: /);
     expect(problem([{ do: "mark", part: "BR1", as: "gone" }])).toMatch(/^log\[0\]\.as: /);

@@ -1,4 +1,5 @@
 /** The job's money in words and figures: spent, still expected, when to stop; the quote, the bill, and what is left on giving up. */
+import { said } from "../messages/said.ts";
 import { type Amount, amountNumber, amountOf, amountText, minus, NOTHING, rounded } from "../money/amount.ts";
 import { acceptedQuote, agreedLimits, workAndParts } from "../money/bill.ts";
 import { givenUp, resultOfGivingUp } from "../money/given-up.ts";
@@ -124,14 +125,14 @@ function adviceOf(
   expected: WhatIsExpected,
   toGo: ToGoView | null,
 ): string {
-  if (timeline.closed) return "The job is closed.";
-  if (!expected.open) return "It runs: nothing more is expected but handing it back.";
+  if (timeline.closed) return said`The job is closed.`;
+  if (!expected.open) return said`It runs: nothing more is expected but handing it back.`;
   const { currency } = job.terms;
-  if (!expected.forQuote.goesOn) return `Stop here. ${proposal.why}`;
+  if (!expected.forQuote.goesOn) return said`Stop here. ${proposal.why}`;
   if (toGo === null) return "";
   return toGo.over
-    ? `More is still expected than it would earn: only what is cheap is worth trying, then stop.`
-    : `Go on while less than ${toGo.stopLine} ${currency} is still expected; now it is ${toGo.money.mean}.`;
+    ? said`More is still expected than it would earn: only what is cheap is worth trying, then stop.`
+    : said`Go on while less than ${`${toGo.stopLine} ${currency}`} is still expected; now it is ${toGo.money.mean}.`;
 }
 
 /** Would the bill, at the upper end of what is expected, pass the cap that was accepted? */
@@ -149,8 +150,8 @@ function askAgain(
   if (worst.micros <= limits.most.micros) return null;
   const text = (amount: Amount) => `${amountText(amount, terms.currency)} ${terms.currency}`;
   return soFar.micros > limits.most.micros
-    ? `Work and parts stand at ${text(soFar)}, above the ${text(limits.most)} that was accepted: ask the customer again, or bear the rest.`
-    : `It may come to ${text(worst)}, above the ${text(limits.most)} that was accepted: ask the customer again before more is fitted.`;
+    ? said`Work and parts stand at ${text(soFar)}, above the ${text(limits.most)} that was accepted: ask the customer again, or bear the rest.`
+    : said`It may come to ${text(worst)}, above the ${text(limits.most)} that was accepted: ask the customer again before more is fitted.`;
 }
 
 function quoteView(

@@ -3,6 +3,7 @@ import { foldLog } from "../bench/fold.ts";
 import { parseEvent } from "../bench/parse-event.ts";
 import type { Board } from "../board/board.ts";
 import { parseBoard } from "../board/parse-board.ts";
+import { said } from "../messages/said.ts";
 import { DEFAULT_METER, type MeterSettings } from "../meter/settings.ts";
 import { CAUSES, SYMPTOMS } from "../priors/cause.ts";
 import { NOTHING_TOLD } from "../priors/told.ts";
@@ -61,7 +62,7 @@ export function boardPathOf(input: unknown): string | null {
 function readMeter(job: Fields): MeterSettings {
   if (!job.has("meter")) return DEFAULT_METER;
   const meter = job.object("meter");
-  meter.only(METER_FIELDS, "the meter");
+  meter.only(METER_FIELDS, said`the meter`);
   const positive = (key: (typeof METER_FIELDS)[number]) =>
     meter.number(key, { above: 0 }) ?? DEFAULT_METER[key];
   return {
@@ -85,10 +86,10 @@ function readWordList(
   for (const [index, word] of job.list(key).entries()) {
     const path = `${job.at(key)}[${index}]`;
     if (typeof word !== "string") {
-      problems.add(path, `expected text, found ${found(word)}`);
+      problems.add(path, said`expected text, found ${found(word)}`);
       continue;
     }
-    const problem = words.includes(word) ? `${quoted(word)} stands twice` : problemOf(word);
+    const problem = words.includes(word) ? said`${quoted(word)} stands twice` : problemOf(word);
     if (problem !== null) problems.add(path, problem);
     words.push(word);
   }
@@ -100,7 +101,7 @@ function checkWhose(job: Fields): void {
   for (const key of ["customer", "unit"]) {
     const text = job.text(key);
     if (text !== undefined && text.length > MOST_WHOSE)
-      job.complain(key, `must be at most ${MOST_WHOSE} characters long, is ${text.length}`);
+      job.complain(key, said`must be at most ${MOST_WHOSE} characters long, is ${text.length}`);
   }
 }
 
@@ -108,7 +109,7 @@ function readBoard(problems: Problems, job: Fields, given: Board | null): Board 
   if (given !== null) return given;
   const inside = job.raw("board");
   if (typeof inside === "string") {
-    job.complain("board", `names the board file ${quoted(inside)}, which was not read`);
+    job.complain("board", said`names the board file ${quoted(inside)}, which was not read`);
     return null;
   }
   const board = parseBoard(inside);
@@ -125,7 +126,7 @@ function readLog(problems: Problems, job: Fields): readonly JobEvent[] {
   if (!job.has("log")) return [];
   const items = job.list("log");
   if (items.length > MOST_EVENTS)
-    job.complain("log", `${items.length} events are too many; the most is ${MOST_EVENTS}`);
+    job.complain("log", said`${items.length} events are too many; the most is ${MOST_EVENTS}`);
   const log: JobEvent[] = [];
   for (const [index, item] of items.entries()) {
     if (problems.first !== null) break;
@@ -144,15 +145,15 @@ export function parseJob(input: unknown, given: Board | null): Parsed<Job> {
   const problems = new Problems();
   const file = new Fields(problems, "", input);
   if (problems.first === null && file.raw("format") !== JOB_FORMAT)
-    file.complain("format", `expected ${quoted(JOB_FORMAT)}, found ${found(file.raw("format"))}`);
-  file.only(JOB_FIELDS, "a job");
+    file.complain("format", said`expected ${quoted(JOB_FORMAT)}, found ${found(file.raw("format"))}`);
+  file.only(JOB_FIELDS, said`a job`);
   file.require("board", "cause", "symptom");
   if (problems.first !== null) return { ok: false, problem: problems.first };
   const known = readBoard(problems, file, given);
-  if (known === null) return { ok: false, problem: problems.first ?? "board: is missing" };
+  if (known === null) return { ok: false, problem: problems.first ?? `board: ${said`is missing`}` };
   const refs = [...known.parts.keys()];
   const absent = readWordList(problems, file, "absent", (ref) =>
-    known.parts.has(ref) ? null : `there is no part ${quoted(ref)}${suggestion(ref, refs)}`,
+    known.parts.has(ref) ? null : `${said`there is no part ${quoted(ref)}`}${suggestion(ref, refs)}`,
   );
   checkWhose(file);
   const job: Job = {

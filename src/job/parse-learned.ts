@@ -3,6 +3,7 @@ import type { FaultMode } from "../board/fault.ts";
 import { readReferences } from "../board/parse-references.ts";
 import type { JobFigures } from "../learning/job-figures.ts";
 import { FACTOR_ENDS } from "../learning/pseudo-counts.ts";
+import { said } from "../messages/said.ts";
 import type { Fields, Problems } from "../units/fields.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 
@@ -18,7 +19,7 @@ const SUM_WITHIN = 0.01;
 export function readLearned(problems: Problems, job: Fields, board: Board): JobFigures | null {
   if (!job.has("learned")) return null;
   const learned = job.object("learned");
-  learned.only(FIELDS, "what was learnt");
+  learned.only(FIELDS, said`what was learnt`);
   learned.require("jobs");
   const factors = (key: (typeof FIELDS)[number], most: number, least: number): Record<string, number> => {
     if (!learned.has(key)) return {};
@@ -39,7 +40,7 @@ export function readLearned(problems: Problems, job: Fields, board: Board): JobF
   ] as const)
     for (const ref of Object.keys(named))
       if (!board.parts.has(ref) && !ref.includes("~"))
-        learned.object(key).complain(ref, `there is no part ${quoted(ref)}${suggestion(ref, refs)}`);
+        learned.object(key).complain(ref, `${said`there is no part ${quoted(ref)}`}${suggestion(ref, refs)}`);
   return {
     jobs: learned.number("jobs", { least: 0 }) ?? 0,
     sorts,
@@ -58,7 +59,7 @@ function readShares(learned: Fields): JobFigures["shares"] {
   const shares: Record<string, Partial<Record<FaultMode, number>>> = {};
   for (const shape of shapes.keys) {
     const modes = shapes.object(shape);
-    modes.only(MODES, "the modes of a shape");
+    modes.only(MODES, said`the modes of a shape`);
     const read: Partial<Record<FaultMode, number>> = {};
     let sum = 0;
     for (const mode of MODES) {
@@ -67,7 +68,7 @@ function readShares(learned: Fields): JobFigures["shares"] {
       read[mode] = share;
       sum += share;
     }
-    if (Math.abs(sum - 1) > SUM_WITHIN) shapes.complain(shape, `the shares sum to ${sum}, not to 1`);
+    if (Math.abs(sum - 1) > SUM_WITHIN) shapes.complain(shape, said`the shares sum to ${sum}, not to 1`);
     shares[shape] = read;
   }
   return shares;

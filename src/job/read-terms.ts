@@ -1,4 +1,5 @@
 /** The money of a job as its file gives it, and the shop's own terms, which a new job starts with. */
+import { said } from "../messages/said.ts";
 import { DEFAULT_TERMS, type Terms } from "../money/terms.ts";
 import type { Fields } from "../units/fields.ts";
 import { quoted } from "../units/nearest.ts";
@@ -26,10 +27,10 @@ const MOST_CURRENCY = 8;
 export function readTerms(job: Fields): Terms {
   if (!job.has("terms")) return DEFAULT_TERMS;
   const terms = job.object("terms");
-  terms.only(TERM_FIELDS, "the terms");
+  terms.only(TERM_FIELDS, said`the terms`);
   const currency = terms.text("currency") ?? DEFAULT_TERMS.currency;
   if (currency.trim() === "" || currency.length > MOST_CURRENCY)
-    terms.complain("currency", `expected a short word such as EUR, found ${quoted(currency)}`);
+    terms.complain("currency", said`expected a short word such as EUR, found ${quoted(currency)}`);
   const money = (key: Exclude<(typeof TERM_FIELDS)[number], "currency" | "usualPrice" | "boardStays">) =>
     terms.number(key, { least: 0 }) ?? DEFAULT_TERMS[key];
   const usualPrice = terms.number("usualPrice", { least: 0 }) ?? DEFAULT_TERMS.agreedPrice;

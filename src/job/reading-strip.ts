@@ -1,11 +1,14 @@
 /** What a check would read on a good board and with each of the main suspects, and where the reading came to lie. */
+
 import type { MeasureEvent } from "../bench/event.ts";
 import type { Fault } from "../board/fault.ts";
 import { faultNameWords } from "../board/fault-words.ts";
 import { parseFault } from "../board/parse-fault.ts";
 import { coldCheckOf } from "../diagnosis/cold-evidence.ts";
+import { said } from "../messages/said.ts";
 import type { ColdCheck, MeterReading, Predictor } from "../meter/prediction.ts";
 import { rangesOf } from "../meter/ranges.ts";
+import { semicolonList } from "../planning/faults-in-words.ts";
 import type { Believed } from "./assess.ts";
 import { readingWords } from "./event-words.ts";
 import type { ClimbRow, StripRow, StripView } from "./reading-strip-shape.ts";
@@ -49,7 +52,7 @@ export function stripView(
   if (!good.solved) return null;
   const scale = scaleOf(cold, predictor);
   const cases: readonly Case[] = [
-    { words: "a good board", good: true, faults: [], reading: good },
+    { words: said`a good board`, good: true, faults: [], reading: good },
     ...suspectCases(believed, cold, good),
   ];
   return {
@@ -106,7 +109,8 @@ const NAMES_SHOWN = 2;
 
 function namesInWords(names: readonly string[]): string {
   const more = names.length - NAMES_SHOWN;
-  return names.slice(0, NAMES_SHOWN).join("; ") + (more > 0 ? `; ${more} more` : "");
+  const shown = semicolonList(names.slice(0, NAMES_SHOWN));
+  return more > 0 ? said`${shown}; ${more} more` : shown;
 }
 
 /** Would nobody tell the two readings apart? */

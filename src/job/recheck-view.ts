@@ -1,6 +1,9 @@
 /** The cold re-check beside what was read before the parts went in, in words. */
+
 import { isColdMode } from "../bench/words.ts";
 import { shownWords } from "../diagnosis/cold-evidence.ts";
+import { shownWord } from "../diagnosis/shown-words.ts";
+import { said } from "../messages/said.ts";
 import { amissWords, type BesideBaseline, besideBaseline } from "../planning/beside-baseline.ts";
 import type { Action } from "../planning/proposal.ts";
 import { checkKey } from "../planning/still-known.ts";
@@ -15,7 +18,7 @@ export function besideOf({ job, timeline, predictor }: Assessment): Beside {
 }
 
 function readingText(mode: BesideBaseline["check"]["mode"], reading: BesideBaseline["before"]): string {
-  return typeof reading === "number" ? shownWords(mode, reading) : reading;
+  return typeof reading === "number" ? shownWords(mode, reading) : shownWord(reading);
 }
 
 /** What was read again, in the order of the log. */
@@ -24,11 +27,13 @@ export function recheckView({ job: { board } }: Assessment, beside: Beside): rea
     const { part, check, before, after, says } = one;
     if (after === null || says === null) return [];
     const [was, is] = [readingText(check.mode, before), readingText(check.mode, after)];
-    const at = `${part}, red on ${placeWords(board, check.red)}, black on ${placeWords(board, check.black)}`;
+    const [red, black] = [placeWords(board, check.red), placeWords(board, check.black)];
     const amiss = amissWords(one);
     const meaning =
-      amiss ?? (says === "as before" ? "as before" : "as a good board shows, with what lies across it");
-    return [{ words: `${at}: ${was} before it went in, ${is} now: ${meaning}`, amiss: amiss !== null }];
+      amiss ??
+      (says === "as before" ? said`as before` : said`as a good board shows, with what lies across it`);
+    const words = said`${part}, red on ${red}, black on ${black}: ${was} before it went in, ${is} now: ${meaning}`;
+    return [{ words, amiss: amiss !== null }];
   });
 }
 

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { plain } from "../messages/said.ts";
 import { RECTIFIER } from "./rectifier-job.fixture.ts";
 import { changedReferences, type ReferenceChange } from "./reference-change.ts";
 
@@ -25,7 +26,7 @@ it("readings of good boards written down one by one are one reference of their g
 it("what is no figure, or no place, is refused in one line", () => {
   const refused = (change: Partial<Extract<ReferenceChange, { do: "good-read" }>>) => {
     const made = changedReferences(RECTIFIER, { do: "good-read", ...CHECK, text: "1k", ...change });
-    return made.ok ? "" : made.problem;
+    return made.ok ? "" : plain(made.problem);
   };
   expect(refused({ text: "OL" })).toBe('"OL": a figure above 0 is kept; write it as 0.47, 4k7 or 22u');
   expect(refused({ red: "VBUS" })).toMatch(/^red: there is no net "VBUS"/);

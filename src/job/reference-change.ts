@@ -3,6 +3,7 @@
 import { placeProblem } from "../bench/place.ts";
 import type { ReferenceMode } from "../board/board.ts";
 import { parseBoard } from "../board/parse-board.ts";
+import { said } from "../messages/said.ts";
 import { netOfPlace } from "../meter/good-readings.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { parseReadingText } from "../units/reading-text.ts";
@@ -31,14 +32,15 @@ export function changedReferences(content: Content, change: ReferenceChange): Pa
   }
   const [red, black] = [netOfPlace(board, change.red), netOfPlace(board, change.black)];
   const { mode } = change;
-  if (red === black) return { ok: false, problem: `red and black are both on ${red}; two places are needed` };
+  if (red === black)
+    return { ok: false, problem: said`red and black are both on ${red}; two places are needed` };
   if (change.do === "good-read") {
     const reading = parseReadingText(change.text, mode);
     if (!reading.ok) return reading;
     if (typeof reading.value !== "number" || reading.value <= 0)
       return {
         ok: false,
-        problem: `"${change.text}": a figure above 0 is kept; write it as 0.47, 4k7 or 22u`,
+        problem: said`"${change.text}": a figure above 0 is kept; write it as 0.47, 4k7 or 22u`,
       };
     const one = { mode, red, black, reading: reading.value };
     return { ok: true, value: { ...content, references: pooledWith(board, [], [one]) } };

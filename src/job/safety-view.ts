@@ -1,7 +1,9 @@
 /** What is known of the board's charge, in words. */
+
 import type { Timeline } from "../bench/timeline.ts";
 import type { Part } from "../board/board.ts";
-import { storesOfCharge } from "../board/stores-of-charge.ts";
+import { STORE_WORDS, storesOfCharge } from "../board/stores-of-charge.ts";
+import { said } from "../messages/said.ts";
 import { voltsAt } from "../planning/discharge-step.ts";
 import { type DischargeState, dischargeState, type StoreState, type Unproven } from "../safety/discharge.ts";
 import { motorInTheWay } from "../safety/motor-check.ts";
@@ -11,12 +13,12 @@ import type { SafetyView, StoreView } from "./safety-view-shape.ts";
 import { actionWords, partWords } from "./words.ts";
 
 const BECAUSE: Readonly<Record<Unproven, string>> = {
-  arrived: "not read yet",
-  power: "not read since power",
-  turned: "not read since something turned",
-  volts: "not read since the board showed volts while off",
-  fitted: "not read since it was put on",
-  shared: "not read since another was put on",
+  arrived: said`not read yet`,
+  power: said`not read since power`,
+  turned: said`not read since something turned`,
+  volts: said`not read since the board showed volts while off`,
+  fitted: said`not read since it was put on`,
+  shared: said`not read since another was put on`,
 };
 
 export function safetyView({ board, log }: Job, timeline: Timeline): SafetyView {
@@ -40,7 +42,7 @@ export function safetyView({ board, log }: Job, timeline: Timeline): SafetyView 
 }
 
 function sentence(words: string | null): string | null {
-  return words === null ? null : `${words[0]?.toUpperCase() ?? ""}${words.slice(1)}.`;
+  return words === null ? null : said`${words}.`;
 }
 
 function turns({ kind, role }: Part): boolean {
@@ -52,9 +54,9 @@ function storeView({ store, state, volts, readAt, because, off }: StoreState, lo
   const at = event !== undefined && typeof event.at === "string" ? event.at : null;
   return {
     part: store.part,
-    what: off ? `${store.kind}, off the board` : store.kind,
+    what: off ? said`${STORE_WORDS[store.kind]}, off the board` : STORE_WORDS[store.kind],
     state,
-    volts: readAt === null ? null : volts === null ? "over range" : voltsWords(volts),
+    volts: readAt === null ? null : volts === null ? said`over range` : voltsWords(volts),
     read: readAt === null ? null : { line: readAt + 1, at },
     because: state === "unknown" ? BECAUSE[because] : null,
     proof: { ...voltsAt(store) },
@@ -67,11 +69,14 @@ function voltsWords(volts: number): string {
 
 function gateWords({ stores, open, overruled }: DischargeState, powered: boolean): string {
   const count = (wanted: StoreState["state"]) => stores.filter(({ state }) => state === wanted).length;
-  if (powered) return "Powered: every store counts as charged, and no hand goes in.";
-  const proven = `${count("empty")} of ${stores.length} proven empty`;
-  if (open && overruled !== null) return `Proof overruled (${overruled.why}); ${proven}.`;
-  if (open)
-    return stores.length === 0 ? "No store of charge on this board." : `All ${stores.length} proven empty.`;
+  const all = stores.length;
+  if (powered) return said`Powered: every store counts as charged, and no hand goes in.`;
+  if (open && overruled === null)
+    return all === 0 ? said`No store of charge on this board.` : said`All ${all} proven empty.`;
+  const proven = count("empty");
+  if (open) return said`Proof overruled (${overruled?.why ?? ""}); ${proven} of ${all} proven empty.`;
   const charged = count("charged");
-  return `${proven}${charged > 0 ? `, ${charged} charged` : ""}: no hand, no cold check.`;
+  return charged > 0
+    ? said`${proven} of ${all} proven empty, ${charged} charged: no hand, no cold check.`
+    : said`${proven} of ${all} proven empty: no hand, no cold check.`;
 }

@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { plain } from "../messages/said.ts";
 import { NEW_SHOP, parseShop } from "./shop.ts";
 
 const problemOf = (input: unknown) => {
   const shop = parseShop(input);
-  return shop.ok ? null : shop.problem;
+  return shop.ok ? null : plain(shop.problem);
 };
 
 describe("the shop's own terms", () => {

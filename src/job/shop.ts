@@ -2,6 +2,7 @@
  * What the shop itself is: its name and its terms, with which every new job starts. Kept beside the jobs, so that every page and the
  * terminal begin with the same figures; a job keeps the terms that it was begun with.
  */
+import { said } from "../messages/said.ts";
 import { Fields, Problems } from "../units/fields.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { readTerms } from "./read-terms.ts";
@@ -29,13 +30,13 @@ export interface ShopStore {
 export function parseShop(input: unknown): Parsed<Shop> {
   const problems = new Problems();
   const shop = new Fields(problems, "", input);
-  shop.only(["name", "terms"], "a shop");
+  shop.only(["name", "terms"], said`a shop`);
   shop.require("name", "terms");
   const name = shop.text("name") ?? "";
-  if (name.length > MOST_NAME) shop.complain("name", `is longer than ${MOST_NAME} characters`);
+  if (name.length > MOST_NAME) shop.complain("name", said`is longer than ${MOST_NAME} characters`);
   readTerms(shop);
   const terms = shop.raw("terms") as Shop["terms"];
   if (problems.first === null && Object.hasOwn(terms, "agreedPrice"))
-    problems.add("terms.agreedPrice", "a price is agreed for one job; the shop has its usualPrice");
+    problems.add("terms.agreedPrice", said`a price is agreed for one job; the shop has its usualPrice`);
   return problems.outcome({ name, terms });
 }

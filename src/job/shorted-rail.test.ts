@@ -1,6 +1,8 @@
 /** Finding the short of a rail on shipped boards, by what each bench has. Tracks, circuit and warmth come from the fixture's own bench. */
+
 import { describe, expect, it } from "vitest";
 import type { JobEvent } from "../bench/event.ts";
+import { plain } from "../messages/said.ts";
 import type { Action } from "../planning/proposal.ts";
 import { type Played, playRail, type RawParts } from "./rail-bench.fixture.ts";
 
@@ -186,7 +188,7 @@ describe("a negative rail of six ceramics, its electrolytic and an amplifier, on
     const [first] = injections(played);
     expect(first).toMatchObject({ volts: 0.35, limitAmps: 1, at: ["NBUS", "VN12"] });
     const card = played.proposals.find(({ action }) => action === first);
-    expect(card?.why).toContain("plus on its 0 V (NBUS) and minus on VN12");
+    expect(plain(card?.why ?? "")).toContain("plus on its 0 V (NBUS) and minus on VN12");
     expect(chance(played, "C95")).toBeGreaterThan(0.8);
     expect(handled(played)).not.toContain("U95");
   });

@@ -3,6 +3,7 @@
 import type { Board, Part } from "../board/board.ts";
 import { isEarth } from "../board/earth-net.ts";
 import type { Suspect } from "../diagnosis/belief.ts";
+import { said } from "../messages/said.ts";
 import type { Believed } from "./assess.ts";
 import type { StageState, StageView } from "./stage-view-shape.ts";
 
@@ -16,19 +17,19 @@ interface StageWords {
 
 /** In the order in which the mains goes through them. */
 const STAGES: readonly StageWords[] = [
-  { stage: "input", words: "Mains input", path: "power", from: [] },
-  { stage: "rectifier", words: "Rectifier", path: "power", from: ["inrush", "input"] },
-  { stage: "inrush", words: "Inrush limiting", path: "power", from: ["input", "rectifier"] },
-  { stage: "pfc", words: "Boost", path: "power", from: ["rectifier"] },
-  { stage: "bus", words: "DC bus", path: "power", from: ["pfc", "inrush", "rectifier"] },
-  { stage: "chopper", words: "Brake chopper", path: "power", from: ["bus"] },
-  { stage: "inverter", words: "Inverter", path: "power", from: ["bus", "rectifier"] },
-  { stage: "output", words: "Output and motor", path: "power", from: ["inverter", "input"] },
-  { stage: "supply", words: "Small supply", path: "small", from: ["bus", "pfc", "rectifier", "inrush"] },
-  { stage: "standby", words: "Standby supply", path: "small", from: ["supply", "bus", "rectifier"] },
-  { stage: "drive", words: "Gate drive", path: "small", from: ["supply", "standby"] },
-  { stage: "logic", words: "Controller", path: "small", from: ["supply", "standby", "drive"] },
-  { stage: "sensor", words: "Sensors", path: "small", from: ["logic", "supply"] },
+  { stage: "input", words: said`Mains input`, path: "power", from: [] },
+  { stage: "rectifier", words: said`Rectifier`, path: "power", from: ["inrush", "input"] },
+  { stage: "inrush", words: said`Inrush limiting`, path: "power", from: ["input", "rectifier"] },
+  { stage: "pfc", words: said`Boost`, path: "power", from: ["rectifier"] },
+  { stage: "bus", words: said`DC bus`, path: "power", from: ["pfc", "inrush", "rectifier"] },
+  { stage: "chopper", words: said`Brake chopper`, path: "power", from: ["bus"] },
+  { stage: "inverter", words: said`Inverter`, path: "power", from: ["bus", "rectifier"] },
+  { stage: "output", words: said`Output and motor`, path: "power", from: ["inverter", "input"] },
+  { stage: "supply", words: said`Small supply`, path: "small", from: ["bus", "pfc", "rectifier", "inrush"] },
+  { stage: "standby", words: said`Standby supply`, path: "small", from: ["supply", "bus", "rectifier"] },
+  { stage: "drive", words: said`Gate drive`, path: "small", from: ["supply", "standby"] },
+  { stage: "logic", words: said`Controller`, path: "small", from: ["supply", "standby", "drive"] },
+  { stage: "sensor", words: said`Sensors`, path: "small", from: ["logic", "supply"] },
 ];
 
 /** From here on what a reading could have shown counts as suspected, parts and stages alike; below it as cleared (from memory). */

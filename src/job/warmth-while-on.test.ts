@@ -1,7 +1,9 @@
 /** After the meters are read, and before the board goes off: what its warmth would tell, where that is worth its minutes. */
+
 import { expect, it } from "vitest";
 import type { JobEvent, Observed } from "../bench/event.ts";
 import { parseBoard } from "../board/parse-board.ts";
+import { plain } from "../messages/said.ts";
 import { SHIPPED } from "../shipped/shipped.ts";
 import { AssessmentSession, assess } from "./assess.ts";
 import { parseJob } from "./parse-job.ts";
@@ -55,7 +57,7 @@ it("with a camera the clamp of a rail that hangs low is looked at from outside, 
   const { action, why } = nextOn(CAMERA, "quiet");
   expect(action).toMatchObject({ do: "measure", mode: "temperature", by: "camera", part: "ZD2" });
   expect(action.do === "measure" && [20, 120].includes(action.afterPower ?? 0)).toBe(true);
-  expect(why).toContain("nothing touches a live board");
+  expect(plain(why)).toContain("nothing touches a live board");
   if (action.do !== "measure") return;
   const warm = nextOn(CAMERA, "quiet", { ...action, reading: 80 });
   expect(warm.action).not.toMatchObject({ part: "ZD2", afterPower: action.afterPower });

@@ -1,12 +1,15 @@
 /** Actions, places and faults in the words a technician uses at the bench. */
 import type {
   JobEvent,
+  MeasureEvent,
   OfferName,
   Overruled,
   PartMark,
   Place,
   PowerEvent,
+  QuoteAnswer,
   QuoteEvent,
+  ReplaceEvent,
   RunLoad,
   WaitsFor,
 } from "../bench/event.ts";
@@ -15,6 +18,8 @@ import { MODE_WORDS } from "../bench/words.ts";
 import type { Board, Part } from "../board/board.ts";
 import { kindOf } from "../board/kinds.ts";
 import { netPlaceWords } from "../board/net-words.ts";
+import { stageWords } from "../board/stages.ts";
+import { said } from "../messages/said.ts";
 import { amount } from "../planning/expectations.ts";
 import type { Action } from "../planning/proposal.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
@@ -22,25 +27,27 @@ import { MOTOR_INSULATION } from "../priors/told.ts";
 /** `DC bus + (C1 plus pin)`: a net by its label and a place the eye finds; a single pin by part and pin. */
 export function placeWords(board: Board, place: Place): string {
   const dot = place.indexOf(".");
-  if (dot >= 0 && !board.nets.has(place)) {
-    const part = board.parts.get(place.slice(0, dot));
-    return `${place.slice(0, dot)} pin ${place.slice(dot + 1)}${part === undefined ? "" : ` (${kindOf(part.kind).words}${sizeWords(part)})`}`;
-  }
-  return netPlaceWords(board, place);
+  if (dot < 0 || board.nets.has(place)) return netPlaceWords(board, place);
+  const [ref, pin] = [place.slice(0, dot), place.slice(dot + 1)];
+  const part = board.parts.get(ref);
+  if (part === undefined) return said`${ref} pin ${pin}`;
+  const { words } = kindOf(part.kind);
+  const size = sizeWords(part);
+  return size === null ? said`${ref} pin ${pin} (${words})` : said`${ref} pin ${pin} (${words}, ${size})`;
 }
 
-/** What is printed on the part and helps the eye: `, 470 uF`, `, 47 ohm`. */
-function sizeWords(part: Part): string {
-  if (part.value.farads !== undefined) return `, ${amount(part.value.farads, "F")}`;
-  if (part.kind === "resistor" && part.value.ohms !== undefined) return `, ${amount(part.value.ohms, "ohm")}`;
-  return "";
+/** What is printed on the part and helps the eye: `470 uF`, `47 ohm`. */
+function sizeWords(part: Part): string | null {
+  if (part.value.farads !== undefined) return amount(part.value.farads, "F");
+  if (part.kind === "resistor" && part.value.ohms !== undefined) return amount(part.value.ohms, "ohm");
+  return null;
 }
 
 export function partWords(board: Board, ref: string): string {
   const part = board.parts.get(ref);
-  return part === undefined
-    ? ref
-    : `${ref}, ${kindOf(part.kind).words}${part.stage === null ? "" : ` (${part.stage})`}`;
+  if (part === undefined) return ref;
+  const { words } = kindOf(part.kind);
+  return part.stage === null ? said`${ref}, ${words}` : said`${ref}, ${words} (${stageWords(part.stage)})`;
 }
 
 export function modeWords(mode: string): string {
@@ -52,147 +59,192 @@ export function modeWords(mode: string): string {
 function contactWords(board: Board, place: Place): string {
   const [ref = "", pin = ""] = place.split(".");
   const part = board.parts.get(ref);
-  return `contact ${pin} of ${ref}${part === undefined ? "" : ` (${part.role ?? kindOf(part.kind).words})`}`;
+  return part === undefined
+    ? said`contact ${pin} of ${ref}`
+    : said`contact ${pin} of ${ref} (${part.role ?? kindOf(part.kind).words})`;
 }
 
 /** One line that says what to do (or was done). */
 export function actionWords(board: Board, action: Action | JobEvent): string {
   switch (action.do) {
     case "measure":
-      if (action.part !== undefined) return `Temperature of ${partWords(board, action.part)}`;
-      if (action.mode === "amps")
-        return `Amps fed into ${placeWords(board, action.red ?? "?")}: on the supply's own display, no meter across it`;
-      return `${action.wires === 4 ? "milliohms, four wires" : modeWords(action.mode)}: red on ${placeWords(board, action.red ?? "?")}, black on ${placeWords(board, action.black ?? "?")}`;
+      return measureWords(board, action);
     case "beside":
-      return `Good board beside it, ${modeWords(action.mode)}: red on ${placeWords(board, action.red)}, black on ${placeWords(board, action.black)}`;
+      return said`Good board beside it, ${modeWords(action.mode)}: red on ${placeWords(board, action.red)}, black on ${placeWords(board, action.black)}`;
     case "calibrate":
-      return `Meter tried on a known part: ${modeWords(action.mode)} ${action.known} showed ${action.reading}`;
+      return said`Meter tried on a known part: ${modeWords(action.mode)} ${action.known} showed ${action.reading}`;
     case "look":
-      return `Look at ${partWords(board, action.part)}`;
+      return said`Look at ${partWords(board, action.part)}`;
     case "clean":
+      if (action.part !== undefined) return said`Clean ${partWords(board, action.part)}`;
+      return action.stage === undefined
+        ? said`Clean the board area`
+        : said`Clean the ${stageWords(action.stage)} area`;
     case "resolder":
-      return `${action.do === "clean" ? "Clean" : "Resolder"} ${action.part === undefined ? `the ${action.stage ?? "board"} area` : partWords(board, action.part)}`;
+      if (action.part !== undefined) return said`Resolder ${partWords(board, action.part)}`;
+      return action.stage === undefined
+        ? said`Resolder the board area`
+        : said`Resolder the ${stageWords(action.stage)} area`;
     case "lift":
       return isPlugged(board, action.place)
-        ? `Pull ${contactWords(board, action.place)}`
-        : `Lift ${placeWords(board, action.place)} off its pad`;
+        ? said`Pull ${contactWords(board, action.place)}`
+        : said`Lift ${placeWords(board, action.place)} off its pad`;
     case "refit":
       return isPlugged(board, action.place)
-        ? `Push ${contactWords(board, action.place)} back on`
-        : `Solder ${placeWords(board, action.place)} back`;
+        ? said`Push ${contactWords(board, action.place)} back on`
+        : said`Solder ${placeWords(board, action.place)} back`;
     case "remove":
       return board.parts.get(action.part)?.kind === "motor"
-        ? `Unplug ${partWords(board, action.part)}`
-        : `Take ${partWords(board, action.part)} off the board`;
+        ? said`Unplug ${partWords(board, action.part)}`
+        : said`Take ${partWords(board, action.part)} off the board`;
     case "restore":
-      return `Put ${partWords(board, action.part)} back`;
+      return said`Put ${partWords(board, action.part)} back`;
     case "replace":
-      return `Replace ${partWords(board, action.part)}${action.with === undefined ? "" : `, with ${action.with}`}${action.used === true ? ", pulled" : ""}`;
+      return replaceWords(partWords(board, action.part), action);
     case "clip":
-      return `Clip ${amount(action.ohms, "ohm")} across ${placeWords(board, action.at[0])} and ${placeWords(board, action.at[1])}`;
+      return said`Clip ${amount(action.ohms, "ohm")} across ${placeWords(board, action.at[0])} and ${placeWords(board, action.at[1])}`;
     case "unclip":
-      return `Take the ${amount(action.ohms, "ohm")} clip off ${placeWords(board, action.at[0])} and ${placeWords(board, action.at[1])}`;
+      return said`Take the ${amount(action.ohms, "ohm")} clip off ${placeWords(board, action.at[0])} and ${placeWords(board, action.at[1])}`;
     default:
       return otherWords(board, action);
   }
 }
 
+function measureWords(board: Board, action: Omit<MeasureEvent, "reading">): string {
+  if (action.part !== undefined) return said`Temperature of ${partWords(board, action.part)}`;
+  const red = placeWords(board, action.red ?? "?");
+  if (action.mode === "amps")
+    return said`Amps fed into ${red}: on the supply's own display, no meter across it`;
+  const black = placeWords(board, action.black ?? "?");
+  return action.wires === 4
+    ? said`milliohms, four wires: red on ${red}, black on ${black}`
+    : said`${modeWords(action.mode)}: red on ${red}, black on ${black}`;
+}
+
+function replaceWords(part: string, { with: fitted, used }: Pick<ReplaceEvent, "with" | "used">): string {
+  if (fitted === undefined) return used === true ? said`Replace ${part}, pulled` : said`Replace ${part}`;
+  return used === true
+    ? said`Replace ${part}, with ${fitted}, pulled`
+    : said`Replace ${part}, with ${fitted}`;
+}
+
 function otherWords(board: Board, action: Action | JobEvent): string {
   switch (action.do) {
     case "power":
-      if (action.feed === "lamp") return `Power up through a ${action.watts ?? "?"} W series lamp`;
+      if (action.feed === "lamp") return said`Power up through a ${`${action.watts ?? "?"} W`} series lamp`;
       if (action.feed === "bench") return fedWords(board, action);
       return action.load === undefined
-        ? "Power up on the mains"
-        : `Power up on the mains with ${loadWords(action.load)}, and run it`;
+        ? said`Power up on the mains`
+        : said`Power up on the mains with ${loadWords(action.load)}, and run it`;
     case "unpower":
-      return "Switch off and unplug";
+      return said`Switch off and unplug`;
     case "answer":
       return action.question === MOTOR_INSULATION.question
         ? insulationWords(action.answer)
-        : `Customer: ${action.question}: ${action.answer}`;
+        : said`Customer: ${action.question}: ${action.answer}`;
     case "mark":
-      return `${action.part}: ${MARK_WORDS[action.as]}`;
+      return said`${action.part}: ${MARK_WORDS[action.as]}`;
     case "note":
-      return action.turned === undefined
-        ? `Note: ${action.text}`
-        : `${action.turned} turned and charged the board${action.text === "" ? "" : `: ${action.text}`}`;
+      if (action.turned === undefined) return said`Note: ${action.text}`;
+      return action.text === ""
+        ? said`${action.turned} turned and charged the board`
+        : said`${action.turned} turned and charged the board: ${action.text}`;
     case "overrule":
-      return `${action.of === undefined ? "Overruled" : OVERRULED_WORDS[action.of]}: ${action.why}`;
+      return said`${action.of === undefined ? said`Overruled` : OVERRULED_WORDS[action.of]}: ${action.why}`;
     case "undo":
-      return `Undo ${action.of}`;
+      return said`Undo ${action.of}`;
     case "incoming":
-      return `The part for ${action.part} before it goes in, ${modeWords(action.mode)}, red on ${action.red}, black on ${action.black}`;
+      return said`The part for ${action.part} before it goes in, ${modeWords(action.mode)}, red on ${action.red}, black on ${action.black}`;
     case "quote":
       return quoteWords(action);
     case "wait":
-      return `Put aside: ${WAITS_FOR_WORDS[action.for]}${action.what === undefined ? "" : `, ${action.what}`}`;
+      return action.what === undefined
+        ? said`Put aside: ${WAITS_FOR_WORDS[action.for]}`
+        : said`Put aside: ${WAITS_FOR_WORDS[action.for]}, ${action.what}`;
     case "resume":
-      return "Taken up again";
+      return said`Taken up again`;
     case "close":
-      return `Close the job: ${VERDICT_WORDS[action.verdict]}`;
+      return said`Close the job: ${VERDICT_WORDS[action.verdict] ?? action.verdict}`;
     default:
       return action.do;
   }
 }
 
 function quoteWords({ offer, price, cap, answer }: QuoteEvent): string {
-  const sum = price === undefined ? "" : ` at ${price}`;
-  const most = cap === undefined ? "" : `${sum === "" ? "" : ","} not above ${cap} without asking again`;
-  return `Quote, ${OFFER_WORDS[offer]}${sum}${most}: ${answer}`;
+  const [what, came] = [OFFER_WORDS[offer], QUOTE_ANSWER_WORDS[answer]];
+  if (price === undefined)
+    return cap === undefined
+      ? said`Quote, ${what}: ${came}`
+      : said`Quote, ${what} not above ${cap} without asking again: ${came}`;
+  return cap === undefined
+    ? said`Quote, ${what} at ${price}: ${came}`
+    : said`Quote, ${what} at ${price}, not above ${cap} without asking again: ${came}`;
 }
 
 const OFFER_WORDS: Readonly<Record<OfferName, string>> = {
-  repair: "repair",
-  replace: "a new board",
-  decline: "no repair",
+  repair: said`repair`,
+  replace: said`a new board`,
+  decline: said`no repair`,
+};
+
+const QUOTE_ANSWER_WORDS: Readonly<Record<QuoteAnswer, string>> = {
+  accepted: said`accepted`,
+  refused: said`refused`,
 };
 
 function insulationWords(answer: string): string {
-  if (answer === MOTOR_INSULATION.notRead) return "Motor insulation to earth, megohms";
-  return `Motor insulation to earth: ${answer}${/\d$/.test(answer) ? " Mohm" : ""}`;
+  if (answer === MOTOR_INSULATION.notRead) return said`Motor insulation to earth, megohms`;
+  return said`Motor insulation to earth: ${answer === "OL" || !/\d$/.test(answer) ? answer : megohmWords(answer)}`;
+}
+
+/** `over 50` -> `over 50 Mohm`; a bare figure as it is. */
+function megohmWords(answer: string): string {
+  const [, below, least = "", , most] = /^(over |under )?(\S+)( to (\S+))?$/.exec(answer) ?? [];
+  if (below === "over ") return said`over ${`${least} Mohm`}`;
+  if (below === "under ") return said`under ${`${least} Mohm`}`;
+  return most === undefined ? `${answer} Mohm` : said`${least} to ${`${most} Mohm`}`;
 }
 
 /** A bench supply, or a cell through its resistor, and where it is clipped on. */
 function fedWords(board: Board, { volts, limitAmps, ohms, at }: PowerEvent): string {
   const source =
     ohms === undefined
-      ? `the bench supply, ${volts ?? "?"} V, limit ${limitAmps ?? "?"} A`
-      : `a ${volts ?? "?"} V cell through ${ohms} ohm`;
-  if (typeof at !== "object") return `Power from ${source}`;
+      ? said`the bench supply, ${`${volts ?? "?"} V`}, limit ${`${limitAmps ?? "?"} A`}`
+      : said`a ${`${volts ?? "?"} V`} cell through ${`${ohms} ohm`}`;
+  if (typeof at !== "object") return said`Power from ${source}`;
   const [plus, minus] = at.map((place) => placeWords(board, place));
-  return `Power from ${source}: plus on ${plus}, minus on ${minus}`;
+  return said`Power from ${source}: plus on ${plus}, minus on ${minus}`;
 }
 
 /** What the board is told to drive. */
 function loadWords(load: RunLoad): string {
-  return load === "own" ? "its own load" : `a dummy load of ${load} W`;
+  return load === "own" ? said`its own load` : said`a dummy load of ${`${load} W`}`;
 }
 
 const OVERRULED_WORDS: Readonly<Record<Overruled, string>> = {
-  proof: "Went on without the proof",
-  resistor: "Power with the resistor on",
-  motor: "Motor driven unread",
-  proposal: "Overruled",
+  proof: said`Went on without the proof`,
+  resistor: said`Power with the resistor on`,
+  motor: said`Motor driven unread`,
+  proposal: said`Overruled`,
 };
 
 const MARK_WORDS: Readonly<Record<PartMark, string>> = {
-  absent: "not on this board",
-  different: "another part than drawn",
-  unsure: "not sure it is as drawn",
-  "as-drawn": "as drawn after all",
+  absent: said`not on this board`,
+  different: said`another part than drawn`,
+  unsure: said`not sure it is as drawn`,
+  "as-drawn": said`as drawn after all`,
 };
 
 const WAITS_FOR_WORDS: Readonly<Record<WaitsFor, string>> = {
-  drying: "until it is dry",
-  part: "until a part comes",
-  answer: "until the customer has answered",
+  drying: said`until it is dry`,
+  part: said`until a part comes`,
+  answer: said`until the customer has answered`,
 };
 
 export const VERDICT_WORDS: Readonly<Record<string, string>> = {
-  repaired: "repaired",
-  "not-economic": "not worth repairing",
-  "not-repairable": "cannot be repaired",
-  "no-fault": "no fault found",
-  declined: "declined",
+  repaired: said`repaired`,
+  "not-economic": said`not worth repairing`,
+  "not-repairable": said`cannot be repaired`,
+  "no-fault": said`no fault found`,
+  declined: said`declined`,
 };

@@ -1,4 +1,5 @@
 /** What was learnt, line by line in words and figures, each default beside what took its place. */
+import { said, saidCount } from "../messages/said.ts";
 import { formatQuantity } from "../units/quantity.ts";
 import { gammaSpread, type Spread } from "./conjugate.ts";
 import type { Learnt, LearntFactor, LearntShares } from "./learnt.ts";
@@ -33,7 +34,7 @@ const NEAR = 0.05;
 const times = (factor: number): string => `x ${factor.toPrecision(2)}`;
 const share = (probability: number): string => `${(100 * probability).toFixed(0)} %`;
 const count = (value: number): string => value.toFixed(value < 10 ? 1 : 0);
-const between = ({ low, high }: Spread): string => `${low.toPrecision(2)} to ${high.toPrecision(2)}`;
+const between = ({ low, high }: Spread): string => said`${low.toPrecision(2)} to ${high.toPrecision(2)}`;
 
 interface Weighed {
   readonly row: LearntRow;
@@ -60,12 +61,30 @@ function rateRows(factors: ReadonlyMap<string, LearntFactor>, met?: ReadonlyMap<
     change: Math.abs(Math.log(factor.mean)),
     row: {
       what: keyWords(key),
-      before: `${count(factor.expected)} expected`,
+      before: said`${count(factor.expected)} expected`,
       now: times(factor.mean),
       between: between(gammaSpread(factor)),
-      seen: `${count(factor.count)} found${met?.has(key) === true ? ` on ${met.get(key)} parts` : ""}`,
+      seen: foundWords(factor, met?.get(key)),
     },
   }));
+}
+
+function foundWords(factor: LearntFactor, onParts: number | undefined): string {
+  return onParts === undefined
+    ? said`${count(factor.count)} found`
+    : said`${count(factor.count)} found on ${onParts} parts`;
+}
+
+const MODES: Readonly<Record<string, string>> = {
+  short: said`short`,
+  leaky: said`leaky`,
+  open: said`open`,
+  drift: said`drift`,
+};
+
+/** `short 60 %, open 40 %` */
+function ofModes(modes: readonly string[], figure: (at: number) => string): string {
+  return modes.map((mode, at) => said`${MODES[mode] ?? mode} ${figure(at)}`).join(", ");
 }
 
 function shareRows(shares: ReadonlyMap<string, LearntShares>): Weighed[] {
@@ -73,10 +92,10 @@ function shareRows(shares: ReadonlyMap<string, LearntShares>): Weighed[] {
     change: Math.max(...now.map((one, at) => Math.abs(one - (before[at] ?? 0)))),
     row: {
       what: keyWords(key),
-      before: modes.map((mode, at) => `${mode} ${share(before[at] ?? 0)}`).join(", "),
-      now: modes.map((mode, at) => `${mode} ${share(now[at] ?? 0)}`).join(", "),
+      before: ofModes(modes, (at) => share(before[at] ?? 0)),
+      now: ofModes(modes, (at) => share(now[at] ?? 0)),
       between: "",
-      seen: modes.map((mode, at) => `${mode} ${count(counts[at] ?? 0)}`).join(", "),
+      seen: ofModes(modes, (at) => count(counts[at] ?? 0)),
     },
   }));
 }
@@ -84,41 +103,45 @@ function shareRows(shares: ReadonlyMap<string, LearntShares>): Weighed[] {
 /** The screen and the terminal show the same. `ruleWords`: a knock-on rule in words. */
 export function learntView(learnt: Learnt, ruleWords: (id: string) => string): LearntView {
   const against = (what: string) =>
-    `Faults found, against those that ${what} in the same jobs; within these ends nine times in ten.`;
+    said`Faults found, against those that ${what} in the same jobs; within these ends nine times in ten.`;
   return {
     jobs: learnt.jobs,
     boards: learnt.boards,
     sections: [
-      section("Sorts of parts", against("the tables expect"), rateRows(learnt.sorts, learnt.seen)),
-      section("After one cause", against("their sort leads to expect"), rateRows(learnt.causes)),
-      section("In one family of boards", against("sort and cause lead to expect"), rateRows(learnt.families)),
+      section(said`Sorts of parts`, against(said`the tables expect`), rateRows(learnt.sorts, learnt.seen)),
+      section(said`After one cause`, against(said`their sort leads to expect`), rateRows(learnt.causes)),
       section(
-        "Parts of one board",
-        against("their sort leads to expect in that family"),
+        said`In one family of boards`,
+        against(said`sort and cause lead to expect`),
+        rateRows(learnt.families),
+      ),
+      section(
+        said`Parts of one board`,
+        against(said`their sort leads to expect in that family`),
         rateRows(learnt.parts),
       ),
-      section("How parts fail", "Shares of the modes, before and now.", shareRows(learnt.shares)),
+      section(said`How parts fail`, said`Shares of the modes, before and now.`, shareRows(learnt.shares)),
       section(
-        "How parts fail in one family",
-        "Shares of the modes, everywhere and there.",
+        said`How parts fail in one family`,
+        said`Shares of the modes, everywhere and there.`,
         shareRows(learnt.familyShares),
       ),
       section(
-        "What one fault brings with it",
-        "Chance that the second follows the first.",
+        said`What one fault brings with it`,
+        said`Chance that the second follows the first.`,
         knockOnRows(learnt, ruleWords),
       ),
       section(
-        "Minutes here",
-        "Times the minutes of the job format; the next job is planned with them.",
+        said`Minutes here`,
+        said`Times the minutes of the job format; the next job is planned with them.`,
         paceRows(learnt),
       ),
       section(
-        "What good ones read",
-        "On good boards beside those of the jobs; the next job on such a board counts with it.",
+        said`What good ones read`,
+        said`On good boards beside those of the jobs; the next job on such a board counts with it.`,
         referenceRows(learnt),
       ),
-      section("Prices paid", "New parts, in the job's currency.", priceRows(learnt)),
+      section(said`Prices paid`, said`New parts, in the job's currency.`, priceRows(learnt)),
     ],
   };
 }
@@ -130,8 +153,8 @@ function knockOnRows(learnt: Learnt, ruleWords: (id: string) => string): Weighed
       what: ruleWords(rule),
       before: share(one.before),
       now: share(one.mean),
-      between: `${share(one.low)} to ${share(one.high)}`,
-      seen: `${count(one.count)} of ${count(one.trials)}`,
+      between: said`${share(one.low)} to ${share(one.high)}`,
+      seen: said`${count(one.count)} of ${count(one.trials)}`,
     },
   }));
 }
@@ -144,7 +167,7 @@ function paceRows(learnt: Learnt): Weighed[] {
       before: "x 1",
       now: times(pace.factor),
       between: "",
-      seen: `${count(pace.count)} timed, ${count(pace.leftOut)} pauses left out`,
+      seen: said`${count(pace.count)} timed, ${count(pace.leftOut)} pauses left out`,
     },
   }));
 }
@@ -154,11 +177,11 @@ function referenceRows({ references }: Learnt): Weighed[] {
     readings.map(({ mode, red, black, reading, spread: one, count: many }) => ({
       change: 1,
       row: {
-        what: `${boardName}: ${mode} red ${red}, black ${black}`,
-        before: "not read",
+        what: said`${boardName}: ${mode} red ${red}, black ${black}`,
+        before: said`not read`,
         now: formatQuantity(reading, UNITS[mode]),
         between: many === 1 ? "" : `+- ${mode === "diode" ? `${one.toFixed(3)} V` : share(one)}`,
-        seen: many === 1 ? "1 reading" : `${many} readings`,
+        seen: saidCount(many, "1 reading", "{0} readings"),
       },
     })),
   );
@@ -172,7 +195,7 @@ function priceRows(learnt: Learnt): Weighed[] {
       before: price.usual.toFixed(2),
       now: price.price.toFixed(2),
       between: "",
-      seen: `${price.count} bought`,
+      seen: said`${price.count} bought`,
     },
   }));
 }

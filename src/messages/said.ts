@@ -5,10 +5,10 @@
  */
 
 /** Invisible operators of Unicode (U+2061 to U+2064), which no part, net or note of a person is written with. */
-const OPEN = "\u2061";
-const GIVEN = "\u2062";
-const END_GIVEN = "\u2063";
-const CLOSE = "\u2064";
+export const OPEN = "\u2061";
+export const GIVEN = "\u2062";
+export const END_GIVEN = "\u2063";
+export const CLOSE = "\u2064";
 const MARKS = /[\u2061-\u2064]/g;
 
 /** A sentence that counts: its English for one, and how another language says it by plural category. */

@@ -1,6 +1,8 @@
 /** What is left where a job is given up: the fee, what goes back to the shelf, and what the board itself still fetches. */
+
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board, Part } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 import {
   type Amount,
   amountNumber,
@@ -51,16 +53,18 @@ export function givenUp(
   const { currency } = terms;
   const paid = (money: number) => rounded(amountOf(money), currency);
   const fee: Remains = {
-    what: "diagnosis fee",
+    what: said`diagnosis fee`,
     amount: paid(terms.feeIfNotRepaired),
     counted: true,
-    why: terms.feeIfNotRepaired > 0 ? "as the terms have it" : "the terms name none",
+    why: terms.feeIfNotRepaired > 0 ? said`as the terms have it` : said`the terms name none`,
   };
   const pulled = fittedHere(timeline).map(({ part, price, used }) => {
     const known = board.parts.get(part);
     if (known === undefined) throw new Error(`${part} was fitted and is not on this board`);
     const cost = amountOf(price ?? partPrice(known, terms.newBoardPrice));
-    const half = `${part} was ${used ? "pulled already" : "new"} and counts as pulled`;
+    const half = used
+      ? said`${part} was pulled already and counts as pulled`
+      : said`${part} was new and counts as pulled`;
     return takenOff(known, shareOf(cost, GIVEN_UP.pulledShare), half, board, timeline, terms, faultChance);
   });
   const kept = [
@@ -68,7 +72,7 @@ export function givenUp(
       takenOff(
         part,
         shareOf(amountOf(partPrice(part, terms.newBoardPrice)), GIVEN_UP.donorShare),
-        `${part.ref} is programmed and sold by nobody: a donor for the next such board`,
+        said`${part.ref} is programmed and sold by nobody: a donor for the next such board`,
         board,
         timeline,
         terms,
@@ -78,10 +82,10 @@ export function givenUp(
     ...(terms.carcassValue > 0
       ? [
           {
-            what: "carcass",
+            what: said`carcass`,
             amount: paid(terms.carcassValue),
             counted: true,
-            why: "for its parts, where the customer leaves it",
+            why: said`for its parts, where the customer leaves it`,
           },
         ]
       : []),
@@ -103,13 +107,15 @@ function exchanged(kept: readonly Remains[], terms: Terms): readonly Remains[] {
     ...kept.map((one) =>
       keeps || !one.counted
         ? one
-        : { ...one, counted: false, why: `${one.why}; in exchange the board goes whole` },
+        : { ...one, counted: false, why: said`${one.why}; in exchange the board goes whole` },
     ),
     {
-      what: "exchange board",
+      what: said`exchange board`,
       amount: credit,
       counted: !keeps,
-      why: keeps ? "keeping the board fetches more" : "given for this board, whole and with its controller",
+      why: keeps
+        ? said`keeping the board fetches more`
+        : said`given for this board, whole and with its controller`,
     },
   ];
 }
@@ -131,13 +137,13 @@ function takenOff(
   const work = labour(amountOf(minutes), amountOf(terms.ratePerHour), terms.currency);
   const amount = minus(fetched, work);
   const pays = amount.micros > 0n;
-  const chance = good < 0.995 ? `, good in ${Math.round(100 * good)} of 100` : "";
-  const off = minutes > 0 ? `, less ${minutes} min of taking it off` : "";
+  const likely = good < 0.995 ? said`${why}, good in ${Math.round(100 * good)} of ${100}` : why;
+  const less = minutes > 0 ? said`${likely}, less ${`${minutes} min`} of taking it off` : likely;
   return {
     what: part.ref,
     amount,
     counted: pays,
-    why: `${why}${chance}${off}${pays ? "" : ": it stays on"}`,
+    why: pays ? less : said`${less}: it stays on`,
   };
 }
 

@@ -1,6 +1,8 @@
 /** What a job has taken so far: every minute and every part of its log once. What was undone never happened. */
+
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 import { type Amount, amountOf, labour, NOTHING, plus, rounded } from "./amount.ts";
 import { actionMinutes } from "./minutes.ts";
 import { fittedPrice } from "./prices.ts";
@@ -19,7 +21,8 @@ export interface FittedPart {
 
 /** `Q1, its catalogue name, pulled` */
 export function fittedWords({ part, with: named, used }: FittedPart): string {
-  return `${part}${named === null ? "" : `, ${named}`}${used ? ", pulled" : ""}`;
+  const fitted = named === null ? part : `${part}, ${named}`;
+  return used ? said`${fitted}, pulled` : fitted;
 }
 
 export interface JobSum {

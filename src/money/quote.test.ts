@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { plain } from "../messages/said.ts";
 import { amountOf, amountText, NOTHING } from "./amount.ts";
 import type { JobSum } from "./job-sum.ts";
 import { type Expected, leastPrice, makeQuote } from "./quote.ts";
@@ -67,10 +68,9 @@ describe("a quote", () => {
   });
 
   it("advises no new board in the place of one that runs", () => {
-    expect(quoted({}, { runs: true })).toMatchObject({
-      advised: "repair",
-      reason: expect.stringContaining("The board runs"),
-    });
+    const quote = quoted({}, { runs: true });
+    expect(quote.advised).toBe("repair");
+    expect(plain(quote.reason)).toContain("The board runs");
   });
 
   it("names no price at which a board that cannot be repaired would pay", () => {

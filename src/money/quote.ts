@@ -1,5 +1,7 @@
 /** What the customer is told: repair up to a cap, a new board, or neither; with the reason for each. */
+
 import type { OfferName } from "../bench/event.ts";
+import { said } from "../messages/said.ts";
 import { type Amount, amountOf, larger, minus, plus, rounded, shareOf } from "./amount.ts";
 import { newBoardBilled, workAndParts } from "./bill.ts";
 import type { JobSum } from "./job-sum.ts";
@@ -63,8 +65,13 @@ export function makeQuote(sum: JobSum, expected: Expected, terms: Terms): Quote 
   const fee = paid(terms.feeIfNotRepaired);
   const offers: readonly Offer[] = [
     { offer: "repair", price, cap, why: repairWords(price, usual, terms) },
-    { offer: "replace", price: plus(board, fee), cap: null, why: "a new board, and the diagnosis fee" },
-    { offer: "decline", price: fee, cap: null, why: "the board goes back as it is, for the diagnosis fee" },
+    { offer: "replace", price: plus(board, fee), cap: null, why: said`a new board, and the diagnosis fee` },
+    {
+      offer: "decline",
+      price: fee,
+      cap: null,
+      why: said`the board goes back as it is, for the diagnosis fee`,
+    },
   ];
   return { offers, ...advice(price, board, needed, expected, terms) };
 }
@@ -86,10 +93,10 @@ function whole(amount: Amount, currency: string): Amount {
 }
 
 function repairWords(price: Amount, usual: Amount, terms: Terms): string {
-  if (terms.agreed) return "the price that is agreed";
+  if (terms.agreed) return said`the price that is agreed`;
   return price.micros > usual.micros
-    ? "the least at which the job is expected to pay, what was spent on it included"
-    : "the shop's usual price";
+    ? said`the least at which the job is expected to pay, what was spent on it included`
+    : said`the shop's usual price`;
 }
 
 function advice(
@@ -100,29 +107,29 @@ function advice(
   terms: Terms,
 ): Omit<Quote, "offers"> {
   const other = board.micros > 0n ? "replace" : "decline";
-  if (runs) return { advised: "repair", reason: "The board runs: what it took is spent.", grounds: "runs" };
+  if (runs)
+    return { advised: "repair", reason: said`The board runs: what it took is spent.`, grounds: "runs" };
   if (!goesOn || needed === null)
     return {
       advised: other,
-      reason: whyStop === "" ? "Going on is worth less than stopping." : whyStop,
+      reason: whyStop === "" ? said`Going on is worth less than stopping.` : whyStop,
       grounds: "stop",
     };
   if (terms.agreed && needed > terms.agreedPrice && terms.minimumMargin > 0)
     return {
       advised: other,
-      reason: `At the price agreed the job is not expected to leave the shop's minimum margin of ${terms.minimumMargin} ${terms.currency}.`,
+      reason: said`At the price agreed the job is not expected to leave the shop's minimum margin of ${`${terms.minimumMargin} ${terms.currency}`}.`,
       grounds: "price",
     };
   if (board.micros > 0n && price.micros > shareOf(board, CUSTOMER_LIMIT).micros && !terms.agreed)
     return {
       advised: "replace",
-      reason:
-        "The repair would cost more than half of a new board, and it may fail: most customers take the new one.",
+      reason: said`The repair would cost more than half of a new board, and it may fail: most customers take the new one.`,
       grounds: "over-half",
     };
   return {
     advised: "repair",
-    reason: `Repaired in ${Math.round(100 * repairProbability)} of 100 such jobs.`,
+    reason: said`Repaired in ${Math.round(100 * repairProbability)} of ${100} such jobs.`,
     grounds: "chance",
   };
 }

@@ -1,4 +1,5 @@
 import type { Belief } from "../diagnosis/belief.ts";
+import { said } from "../messages/said.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import { type Draft, dueProposal, outlook, probesOn } from "./cards.ts";
 import { closingStep, outvoted } from "./closing.ts";
@@ -83,7 +84,10 @@ function lookDraft(
     row: [],
     minutes: step.minutes,
     money: 0,
-    why: `It runs. Before it is handed back: ${percent(doubt)} is left that something weak is still in it, and a board that comes back costs more than this look. ${whyFinding(step, { board, timeline, hypotheses, model })}`,
+    why: [
+      said`It runs. Before it is handed back: ${percent(doubt)} is left that something weak is still in it, and a board that comes back costs more than this look.`,
+      whyFinding(step, { board, timeline, hypotheses, model }),
+    ].join(" "),
     expect: expectations(step, hypotheses, board, goodReading(predictor, action)),
     others: [],
     atStake: null,

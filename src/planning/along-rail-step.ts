@@ -1,7 +1,9 @@
 /** Four-wire milliohms at the pins of the parts across a shorted rail, as one row: the lowest reading is at the short. */
+
 import { benchKey, standsWhole } from "../bench/bench-state.ts";
 import { type AtPart, lowestAtShort, lowestFirst } from "../diagnosis/along-rail.ts";
 import { alongRails } from "../diagnosis/rail-readings.ts";
+import { said } from "../messages/said.ts";
 import { ceramicOrChip } from "./ceramic-or-chip.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Action } from "./proposal.ts";
@@ -41,7 +43,7 @@ export function alongRailStep(input: PlanningInput, rail: SuspectedRail): Findin
     row: rest,
     minutes: tool.minutes,
     allMinutes: tool.minutes * open.length,
-    outcomes: [...places.map((part) => `lowest at ${part}`), "high at every part"].map((word) => ({
+    outcomes: [...places.map((part) => said`lowest at ${part}`), said`high at every part`].map((word) => ({
       word,
       low: null,
       high: null,
@@ -49,7 +51,11 @@ export function alongRailStep(input: PlanningInput, rail: SuspectedRail): Findin
     shares: sharesOf(places, rail),
     inHand: null,
     lossMoney: 0,
-    lead: `Milliohms along the ${rail.group.name} rail fall towards its short: take them at the pins of each part, the lowest is the short. ${tool.how}${ceramicOrChip(rail, "place")}`,
+    lead: [
+      said`Milliohms along the ${rail.group.name} rail fall towards its short: take them at the pins of each part, the lowest is the short.`,
+      tool.how,
+      ...ceramicOrChip(rail, "place"),
+    ].join(" "),
   };
 }
 

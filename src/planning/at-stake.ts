@@ -1,5 +1,6 @@
 import type { Board } from "../board/board.ts";
 import { curedWords } from "../board/fault-words.ts";
+import { plain, said } from "../messages/said.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
@@ -42,7 +43,7 @@ export function atStake(
     ...killerRisks(part, together, hypotheses, priors, board),
   ]
     .filter(({ probability }) => probability >= RISK_LEAST)
-    .sort((a, b) => b.probability - a.probability || (a.what < b.what ? -1 : 1))
+    .sort((a, b) => b.probability - a.probability || (plain(a.what) < plain(b.what) ? -1 : 1))
     .slice(0, MOST_RISKS);
   return {
     money,
@@ -53,7 +54,7 @@ export function atStake(
     })),
     priceNote: model.terms.agreed
       ? null
-      : `no price is agreed yet: counted with the shop's usual ${model.terms.agreedPrice} ${model.terms.currency}`,
+      : said`no price is agreed yet: counted with the shop's usual ${`${model.terms.agreedPrice} ${model.terms.currency}`}`,
   };
 }
 
@@ -75,15 +76,17 @@ function unobtainableRisks(hypotheses: Hypotheses, model: RepairModel): Risk[] {
   return model.cures
     .filter(({ possible }) => !possible)
     .map(({ name }) =>
-      riskOf(`${name} is dead and cannot be bought: everything fitted before is wasted`, hypotheses, (h) =>
-        hypotheses.list[h].dead.includes(name),
+      riskOf(
+        said`${name} is dead and cannot be bought: everything fitted before is wasted`,
+        hypotheses,
+        (h) => hypotheses.list[h].dead.includes(name),
       ),
     );
 }
 
 function goodPartRisk(part: string, hypotheses: Hypotheses): Risk {
   return riskOf(
-    `${part} is good and something else is the fault`,
+    said`${part} is good and something else is the fault`,
     hypotheses,
     (h) => !hypotheses.list[h].dead.includes(part),
   );
@@ -105,8 +108,8 @@ function killerRisks(
   return [...killers].map((killer) =>
     riskOf(
       killer.includes("~")
-        ? `there is ${curedWords(killer, board)} too, which would take the new ${part} with it`
-        : `${killer} is faulty too and would take the new ${part} with it`,
+        ? said`there is ${curedWords(killer, board)} too, which would take the new ${part} with it`
+        : said`${killer} is faulty too and would take the new ${part} with it`,
       hypotheses,
       (h) => hypotheses.list[h].dead.includes(killer),
     ),

@@ -1,4 +1,5 @@
 import { isPlugged } from "../bench/place.ts";
+import { said } from "../messages/said.ts";
 import { benchMinutes } from "../money/minutes.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { coldRecheck, recheckOf } from "./cold-recheck.ts";
@@ -20,16 +21,21 @@ export function beforePower(input: PlanningInput, dead: ReadonlyMap<string, numb
     if (!off.has(ref) && !isMotor(input, ref))
       return due(
         { do: "refit", place },
-        `${isPlugged(board, place) ? "Contact" : "Pin"} ${place.slice(ref.length + 1)} of ${ref} goes back ${isPlugged(board, place) ? "on" : "on its pad"} before anything is powered.`,
+        isPlugged(board, place)
+          ? said`Contact ${place.slice(ref.length + 1)} of ${ref} goes back on before anything is powered.`
+          : said`Pin ${place.slice(ref.length + 1)} of ${ref} goes back on its pad before anything is powered.`,
       );
   }
   for (const ref of [...off].sort()) {
     if (absent.has(ref) || !board.parts.has(ref) || isMotor(input, ref)) continue;
     if ((dead.get(ref) ?? 0) < 0.5)
-      return due({ do: "restore", part: ref }, `${ref} reads good and goes back before anything is powered.`);
+      return due(
+        { do: "restore", part: ref },
+        said`${ref} reads good and goes back before anything is powered.`,
+      );
     return due(
       { do: "replace", part: ref },
-      `${ref} is off the board and not to be trusted: a new one goes in.`,
+      said`${ref} is off the board and not to be trusted: a new one goes in.`,
     );
   }
   const { row, why } = coldRecheck(input);
@@ -75,7 +81,7 @@ export function resolderedUnread(input: PlanningInput, ref: string): DueStep | n
     : {
         action: first,
         row: rest,
-        why: `The joints of ${ref} are new: read it again before it is replaced after all.`,
+        why: said`The joints of ${ref} are new: read it again before it is replaced after all.`,
         expect: [],
       };
 }

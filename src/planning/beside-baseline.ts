@@ -9,6 +9,7 @@ import { lastPowerUp } from "../bench/injection.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { READING_MODEL } from "../diagnosis/reading-model.ts";
+import { said } from "../messages/said.ts";
 import type { ColdCheck, Predictor } from "../meter/prediction.ts";
 import { placeOf } from "./candidate-checks.ts";
 import type { DueStep } from "./make-safe.ts";
@@ -138,30 +139,29 @@ function onGoodBoard(check: ColdCheck, [low, high]: Stretch, predictor: Predicto
   return low <= good.centre + slack && high >= good.centre - slack;
 }
 
-const SAID: Readonly<Record<Beside, string | null>> = {
+const AMISS: Readonly<Record<Beside, string | null>> = {
   "as before": null,
   "as the board has it": null,
-  lower:
-    "lower than before it went in and than the board explains: something lies across it, or it took harm",
-  higher:
-    "higher than before it went in, which nothing across it can do: a joint is poor, or it is another part",
-  short: "a short where there was none before it went in: a bridge of solder, or it died in fitting",
+  lower: said`lower than before it went in and than the board explains: something lies across it, or it took harm`,
+  higher: said`higher than before it went in, which nothing across it can do: a joint is poor, or it is another part`,
+  short: said`a short where there was none before it went in: a bridge of solder, or it died in fitting`,
 };
 
 /** What is amiss with a reading that the part did not have before and the board does not explain; null where nothing is. */
 export function amissWords({ says }: BesideBaseline): string | null {
-  return says === null ? null : SAID[says];
+  return says === null ? null : AMISS[says];
 }
 
 /** The first such reading is taken once more before power; null where there is none, or each was taken twice. */
 export function baselineAgain(input: PlanningInput, predictor: Predictor): DueStep | null {
-  const amiss = besideBaseline(input, predictor).find((one) => amissWords(one) !== null && one.times === 1);
-  if (amiss === undefined) return null;
-  const { part, check } = amiss;
+  const again = besideBaseline(input, predictor).find((one) => amissWords(one) !== null && one.times === 1);
+  const amiss = again === undefined ? null : amissWords(again);
+  if (again === undefined || amiss === null) return null;
+  const { part, check } = again;
   return {
     action: { do: "measure", ...check },
     row: [],
-    why: `${part} reads ${amissWords(amiss)}. Take this one again before power, on clean metal.`,
+    why: said`${part} reads ${amiss}. Take this one again before power, on clean metal.`,
     expect: [],
   };
 }

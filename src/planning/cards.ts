@@ -1,3 +1,4 @@
+import { said } from "../messages/said.ts";
 import { fittedPrice } from "../money/prices.ts";
 import { minutesOf } from "./action-minutes.ts";
 import type { DueStep } from "./make-safe.ts";
@@ -35,7 +36,7 @@ export function dueProposal(
 
 export function probesOn(action: Action, inHand: string | null): Proposal["probesOn"] {
   if (action.do !== "measure") return null;
-  return inHand === null ? "ON THE BOARD" : "ON THE PART IN YOUR HAND";
+  return inHand === null ? said`ON THE BOARD` : said`ON THE PART IN YOUR HAND`;
 }
 
 /** What the job is worth from here and how often it ends repaired. */

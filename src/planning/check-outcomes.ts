@@ -1,5 +1,6 @@
 import type { Fault } from "../board/fault.ts";
 import type { LiveReading } from "../live/live-reading.ts";
+import { said } from "../messages/said.ts";
 import type { ColdCheck, MeterReading, Predictor } from "../meter/prediction.ts";
 import { METER_SPREAD } from "../meter/spread.ts";
 import type { Hypotheses } from "./hypotheses.ts";
@@ -7,12 +8,18 @@ import { PLANNING_RATES } from "./planning-rates.ts";
 
 /** One thing that may come out of a step. */
 export interface Outcome {
-  /** what the meter or the eye shows where that is no number (`OL`, `beep`, a finding) */
+  /** what the meter or the eye shows where that is no number: as the log spells it (`OL`, `beep`, `lamp-dark`), else said */
   readonly word: string | null;
   /** 5-95 % band of what the meter shows; null with a word */
   readonly low: number | null;
   readonly high: number | null;
+  /** what meters that are clipped on then show, where the word is a sight under power and it stays on */
+  readonly then?: string;
 }
+
+/** Of a reading that no model foretells. */
+export const ANYTHING = said`anything`;
+export const ANYTHING_ELSE = said`anything else`;
 
 /** A step seen as a partition of the hypotheses: `classOf[h]` is the outcome hypothesis h leads to. */
 export interface Partition {
@@ -176,7 +183,7 @@ function apart(a: Shown, b: Shown): boolean {
 /** What a meter left on a live board would show, hypothesis by hypothesis; where the model cannot say it may be anything. */
 export function voltsPartition(readings: readonly (LiveReading | null)[]): Partition {
   const shown = readings.map((reading, hypothesis): Shown => {
-    if (reading === null) return { hypothesis, word: "anything", value: 0, spread: 0 };
+    if (reading === null) return { hypothesis, word: ANYTHING, value: 0, spread: 0 };
     const { value, spread } = reading;
     const floor = PLANNING_RATES.floorVolts + PLANNING_RATES.floorShare * Math.abs(value);
     return { hypothesis, word: null, value: Math.abs(value), spread: Math.hypot(spread, floor) };
@@ -189,7 +196,7 @@ export function ampsPartition(
   readings: readonly ({ readonly value: number; readonly spread: number } | null)[],
 ): Partition {
   const shown = readings.map((reading, hypothesis): Shown => {
-    if (reading === null) return { hypothesis, word: "anything", value: 0, spread: 0 };
+    if (reading === null) return { hypothesis, word: ANYTHING, value: 0, spread: 0 };
     const spread = Math.hypot(reading.spread, PLANNING_RATES.floorAmps);
     return { hypothesis, word: null, value: reading.value, spread };
   });
@@ -208,7 +215,7 @@ export function bitsOf(partition: Partition, { list }: Hypotheses): number {
 }
 
 export function shownAs({ word, low, high }: Outcome): string {
-  if (word !== null || low === null || high === null) return word ?? "anything else";
+  if (word !== null || low === null || high === null) return word ?? ANYTHING_ELSE;
   return `${Number(low.toPrecision(2))}-${Number(high.toPrecision(2))}`;
 }
 

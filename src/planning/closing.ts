@@ -1,5 +1,6 @@
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 import { percent } from "./faults-in-words.ts";
 import { heldUnderLoad, lastLoadRun } from "./load-test.ts";
 import type { DueStep } from "./make-safe.ts";
@@ -14,7 +15,7 @@ const CURES: ReadonlySet<string> = new Set(["replace", "clean", "resolder"]);
 export function staysClosed(timeline: Timeline): DueStep | null {
   const closed = timeline.entries.findLast(({ event }) => event.do === "close");
   return timeline.closed && closed?.event.do === "close"
-    ? close(closed.event.verdict, "This job is closed.")
+    ? close(closed.event.verdict, said`This job is closed.`)
     : null;
 }
 
@@ -39,19 +40,21 @@ export function outvoted(timeline: Timeline): boolean {
  * @param doubt - chance that something weak is left in it
  */
 export function closingStep(timeline: Timeline, doubt: number): DueStep {
-  const left = `What is left unproven: ${percent(doubt)} that something weak is still in it.`;
+  const left = percent(doubt);
   const held = heldUnderLoad(timeline);
   const cured = timeline.entries.some(({ event }) => CURES.has(event.do));
   return cured
     ? close(
         "repaired",
         held
-          ? `It ran after the repair, under load as well, and nothing has been changed since. Write it up and hand it back. ${left}`
-          : `It ran after the repair and nothing has been changed since. Load it until it is warm through (20 to 30 minutes), then write it up and hand it back. ${left}`,
+          ? said`It ran after the repair, under load as well, and nothing has been changed since. Write it up and hand it back. What is left unproven: ${left} that something weak is still in it.`
+          : said`It ran after the repair and nothing has been changed since. Load it until it is warm through (20 to 30 minutes), then write it up and hand it back. What is left unproven: ${left} that something weak is still in it.`,
       )
     : close(
         "no-fault",
-        `It ran as it came${held ? ", under load as well" : ""}, with nothing replaced: no fault found on this board; look at what it is connected to. ${left}`,
+        held
+          ? said`It ran as it came, under load as well, with nothing replaced: no fault found on this board; look at what it is connected to. What is left unproven: ${left} that something weak is still in it.`
+          : said`It ran as it came, with nothing replaced: no fault found on this board; look at what it is connected to. What is left unproven: ${left} that something weak is still in it.`,
       );
 }
 

@@ -11,10 +11,11 @@ import { isColdMode } from "../bench/words.ts";
 import type { Board, Part } from "../board/board.ts";
 import { faultSites } from "../board/fault-sites.ts";
 import { deriveRoles } from "../board/roles.ts";
+import { said } from "../messages/said.ts";
 import type { ColdCheck } from "../meter/prediction.ts";
 import { checkOnBoard } from "./beside-baseline.ts";
 import { placeOf } from "./candidate-checks.ts";
-import { andList } from "./faults-in-words.ts";
+import { andList, semicolonList } from "./faults-in-words.ts";
 import { junctionPins } from "./junction-pins.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Action } from "./proposal.ts";
@@ -54,15 +55,22 @@ export function coldRecheck(input: PlanningInput): Recheck {
     parts.length === 0
       ? []
       : [
-          `across ${andList(parts)}, because what was fitted or soldered may be bad, in wrong, or bridged`,
+          said`across ${andList(parts)}, because what was fitted or soldered may be bad, in wrong, or bridged`,
           ...(parts.some((part) => baselineOf(timeline.entries, part).length > 0)
-            ? ["held against what was read before it went in"]
+            ? [said`held against what was read before it went in`]
             : []),
         ];
-  const railWords = rails.map(({ name, at }) => `${name} both ways, because ${andList(at)} hangs on it`);
+  const railWords = rails.map(({ name, at }) =>
+    name === null
+      ? said`the bus both ways, because ${andList(at)} hangs on it`
+      : said`the ${name} rail both ways, because ${andList(at)} hangs on it`,
+  );
   return {
     row,
-    why: `Cold re-check before power: ${[...acrossWords, ...railWords].join("; ")}. A second short behind the first is common.${heatsinkWords(board, timeline.entries, work)}`,
+    why: [
+      said`Cold re-check before power: ${semicolonList([...acrossWords, ...railWords])}. A second short behind the first is common.`,
+      ...heatsinkWords(board, timeline.entries, work),
+    ].join(" "),
   };
 }
 
@@ -159,12 +167,12 @@ function keysOf(action: Action): readonly string[] {
 /** Work by which a joint on a rail is made anew, or another part comes to it; a pin put back is read across its part alone. */
 const AT_RAIL: ReadonlySet<JobEvent["do"]> = new Set(["replace", "restore", "resolder"]);
 
-/** Bus and rails that a part worked on hangs on, with the directions not read since, and those parts. */
+/** Bus (without a name) and rails that a part worked on hangs on, with the directions not read since, and those parts. */
 function railsAtWork({ board, timeline }: PlanningInput, work: Work) {
   const { bus, rails } = deriveRoles(board);
   const all = [
-    ...(bus === null ? [] : [{ name: "the bus", net: bus.plus, back: bus.minus }]),
-    ...rails.map(({ name, net, back }) => ({ name: `the ${name} rail`, net, back })),
+    ...(bus === null ? [] : [{ name: null, net: bus.plus, back: bus.minus }]),
+    ...rails.map(({ name, net, back }) => ({ name, net, back })),
   ];
   return all.flatMap(({ name, net, back }) => {
     const at = [...work].filter(
@@ -197,13 +205,15 @@ const ON_HEATSINK: ReadonlySet<string> = new Set([
 ]);
 
 /** A board file knows no heatsink: that its parts are insulated from it is for the hand to check, and said here. */
-function heatsinkWords(board: Board, entries: readonly TimelineEntry[], work: Work): string {
+function heatsinkWords(board: Board, entries: readonly TimelineEntry[], work: Work): readonly string[] {
   const fitted = [...work].flatMap(([ref, at]) => {
     const { do: what } = entries[at].event;
     const onSink = ON_HEATSINK.has(board.parts.get(ref)?.kind ?? "");
     return (what === "replace" || what === "restore") && onSink ? [ref] : [];
   });
   return fitted.length === 0
-    ? ""
-    : ` Screwed down: each lead of ${andList(fitted)} to the heatsink in the highest ohms range, OL; less is a missing pad, a burr or a bridge of paste.`;
+    ? []
+    : [
+        said`Screwed down: each lead of ${andList(fitted)} to the heatsink in the highest ohms range, OL; less is a missing pad, a burr or a bridge of paste.`,
+      ];
 }

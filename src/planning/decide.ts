@@ -2,6 +2,7 @@ import type { PowerEvent } from "../bench/event.ts";
 import { isInjection } from "../bench/injection.ts";
 import { curedWords } from "../board/fault-words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
+import { said } from "../messages/said.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import { minutesOf } from "./action-minutes.ts";
@@ -145,7 +146,10 @@ function findingProposal(
     row: full.row,
     minutes: full.minutes,
     money: 0,
-    why: `${repeatWords(given.input.timeline, full.action, given.belief.unexplained)}${whyFinding(full, whyInput(given))}`,
+    why: [
+      ...repeatWords(given.input.timeline, full.action, given.belief.unexplained),
+      whyFinding(full, whyInput(given)),
+    ].join(" "),
     expect: expectations(
       firstOf(full, found),
       hypotheses,
@@ -230,7 +234,7 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
       given,
       again,
       weighed,
-      `${first.name} is new and reads as if it were bad (${percent(dead.get(first.name) ?? 0)}). Measure it by itself before another is fitted: either it came bad, or the board is not as drawn.`,
+      said`${first.name} is new and reads as if it were bad (${percent(dead.get(first.name) ?? 0)}). Measure it by itself before another is fitted: either it came bad, or the board is not as drawn.`,
     );
   const solder = resolderFirst(input, first.name, hypotheses, { ...first, perMinute: model.perMinute });
   if (solder !== null) return resolderProposal(given, solder, first.name, weighed);
@@ -252,8 +256,11 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
     money: first.paid,
     why:
       action.do === "clean"
-        ? `There may be ${curedWords(first.name, board)} (${percent(dead.get(first.name) ?? 0)}): clean and dry the place before anything else there is judged.`
-        : whyReplace(names, dead, step.success, { board, hypotheses }) + whereFrom(names, model.terms),
+        ? said`There may be ${curedWords(first.name, board)} (${percent(dead.get(first.name) ?? 0)}): clean and dry the place before anything else there is judged.`
+        : [
+            whyReplace(names, dead, step.success, { board, hypotheses }),
+            ...whereFrom(names, model.terms),
+          ].join(" "),
     expect: [],
     others: others(given, action, weighed, []),
     atStake: stakes,
@@ -270,7 +277,7 @@ function resolderProposal(given: Case, action: Action, part: string, weighed: re
     row: [],
     minutes: minutesOf(input.board, input.timeline.now, action),
     money: 0,
-    why: `The readings say that ${part} is open (${percent(dead.get(part) ?? 0)}). A cracked joint reads the same, and solder costs no part: make its joints anew, then read it again.`,
+    why: said`The readings say that ${part} is open (${percent(dead.get(part) ?? 0)}). A cracked joint reads the same, and solder costs no part: make its joints anew, then read it again.`,
     expect: [],
     others: others(given, action, weighed, []),
     atStake: null,
@@ -297,7 +304,7 @@ function stopProposal(given: Case, weighed: readonly WeighedStep[]): Draft {
         given,
         missing,
         weighed,
-        `${missing.part} (${percent(dead.get(missing.part) ?? 0)}) would condemn the board, since it cannot be bought: it is measured by itself before the board is written off.`,
+        said`${missing.part} (${percent(dead.get(missing.part) ?? 0)}) would condemn the board, since it cannot be bought: it is measured by itself before the board is written off.`,
       );
   }
   const action: Action = { do: "close", verdict: share >= 0.5 ? "not-repairable" : "not-economic" };
@@ -328,8 +335,8 @@ function unexplainedProposal(given: Case, weighed: readonly WeighedStep[]): Draf
     money: 0,
     why:
       again === null
-        ? "No fault that the program knows explains these readings, taken again where they could be: the board may not be as drawn. It stops here; who goes on, goes by hand."
-        : "No fault that the program knows explains these readings together. Take this one again, with both probes on clean metal, before anything is concluded.",
+        ? said`No fault that the program knows explains these readings, taken again where they could be: the board may not be as drawn. It stops here; who goes on, goes by hand.`
+        : said`No fault that the program knows explains these readings together. Take this one again, with both probes on clean metal, before anything is concluded.`,
     expect: [],
     others: others(given, action, weighed, []),
     atStake: null,
@@ -385,7 +392,7 @@ function others(
       add(
         action,
         cure.paid,
-        `The best repair from here: ${curedWords(cure.name, input.board)}, ${percent(plan[0].success)} that it is enough.`,
+        said`The best repair from here: ${curedWords(cure.name, input.board)}, ${percent(plan[0].success)} that it is enough.`,
       );
   }
   for (const { step } of weighed) {

@@ -5,6 +5,7 @@ import { netOfPlace } from "../bench/place.ts";
 import type { Board } from "../board/board.ts";
 import { bleedSeconds } from "../board/stored-charge.ts";
 import type { StoreOfCharge } from "../board/stores-of-charge.ts";
+import { said } from "../messages/said.ts";
 import { faradsBetween } from "../safety/capacitance-between.ts";
 import { EMPTY_BELOW_VOLTS, type StoreState } from "../safety/discharge.ts";
 import { dischargeResistor } from "../safety/discharge-resistor.ts";
@@ -23,14 +24,14 @@ export function voltsAt({ part, pins }: StoreOfCharge): Action {
 
 /** What a voltage reading at a store of charge may show; how often is from memory. */
 export const EMPTY_OR_NOT: readonly Expectation[] = [
-  { if: "below 10 V", low: -10, high: 10, unit: "V", probability: 0.9, means: "empty: go on" },
+  { if: said`below 10 V`, low: -10, high: 10, unit: "V", probability: 0.9, means: said`empty: go on` },
   {
-    if: "10 V or more",
+    if: said`10 V or more`,
     low: 10,
     high: null,
     unit: "V",
     probability: 0.1,
-    means: "still charged: discharge it through a resistor, then measure again",
+    means: said`still charged: discharge it through a resistor, then measure again`,
   },
 ];
 
@@ -56,7 +57,7 @@ export function dischargeStep(input: PlanningInput, charged: readonly StoreState
     return {
       action: voltsAt(stale[0].store),
       row: stale.slice(1).map(({ store }) => voltsAt(store)),
-      why: `The resistor may have emptied ${andList(stale.map(({ store }) => store.part))} as well: read again at each one's own pins.`,
+      why: said`The resistor may have emptied ${andList(stale.map(({ store }) => store.part))} as well: read again at each one's own pins.`,
       expect: EMPTY_OR_NOT,
     };
   const [spare] = clips;
@@ -64,7 +65,7 @@ export function dischargeStep(input: PlanningInput, charged: readonly StoreState
     return {
       action: { do: "unclip", at: spare.at, ohms: spare.ohms },
       row: [],
-      why: `It has done its work there; ${worst.store.part} still holds ${voltsOf(worst).toFixed(0)} V and is next.`,
+      why: said`It has done its work there; ${worst.store.part} still holds ${`${voltsOf(worst).toFixed(0)} V`} and is next.`,
       expect: [],
     };
   return clipStep(input, worst);
@@ -81,14 +82,29 @@ function readAgain(
   const volts = Math.max(...[first, ...others].map(voltsOf));
   const seconds = volts > EMPTY_BELOW_VOLTS ? bleedSeconds(volts, EMPTY_BELOW_VOLTS, clip.ohms, farads) : 0;
   const clippedAt = timeline.entries.findLast(({ event }) => event.do === "clip")?.logIndex ?? -1;
-  const stubborn = (first.readAt ?? -1) > clippedAt;
   const parts = [first, ...others].map(({ store }) => store.part);
   return {
     action: voltsAt(first.store),
     row: others.map(({ store }) => voltsAt(store)),
-    why: `The resistor needs about ${Math.ceil(seconds)} s to bring ${andList(parts)} below 10 V. Leave it on and read again at the pins of ${others.length > 0 ? "each" : parts[0]}.${stubborn ? " If it does not fall, something still feeds it: is the plug out, does a motor or fan turn, do the clips bite?" : ""}`,
+    why: whyReadAgain(seconds, parts, (first.readAt ?? -1) > clippedAt),
     expect: EMPTY_OR_NOT,
   };
+}
+
+/** @param stubborn - it was read with the resistor on, and had not fallen */
+function whyReadAgain(seconds: number, parts: readonly string[], stubborn: boolean): string {
+  const takes = `${Math.ceil(seconds)} s`;
+  const [only = ""] = parts;
+  const sentences = [
+    parts.length > 1
+      ? said`The resistor needs about ${takes} to bring ${andList(parts)} below 10 V. Leave it on and read again at the pins of each.`
+      : said`The resistor needs about ${takes} to bring ${only} below 10 V. Leave it on and read again at the pins of ${only}.`,
+  ];
+  if (stubborn)
+    sentences.push(
+      said`If it does not fall, something still feeds it: is the plug out, does a motor or fan turn, do the clips bite?`,
+    );
+  return sentences.join(" ");
 }
 
 function clipStep({ board, timeline, equipment }: PlanningInput, state: StoreState): Step {
@@ -96,31 +112,58 @@ function clipStep({ board, timeline, equipment }: PlanningInput, state: StoreSta
   const volts = voltsOf(state);
   const at = pinsOf(store);
   const found = dischargeResistor(faradsBetween(board, timeline.now, at), volts, equipment);
-  const holds = state.volts === null ? "reads over the meter's range" : `holds ${volts.toFixed(0)} V`;
-  const peak = found.peakWatts < 1 ? "" : `, ${found.peakWatts.toFixed(0)} W at first`;
   return {
     action: { do: "clip", at, ohms: found.ohms },
     row: [],
-    why: `${store.part} ${holds} (${joulesWords(found.joules)}). Clip ${amount(found.ohms, "ohm")}, ${found.watts} W${found.own ? "" : " or more, wire-wound"}, across its own pins: about ${Math.ceil(found.seconds)} s to fall below 10 V${peak}.${found.own ? "" : lampWords(equipment, volts)} Then measure again.${backWords(volts, store)}`,
+    why: [
+      state.volts === null
+        ? said`${store.part} reads over the meter's range (${joulesWords(found.joules)}).`
+        : said`${store.part} holds ${`${volts.toFixed(0)} V`} (${joulesWords(found.joules)}).`,
+      clipSentence(found),
+      ...(found.own ? [] : lampWords(equipment, volts)),
+      said`Then measure again.`,
+      ...backWords(volts, store),
+    ].join(" "),
     expect: [],
   };
 }
 
-function backWords(volts: number, { kind }: StoreOfCharge): string {
+function clipSentence({
+  ohms,
+  watts,
+  own,
+  seconds,
+  peakWatts,
+}: ReturnType<typeof dischargeResistor>): string {
+  const [is, bears, falls] = [amount(ohms, "ohm"), `${watts} W`, `${Math.ceil(seconds)} s`];
+  const peak = peakWatts < 1 ? null : `${peakWatts.toFixed(0)} W`;
+  if (own)
+    return peak === null
+      ? said`Clip ${is}, ${bears}, across its own pins: about ${falls} to fall below 10 V.`
+      : said`Clip ${is}, ${bears}, across its own pins: about ${falls} to fall below 10 V, ${peak} at first.`;
+  return peak === null
+    ? said`Clip ${is}, ${bears} or more, wire-wound, across its own pins: about ${falls} to fall below 10 V.`
+    : said`Clip ${is}, ${bears} or more, wire-wound, across its own pins: about ${falls} to fall below 10 V, ${peak} at first.`;
+}
+
+function backWords(volts: number, { kind }: StoreOfCharge): readonly string[] {
   const back = recoveredVolts(volts, kind);
   return back === 0
-    ? ""
-    : ` By itself it may come back to ${back.toFixed(0)} V over hours: read it again after any pause.`;
+    ? []
+    : [
+        said`By itself it may come back to ${`${back.toFixed(0)} V`} over hours: read it again after any pause.`,
+      ];
 }
 
 /** A filament lamp does it too, if it bears the volts (two in series above the mains' peak): one repairer's tool, from memory. */
 const LAMP_VOLTS = 325;
 
-function lampWords(equipment: readonly string[], volts: number): string {
+function lampWords(equipment: readonly string[], volts: number): readonly string[] {
   const largest = lampsOf(equipment).at(-1);
-  if (largest === undefined) return "";
-  const lamps = volts > LAMP_VOLTS ? "two such lamps in series do" : `the ${largest} W lamp across it does`;
-  return ` Without one ${lamps} it in a flash; a dark lamp is no proof.`;
+  if (largest === undefined) return [];
+  return volts > LAMP_VOLTS
+    ? [said`Without one two such lamps in series do it in a flash; a dark lamp is no proof.`]
+    : [said`Without one the ${`${largest} W`} lamp across it does it in a flash; a dark lamp is no proof.`];
 }
 
 function pinsOf({ part, pins }: StoreOfCharge): readonly [Place, Place] {
@@ -128,7 +171,7 @@ function pinsOf({ part, pins }: StoreOfCharge): readonly [Place, Place] {
 }
 
 function joulesWords(joules: number): string {
-  if (joules < 0.1) return "under 0.1 J";
+  if (joules < 0.1) return said`under 0.1 J`;
   return `${joules.toFixed(joules < 1 ? 1 : 0)} J`;
 }
 

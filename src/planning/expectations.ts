@@ -1,8 +1,10 @@
 import type { Board } from "../board/board.ts";
+import { shownWord } from "../diagnosis/shown-words.ts";
+import { said } from "../messages/said.ts";
 import type { MeterReading } from "../meter/prediction.ts";
-import type { Outcome } from "./check-outcomes.ts";
-import { faultChances } from "./fault-chances.ts";
-import { andList, brief, inOneBreath, orList, percent } from "./faults-in-words.ts";
+import { ANYTHING_ELSE, type Outcome } from "./check-outcomes.ts";
+import { byChance, faultChances, type NamedFault } from "./fault-chances.ts";
+import { andList, brief, commaList, inOneBreath, orList, percent, semicolonList } from "./faults-in-words.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { sightMeans } from "./power-sights.ts";
 import type { Expectation } from "./proposal.ts";
@@ -45,7 +47,8 @@ export function expectations(
         high: outcome.high,
         unit,
         probability: probabilities[o],
-        means: action.do === "power" ? sightMeans(action, outcome.word, means) : means,
+        means:
+          (action.do === "power" ? sightMeans(action, outcome.word, means) : means) ?? said`tells little`,
       };
     })
     .filter(({ probability }) => probability >= 0.0005)
@@ -67,9 +70,11 @@ function unitOf({ action }: FindingStep): string {
   return action.mode === "temperature" ? "" : "V";
 }
 
-function ifWords({ word, low, high }: Outcome, unit: string): string {
-  if (word !== null || low === null || high === null) return word ?? "anything else";
-  return `${amount(low, unit)} to ${amount(high, unit)}`;
+/** A sight under power stands there as the log spells it, with what the meters then show behind `, then`. */
+function ifWords({ word, low, high, then }: Outcome, unit: string): string {
+  if (then !== undefined) return `${word}, then ${then}`;
+  if (word !== null) return shownWord(word);
+  return low === null || high === null ? ANYTHING_ELSE : said`${amount(low, unit)} to ${amount(high, unit)}`;
 }
 
 /** A quantity as the meter would show it. */
@@ -94,51 +99,50 @@ export function amount(value: number, unit: string): string {
   return `${Number((value / scale).toPrecision(3))} ${prefix}${unit}`;
 }
 
+/** Null where it tells little. */
 function meaning(
-  before: ReadonlyMap<string, number>,
-  after: ReadonlyMap<string, number>,
+  before: ReadonlyMap<NamedFault, number>,
+  after: ReadonlyMap<NamedFault, number>,
   good: boolean,
-): string {
-  const surest = (a: readonly [string, number], b: readonly [string, number]) =>
-    b[1] - a[1] || (a[0] < b[0] ? -1 : 1);
+): string | null {
   const accused = [...after]
-    .filter(([words, p]) => p >= NAMED_LEAST && p >= ACCUSED_FACTOR * (before.get(words) ?? 0))
-    .sort(surest)
+    .filter(([fault, p]) => p >= NAMED_LEAST && p >= ACCUSED_FACTOR * (before.get(fault) ?? 0))
+    .sort(byChance)
     .slice(0, MOST_NAMED);
   const less = [...before]
-    .filter(([words, p]) => p >= CLEARED_LEAST && (after.get(words) ?? 0) <= CLEARED_FACTOR * p)
-    .sort(surest);
-  const named = less.map(([words]) => words);
+    .filter(([fault, p]) => p >= CLEARED_LEAST && (after.get(fault) ?? 0) <= CLEARED_FACTOR * p)
+    .sort(byChance);
+  const named = less.map(([fault]) => fault);
   if (accused.length > 0) {
     // Another fault may hide behind the one that shows: it is not cleared, only not needed to explain this.
     const instead = brief(named.slice(0, MOST_NAMED));
     return instead.length === 0
       ? accusation(accused)
-      : `${accusation(accused)}, rather than ${orList(instead)}`;
+      : said`${accusation(accused)}, rather than ${orList(instead)}`;
   }
-  const left = (words: string) => after.get(words) ?? 0;
-  const cleared = brief(named.filter((words) => left(words) <= CLEARED_BELOW).slice(0, MOST_NAMED), "and");
-  const doubted = brief(named.filter((words) => left(words) > CLEARED_BELOW).slice(0, MOST_NAMED), "and");
-  const sentences = good ? ["as on a good board"] : [];
-  if (cleared.length > 0) sentences.push(`clears ${andList(cleared)}`);
-  if (doubted.length > 0) sentences.push(`less likely: ${andList(doubted)}`);
-  return sentences.length > 0 ? sentences.join("; ") : "tells little";
+  const left = (fault: NamedFault) => after.get(fault) ?? 0;
+  const cleared = brief(named.filter((fault) => left(fault) <= CLEARED_BELOW).slice(0, MOST_NAMED), andList);
+  const doubted = brief(named.filter((fault) => left(fault) > CLEARED_BELOW).slice(0, MOST_NAMED), andList);
+  const told = good ? [said`as on a good board`] : [];
+  if (cleared.length > 0) told.push(said`clears ${andList(cleared)}`);
+  if (doubted.length > 0) told.push(said`less likely: ${andList(doubted)}`);
+  return told.length > 0 ? semicolonList(told) : null;
 }
 
 /** Faults that shut each other out are joined by `or`; where they add up to more than one, several of them are there at once. */
-function accusation(accused: readonly (readonly [string, number])[]): string {
+function accusation(accused: readonly (readonly [NamedFault, number])[]): string {
   const together = accused.reduce((sum, [, p]) => sum + p, 0) > TOGETHER;
-  const byChance = new Map<string, string[]>();
-  for (const [words, p] of accused) {
+  const alike = new Map<string, NamedFault[]>();
+  for (const [fault, p] of accused) {
     const chance = percent(p);
-    byChance.set(chance, [...(byChance.get(chance) ?? []), words]);
+    alike.set(chance, [...(alike.get(chance) ?? []), fault]);
   }
-  const named = [...byChance].flatMap(([chance, faults]) =>
+  const named = [...alike].flatMap(([chance, faults]) => {
     // `a, b or c` in one breath says that one of them holds
-    (together ? faults : inOneBreath(faults)).map(
-      (words) =>
-        `${words} (${chance}${together || inOneBreath(faults).length === faults.length ? "" : " each"})`,
-    ),
-  );
-  return together ? named.join(", ") : orList(named);
+    const words = together ? faults.map((fault) => fault.words) : inOneBreath(faults);
+    return words.map((one) =>
+      words.length === faults.length ? said`${one} (${chance})` : said`${one} (${chance} each)`,
+    );
+  });
+  return together ? commaList(named) : orList(named);
 }

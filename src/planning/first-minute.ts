@@ -8,7 +8,9 @@ import { poweredNow } from "../bench/last-power.ts";
 import type { Board } from "../board/board.ts";
 import { deriveRoles } from "../board/roles.ts";
 import type { LiveCheck, LiveReading } from "../live/live-reading.ts";
+import { said } from "../messages/said.ts";
 import { expectations } from "./expectations.ts";
+import { commaList } from "./faults-in-words.ts";
 import type { FirstMinute, WatchRow } from "./first-minute-shape.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { boardUnder, goodLiveReading, livePartition } from "./live-partition.ts";
@@ -53,7 +55,7 @@ export function firstMinute(
   const { bus, rails } = deriveRoles(board);
   const fedRail = power.feed === "bench" && typeof power.at === "object" ? power.at[0] : null;
   const places: readonly { readonly what: string; readonly at: readonly [Place, Place] }[] = [
-    ...(bus === null ? [] : [{ what: "bus", at: [bus.plus, bus.minus] as const }]),
+    ...(bus === null ? [] : [{ what: said`bus`, at: [bus.plus, bus.minus] as const }]),
     ...rails.map(({ name, net, back }) => ({ what: name, at: [net, back] as const })),
   ];
   const rows = places.flatMap(({ what, at }) => voltsRow(input, hypotheses, power, what, at));
@@ -94,26 +96,27 @@ function holds(low: number | null, high: number | null, { value }: LiveReading):
 function bandWords({ value, spread }: LiveReading): string {
   const digits = Math.abs(value) < 60 ? 2 : 0;
   const [low, high] = [value - BAND * spread, value + BAND * spread].map((one) => one.toFixed(digits));
-  return low === high ? `${low} V` : `${low} to ${high} V`;
+  return low === high ? `${low} V` : said`${low ?? ""} to ${`${high} V`}`;
 }
 
+const FLASH_THEN_DARK = said`a flash, then dark`;
 const LAMP_WORDS: Readonly<Partial<Record<Observed, string>>> = {
-  "lamp-dark": "a flash, then dark",
-  "lamp-dim": "a flash, then dim",
-  "lamp-pulsing": "slow pulsing: the lamp is too small for this board",
-  "lamp-bright": "bright",
+  "lamp-dark": FLASH_THEN_DARK,
+  "lamp-dim": said`a flash, then dim`,
+  "lamp-pulsing": said`slow pulsing: the lamp is too small for this board`,
+  "lamp-bright": said`bright`,
 };
 
 function lampRow(input: PlanningInput, power: PowerEvent): readonly WatchRow[] {
   if (power.feed !== "lamp") return [];
   const state = boardUnder(input, power)?.state([]);
   const [seen] = state?.observed.slice(-1) ?? [];
-  const good = LAMP_WORDS[seen ?? "lamp-dark"] ?? "a flash, then dark";
+  const good = LAMP_WORDS[seen ?? "lamp-dark"] ?? FLASH_THEN_DARK;
   const otherwise = [
-    { if: "stays bright", means: "a hard short: off, back to the cold checks", probability: 0 },
-    { if: "dark at once, no bus", means: "the feed is open", probability: 0 },
+    { if: said`stays bright`, means: said`a hard short: off, back to the cold checks`, probability: 0 },
+    { if: said`dark at once, no bus`, means: said`the feed is open`, probability: 0 },
   ];
-  return [{ what: "lamp", places: null, clipped: false, good, otherwise }];
+  return [{ what: said`lamp`, places: null, clipped: false, good, otherwise }];
 }
 
 /** What gets warm on a good board by the second moment. */
@@ -135,9 +138,9 @@ function heatRow(input: PlanningInput, power: PowerEvent): readonly WatchRow[] {
     .map(({ part, rise, spread }) => `${part} ${rise.toFixed(0)} K (+-${(BAND * spread).toFixed(0)})`);
   const good =
     warm.length === 0
-      ? "nothing warm to speak of after 2 min"
-      : `over the room after 2 min: ${warm.join(", ")}`;
-  return [{ what: "heat", places: null, clipped: false, good, otherwise: [] }];
+      ? said`nothing warm to speak of after 2 min`
+      : said`over the room after 2 min: ${commaList(warm)}`;
+  return [{ what: said`heat`, places: null, clipped: false, good, otherwise: [] }];
 }
 
 function abortWords(board: Board, power: PowerEvent, fedRail: Place | null): readonly string[] {
@@ -147,17 +150,19 @@ function abortWords(board: Board, power: PowerEvent, fedRail: Place | null): rea
     ...busCapacitors.map((ref) => board.parts.get(ref)?.value.volts ?? Number.POSITIVE_INFINITY),
   );
   const ptc = inrush.some((ref) => board.parts.get(ref)?.kind === "ptc");
-  const words: string[] = ["smoke, a crackle, a smell"];
+  const words: string[] = [said`smoke, a crackle, a smell`];
   if (power.feed === "lamp")
     words.push(
-      `lamp bright for more than ${ptc ? `${lampBehindPtcSeconds} s (a PTC is in the way)` : `${lampSeconds} s`}`,
+      ptc
+        ? said`lamp bright for more than ${`${lampBehindPtcSeconds} s`} (a PTC is in the way)`
+        : said`lamp bright for more than ${`${lampSeconds} s`}`,
     );
-  if (power.feed === "bench") words.push(`supply at its limit for more than ${limitSeconds} s`);
-  words.push(`a rail over by ${Math.round(100 * railOver)} % or more`);
+  if (power.feed === "bench") words.push(said`supply at its limit for more than ${`${limitSeconds} s`}`);
+  words.push(said`a rail over by ${`${Math.round(100 * railOver)} %`} or more`);
   if (fedRail === null && Number.isFinite(bears))
-    words.push(`bus above ${bears} V, all that its capacitors bear`);
+    words.push(said`bus above ${`${bears} V`}, all that its capacitors bear`);
   words.push(
-    `a part over ${ABORT_LIMITS.soonCelsius} degC at 20 s, over ${ABORT_LIMITS.warmCelsius} degC at 2 min (from outside, never by finger)`,
+    said`a part over ${`${ABORT_LIMITS.soonCelsius} degC`} at 20 s, over ${`${ABORT_LIMITS.warmCelsius} degC`} at 2 min (from outside, never by finger)`,
   );
   return words;
 }
@@ -165,10 +170,10 @@ function abortWords(board: Board, power: PowerEvent, fedRail: Place | null): rea
 function marksOf(power: PowerEvent): FirstMinute["marks"] {
   const { soonSeconds, warmSeconds, endSeconds } = LOAD_TEST;
   const marks = [
-    { seconds: soonSeconds, what: "small parts: what is hot now is shorted or overdriven" },
-    { seconds: warmSeconds, what: "the warmest parts against their band" },
+    { seconds: soonSeconds, what: said`small parts: what is hot now is shorted or overdriven` },
+    { seconds: warmSeconds, what: said`the warmest parts against their band` },
   ];
   return power.load === undefined
     ? marks
-    : [...marks, { seconds: endSeconds, what: "one thermal cycle, where it was worth the wait" }];
+    : [...marks, { seconds: endSeconds, what: said`one thermal cycle, where it was worth the wait` }];
 }

@@ -4,6 +4,7 @@ import type { Board, Part } from "../board/board.ts";
 import type { PartFault } from "../board/fault.ts";
 import { supplyPin } from "../board/kinds.ts";
 import type { Belief } from "../diagnosis/belief.ts";
+import { said } from "../messages/said.ts";
 import { benchMinutes } from "../money/minutes.ts";
 import type { Cause } from "../priors/cause.ts";
 import { findingChances } from "../priors/look-findings.ts";
@@ -104,8 +105,8 @@ function lookStep(
     minutes,
     allMinutes: minutes,
     outcomes: [
-      { word: "burnt, cracked, bulged or corroded", low: null, high: null },
-      { word: "clean", low: null, high: null },
+      { word: said`burnt, cracked, bulged or corroded`, low: null, high: null },
+      { word: said`clean`, low: null, high: null },
     ],
     shares: [clean.map((share) => 1 - share), clean],
     inHand: null,
@@ -185,15 +186,15 @@ export function freeStep(
     minutes,
     allMinutes: minutes + 2 * benchMinutes(board).measure + minutesOf(board, bench, back),
     outcomes: [
-      { word: `${part.ref} by itself reads faulty`, low: null, high: null },
-      { word: `${part.ref} by itself reads good`, low: null, high: null },
+      { word: said`${part.ref} by itself reads faulty`, low: null, high: null },
+      { word: said`${part.ref} by itself reads good`, low: null, high: null },
     ],
     shares: [faulty, faulty.map((share) => 1 - share)],
     inHand: part.ref,
     lossMoney: 0,
     lead:
       pin === null
-        ? `Off the board the meter sees ${part.ref} alone.`
-        : `With pin ${pin} of ${part.ref} free the meter sees ${part.ref} alone.`,
+        ? said`Off the board the meter sees ${part.ref} alone.`
+        : said`With pin ${pin} of ${part.ref} free the meter sees ${part.ref} alone.`,
   };
 }

@@ -2,6 +2,7 @@
  * A low voltage fed into a shorted rail, first below every junction and then up to one volt, and a look from outside for the part that
  * gets warm. Clips are set before; nothing on the board is touched while it is fed.
  */
+
 import { standsWhole } from "../bench/bench-state.ts";
 import { INJECTION, isInjection } from "../bench/injection.ts";
 import { lastPowered } from "../bench/last-power.ts";
@@ -9,6 +10,7 @@ import { railEnds } from "../board/rail-ends.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import { injectedAmps, injectedRise, type ShortOfRail } from "../diagnosis/injected-heat.ts";
 import { type InjectedRail, injectedRails } from "../diagnosis/rail-readings.ts";
+import { said } from "../messages/said.ts";
 import { benchMinutes } from "../money/minutes.ts";
 import { normalTail } from "../numeric/normal.ts";
 import { ceramicOrChip } from "./ceramic-or-chip.ts";
@@ -86,7 +88,7 @@ export function injectionStep(input: PlanningInput, rail: SuspectedRail): Findin
     row: [],
     minutes: power,
     allMinutes: power + looking + unpower + proof,
-    outcomes: [...places.map((part) => `${part} warmest`), "none of them gets warm"].map((word) => ({
+    outcomes: [...places.map((part) => said`${part} warmest`), said`none of them gets warm`].map((word) => ({
       word,
       low: null,
       high: null,
@@ -100,22 +102,27 @@ export function injectionStep(input: PlanningInput, rail: SuspectedRail): Findin
 
 function leadWords({ group }: SuspectedRail, feeds: readonly Extract<Action, { do: "power" }>[]): string {
   const [first] = feeds;
-  const what =
+  const volts = `${first.volts} V`;
+  return [
     first.ohms === undefined
-      ? `${first.volts} V, limit ${first.limitAmps} A: healthy silicon stays off, all current flows in the short`
-      : `a ${first.volts} V rechargeable cell through ${first.ohms} ohm`;
-  return `Feed the ${group.name} rail with ${what}. Clip it on with the output off, ${clipsWords(group)}, then hands off. Of the parts across the rail the warmest is the short; what feeds it in series runs hotter and does not count. Below 0.05 ohm it stays cold.`;
+      ? said`Feed the ${group.name} rail with ${volts}, limit ${`${first.limitAmps} A`}: healthy silicon stays off, all current flows in the short.`
+      : said`Feed the ${group.name} rail with a ${volts} rechargeable cell through ${`${first.ohms} ohm`}.`,
+    clipsWords(group),
+    said`Of the parts across the rail the warmest is the short; what feeds it in series runs hotter and does not count. Below 0.05 ohm it stays cold.`,
+  ].join(" ");
 }
 
 function clipsWords(group: SuspectedRail["group"]): string {
   const [plus, minus] = railEnds(group);
   return group.volts < 0
-    ? `plus on its 0 V (${plus}) and minus on ${minus}, for the rail is negative`
-    : `plus on ${plus}`;
+    ? said`Clip it on with the output off, plus on its 0 V (${plus}) and minus on ${minus}, for the rail is negative, then hands off.`
+    : said`Clip it on with the output off, plus on ${plus}, then hands off.`;
 }
 
 function feedWords({ volts, limitAmps, ohms }: Extract<Action, { do: "power" }>): string {
-  return ohms === undefined ? `${volts} V, limit ${limitAmps} A` : `${volts} V cell through ${ohms} ohm`;
+  return ohms === undefined
+    ? said`${`${volts} V`}, limit ${`${limitAmps} A`}`
+    : said`${`${volts} V`} cell through ${`${ohms} ohm`}`;
 }
 
 /** What is shown instead of a forecast of mains power. */
@@ -123,9 +130,9 @@ export function injectionForecast(action: Action): Forecast | null {
   if (!isInjection(action) || action.do !== "power") return null;
   return {
     rung: {
-      proves: "which part of the rail takes the current",
-      goOn: "one part is clearly warmer than the rest",
-      stop: "the current rises, or anything smells",
+      proves: said`which part of the rail takes the current`,
+      goOn: said`one part is clearly warmer than the rest`,
+      stop: said`the current rises, or anything smells`,
     },
     ladder: [],
     feeds: [{ what: feedWords(action), anyBreaks: 0, lossMoney: 0, chosen: true }],
@@ -133,7 +140,14 @@ export function injectionForecast(action: Action): Forecast | null {
     spent: null,
     anyBreaks: 0,
     breaks: [],
-    advice: `${action.volts} V is ${(action.volts ?? 0) <= INJECTION.firstVolts ? "below every junction" : "below the rail's own volts"}: nothing that is whole is harmed. ${action.ohms === undefined ? "Current limit first, then the clips, then the output." : "The resistor in series first, then the clips, the cell last."}`,
+    advice: [
+      (action.volts ?? 0) <= INJECTION.firstVolts
+        ? said`${`${action.volts} V`} is below every junction: nothing that is whole is harmed.`
+        : said`${`${action.volts} V`} is below the rail's own volts: nothing that is whole is harmed.`,
+      action.ohms === undefined
+        ? said`Current limit first, then the clips, then the output.`
+        : said`The resistor in series first, then the clips, the cell last.`,
+    ].join(" "),
   };
 }
 
@@ -169,8 +183,19 @@ export function fedNext(input: PlanningInput, rail: SuspectedRail | null): FedNe
   return {
     action: next,
     row: [],
-    why: `At ${fed.volts} V nothing stands out${injected.warmths.length === 0 ? ", nor would a short of these ohms" : ""}: turn it up to ${next.volts} V, limit ${next.limitAmps} A, the clips as they are, hands off.`,
+    why: whyTurnUp(fed, next, injected.warmths.length > 0),
   };
+}
+
+function whyTurnUp(
+  { volts }: InjectedRail["power"],
+  next: Extract<Action, { do: "power" }>,
+  looked: boolean,
+): string {
+  const [at, to, limit] = [`${volts} V`, `${next.volts} V`, `${next.limitAmps} A`];
+  return looked
+    ? said`At ${at} nothing stands out: turn it up to ${to}, limit ${limit}, the clips as they are, hands off.`
+    : said`At ${at} nothing stands out, nor would a short of these ohms: turn it up to ${to}, limit ${limit}, the clips as they are, hands off.`;
 }
 
 /** Share of the doubt whose short would stand out for the looks to be worth taking at this feed. From memory. */
@@ -208,7 +233,13 @@ function looks(rail: SuspectedRail, { timeline }: PlanningInput, by: "camera" | 
   return {
     action: first,
     row: rest,
-    why: `The ${rail.group.name} rail is fed: after a minute ${by === "camera" ? "one picture from the camera" : "the spot thermometer from a hand's breadth away"} tells which part across it is warmest.${ceramicOrChip(rail, "heat")} Hands off the board.`,
+    why: [
+      by === "camera"
+        ? said`The ${rail.group.name} rail is fed: after a minute one picture from the camera tells which part across it is warmest.`
+        : said`The ${rail.group.name} rail is fed: after a minute the spot thermometer from a hand's breadth away tells which part across it is warmest.`,
+      ...ceramicOrChip(rail, "heat"),
+      said`Hands off the board.`,
+    ].join(" "),
   };
 }
 

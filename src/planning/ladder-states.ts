@@ -1,5 +1,8 @@
 /** The ladder as the card shows it: each rung done, next, open or shut, and what would open it. */
+
+import { said } from "../messages/said.ts";
 import { motorCheck, motorsOf } from "../safety/motor-check.ts";
+import { commaList } from "./faults-in-words.ts";
 import { absentParts, type PlanningInput } from "./planning-input.ts";
 import {
   benchRungs,
@@ -11,9 +14,10 @@ import {
   triedRungs,
 } from "./power-ladder.ts";
 import { RUNGS, type RungId } from "./power-rungs.ts";
+import { sightWords } from "./power-sights.ts";
 import type { RungState } from "./proposal.ts";
 
-const ANY_RAIL = "bench supply into a rail";
+const ANY_RAIL = said`bench supply into a rail`;
 
 type State = Omit<RungState, "name">;
 
@@ -52,10 +56,12 @@ function stateOf(id: RungId, given: Given): State | null {
   const last = own.at(-1);
   if (last?.came === "passed") return { state: "done", note: null };
   if (last?.came === "stopped" && id === "E" && pulsed(last))
-    return shut("it pulsed, which may be the lamp itself, and no larger one is at hand");
+    return shut(said`it pulsed, which may be the lamp itself, and no larger one is at hand`);
   if (last?.came === "stopped")
     return shut(
-      `it showed ${last.seen.join(", ") || "nothing that was written down"}: work on the board first`,
+      last.seen.length === 0
+        ? said`it showed nothing that was written down: work on the board first`
+        : said`it showed ${commaList(last.seen.map(sightWords))}: work on the board first`,
     );
   switch (id) {
     case "E":
@@ -70,18 +76,18 @@ function stateOf(id: RungId, given: Given): State | null {
 
 function benchState(id: RungId, { input, tried }: Given): State {
   if (id === "D" && !input.equipment.includes("high-voltage-supply"))
-    return shut("wants an isolated supply of 100 to 150 V DC with a current limit");
+    return shut(said`wants an isolated supply of 100 to 150 V DC with a current limit`);
   if (id !== "D" && !input.equipment.includes("bench-supply"))
-    return shut("wants a bench supply with a current limit");
+    return shut(said`wants a bench supply with a current limit`);
   const has = benchRungs(input).some((one) => one.id === id || (id === "A" && one.id === "B"));
-  if (!has) return shut("nothing on this board that it could feed");
+  if (!has) return shut(said`nothing on this board that it could feed`);
   const borne = tried.some(({ event, came }) => event.feed !== "bench" && came === "passed");
-  return open(borne ? "not needed: the board has borne more" : "spares less than its minutes cost");
+  return open(borne ? said`not needed: the board has borne more` : said`spares less than its minutes cost`);
 }
 
 function lampState({ input, now }: Given): State {
-  if (lampRung(input) === null) return shut("wants a series lamp: 100 W, filament or halogen");
-  return open(now.action.feed === "mains" ? "spares less than its minutes cost" : null);
+  if (lampRung(input) === null) return shut(said`wants a series lamp: 100 W, filament or halogen`);
+  return open(now.action.feed === "mains" ? said`spares less than its minutes cost` : null);
 }
 
 function mainsState(id: "F" | "H", { input }: Given): State | null {
@@ -95,13 +101,13 @@ function mainsState(id: "F" | "H", { input }: Given): State | null {
   });
   return shut(
     reason === undefined
-      ? "after the mains without its motor; then its plug goes back on"
-      : `${reason}: until it reads well, or is overruled`,
+      ? said`after the mains without its motor; then its plug goes back on`
+      : said`${reason}: until it reads well, or is overruled`,
   );
 }
 
 function lampFirst(input: PlanningInput): string {
   return lampRung(input) === null
-    ? "after the rung below"
-    : "after the lamp has gone dark or dim, and the bus has been read at its volts";
+    ? said`after the rung below`
+    : said`after the lamp has gone dark or dim, and the bus has been read at its volts`;
 }

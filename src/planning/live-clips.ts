@@ -9,8 +9,9 @@ import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { deriveRoles } from "../board/roles.ts";
 import { FEED_MODEL } from "../live/power-feed.ts";
+import { said } from "../messages/said.ts";
 import { couldProveBus } from "./bus-proof.ts";
-import { bitsOf, type Partition, refine } from "./check-outcomes.ts";
+import { ANYTHING, bitsOf, type Partition, refine } from "./check-outcomes.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { livePartition } from "./live-partition.ts";
 import type { PlanningInput } from "./planning-input.ts";
@@ -20,15 +21,13 @@ export interface Clips extends Pair {
   readonly partition: Partition;
 }
 
-/** What stands between the two places of the bus. */
-const BUS_WORDS = "the bus";
-
 interface Pair {
   readonly places: readonly [Place, Place];
   /** what stands there, in the technician's words */
   readonly what: string;
   /** what the meter is set to: alternating volts where both places are on the line */
   readonly mode: ClipMode;
+  readonly isBus: boolean;
 }
 
 type ClipMode = "dcv" | "acv";
@@ -39,19 +38,20 @@ type ClipMode = "dcv" | "acv";
  */
 function pairsOf(board: Board): readonly Pair[] {
   const { bus, rails, switchers, inrush, line } = deriveRoles(board);
-  const pairs: Pair[] = bus === null ? [] : [{ places: [bus.plus, bus.minus], what: BUS_WORDS, mode: "dcv" }];
+  const pairs: Pair[] =
+    bus === null ? [] : [{ places: [bus.plus, bus.minus], what: said`the bus`, mode: "dcv", isBus: true }];
   for (const { name, net, back } of rails)
-    pairs.push({ places: [net, back], what: `the ${name} rail`, mode: "dcv" });
+    pairs.push({ places: [net, back], what: said`the ${name} rail`, mode: "dcv", isBus: false });
   const across = (ref: string, one: string, other: string, what: string): void => {
     const nets = [one, other].map((pin) => board.parts.get(ref)?.pins.get(pin));
     if (nets[0] === undefined || nets[1] === undefined) return;
     const mode = line.includes(nets[0]) && line.includes(nets[1]) ? "acv" : "dcv";
-    pairs.push({ places: [nets[0], nets[1]], what, mode });
+    pairs.push({ places: [nets[0], nets[1]], what, mode, isBus: false });
   };
-  for (const ref of inrush) across(ref, "1", "2", `${ref}, which its relay has to bypass`);
-  for (const { part } of switchers) across(part, "vcc", "s", `the supply of ${part}`);
+  for (const ref of inrush) across(ref, "1", "2", said`${ref}, which its relay has to bypass`);
+  for (const { part } of switchers) across(part, "vcc", "s", said`the supply of ${part}`);
   for (const { ref, kind } of board.parts.values())
-    if (kind === "relay") across(ref, "coil1", "coil2", `the coil of ${ref}`);
+    if (kind === "relay") across(ref, "coil1", "coil2", said`the coil of ${ref}`);
   return pairs;
 }
 
@@ -89,7 +89,7 @@ export function bestClips(
   const open = pairsOf(input.board).flatMap((pair): Clips[] => {
     if (!left(pair.places)) return [];
     const partition = partitionOf(pair, input, hypotheses, power);
-    if (isBus(pair) && power.feed === "lamp")
+    if (pair.isBus && power.feed === "lamp")
       return [{ ...pair, partition: partition ?? anything(hypotheses.list.length) }];
     return partition === null || partition.outcomes.length < 2 ? [] : [{ ...pair, partition }];
   });
@@ -97,7 +97,7 @@ export function bestClips(
   const watts = power.watts ?? FEED_MODEL.lampWatts;
   if (power.feed !== "lamp" || chosen.some(({ places }) => couldProveBus(input.board, watts, places)))
     return chosen;
-  const bus = open.find(isBus);
+  const bus = open.find((one) => one.isBus);
   return bus === undefined ? chosen : [...chosen.slice(0, metersOf(input) - 1), bus];
 }
 
@@ -122,13 +122,9 @@ function mostTelling(open: readonly Clips[], hypotheses: Hypotheses, most: numbe
   return chosen;
 }
 
-function isBus({ what }: Pair): boolean {
-  return what === BUS_WORDS;
-}
-
 /** Of a reading that no model foretells. */
 function anything(count: number): Partition {
-  return { classOf: new Int16Array(count), outcomes: [{ word: "anything", low: null, high: null }] };
+  return { classOf: new Int16Array(count), outcomes: [{ word: ANYTHING, low: null, high: null }] };
 }
 
 /** A meter is not moved for less than this. From memory. */
@@ -162,5 +158,6 @@ export function clippedOn(timeline: Timeline): readonly (readonly [Place, Place]
 /** What stands between these places and what a meter clipped across them is set to. */
 export function clipAt(board: Board, places: readonly [Place, Place]): Pair {
   const pair = pairsOf(board).find((one) => samePlaces(one.places, places));
-  return { places, what: pair?.what ?? places.join(" to "), mode: pair?.mode ?? "dcv" };
+  if (pair !== undefined) return { ...pair, places };
+  return { places, what: said`${places[0]} to ${places[1]}`, mode: "dcv", isBus: false };
 }

@@ -1,6 +1,7 @@
 import type { MeasureEvent } from "../bench/event.ts";
 import { lastPowered } from "../bench/last-power.ts";
 import { isColdMode } from "../bench/words.ts";
+import { said } from "../messages/said.ts";
 import { type Draft, outlook } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import type { Hypotheses } from "./hypotheses.ts";
@@ -34,7 +35,7 @@ export function liveProposal(
         action: { do: "unpower" },
         minutes: model.minutes.unpower,
         money: 0,
-        why: "Nothing can be read there: switch off and pull the plug.",
+        why: said`Nothing can be read there: switch off and pull the plug.`,
       },
     ],
     atStake: null,
@@ -48,11 +49,15 @@ function whyLive(
   { board }: PlanningInput,
   { part, red, black, afterPower }: Omit<MeasureEvent, "reading">,
 ): string {
-  const when = afterPower === undefined ? "now" : `${momentWords(afterPower)} after switch-on`;
-  const then = afterPower === undefined ? ", then switch off" : "";
+  const moment = afterPower === undefined ? null : momentWords(afterPower);
   if (part !== undefined)
-    return `Take the warmth of ${part} ${when} with the camera or the spot thermometer, a hand's breadth away: nothing touches a live board. What cooks shows before it fails.`;
-  return `The meter hangs on ${clipAt(board, [red ?? "", black ?? ""]).what}: read it ${when}, with the hands off the board${then}.`;
+    return moment === null
+      ? said`Take the warmth of ${part} now with the camera or the spot thermometer, a hand's breadth away: nothing touches a live board. What cooks shows before it fails.`
+      : said`Take the warmth of ${part} ${moment} after switch-on with the camera or the spot thermometer, a hand's breadth away: nothing touches a live board. What cooks shows before it fails.`;
+  const { what } = clipAt(board, [red ?? "", black ?? ""]);
+  return moment === null
+    ? said`The meter hangs on ${what}: read it now, with the hands off the board, then switch off.`
+    : said`The meter hangs on ${what}: read it ${moment} after switch-on, with the hands off the board.`;
 }
 
 /** Seconds after switch-on as they are said. */

@@ -2,8 +2,10 @@
  * The run under load as steps that are weighed by what they tell. A short one with the customer's own load is done with every board before
  * it goes back; a dummy, clips at another place, more readings and a whole thermal cycle are done where what they find is worth their minutes.
  */
+
 import type { Place, PowerEvent } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 import { loadEndShares } from "../priors/load-outcomes.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { type Draft, dueProposal } from "./cards.ts";
@@ -17,7 +19,7 @@ import { LOAD_TEST, type LoadRun, lastLoadRun, testLoad } from "./load-test.ts";
 import { minutesOfMotorGate, motorGate } from "./motor-first.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
-import { leadsWords, withReadings } from "./power-meters.ts";
+import { metersWords, withReadings } from "./power-meters.ts";
 import { lastPower } from "./power-step.ts";
 import type { RepairModel } from "./repair-model.ts";
 import { type FindingStep, plainStep, toldBy } from "./steps.ts";
@@ -26,7 +28,7 @@ import { type LiveMeasure, warmthChecks } from "./warmth-checks.ts";
 /** Any end but that it ran until it was switched off. */
 const STOPPED: Onward = {
   minutes: LOAD_TEST.onwardMinutes,
-  after: ({ word }) => word !== "runs" && word?.startsWith("runs,") !== true,
+  after: ({ word }) => word !== "runs",
 };
 
 /** The short run before a board goes back. */
@@ -98,21 +100,21 @@ export function shortRunDraft(
 
 function whyShortRun(board: Board, { action }: FindingStep, inside: boolean): string {
   const { load, meters = [] } = action.do === "power" ? action : {};
-  const what =
+  const moment = momentWords(LOAD_TEST.warmSeconds);
+  const sentences = [
     typeof load === "number"
-      ? `a dummy load of about ${load} W (three equal lamps in a star)`
-      : "its own load, held fast,";
-  const plugged =
-    load === "own" && [...board.parts.values()].some(({ kind }) => kind === "motor")
-      ? " A motor that was unplugged goes back on only once every store is proven empty."
-      : "";
-  const clips = meters.map((places) => leadsWords(clipAt(board, places))).join("; second meter ");
-  const on = !inside
-    ? " Nobody reaches inside: a meter that is clipped on stays where it is."
-    : meters.length === 0
-      ? ""
-      : ` Clip the meter on first: ${clips}.`;
-  return `It ran at idle, and that proves little: ${momentWords(LOAD_TEST.warmSeconds)} with ${what} show a boost that never starts, an inrush part left in the way, a supply that gives in.${on}${plugged} Heatsink on, cover or barrier in place, then hands off.`;
+      ? said`It ran at idle, and that proves little: ${moment} with a dummy load of about ${`${load} W`} (three equal lamps in a star) show a boost that never starts, an inrush part left in the way, a supply that gives in.`
+      : said`It ran at idle, and that proves little: ${moment} with its own load, held fast, show a boost that never starts, an inrush part left in the way, a supply that gives in.`,
+  ];
+  if (!inside) sentences.push(said`Nobody reaches inside: a meter that is clipped on stays where it is.`);
+  else if (meters.length > 0)
+    sentences.push(
+      said`Clip the meter on first: ${metersWords(meters.map((places) => clipAt(board, places)))}.`,
+    );
+  if (load === "own" && [...board.parts.values()].some(({ kind }) => kind === "motor"))
+    sentences.push(said`A motor that was unplugged goes back on only once every store is proven empty.`);
+  sentences.push(said`Heatsink on, cover or barrier in place, then hands off.`);
+  return sentences.join(" ");
 }
 
 /** P(end of a run of so many seconds, and what the clips show meanwhile | hypothesis). */
@@ -160,14 +162,14 @@ export function whileUnderLoad(
   const seconds = runs && keepsOn(input, hypotheses, model) ? LOAD_TEST.endSeconds : LOAD_TEST.warmSeconds;
   const why =
     seconds === LOAD_TEST.warmSeconds
-      ? `Once it has run for ${momentWords(seconds)}, or stopped before`
-      : `What is doubted of it is worth the wait: let it get warm through, in sight, for ${momentWords(seconds)}, or until it stops`;
+      ? said`Once it has run for ${momentWords(seconds)}, or stopped before: switch off, pull the plug, and write down what it did until then.`
+      : said`What is doubted of it is worth the wait: let it get warm through, in sight, for ${momentWords(seconds)}, or until it stops: switch off, pull the plug, and write down what it did until then.`;
   return dueProposal(
     input,
     {
       action: { do: "unpower", afterPower: seconds },
       row: [],
-      why: `${why}: switch off, pull the plug, and write down what it did until then.`,
+      why,
       expect: [],
     },
     model,

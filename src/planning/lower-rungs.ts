@@ -1,5 +1,6 @@
 /** The rungs without mains that a bench supply adds below the lamp, each with what it may find and what it would spare above it. */
 import type { PowerEvent } from "../bench/event.ts";
+import { said } from "../messages/said.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { openBenchRungs } from "./power-ladder.ts";
@@ -64,7 +65,7 @@ function stepOf(
     outcomes: seen.map((word) => ({ word, low: null, high: null })),
     shares: seen.map((_, o) => Float64Array.from(chances, (chance) => chance[o])),
     lossMoney,
-    lead: "The supply's own display shows what it gives: look twice at which lead is plus.",
+    lead: said`The supply's own display shows what it gives: look twice at which lead is plus.`,
   };
   return stopChance(step, hypotheses) < LEAST_STOPPED ? null : step;
 }

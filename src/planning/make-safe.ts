@@ -1,4 +1,5 @@
 import { storesOfCharge } from "../board/stores-of-charge.ts";
+import { said } from "../messages/said.ts";
 import { dischargeState, type StoreState, type Unproven } from "../safety/discharge.ts";
 import { resistorOverruled } from "../safety/resistor-on.ts";
 import { dischargeStep, EMPTY_OR_NOT, voltsAt } from "./discharge-step.ts";
@@ -29,7 +30,7 @@ export function makeSafe(input: PlanningInput): DueStep | null {
     return {
       action: { do: "unpower" },
       row: [],
-      why: "Nothing is touched on a live board. Write down what was seen, then switch off and pull the plug.",
+      why: said`Nothing is touched on a live board. Write down what was seen, then switch off and pull the plug.`,
       expect: [],
     };
   const { inTheWay, overruled } = dischargeState(board, timeline, storesOfCharge(board));
@@ -38,24 +39,23 @@ export function makeSafe(input: PlanningInput): DueStep | null {
   if (inTheWay.length > 0) return proveStep(inTheWay);
   const clip = now.clips[0];
   if (clip === undefined || resistorOverruled(timeline)) return null;
-  const empty = overruled === null ? "Every store of charge is empty." : "The proof was overruled.";
+  const empty = overruled === null ? said`Every store of charge is empty.` : said`The proof was overruled.`;
   return {
     action: { do: "unclip", at: clip.at, ohms: clip.ohms },
     row: [],
-    why: `${empty} The resistor comes off: it would show in every cold reading across it, and it must be off before power.`,
+    why: [
+      empty,
+      said`The resistor comes off: it would show in every cold reading across it, and it must be off before power.`,
+    ].join(" "),
     expect: [],
   };
 }
 
 const LOST_BY: Readonly<Record<Exclude<Unproven, "fitted" | "shared">, string>> = {
-  arrived:
-    "Nothing says yet that this board is dead: volts across every store of charge, at its own pins, before anything else is touched.",
-  power:
-    "Since power was last on these have not been proven empty: below 10 V at each one's own pins opens the cold checks.",
-  turned:
-    "What turned has charged the bus through the diodes of its switches: below 10 V at each one's own pins opens the cold checks again.",
-  volts:
-    "The board is off and showed volts: something charges it. Is the plug out, does a motor or fan turn? Then below 10 V at each store's own pins.",
+  arrived: said`Nothing says yet that this board is dead: volts across every store of charge, at its own pins, before anything else is touched.`,
+  power: said`Since power was last on these have not been proven empty: below 10 V at each one's own pins opens the cold checks.`,
+  turned: said`What turned has charged the bus through the diodes of its switches: below 10 V at each one's own pins opens the cold checks again.`,
+  volts: said`The board is off and showed volts: something charges it. Is the plug out, does a motor or fan turn? Then below 10 V at each store's own pins.`,
 };
 
 function proveStep(unproven: readonly StoreState[]): DueStep {
@@ -64,7 +64,7 @@ function proveStep(unproven: readonly StoreState[]): DueStep {
   const parts = andList(unproven.map(({ store }) => store.part));
   const why =
     because === "fitted" || because === "shared"
-      ? `A capacitor that is put on a board brings its own charge, and shares it: ${parts} below 10 V at its own pins opens the cold checks again.`
+      ? said`A capacitor that is put on a board brings its own charge, and shares it: ${parts} below 10 V at its own pins opens the cold checks again.`
       : LOST_BY[because];
   return {
     action: voltsAt(head.store),

@@ -3,12 +3,14 @@
  * kills the repaired board again. Asked cold, once for each motor, before the first power-up from the mains. The first power comes
  * without it, however well it reads; once the board has borne the mains its plug goes back on (common practice: the trade's rungs).
  */
+
 import { standsWhole } from "../bench/bench-state.ts";
 import type { Part } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 import { benchMinutes } from "../money/minutes.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
 import {
-  insulationWords,
+  insulationSentence,
   isCleared,
   isConnected,
   type MotorCheck,
@@ -58,12 +60,12 @@ export function motorGate(input: PlanningInput): DueStep | null {
         return gate(
           pull.action,
           cleared
-            ? `${part.ref} reads well, and its plug comes off all the same: the first power is without a motor. It goes back on once the board has borne the mains.`
-            : `Before ${part.ref} is driven: its plug off, its windings and its insulation to earth read by themselves. A bad one kills the board again.`,
+            ? said`${part.ref} reads well, and its plug comes off all the same: the first power is without a motor. It goes back on once the board has borne the mains.`
+            : said`Before ${part.ref} is driven: its plug off, its windings and its insulation to earth read by themselves. A bad one kills the board again.`,
         );
     }
     if (cleared && (borne || check.overruled) && !standsWhole(timeline.now, part.ref))
-      return gate(backOf(timeline.now, part), `${part.ref} goes back on its plug before power.`);
+      return gate(backOf(timeline.now, part), said`${part.ref} goes back on its plug before power.`);
     if (!connected && !cleared && check.against === null) return reading(part, check, input);
   }
   return null;
@@ -84,19 +86,17 @@ export function minutesOfMotorGate(input: PlanningInput): number {
   }, 0);
 }
 
-/** What the power card says of the motor; empty where none is there. */
-export function motorWords(input: PlanningInput): string {
-  return motorsNow(input)
-    .map(({ part: { ref }, check, connected }) => {
-      if (!connected)
-        return check.against === null
-          ? ` ${ref} stays unplugged: the first power is without a motor.`
-          : ` ${ref} stays unplugged: ${check.against}.`;
-      return check.overruled
-        ? ` ${ref} is connected unread, as overruled.`
-        : ` ${ref} reads well and is plugged in.`;
-    })
-    .join("");
+/** What the power card says of each motor. */
+export function motorWords(input: PlanningInput): readonly string[] {
+  return motorsNow(input).map(({ part: { ref }, check, connected }) => {
+    if (!connected)
+      return check.against === null
+        ? said`${ref} stays unplugged: the first power is without a motor.`
+        : said`${ref} stays unplugged: ${check.against}.`;
+    return check.overruled
+      ? said`${ref} is connected unread, as overruled.`
+      : said`${ref} reads well and is plugged in.`;
+  });
 }
 
 function backMinutes({ board, timeline: { now } }: PlanningInput, part: Part): number {
@@ -115,23 +115,27 @@ function reading(motor: Part, check: MotorCheck, { board }: PlanningInput): DueS
     return {
       ...gate(
         first,
-        `The windings of ${ref}, at its own plug, have to read alike; one that differs would take the new parts with it.`,
+        said`The windings of ${ref}, at its own plug, have to read alike; one that differs would take the new parts with it.`,
         rest,
       ),
       inHand: ref,
     };
-  const limit = `${insulationWords(board, motor)}; the maker's limit goes before it.`;
+  const limit = insulationSentence(board, motor);
   if (motor.pins.has("pe"))
     return {
       ...gate(
         { do: "measure", mode: "ohms", red: `${ref}.u`, black: `${ref}.pe` },
-        `Insulation of ${ref} to its earth, its plug off. ${limit}`,
+        [said`Insulation of ${ref} to its earth, its plug off.`, limit].join(" "),
       ),
       inHand: ref,
     };
   return gate(
     { do: "answer", question: MOTOR_INSULATION.question, answer: MOTOR_INSULATION.notRead },
-    `Insulation of ${ref} from a winding to its frame, its plug off, in megohms: an insulation tester on the motor alone, never on the board; else the highest ohms range. ${limit} Not read, it stays unplugged.`,
+    [
+      said`Insulation of ${ref} from a winding to its frame, its plug off, in megohms: an insulation tester on the motor alone, never on the board; else the highest ohms range.`,
+      limit,
+      said`Not read, it stays unplugged.`,
+    ].join(" "),
   );
 }
 

@@ -1,27 +1,38 @@
 /** What lies at hand for a part that is to be fitted. */
+
 import type { ReplaceEvent } from "../bench/event.ts";
+import { said, saidCount } from "../messages/said.ts";
 import { lotOf, type Terms } from "../money/terms.ts";
 import { present } from "../units/fields.ts";
 import { andList } from "./faults-in-words.ts";
 
-/**
- * Where the first of these parts comes from, where anybody told, and which of them the same lot does not serve any more; begins with a
- * space.
- */
-export function whereFrom(names: readonly string[], { atHand, waitCost }: Terms): string {
+/** Where the first of these parts comes from, where anybody told, and which of them the same lot does not serve any more. */
+export function whereFrom(names: readonly string[], { atHand, waitCost }: Terms): readonly string[] {
   const [name = ""] = names;
   const lying = atHand.get(name);
-  if (lying !== undefined) {
-    const lot = lotOf(lying);
-    const sharing = names.filter((one) => lot !== null && lotOf(atHand.get(one) ?? {})?.key === lot.key);
-    const short = lot === null ? [] : sharing.slice(lot.count);
-    const rest =
-      short.length === 0
-        ? ""
-        : ` There ${lot?.count === 1 ? "is one" : `are ${lot?.count}`}: ${andList(short)} ${short.length === 1 ? "needs another" : "need others"}.`;
-    return ` For ${name} ${lying.with ?? "one"} lies at hand${lying.used === true ? ", pulled" : ""}.${rest}`;
-  }
-  return waitCost > 0 ? ` ${name} has to be ordered.` : "";
+  if (lying === undefined) return waitCost > 0 ? [said`${name} has to be ordered.`] : [];
+  const lot = lotOf(lying);
+  const sharing = names.filter((one) => lot !== null && lotOf(atHand.get(one) ?? {})?.key === lot.key);
+  const short = lot === null ? [] : sharing.slice(lot.count);
+  const there = lying.used === true ? pulledAtHand(name, lying.with) : newAtHand(name, lying.with);
+  return lot === null || short.length === 0 ? [there] : [there, tooFew(lot.count, short)];
+}
+
+function newAtHand(name: string, type: string | undefined): string {
+  return type === undefined ? said`For ${name} one lies at hand.` : said`For ${name} ${type} lies at hand.`;
+}
+
+function pulledAtHand(name: string, type: string | undefined): string {
+  return type === undefined
+    ? said`For ${name} one lies at hand, pulled.`
+    : said`For ${name} ${type} lies at hand, pulled.`;
+}
+
+function tooFew(count: number, short: readonly string[]): string {
+  const parts = andList(short);
+  return short.length === 1
+    ? saidCount(count, "There is one: {1} needs another.", "There are {0}: {1} needs another.", parts)
+    : saidCount(count, "There is one: {1} need others.", "There are {0}: {1} need others.", parts);
 }
 
 /** What lies at hand for the place, as the event names it. */

@@ -1,6 +1,8 @@
 /** What the power card shows: why this rung comes now, each feed with what it would break, and what would lower the risk. */
+
 import type { PowerEvent } from "../bench/event.ts";
 import { netWords } from "../board/net-words.ts";
+import { plain, said } from "../messages/said.ts";
 import { fittedPrice } from "../money/prices.ts";
 import { feedNets } from "../priors/fed-nets.ts";
 import type { PowerForecast } from "../safety/forecast.ts";
@@ -19,13 +21,13 @@ import { riskLowered } from "./risk-lowered.ts";
 import type { FindingStep } from "./steps.ts";
 
 const REASONS: Readonly<Record<Rung["id"], string>> = {
-  A: "The rail at its own volts from the bench supply says what cold checks cannot, and no mains is near.",
-  B: "The rail at its own volts from the bench supply says what cold checks cannot, and no mains is near.",
-  C: "Some volts across the bus with a small limit show a short that the mains would feed.",
-  D: "The small supply starts from an isolated bus before any mains is there.",
-  E: "No cold check left is worth its minutes; power says more, and the lamp holds the mains back.",
-  F: "No cold check left is worth its minutes; power says more.",
-  H: "No cold check left is worth its minutes; power says more.",
+  A: said`The rail at its own volts from the bench supply says what cold checks cannot, and no mains is near.`,
+  B: said`The rail at its own volts from the bench supply says what cold checks cannot, and no mains is near.`,
+  C: said`Some volts across the bus with a small limit show a short that the mains would feed.`,
+  D: said`The small supply starts from an isolated bus before any mains is there.`,
+  E: said`No cold check left is worth its minutes; power says more, and the lamp holds the mains back.`,
+  F: said`No cold check left is worth its minutes; power says more.`,
+  H: said`No cold check left is worth its minutes; power says more.`,
 };
 
 /**
@@ -33,8 +35,12 @@ const REASONS: Readonly<Record<Rung["id"], string>> = {
  * @param lead - where the meters go first; null where no place is better than another
  */
 export function whyPower(input: PlanningInput, action: PowerEvent, lead: string | null): string {
-  const motor = action.feed === "bench" ? "" : motorWords(input);
-  return `${reasonOf(input, action)}${motor} ${lead ?? "Clip the meters on first."} Then hands off.`;
+  return [
+    reasonOf(input, action),
+    ...(action.feed === "bench" ? [] : motorWords(input)),
+    lead ?? said`Clip the meters on first.`,
+    said`Then hands off.`,
+  ].join(" ");
 }
 
 function reasonOf(input: PlanningInput, action: PowerEvent): string {
@@ -43,18 +49,18 @@ function reasonOf(input: PlanningInput, action: PowerEvent): string {
   const tried = triedRungs(board, timeline);
   const last = tried.at(-1);
   if (id === "E" && last?.came === "unread")
-    return "Nothing read behind the lamp shows that the bus stands: gone dark proves nothing, a short behind a hot limiter goes dark too.";
+    return said`Nothing read behind the lamp shows that the bus stands: gone dark proves nothing, a short behind a hot limiter goes dark too.`;
   if (id === "E" && last?.id === "E" && last.event.watts !== action.watts)
-    return "Pulsing may only be the lamp: a larger one carries the board.";
+    return said`Pulsing may only be the lamp: a larger one carries the board.`;
   if (tried.some((one) => one.id === id && one.event.feed !== "bench"))
-    return "The board bears power and shows no more by itself: once more, with the meter at another place.";
+    return said`The board bears power and shows no more by itself: once more, with the meter at another place.`;
   if (action.feed === "mains" && last?.id === "E" && pulsed(last))
-    return "The lamp pulsed and did nothing else. That may be the lamp itself, and no larger one is at hand: on the mains at the risk told below.";
+    return said`The lamp pulsed and did nothing else. That may be the lamp itself, and no larger one is at hand: on the mains at the risk told below.`;
   if (action.feed === "mains" && last?.id === "E")
-    return "The lamp showed nothing hard, and it passes too little to prove the board.";
-  if (id === "H" && last?.id === "F") return "It bore the mains without its motor: now with it.";
+    return said`The lamp showed nothing hard, and it passes too little to prove the board.`;
+  if (id === "H" && last?.id === "F") return said`It bore the mains without its motor: now with it.`;
   if (action.feed === "mains" && lampRung(input) !== null)
-    return "Hardly anything is believed left that power could break: what a lamp would spare is worth less than its minutes.";
+    return said`Hardly anything is believed left that power could break: what a lamp would spare is worth less than its minutes.`;
   return REASONS[id];
 }
 
@@ -84,11 +90,11 @@ export function powerForecast(
 
 function adviceOf({ board, equipment }: PlanningInput, { feed, watts }: PowerEvent): string {
   if (feed === "bench")
-    return "Set volts and limit with the leads in the air, switch off, clip on plus to plus, then switch on.";
+    return said`Set volts and limit with the leads in the air, switch off, clip on plus to plus, then switch on.`;
   const idle = idleWatts(board);
   const lamp = lampFor(equipment, idle, (watts ?? 1) - 1);
   if (lamp === null) return NO_LAMP;
-  return feed === "lamp" ? lampAdvice(lamp, idle) : "On the mains only through the right fuse.";
+  return feed === "lamp" ? lampAdvice(lamp, idle) : said`On the mains only through the right fuse.`;
 }
 
 /** This feed beside the lamp and the mains, and beside a supply across the bus where the bench has one; gentlest first. */
@@ -100,8 +106,8 @@ function feedRisks(
   const lamp = lampRung(input);
   const onBus = benchRungs(input).filter(({ id }) => id === "C" || id === "D");
   const feeds = [...onBus, ...(lamp === null ? [] : [lamp]), mainsRung(input)];
-  const own = feedWords(input, rung.action);
-  const others = feeds.filter((one) => feedWords(input, one.action) !== own);
+  const own = plain(feedWords(input, rung.action));
+  const others = feeds.filter((one) => plain(feedWords(input, one.action)) !== own);
   const rank = (one: Rung) => ["bench", "lamp", "mains"].indexOf(one.action.feed);
   return [rung, ...others]
     .sort(
@@ -116,16 +122,25 @@ function feedRisks(
 }
 
 function feedWords({ board }: PlanningInput, { feed, watts, volts, limitAmps, at }: PowerEvent): string {
-  if (feed === "mains") return "mains";
-  if (feed === "lamp") return `lamp, ${watts} W`;
+  if (feed === "mains") return said`mains`;
+  if (feed === "lamp") return said`lamp, ${`${watts} W`}`;
   const { rail } = typeof at === "object" ? feedNets(board, at) : { rail: null };
-  return `${volts} V, ${limitAmps} A into ${rail === null ? "the bus" : rail.name}`;
+  const gives = `${volts} V, ${limitAmps} A`;
+  return rail === null ? said`${gives} into the bus` : said`${gives} into ${rail.name}`;
 }
 
+/** The meter's settings for the cold checks. */
+const MODES: Readonly<Record<string, string>> = {
+  diode: said`diode`,
+  ohms: said`ohms`,
+  farads: said`farads`,
+};
+
 function checkWords({ board }: PlanningInput, action: Action): string | null {
-  if (action.do === "look") return `look at ${action.part}`;
+  if (action.do === "look") return said`look at ${action.part}`;
   if (action.do !== "measure" || action.red === undefined || action.black === undefined) return null;
-  return `${action.mode}, red on ${netWords(board, action.red)}, black on ${netWords(board, action.black)}`;
+  const mode = MODES[action.mode] ?? action.mode;
+  return said`${mode}, red on ${netWords(board, action.red)}, black on ${netWords(board, action.black)}`;
 }
 
 /** Money spent on parts so far, and how likely this power-up shows it lost: what cannot be bought is dead, or a new part breaks. */

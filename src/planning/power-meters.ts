@@ -1,4 +1,5 @@
 /** Meters clipped on before power: where, in words, and what is seen and read together. */
+import { said } from "../messages/said.ts";
 import { type Outcome, refine, shownAs } from "./check-outcomes.ts";
 import { type Clips, staysOn } from "./live-clips.ts";
 import { type FindingStep, partitionShares } from "./steps.ts";
@@ -11,21 +12,27 @@ export function clipsAlone(clips: readonly Clips[]): Pick<FindingStep, "outcomes
   return { outcomes: joint.outcomes, shares: partitionShares(joint) };
 }
 
-export const STRAIGHT_ON = "Nobody reaches inside: the meter, if one is clipped on, stays where it is.";
+export const STRAIGHT_ON = said`Nobody reaches inside: the meter, if one is clipped on, stays where it is.`;
 
 /** Which lead goes where, and what the meter is set to. */
-export function leadsWords({ places: [red, black], what, mode }: Omit<Clips, "partition">): string {
-  return `red on ${red}, black on ${black}, ${mode === "acv" ? "AC" : "DC"} volts (${what})`;
+function leadsWords({ places: [red, black], what, mode }: Omit<Clips, "partition">): string {
+  return mode === "acv"
+    ? said`red on ${red}, black on ${black}, AC volts (${what})`
+    : said`red on ${red}, black on ${black}, DC volts (${what})`;
+}
+
+/** The leads of one meter, or of both. */
+export function metersWords(clips: readonly Omit<Clips, "partition">[]): string {
+  const [first = "", ...rest] = clips.map(leadsWords);
+  return rest.reduce((words, next) => said`${words}; second meter ${next}`, first);
 }
 
 /** Where the leads go before power; null where no place is better than another. */
 export function clipWords(clips: readonly Clips[], behindLamp: boolean): string | null {
   if (clips.length === 0) return null;
-  const where = clips.map(leadsWords);
-  const why = behindLamp
-    ? "A lamp gone dark proves nothing until this shows that the bus stands."
-    : "What it shows tells most.";
-  return `Clip the meter on first: ${where.join("; second meter ")}. ${why}`;
+  return behindLamp
+    ? said`Clip the meter on first: ${metersWords(clips)}. A lamp gone dark proves nothing until this shows that the bus stands.`
+    : said`Clip the meter on first: ${metersWords(clips)}. What it shows tells most.`;
 }
 
 /** What is seen, and where the board stays on, what the meters then show: outcomes of both together. */
@@ -38,17 +45,19 @@ export function withReadings(
   const joint = first === undefined ? null : rest.reduce(refine, first);
   const outcomes: Outcome[] = [];
   const shares: Float64Array[] = [];
-  const add = (word: string, share: (h: number) => number): void => {
+  const add = (outcome: Outcome, share: (h: number) => number): void => {
     const row = Float64Array.from(chances, (_, h) => share(h));
     if (row.every((one) => one === 0)) return;
-    outcomes.push({ word, low: null, high: null });
+    outcomes.push(outcome);
     shares.push(row);
   };
   seen.forEach((word, o) => {
-    if (joint === null || !staysOn(word)) add(word, (h) => chances[h][o]);
+    const sight = { word, low: null, high: null };
+    if (joint === null || !staysOn(word)) add(sight, (h) => chances[h][o]);
     else
       joint.outcomes.forEach((outcome, c) => {
-        add(`${word}, then ${shownAs(outcome)} V`, (h) => (joint.classOf[h] === c ? chances[h][o] : 0));
+        const then = `${shownAs(outcome)} V`;
+        add({ ...sight, then }, (h) => (joint.classOf[h] === c ? chances[h][o] : 0));
       });
   });
   return { outcomes, shares };

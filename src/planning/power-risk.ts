@@ -1,6 +1,7 @@
 import type { PowerEvent } from "../bench/event.ts";
 import { faultNameWords } from "../board/fault-words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
+import { said } from "../messages/said.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import { feedHarm, knockOnHarm } from "../priors/feed-harm.ts";
 import { type PowerForecast, PowerRisks } from "../safety/forecast.ts";
@@ -65,8 +66,8 @@ export class PowerRisk {
           probability,
           because:
             because === null
-              ? "some parts die at switch-on with nothing else wrong"
-              : `${faultNameWords(because.fault, board)} may be left (${percent(because.probability)}), the likeliest cause`,
+              ? said`some parts die at switch-on with nothing else wrong`
+              : said`${faultNameWords(because.fault, board)} may be left (${percent(because.probability)}), the likeliest cause`,
         };
       });
   }

@@ -1,4 +1,5 @@
 /** The rungs of a limited power-up: what each proves, when to go on and when to stop. Common practice, after the trade's ladder. */
+import { said } from "../messages/said.ts";
 import type { Mark } from "../units/mark.ts";
 
 export type RungId = "A" | "B" | "C" | "D" | "E" | "F" | "H";
@@ -24,52 +25,52 @@ const rung = (id: RungId, name: string, proves: string, goOn: string, stop: stri
 export const RUNGS: Readonly<Record<RungId, RungWords>> = {
   A: rung(
     "A",
-    "bench supply into the drive rail",
-    "the rail, the drivers and the control side of the module, with no mains near",
-    "20 to 100 mA and steady",
-    "over 200 mA or rising, the limit reached, or any part hot",
+    said`bench supply into the drive rail`,
+    said`the rail, the drivers and the control side of the module, with no mains near`,
+    said`20 to 100 mA and steady`,
+    said`over 200 mA or rising, the limit reached, or any part hot`,
   ),
   B: rung(
     "B",
-    "bench supply into a logic rail",
-    "the regulator and the controller behind it, with no mains near",
-    "10 to 80 mA, and a light or the crystal alive",
-    "the limit reached, or the controller warm",
+    said`bench supply into a logic rail`,
+    said`the regulator and the controller behind it, with no mains near`,
+    said`10 to 80 mA, and a light or the crystal alive`,
+    said`the limit reached, or the controller warm`,
   ),
   C: rung(
     "C",
-    "low volts across the bus",
-    "no short across the bus at some volts, and no switch that conducts by itself",
-    "the current falls to a few milliamps once the bus is charged",
-    "the current stays at the limit; clipped on the wrong way round, the body diodes conduct",
+    said`low volts across the bus`,
+    said`no short across the bus at some volts, and no switch that conducts by itself`,
+    said`the current falls to a few milliamps once the bus is charged`,
+    said`the current stays at the limit; clipped on the wrong way round, the body diodes conduct`,
   ),
   D: rung(
     "D",
-    "100 to 150 V isolated across the bus",
-    "the small supply starts and makes its rails",
-    "the rails come up and stay",
-    "hiccup, heat, or the limit reached",
+    said`100 to 150 V isolated across the bus`,
+    said`the small supply starts and makes its rails`,
+    said`the rails come up and stay`,
+    said`hiccup, heat, or the limit reached`,
   ),
   E: rung(
     "E",
-    "mains through a series lamp",
-    "inrush, bridge, bus, the relay's click, and the small supply at full volts",
-    "the lamp flashes, then goes dark, the bus stands at its volts and the rails are right",
-    "bright and staying so: a hard short. Dark with no bus proves nothing: the feed is open, or a short hides behind a hot PTC",
+    said`mains through a series lamp`,
+    said`inrush, bridge, bus, the relay's click, and the small supply at full volts`,
+    said`the lamp flashes, then goes dark, the bus stands at its volts and the rails are right`,
+    said`bright and staying so: a hard short. Dark with no bus proves nothing: the feed is open, or a short hides behind a hot PTC`,
   ),
   F: rung(
     "F",
-    "mains without the lamp, no motor",
-    "the drive at full energy: gate signals, no cross conduction, three phases equal",
-    "it runs with nothing hot; where three equal lamps in star are at hand in the motor's place, they glow alike",
-    "the fuse blows, something smokes, or a phase differs",
+    said`mains without the lamp, no motor`,
+    said`the drive at full energy: gate signals, no cross conduction, three phases equal`,
+    said`it runs with nothing hot; where three equal lamps in star are at hand in the motor's place, they glow alike`,
+    said`the fuse blows, something smokes, or a phase differs`,
   ),
   H: rung(
     "H",
-    "mains with its motor and load",
-    "everything, once it is warm through",
-    "20 to 60 minutes at load without a trip",
-    "a trip, heat, or noise: off at once",
+    said`mains with its motor and load`,
+    said`everything, once it is warm through`,
+    said`20 to 60 minutes at load without a trip`,
+    said`a trip, heat, or noise: off at once`,
   ),
 };
 

@@ -104,7 +104,7 @@ export interface Proposal {
   /** what going on costs from here, and when to stop. Worked out when asked. */
   costToGo(): CostToGo;
   /** where the probes go, in the largest words */
-  readonly probesOn: "ON THE BOARD" | "ON THE PART IN YOUR HAND" | null;
+  readonly probesOn: string | null;
   /** expected result of the job from here, in the job's currency, and the chance it ends repaired */
   readonly outlook: { readonly expectedMargin: number; readonly repairProbability: number };
 }

@@ -1,6 +1,8 @@
 /** Halving a shorted rail: one end of a link, bead or small inductor lifted, then ohms on the side where the rail is made. */
+
 import { type BenchState, standsWhole } from "../bench/bench-state.ts";
 import type { RailCut } from "../board/rail-groups.ts";
+import { said } from "../messages/said.ts";
 import { benchMinutes } from "../money/minutes.ts";
 import { minutesOf } from "./action-minutes.ts";
 import type { PlanningInput } from "./planning-input.ts";
@@ -56,12 +58,12 @@ function cutStep({ board, timeline }: PlanningInput, rail: SuspectedRail, cut: R
     allMinutes:
       minutes + READINGS * benchMinutes(board).measure + minutesOf(board, now, { do: "refit", place }),
     outcomes: [
-      { word: `${rail.group.net} still reads low`, low: null, high: null },
-      { word: `${rail.group.net} reads high`, low: null, high: null },
+      { word: said`${rail.group.net} still reads low`, low: null, high: null },
+      { word: said`${rail.group.net} reads high`, low: null, high: null },
     ],
     shares: [low, low.map((share) => 1 - share)],
     inHand: null,
     lossMoney: 0,
-    lead: `With one end of ${cut.part.ref} up the ${rail.group.name} rail is in two halves; ohms from ${rail.group.net} to ${rail.group.back} tell in which the short is.`,
+    lead: said`With one end of ${cut.part.ref} up the ${rail.group.name} rail is in two halves; ohms from ${rail.group.net} to ${rail.group.back} tell in which the short is.`,
   };
 }

@@ -2,6 +2,7 @@
 import { INJECTION } from "../bench/injection.ts";
 import { railEnds } from "../board/rail-ends.ts";
 import type { RailGroup } from "../board/rail-groups.ts";
+import { said } from "../messages/said.ts";
 import { benchMinutes } from "../money/minutes.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Action } from "./proposal.ts";
@@ -18,19 +19,19 @@ export function milliohmTool({ equipment, board }: PlanningInput): MilliohmTool 
   if (equipment.includes("milliohm-meter"))
     return {
       minutes: measure,
-      how: "Milliohm meter, four wires, on each part's own two pins.",
+      how: said`Milliohm meter, four wires, on each part's own two pins.`,
     };
   // the clips on 0 V stay where they are
   const clipped = measure + clip;
   if (equipment.includes("bench-supply"))
     return {
       minutes: clipped,
-      how: `Bench supply at ${INJECTION.firstVolts} V, limit ${INJECTION.limitAmps} A: clip it and the meter (millivolts) to the part's own two pins with the output off, switch the output on, read volts over amps, switch it off before the clips move.`,
+      how: said`Bench supply at ${`${INJECTION.firstVolts} V`}, limit ${`${INJECTION.limitAmps} A`}: clip it and the meter (millivolts) to the part's own two pins with the output off, switch the output on, read volts over amps, switch it off before the clips move.`,
     };
   if (equipment.includes("rechargeable-cell"))
     return {
       minutes: clipped,
-      how: `A ${INJECTION.cellVolts} V rechargeable cell through ${INJECTION.cellOhms} ohm: clip it and the meter (millivolts) to the part's own two pins, close it, read; the amps are the volts across the resistor. Open it before the clips move.`,
+      how: said`A ${`${INJECTION.cellVolts} V`} rechargeable cell through ${`${INJECTION.cellOhms} ohm`}: clip it and the meter (millivolts) to the part's own two pins, close it, read; the amps are the volts across the resistor. Open it before the clips move.`,
     };
   return null;
 }

@@ -2,11 +2,13 @@ import { type BenchState, standsWhole } from "../bench/bench-state.ts";
 import type { Board, Part } from "../board/board.ts";
 import { netWords } from "../board/net-words.ts";
 import type { Belief } from "../diagnosis/belief.ts";
+import { said } from "../messages/said.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import { benchMinutes } from "../money/minutes.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { type CandidateCheck, candidateChecks } from "./candidate-checks.ts";
 import { checkPartition, type Partition, refine } from "./check-outcomes.ts";
+import { semicolonList } from "./faults-in-words.ts";
 import { freedBefore } from "./hands-on-steps.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import type { PlanningInput } from "./planning-input.ts";
@@ -46,8 +48,14 @@ export function separations(
   });
 }
 
+const WAYS = [
+  said`the repeats read one way`,
+  said`the repeats read another way`,
+  said`the repeats read a third way`,
+];
+
 function wayWords(at: number): string {
-  return `the repeats read ${["one way", "another way", "a third way"][at] ?? `way ${at + 1}`}`;
+  return WAYS[at] ?? said`the repeats read way ${at + 1}`;
 }
 
 function turn({ kind }: Part): number {
@@ -76,7 +84,7 @@ function separation(
     // a repeat that tells nothing beyond those before it is not taken
     if (joint !== null && refined.outcomes.length === joint.outcomes.length) continue;
     joint = refined;
-    repeated.push(`${netWords(board, check.red)} to ${netWords(board, check.black)}`);
+    repeated.push(said`${netWords(board, check.red)} to ${netWords(board, check.black)}`);
   }
   if (joint === null) return null;
   return {
@@ -89,6 +97,6 @@ function separation(
     shares: partitionShares(joint),
     inHand: null,
     lossMoney: 0,
-    lead: `With the plug of ${part.ref} pulled, what hangs together through it stands apart. Then again, red to black: ${repeated.join("; ")}.`,
+    lead: said`With the plug of ${part.ref} pulled, what hangs together through it stands apart. Then again, red to black: ${semicolonList(repeated)}.`,
   };
 }

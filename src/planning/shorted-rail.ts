@@ -1,5 +1,6 @@
 /** Finding the short of a rail: the ways that a bench has, beside ohms both ways and lifting one part after another. */
 
+import { said } from "../messages/said.ts";
 import { benchMinutes } from "../money/minutes.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { alongRailStep } from "./along-rail-step.ts";
@@ -41,7 +42,7 @@ export function fedRailProposal(
         action: { do: "unpower" },
         minutes: benchMinutes(input.board).unpower,
         money: 0,
-        why: "Nothing more is to be seen: output off, clips off.",
+        why: said`Nothing more is to be seen: output off, clips off.`,
       },
     ],
     atStake: null,

@@ -2,6 +2,7 @@
 import type { Place, PowerEvent } from "../bench/event.ts";
 import { poweredNow } from "../bench/last-power.ts";
 import type { Timeline } from "../bench/timeline.ts";
+import { said } from "../messages/said.ts";
 import { type Draft, outlook } from "./cards.ts";
 import { ampsPartition, type Partition } from "./check-outcomes.ts";
 import { expectations } from "./expectations.ts";
@@ -65,14 +66,14 @@ export function supplyProposal(
     row: [],
     minutes: model.minutes.measure,
     money: 0,
-    why: "Write down the amps on the supply's own display once they stand still. No meter goes across the rail for it: in its amps range it is a short. Nothing on the board is touched; then switch off.",
+    why: said`Write down the amps on the supply's own display once they stand still. No meter goes across the rail for it: in its amps range it is a short. Nothing on the board is touched; then switch off.`,
     expect: step === null ? [] : expectations(step, hypotheses, input.board, null),
     others: [
       {
         action: { do: "unpower" },
         minutes: model.minutes.unpower,
         money: 0,
-        why: "The current rises or something grows hot: switch off at once.",
+        why: said`The current rises or something grows hot: switch off at once.`,
       },
     ],
     atStake: null,

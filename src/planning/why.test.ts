@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { foldLog } from "../bench/fold.ts";
+import { plain } from "../messages/said.ts";
 import { handModel } from "./hand-model.fixture.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { prior } from "./one-fault.fixture.ts";
@@ -39,7 +40,7 @@ const LOOK: FindingStep = {
 };
 
 test("a check says which faults it looks for, parts that fail alike together", () => {
-  expect(whyFinding(LOOK, input())).toBe(
+  expect(plain(whyFinding(LOOK, input()))).toBe(
     "Shows which of these it is, if any: Q1 or Q2 collector to emitter shorted.",
   );
 });
@@ -53,7 +54,7 @@ test("a row says which probe stays where it is", () => {
 });
 
 test("a look promises no more than a look can tell", () => {
-  const words = whyFinding({ ...LOOK, action: { do: "look", part: "Q1" } }, input());
+  const words = plain(whyFinding({ ...LOOK, action: { do: "look", part: "Q1" } }, input()));
   expect(words).toContain("Damage on Q1 would speak for");
   expect(words).toContain("a clean body clears nothing for certain");
 });
@@ -63,23 +64,22 @@ test("what is fitted with a fuse comes before it, and says so", () => {
     ["Q1", 0.99],
     ["F1", 0.98],
   ]);
-  const words = whyReplace(["Q1", "F1"], chance, 0.6, input());
+  const words = plain(whyReplace(["Q1", "F1"], chance, 0.6, input()));
   expect(words).toContain("Q1 (99 %, likeliest collector to emitter shorted)");
   expect(words).toContain("Due with it before the next power-up: F1 (98 %, likeliest open)");
   expect(words).toContain("F1 last: fitted before what blew it");
-  expect(whyReplace(["F1"], chance, 0.6, input())).not.toContain("last:");
+  expect(plain(whyReplace(["F1"], chance, 0.6, input()))).not.toContain("last:");
 });
 
 test("a stop says what the likeliest repair would have taken", () => {
-  expect(whyStop(input(), 0)).toContain("30 EUR of parts");
+  expect(plain(whyStop(input(), 0))).toContain("30 EUR of parts");
 });
 
 test("a stop on a board that is likelier whole than not sends to what tells it to run, and names no part", () => {
   const given = input();
   const groups = given.model.groups.map((group, g) => (g === 0 ? { ...group, cures: [] } : group));
-  const words = whyStop(
-    { ...given, model: { ...given.model, groups, weights: Float64Array.of(0.7, 0.1, 0.1, 0.1) } },
-    0,
+  const words = plain(
+    whyStop({ ...given, model: { ...given.model, groups, weights: Float64Array.of(0.7, 0.1, 0.1, 0.1) } }, 0),
   );
   expect(words).toContain("more likely whole (70 %)");
   expect(words).toContain("what tells it to run");

@@ -1,7 +1,8 @@
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
-import { curedWords, faultStatement, faultWords } from "../board/fault-words.ts";
-import { faultChances, likeliestFault } from "./fault-chances.ts";
+import { curedWords, faultStatement, faultWithinPart } from "../board/fault-words.ts";
+import { said } from "../messages/said.ts";
+import { byChance, faultChances, likeliestFault, type NamedFault } from "./fault-chances.ts";
 import { andList, brief, inOneBreath, orList, percent } from "./faults-in-words.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import type { RepairModel } from "./repair-model.ts";
@@ -30,12 +31,11 @@ export function whyFinding(step: FindingStep, input: WhyInput): string {
 /** A row shares the meter's setting; whether a probe can stay where it is depends on its places. */
 function rowSentence({ action, row }: FindingStep): string | null {
   if (row.length === 0 || action.do !== "measure") return null;
-  const stays = (["red", "black"] as const).find((probe) =>
-    row.every((next) => next.do === "measure" && next[probe] === action[probe]),
-  );
-  return stays === undefined
-    ? "The meter is set already: take the whole row."
-    : `The ${stays} probe stays where it is: take the whole row.`;
+  const stays = (probe: "red" | "black") =>
+    row.every((next) => next.do === "measure" && next[probe] === action[probe]);
+  if (stays("red")) return said`The red probe stays where it is: take the whole row.`;
+  if (stays("black")) return said`The black probe stays where it is: take the whole row.`;
+  return said`The meter is set already: take the whole row.`;
 }
 
 function leadSentence(step: FindingStep, { board, hypotheses }: WhyInput): string | null {
@@ -43,37 +43,35 @@ function leadSentence(step: FindingStep, { board, hypotheses }: WhyInput): strin
   const { action } = step;
   if (action.do === "look")
     return told.length === 0
-      ? `A look at ${action.part} costs next to nothing, and nobody has taken it yet.`
-      : `Damage on ${action.part} would speak for ${orList(inOneBreath(told))}; a clean body clears nothing for certain.`;
-  if (told.length === 0) return step.lead === null ? "Cheap, and nothing has tested it yet." : null;
+      ? said`A look at ${action.part} costs next to nothing, and nobody has taken it yet.`
+      : said`Damage on ${action.part} would speak for ${orList(inOneBreath(told))}; a clean body clears nothing for certain.`;
   const [only, second] = told;
-  if (second === undefined) {
-    const named = hypotheses.priors.find(({ fault }) => faultWords(fault, board) === only);
-    return `Shows whether ${named === undefined ? only : faultStatement(named.fault, board)}.`;
-  }
-  return `Shows which of these it is, if any: ${orList(brief(told))}.`;
+  if (only === undefined) return step.lead === null ? said`Cheap, and nothing has tested it yet.` : null;
+  return second === undefined
+    ? said`Shows whether ${faultStatement(only.fault, board)}.`
+    : said`Shows which of these it is, if any: ${orList(brief(told))}.`;
 }
 
 /** Tested faults whose probability differs most between the outcomes. */
-function toldApart(step: FindingStep, hypotheses: Hypotheses, board: Board): readonly string[] {
+function toldApart(step: FindingStep, hypotheses: Hypotheses, board: Board): readonly NamedFault[] {
   const probabilities = outcomeProbabilities(step.shares, hypotheses);
   const tested = testedFaults(step, hypotheses);
-  const spread = new Map<string, number>();
+  const spread = new Map<NamedFault, number>();
   const before = faultChances(hypotheses, board, null, tested);
   step.shares.forEach((share, o) => {
     if (probabilities[o] <= 0) return;
     const after = faultChances(hypotheses, board, share, tested);
-    for (const [words, p] of before) {
-      const moved = Math.abs((after.get(words) ?? 0) - p) * probabilities[o];
-      spread.set(words, (spread.get(words) ?? 0) + moved);
+    for (const [fault, p] of before) {
+      const moved = Math.abs((after.get(fault) ?? 0) - p) * probabilities[o];
+      spread.set(fault, (spread.get(fault) ?? 0) + moved);
     }
   });
-  const ranked = [...spread].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
+  const ranked = [...spread].sort(byChance);
   const most = ranked[0]?.[1] ?? 0;
   return ranked
     .filter(([, moved]) => moved > 0.002 && moved >= most * 0.3)
     .slice(0, 4)
-    .map(([words]) => words);
+    .map(([fault]) => fault);
 }
 
 /** Named where some outcome shows that a part nobody sells is dead: the late write-off this step prevents. */
@@ -101,7 +99,10 @@ function writeOffSentence(step: FindingStep, { hypotheses, model, timeline }: Wh
     if (lost - before < TURNS || probabilities[o] < TURNS_LEAST) continue;
     const [name] = [...names].reduce((most, next) => (next[1] > most[1] ? next : most));
     const spent = timeline.entries.some(({ event }) => event.do === "replace");
-    return `${name} cannot be bought: a reading that accuses it (${percent(probabilities[o])}) may end the job, so this comes before ${spent ? "more" : "any"} money is spent.`;
+    const chance = percent(probabilities[o]);
+    return spent
+      ? said`${name} cannot be bought: a reading that accuses it (${chance}) may end the job, so this comes before more money is spent.`
+      : said`${name} cannot be bought: a reading that accuses it (${chance}) may end the job, so this comes before any money is spent.`;
   }
   return null;
 }
@@ -116,15 +117,15 @@ export function whyReplace(
   const [first, ...rest] = names.map((name) => {
     const fault = likeliestFault(name, hypotheses);
     const sure = percent(chance.get(name) ?? 0);
-    if (fault === null || fault.of === "nets") return `${curedWords(name, board)} (${sure})`;
-    return `${name} (${sure}, likeliest ${faultWords(fault, board).slice(name.length + 1)})`;
+    if (fault === null || fault.of === "nets") return said`${curedWords(name, board)} (${sure})`;
+    return said`${name} (${sure}, likeliest ${faultWithinPart(fault, board)})`;
   });
-  const sentences = [`${first}: no check left is worth its minutes before that.`];
-  if (rest.length > 0) sentences.push(`Due with it before the next power-up: ${andList(rest)}.`);
+  const sentences = [said`${first ?? ""}: no check left is worth its minutes before that.`];
+  if (rest.length > 0) sentences.push(said`Due with it before the next power-up: ${andList(rest)}.`);
   const fuses = names.filter((name) => board.parts.get(name)?.kind === "fuse");
   if (fuses.length > 0 && fuses.length < names.length)
-    sentences.push(`${andList(fuses)} last: fitted before what blew it, a fuse blows again.`);
-  sentences.push(`After that, ${percent(success)} that the board is whole.`);
+    sentences.push(said`${andList(fuses)} last: fitted before what blew it, a fuse blows again.`);
+  sentences.push(said`After that, ${percent(success)} that the board is whole.`);
   return sentences.join(" ");
 }
 
@@ -138,16 +139,17 @@ export function whyStop({ board, hypotheses, model }: WhyInput, impossible: numb
     .filter(({ possible }) => !possible)
     .sort((a, b) => (dead.get(b.name) ?? 0) - (dead.get(a.name) ?? 0))[0];
   if (impossible >= 0.5 && unobtainable !== undefined)
-    return `${unobtainable.name} is dead (${percent(dead.get(unobtainable.name) ?? 0)}) and nobody sells it. Anything fitted now is money lost.`;
+    return said`${unobtainable.name} is dead (${percent(dead.get(unobtainable.name) ?? 0)}) and nobody sells it. Anything fitted now is money lost.`;
   const whole = wholeChance(model);
   if (whole >= 0.5)
-    return `By the readings this board is more likely whole (${percent(whole)}) than not, yet it has not been seen to run, and nothing left on this bench tells why. Before it is given back: what tells it to run may be missing (a command, a door or float switch, a sensor, the fan's signal). Try it in its own unit.`;
+    return said`By the readings this board is more likely whole (${percent(whole)}) than not, yet it has not been seen to run, and nothing left on this bench tells why. Before it is given back: what tells it to run may be missing (a command, a door or float switch, a sensor, the fan's signal). Try it in its own unit.`;
   const repair = likeliestRepair(model);
   if (repair === null)
-    return "What is left to find and to replace would cost more in minutes and parts than the repair earns.";
+    return said`What is left to find and to replace would cost more in minutes and parts than the repair earns.`;
   const { agreedPrice, currency } = model.terms;
   const names = andList(repair.names.map((name) => curedWords(name, board)));
-  return `The likeliest repair from here is ${names}: ${Number(repair.money.toFixed(2))} ${currency} of parts, ${Math.round(repair.minutes)} min, and ${percent(repair.chance)} that it is enough. Weighed with what a failed try costs, that is worth less than stopping, at ${agreedPrice} ${currency} for the repair.`;
+  const parts = `${Number(repair.money.toFixed(2))} ${currency}`;
+  return said`The likeliest repair from here is ${names}: ${parts} of parts, ${`${Math.round(repair.minutes)} min`}, and ${percent(repair.chance)} that it is enough. Weighed with what a failed try costs, that is worth less than stopping, at ${`${agreedPrice} ${currency}`} for the repair.`;
 }
 
 /** Chance that nothing on the board has to be cured. */

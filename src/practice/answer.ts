@@ -15,6 +15,7 @@ import { isColdMode } from "../bench/words.ts";
 import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
 import { liveWhenPowered } from "../live/live-of-log.ts";
+import { said } from "../messages/said.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
 import { findingChances } from "../priors/look-findings.ts";
 import { boardEffect } from "../priors/power-effects.ts";
@@ -127,10 +128,11 @@ function answerMeasure(
     return live.ok ? filled(asked, live.reading) : live;
   }
   if (red === undefined || black === undefined)
-    return { ok: false, problem: `the practice bench has no answer to ${mode} without two places` };
+    return { ok: false, problem: said`the practice bench has no answer to ${mode} without two places` };
   if (mode === "dcv") return restingVolts(practice, timeline, asked, red, black, present);
-  if (!isColdMode(mode)) return { ok: false, problem: `the practice bench has no answer to ${mode}` };
-  if (timeline.now.powered) return { ok: false, problem: `${mode} is a cold mode; unpower the board first` };
+  if (!isColdMode(mode)) return { ok: false, problem: said`the practice bench has no answer to ${mode}` };
+  if (timeline.now.powered)
+    return { ok: false, problem: said`${mode} is a cold mode; unpower the board first` };
   const { job, seed } = practice;
   const predictor = makePredictor(job.board, timeline.now, job.meter);
   const check = { mode: mode satisfies ColdMode, red, black };
@@ -138,7 +140,7 @@ function answerMeasure(
     asked.settling === "climbing" ? { ...check, seconds: CLIMBING_SECONDS } : check,
     present.map(({ fault }) => fault),
   );
-  if (!predicted.solved) return { ok: false, problem: `no reading: ${predicted.why}` };
+  if (!predicted.solved) return { ok: false, problem: said`no reading: ${predicted.why}` };
   const random = seededRandom(seed, `read ${mode} ${red} ${black} ${nextIndex(timeline)}`);
   const along = railAtPins(job.board, timeline.now, asked);
   if (along !== null && Number.isFinite(predicted.raw)) {
@@ -183,7 +185,7 @@ function answerLook(
   present: readonly HiddenFault[],
 ): Answer {
   const part = job.board.parts.get(asked.part);
-  if (part === undefined) return { ok: false, problem: `there is no part ${asked.part}` };
+  if (part === undefined) return { ok: false, problem: said`there is no part ${asked.part}` };
   const nets = new Set(part.pins.values());
   const own = present.filter(({ fault }) =>
     fault.of === "part" ? fault.part === part.ref : fault.nets.every((net) => nets.has(net)),

@@ -1,10 +1,12 @@
 /** Readings of a powered practice board: the live board with the hidden faults, scattered as far as its own spread says. */
+
 import type { MeasureEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
 import { liveOfLog } from "../live/live-of-log.ts";
 import { type LiveCheck, liveReading } from "../live/live-reading.ts";
+import { said } from "../messages/said.ts";
 import { normalDeviate, seededRandom } from "./seeded-random.ts";
 
 /** Which board it is, its job's seed, and how far its meter is off (a share). */
@@ -36,7 +38,7 @@ export function liveAnswer(
   if (found === null)
     return {
       ok: false,
-      problem: `under power nobody can tell from the board file the ${asked.mode} of ${where}`,
+      problem: said`under power nobody can tell from the board file the ${asked.mode} of ${asked.part ?? said`${asked.red ?? ""} and ${asked.black ?? ""}`}`,
     };
   const random = seededRandom(seed, `live ${asked.mode} ${where}`);
   const value = (found.value + found.spread * normalDeviate(random)) * (1 + meterShare);

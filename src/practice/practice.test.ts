@@ -3,6 +3,7 @@ import type { JobEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import { faultName } from "../board/fault.ts";
+import { plain } from "../messages/said.ts";
 import type { MakePredictor, MeterReading } from "../meter/prediction.ts";
 import { makePredictor } from "../meter/predictor.ts";
 import { DEFAULT_METER } from "../meter/settings.ts";
@@ -270,7 +271,7 @@ describe("the practice bench answers", () => {
     const live = fold([...parts, { do: "power", feed: "mains", observed: "runs" }]);
     const read = (asked: Record<string, unknown>): number => {
       const got = answer(good, live, { do: "measure", ...asked } as never, counting);
-      if (!got.ok || got.event.do !== "measure") throw new Error(got.ok ? "no reading" : got.problem);
+      if (!got.ok || got.event.do !== "measure") throw new Error(got.ok ? "no reading" : plain(got.problem));
       expect(answer(good, live, { do: "measure", ...asked } as never, counting)).toEqual(got);
       return Number(got.event.reading);
     };
@@ -315,10 +316,8 @@ describe("the practice bench answers", () => {
   it("under power says which places nobody can tell", () => {
     const live = fold([{ do: "power", feed: "mains", observed: "quiet" }]);
     const asked = { do: "measure", mode: "dcv", red: "U", black: "NBUS" } as const;
-    expect(answer(practiceJob(4), live, asked, counting)).toEqual({
-      ok: false,
-      problem: expect.stringContaining("U and NBUS"),
-    });
+    const got = answer(practiceJob(4), live, asked, counting);
+    expect(got.ok ? "" : plain(got.problem)).toContain("U and NBUS");
   });
 
   it("says what it cannot answer", () => {

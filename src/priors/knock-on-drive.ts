@@ -1,4 +1,5 @@
 import type { Part } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 import { type CircuitView, netsOf, type SwitchSite } from "./circuit-view.ts";
 import {
   every,
@@ -52,14 +53,14 @@ export const DRIVE_RULES: readonly KnockOnRule[] = [
   rule(
     "switch-drives-gate-parts",
     0.5,
-    "bus voltage breaks through to the gate: resistor open, clamp shorted",
+    said`bus voltage breaks through to the gate: resistor open, clamp shorted`,
     (view) =>
       allSwitches(view).flatMap((found) => {
         const { resistors, clamps } = gateParts(view, found);
         return every([short(found.fault)], [...opensOf(resistors), ...shortsOf(clamps)]);
       }),
   ),
-  rule("switch-kills-gate", 0.8, "a shorted switch has lost its gate too", (view) =>
+  rule("switch-kills-gate", 0.8, said`a shorted switch has lost its gate too`, (view) =>
     allSwitches(view)
       .filter((found) => found.gate !== null)
       .map((found) =>
@@ -69,7 +70,7 @@ export const DRIVE_RULES: readonly KnockOnRule[] = [
         ),
       ),
   ),
-  rule("switch-kills-driver", 0.25, "through the gate into the driver", (view) =>
+  rule("switch-kills-driver", 0.25, said`through the gate into the driver`, (view) =>
     allSwitches(view).flatMap((found) =>
       gateParts(view, found).drivers.flatMap((driver) =>
         every([short(found.fault)], driverSites(view, found, driver)),
@@ -79,13 +80,13 @@ export const DRIVE_RULES: readonly KnockOnRule[] = [
   rule(
     "module-switch-kills-drive",
     0.12,
-    "a shorted switch inside a module takes the driver beside it",
+    said`a shorted switch inside a module takes the driver beside it`,
     (view) =>
       view.motorSwitches
         .filter((found) => found.gate === null)
         .map((found) => pair(short(found.fault), short(`${found.part}.drive`))),
   ),
-  rule("driver-kills-switch", 0.3, "a dead driver leaves a gate half on: its switch shorts", (view) =>
+  rule("driver-kills-switch", 0.3, said`a dead driver leaves a gate half on: its switch shorts`, (view) =>
     view.workingSwitches.flatMap((found) =>
       gateParts(view, found).drivers.flatMap((driver) =>
         every(driverSites(view, found, driver), [short(found.fault)], driver.kind === "ic" ? 0.4 : 1),
@@ -95,7 +96,7 @@ export const DRIVE_RULES: readonly KnockOnRule[] = [
   rule(
     "dry-drive-capacitor",
     0.02,
-    "a dry bootstrap or drive-rail capacitor lets a switch run linear",
+    said`a dry bootstrap or drive-rail capacitor lets a switch run linear`,
     (view) =>
       every(
         view
@@ -111,7 +112,7 @@ export const DRIVE_RULES: readonly KnockOnRule[] = [
   rule(
     "drive-to-controller",
     0.15,
-    "15 V or bus voltage reaches the controller pin on the same net",
+    said`15 V or bus voltage reaches the controller pin on the same net`,
     (view) =>
       view.inGroups("inverter", "drive", "logic", "output").flatMap((chip) => {
         if (chip.kind !== "ic" && chip.kind !== "module") return [];

@@ -1,4 +1,5 @@
 import type { Part } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 import { type CircuitView, limitsBridge, limitsShorts, netsOf } from "./circuit-view.ts";
 import {
   every,
@@ -78,7 +79,7 @@ const LIMITED_TIMES = 0.3;
 
 /** Power path: what a short on the line or bus takes with it. */
 export const POWER_RULES: readonly KnockOnRule[] = [
-  rule("leg-shoots-through", 0.9, "a shorted switch shorts its partner at the next gate pulse", (view) =>
+  rule("leg-shoots-through", 0.9, said`a shorted switch shorts its partner at the next gate pulse`, (view) =>
     view.legs.flatMap(([upper, lower]) => [
       pair(short(upper.fault), short(lower.fault)),
       pair(short(lower.fault), short(upper.fault)),
@@ -87,7 +88,7 @@ export const POWER_RULES: readonly KnockOnRule[] = [
   rule(
     "module-takes-its-legs",
     0.05,
-    "mostly one leg of a module goes short; it may take another in the same case",
+    said`mostly one leg of a module goes short; it may take another in the same case`,
     (view) =>
       view.motorSwitches.flatMap((one) =>
         view.motorSwitches
@@ -98,7 +99,7 @@ export const POWER_RULES: readonly KnockOnRule[] = [
   rule(
     "short-opens-fuse",
     1.2,
-    "a short behind the rectifier opens the line fuse unless a limiter stood in its path",
+    said`a short behind the rectifier opens the line fuse unless a limiter stood in its path`,
     (view) => [
       ...every(behindLimiter(view), opensOf(view.lineFuses), limitsShorts(view) ? LIMITED_TIMES : 1),
       ...every(bridgeShorts(view), opensOf(view.lineFuses), limitsBridge(view) ? LIMITED_TIMES : 1),
@@ -109,7 +110,7 @@ export const POWER_RULES: readonly KnockOnRule[] = [
       ),
     ],
   ),
-  rule("varistor-opens-fuse", 2, "a varistor that shorts opens the fuse before it", (view) =>
+  rule("varistor-opens-fuse", 2, said`a varistor that shorts opens the fuse before it`, (view) =>
     ofKind(view.inGroups("input"), "varistor").flatMap((part) =>
       every(shortsOf([part]), opensOf(fusesOf(view, part))),
     ),
@@ -117,20 +118,20 @@ export const POWER_RULES: readonly KnockOnRule[] = [
   rule(
     "surge-past-varistor",
     0.12,
-    "what shorted the varistor also reached the bridge and the small supply",
+    said`what shorted the varistor also reached the bridge and the small supply`,
     (view) =>
       every(shortsOf(ofKind(view.inGroups("input"), "varistor")), [
         ...shortsOf(bridges(view)),
         ...view.supplySwitches.map((found) => short(found.fault)),
       ]),
   ),
-  rule("short-takes-bridge", 0.04, "fault current takes a bridge junction with it", (view) =>
+  rule("short-takes-bridge", 0.04, said`fault current takes a bridge junction with it`, (view) =>
     every(
       [...busShorts(view), ...view.motorSwitches.map((found) => short(found.fault))],
       shortsOf(bridges(view)),
     ),
   ),
-  rule("short-opens-limiter", 0.2, "a steady short overheats the inrush limiter", (view) =>
+  rule("short-opens-limiter", 0.2, said`a steady short overheats the inrush limiter`, (view) =>
     every(
       [
         ...behindLimiter(view),
@@ -141,26 +142,26 @@ export const POWER_RULES: readonly KnockOnRule[] = [
       opensOf(view.inrushLimiters),
     ),
   ),
-  rule("relay-never-closed", 0.25, "the board ran through its inrush limiter", (view) => {
+  rule("relay-never-closed", 0.25, said`the board ran through its inrush limiter`, (view) => {
     const relays = ofKind(view.inGroups("inrush"), "relay");
     return every(
       relays.flatMap((part) => [open(`${part.ref}.coil`), open(`${part.ref}.contact`)]),
       opensOf(view.inrushLimiters),
     );
   }),
-  rule("leg-cracks-shunt", 0.35, "the current of a shorted leg cracks the shunt under it", (view) =>
+  rule("leg-cracks-shunt", 0.35, said`the current of a shorted leg cracks the shunt under it`, (view) =>
     view.legs.flatMap(([upper, lower]) => {
       const under = shuntsUnder(view, lower.low);
       return every([short(upper.fault), short(lower.fault)], opensOf(under), 1 / Math.max(1, under.length));
     }),
   ),
-  rule("motor-kills-leg", 0.15, "a shorted motor shorts a leg", (view) =>
+  rule("motor-kills-leg", 0.15, said`a shorted motor shorts a leg`, (view) =>
     every(
       shortsOf([...view.board.parts.values()].filter((part) => part.kind === "motor")),
       view.motorSwitches.map((found) => short(found.fault)),
     ),
   ),
-  rule("weak-bus", 0.02, "ripple of a dry bus capacitor stresses the switches", (view) =>
+  rule("weak-bus", 0.02, said`ripple of a dry bus capacitor stresses the switches`, (view) =>
     every(
       view
         .inGroups("bus")
@@ -172,14 +173,14 @@ export const POWER_RULES: readonly KnockOnRule[] = [
   rule(
     "series-partner",
     0.6,
-    "a shorted capacitor of a series pair leaves all the voltage to its partner",
+    said`a shorted capacitor of a series pair leaves all the voltage to its partner`,
     (view) =>
       view.seriesPairs.flatMap(([upper, lower]) => [
         pair(short(upper.ref), short(lower.ref)),
         pair(short(lower.ref), short(upper.ref)),
       ]),
   ),
-  rule("brake-burns-resistor", 0.3, "a shorted brake switch leaves its resistor across the bus", (view) =>
+  rule("brake-burns-resistor", 0.3, said`a shorted brake switch leaves its resistor across the bus`, (view) =>
     view.choppers.flatMap(({ found, resistor }) =>
       resistor === null ? [] : [pair(short(found.fault), open(resistor.ref))],
     ),

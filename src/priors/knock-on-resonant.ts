@@ -1,4 +1,5 @@
 import type { Part } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 import { type CircuitView, netsOf } from "./circuit-view.ts";
 import {
   every,
@@ -50,31 +51,31 @@ export const RESONANT_RULES: readonly KnockOnRule[] = [
   rule(
     "weak-tank-kills-switch",
     0.15,
-    "with less resonant or bus capacitance the switch sees more volts than it stands",
+    said`with less resonant or bus capacitance the switch sees more volts than it stands`,
     (view) => killSwitch(view, (one) => weak(known(view, [...one.capacitors, ...one.busCapacitors]))),
   ),
   rule(
     "shorted-tank-kills-switch",
     0.5,
-    "a shorted coil or resonant capacitor puts the bus across the switch at its first pulse",
+    said`a shorted coil or resonant capacitor puts the bus across the switch at its first pulse`,
     (view) => killSwitch(view, (one) => shortsOf(known(view, [one.coil, ...one.capacitors]))),
   ),
   rule(
     "sensing-kills-switch",
     0.15,
-    "a drifted or open chain from the coil turns the switch on at the wrong moment",
+    said`a drifted or open chain from the coil turns the switch on at the wrong moment`,
     (view) => killSwitch(view, (one) => weak(known(view, one.sensing))),
   ),
   rule(
     "low-drive-rail-kills-switch",
     0.12,
-    "a dry capacitor lets the drive rail sag: the switch runs linear",
+    said`a dry capacitor lets the drive rail sag: the switch runs linear`,
     (view) => killSwitch(view, (one) => weak(driveRailBulk(view, one.switch.gate ?? ""))),
   ),
   rule(
     "resonant-switch-takes-bridge",
     0.1,
-    "no limiter stands before it: the shorted switch takes bridge junctions",
+    said`no limiter stands before it: the shorted switch takes bridge junctions`,
     (view) =>
       every(
         view.resonantSwitches.map((found) => short(found.fault)),

@@ -1,4 +1,5 @@
 import type { Part } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 import { type CircuitView, netsOf } from "./circuit-view.ts";
 import {
   every,
@@ -117,7 +118,7 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
   rule(
     "supply-switch-opens-feed",
     1,
-    "a shorted supply switch opens the fuse or fuse resistor before it",
+    said`a shorted supply switch opens the fuse or fuse resistor before it`,
     (view) =>
       every(
         view.supplySwitches.map((found) => short(found.fault)),
@@ -127,7 +128,7 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
   rule(
     "supply-switch-opens-line-fuse",
     0.3,
-    "where no fuse resistor stands before it, the line fuse",
+    said`where no fuse resistor stands before it, the line fuse`,
     (view) =>
       supplyFuses(view).length > 0
         ? []
@@ -139,7 +140,7 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
   rule(
     "supply-switch-kills-feedback",
     0.3,
-    "drain voltage reaches the control side: opto, reference, supply clamp",
+    said`drain voltage reaches the control side: opto, reference, supply clamp`,
     (view) => {
       const parts = view.inGroups("supply");
       return every(
@@ -155,7 +156,7 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
   rule(
     "supply-switch-burns-control-feed",
     0.15,
-    "drain voltage reaches the control side: the low resistor that feeds it from its own winding burns",
+    said`drain voltage reaches the control side: the low resistor that feeds it from its own winding burns`,
     (view) =>
       every(
         view.supplySwitches.map((found) => short(found.fault)),
@@ -165,7 +166,7 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
   rule(
     "supply-switch-raises-rails",
     0.12,
-    "the last gulp of a dying supply switch lifts its rails: their clamps short",
+    said`the last gulp of a dying supply switch lifts its rails: their clamps short`,
     (view) =>
       every(
         view.supplySwitches.map((found) => short(found.fault)),
@@ -174,14 +175,19 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
         ),
       ),
   ),
-  rule("opto-passes-on", 0.25, "an opto whose output took the drain passes on to the reference", (view) => {
-    const parts = view.inGroups("supply", "rail");
-    return every(
-      ofKind(parts, "opto").map((part) => short(`${part.ref}.out`)),
-      ofKind(parts, "shuntref").map((part) => short(`${part.ref}.ka`)),
-    );
-  }),
-  rule("clamp-open", 0.35, "without its clamp the supply switch is over-volted", (view) =>
+  rule(
+    "opto-passes-on",
+    0.25,
+    said`an opto whose output took the drain passes on to the reference`,
+    (view) => {
+      const parts = view.inGroups("supply", "rail");
+      return every(
+        ofKind(parts, "opto").map((part) => short(`${part.ref}.out`)),
+        ofKind(parts, "shuntref").map((part) => short(`${part.ref}.ka`)),
+      );
+    },
+  ),
+  rule("clamp-open", 0.35, said`without its clamp the supply switch is over-volted`, (view) =>
     every(
       view
         .inGroups("supply")
@@ -194,42 +200,50 @@ export const SUPPLY_RULES: readonly KnockOnRule[] = [
   rule(
     "feedback-open-raises-rails",
     0.35,
-    "with the feedback open every rail rises: what hangs on it dies",
+    said`with the feedback open every rail rises: what hangs on it dies`,
     (view) => view.board.rails.flatMap((rail) => every(feedbackParts(view), fedBy(view, rail.net))),
   ),
-  rule("regulator-through", 0.6, "a regulator shorted through over-volts what it feeds", (view) =>
+  rule("regulator-through", 0.6, said`a regulator shorted through over-volts what it feeds`, (view) =>
     [...view.board.parts.values()]
       .filter((part) => part.kind === "regulator")
       .flatMap((part) => every([short(`${part.ref}.inout`)], fedBy(view, part.pins.get("out") ?? ""))),
   ),
-  rule("leak-turns-switch-on", 0.5, "dirt from a gate to the bus or a supply turns the switch on", (view) =>
-    view.workingSwitches.flatMap((found) => {
-      const gate = found.gate;
-      if (gate === null) return [];
-      const near = [found.high, ...view.board.rails.map((rail) => rail.net)].filter((net) => net !== gate);
-      return near.map((net) => pair(leak(gate, net), short(found.fault)));
-    }),
+  rule(
+    "leak-turns-switch-on",
+    0.5,
+    said`dirt from a gate to the bus or a supply turns the switch on`,
+    (view) =>
+      view.workingSwitches.flatMap((found) => {
+        const gate = found.gate;
+        if (gate === null) return [];
+        const near = [found.high, ...view.board.rails.map((rail) => rail.net)].filter((net) => net !== gate);
+        return near.map((net) => pair(leak(gate, net), short(found.fault)));
+      }),
   ),
   rule(
     "leak-at-input-turns-leg-on",
     0.4,
-    "dirt from a module input to another input or a rail drives its switch against its partner",
+    said`dirt from a module input to another input or a rail drives its switch against its partner`,
     (view) => ofKind([...view.board.parts.values()], "module").flatMap((part) => inputLeaks(view, part)),
   ),
-  rule("leak-to-logic", 0.25, "dirt that brings a higher rail to a controller pin kills the pin", (view) =>
-    view.board.rails
-      .filter((rail) => rail.volts > LOGIC_VOLTS)
-      .flatMap((rail) =>
-        view.roles.controllers.flatMap(({ part }) => {
-          const pins = [...(view.board.parts.get(part)?.pins ?? [])];
-          return pins
-            .filter(([name, net]) => name !== "vdd" && name !== "gnd" && net !== rail.net)
-            .flatMap(([name, net]) =>
-              [net, ...throughSmallResistor(view, net)]
-                .filter((near) => near !== rail.net)
-                .map((near) => pair(leak(near, rail.net), short(`${part}.${name}`))),
-            );
-        }),
-      ),
+  rule(
+    "leak-to-logic",
+    0.25,
+    said`dirt that brings a higher rail to a controller pin kills the pin`,
+    (view) =>
+      view.board.rails
+        .filter((rail) => rail.volts > LOGIC_VOLTS)
+        .flatMap((rail) =>
+          view.roles.controllers.flatMap(({ part }) => {
+            const pins = [...(view.board.parts.get(part)?.pins ?? [])];
+            return pins
+              .filter(([name, net]) => name !== "vdd" && name !== "gnd" && net !== rail.net)
+              .flatMap(([name, net]) =>
+                [net, ...throughSmallResistor(view, net)]
+                  .filter((near) => near !== rail.net)
+                  .map((near) => pair(leak(near, rail.net), short(`${part}.${name}`))),
+              );
+          }),
+        ),
   ),
 ];

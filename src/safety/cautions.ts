@@ -2,6 +2,7 @@ import type { Feed, JobEvent, MeasureMode, Place } from "../bench/event.ts";
 import { isInjection } from "../bench/injection.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board, PartKind } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
 
 /** One caution: what a careful bench does without thinking, at the step it concerns. */
@@ -13,124 +14,112 @@ interface Caution {
 
 const CAUTIONS = {
   unplugAndWait: {
-    words: "Unplug it and wait 5 to 15 minutes: what is stored does not need the mains.",
+    words: said`Unplug it and wait 5 to 15 minutes: what is stored does not need the mains.`,
     source: "makers ask for 5 to 15 minutes, second-hand",
   },
   meterCategory: {
-    words: "Meter and leads marked CAT III, or CAT II at least, for these volts.",
+    words: said`Meter and leads marked CAT III, or CAT II at least, for these volts.`,
     source:
       "IEC 61010-1 measurement categories: CAT II from the plug to the unit's power circuits, second-hand",
   },
   voltageProof: {
-    words:
-      "Highest DC range, one hand, probes on the capacitor's own pins: bleeders and dark LEDs prove nothing.",
+    words: said`Highest DC range, one hand, probes on the capacitor's own pins: bleeders and dark LEDs prove nothing.`,
     source: "common practice",
   },
   notAScrewdriver: {
-    words:
-      "Discharge through the resistor with insulated clips, never with a screwdriver; the resistor gets hot.",
+    words: said`Discharge through the resistor with insulated clips, never with a screwdriver; the resistor gets hot.`,
     source: "common practice",
   },
   resistorHot: {
-    words: "The resistor may still be hot: hold it by its insulated clips.",
+    words: said`The resistor may still be hot: hold it by its insulated clips.`,
     source: "common practice",
   },
   unplugFirst: {
-    words: "Switch off, pull the plug, and count the bus as charged until it has been measured again.",
+    words: said`Switch off, pull the plug, and count the bus as charged until it has been measured again.`,
     source: "common practice",
   },
   heldSafe: {
-    words:
-      "The bus can creep back up, a large capacitor to 10 to 50 V: if anything was left a while, measure its volts again before touching.",
+    words: said`The bus can creep back up, a large capacitor to 10 to 50 V: if anything was left a while, measure its volts again before touching.`,
     source: "dielectric absorption, from memory",
   },
   ownCharge: {
-    words: "A capacitor may hold charge in the hand too: empty it through the resistor before it goes in.",
+    words: said`A capacitor may hold charge in the hand too: empty it through the resistor before it goes in.`,
     source: "common practice",
   },
   turnsCharge: {
-    words: "Do not turn the motor or a fan while it is plugged in: it charges the bus. If it turned, say so.",
+    words: said`Do not turn the motor or a fan while it is plugged in: it charges the bus. If it turned, say so.`,
     source: "common practice: it generates through the diodes of the power switches",
   },
   testMotorAlone: {
-    words:
-      "An insulation tester goes on the motor alone: plug out, its leads joined, against its frame. Never on the board.",
+    words: said`An insulation tester goes on the motor alone: plug out, its leads joined, against its frame. Never on the board.`,
     source: "common practice",
   },
   noInsulationTester: {
-    words: "No insulation tester on a populated board: it kills chips and over-volts capacitors.",
+    words: said`No insulation tester on a populated board: it kills chips and over-volts capacitors.`,
     source: "common practice",
   },
   stillCharged: {
-    words:
-      "What has been powered counts as charged: prove every capacitor empty once more before it is packed or handed over.",
+    words: said`What has been powered counts as charged: prove every capacitor empty once more before it is packed or handed over.`,
     source: "common practice",
   },
   hotIron: {
-    words: "Hot iron and fumes: eye protection and extraction; gloves for burnt resin.",
+    words: said`Hot iron and fumes: eye protection and extraction; gloves for burnt resin.`,
     source: "common practice",
   },
   dryBeforePower: {
-    words: "Take a picture first. No power until it is fully dry: hours of warm air, not minutes.",
+    words: said`Take a picture first. No power until it is fully dry: hours of warm air, not minutes.`,
     source: "common practice",
   },
   padsLift: {
-    words: "Pads lift, most of all on single-sided boards: add fresh solder, preheat, do not pull.",
+    words: said`Pads lift, most of all on single-sided boards: add fresh solder, preheat, do not pull.`,
     source: "from memory",
   },
   insulationBack: {
-    words: "Fit the same insulation pad and fresh paste as before; then check the tab against the heatsink.",
+    words: said`Fit the same insulation pad and fresh paste as before; then check the tab against the heatsink.`,
     source: "common practice",
   },
   powerUp: {
-    words:
-      "Hands off while it is live: clip meters on before power, cover the board, wear eye protection, parts can burst.",
+    words: said`Hands off while it is live: clip meters on before power, cover the board, wear eye protection, parts can burst.`,
     source: "common practice",
   },
   hotGround: {
-    words: "Bus minus is at mains potential, and a heatsink may be.",
+    words: said`Bus minus is at mains potential, and a heatsink may be.`,
     source: "common practice",
   },
   isolated: {
-    words:
-      "The isolation transformer feeds this board alone and passes no earth on; a residual-current breaker (RCD) behind it does nothing.",
+    words: said`The isolation transformer feeds this board alone and passes no earth on; a residual-current breaker (RCD) behind it does nothing.`,
     source: "common practice among repairers",
   },
   notIsolated: {
-    words:
-      "Best is an isolation transformer for the board alone. A residual-current breaker (RCD) helps, but it does not see a touch across the bus or from line to neutral.",
+    words: said`Best is an isolation transformer for the board alone. A residual-current breaker (RCD) helps, but it does not see a touch across the bus or from line to neutral.`,
     source: "common practice among repairers",
   },
   scopeEarth: {
-    words:
-      "No earth clip of the oscilloscope on bus minus, which is a short: isolate the board, never the instrument, or use a differential probe.",
+    words: said`No earth clip of the oscilloscope on bus minus, which is a short: isolate the board, never the instrument, or use a differential probe.`,
     source: "common practice",
   },
   lampLimit: {
-    words: "The lamp limits what the mains gives, not the energy stored in the bus capacitors.",
+    words: said`The lamp limits what the mains gives, not the energy stored in the bus capacitors.`,
     source: "computed: the stored energy does not pass through the lamp",
   },
   benchPolarity: {
-    words: "Check the polarity twice and never exceed the rail's own voltage.",
+    words: said`Check the polarity twice and never exceed the rail's own voltage.`,
     source: "common practice",
   },
   limitFirst: {
-    words:
-      "Volts and current limit are set with the output off, then it is clipped on: 0.4 V at most to begin with.",
+    words: said`Volts and current limit are set with the output off, then it is clipped on: 0.4 V at most to begin with.`,
     source: "common practice",
   },
   ceramicsBurst: {
-    words:
-      "A shorted ceramic or tantalum that is fed can crack, burst or glow: low volts first, output off at the first smell or smoke.",
+    words: said`A shorted ceramic or tantalum that is fed can crack, burst or glow: low volts first, output off at the first smell or smoke.`,
     source: "common practice",
   },
   onlyRead: {
-    words: "Hands off while it is live: only read the meter that hangs on it.",
+    words: said`Hands off while it is live: only read the meter that hangs on it.`,
     source: "common practice",
   },
   law: {
-    words:
-      "Local codes and the rules for licensed electrical work come first; where they say otherwise, follow them.",
+    words: said`Local codes and the rules for licensed electrical work come first; where they say otherwise, follow them.`,
     source: "common practice",
   },
 } as const satisfies Record<string, Caution>;

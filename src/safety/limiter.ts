@@ -1,4 +1,5 @@
 /** Which lamp, and how many amps: what limits the feed at a power-up, from what the board draws and what the bench has. */
+import { said } from "../messages/said.ts";
 
 /** Share of its watts that a series lamp passes at most to a board behind a rectifier; 0.36 to a load that takes a sine. Computed. */
 export const LAMP_SHARE = 0.32;
@@ -37,15 +38,18 @@ export function lampFor(equipment: readonly string[], idleWatts: number, above =
 
 /** What to know of the lamp before it is used. */
 export function lampAdvice({ watts, carries }: LampChoice, idleWatts: number): string {
-  const passes = Math.round(watts * LAMP_SHARE);
-  const draws = idleWatts < 1 ? "under 1" : idleWatts.toFixed(0);
-  const small = carries ? "" : " That is little: slow pulsing may only mean that the lamp is too small.";
-  return `Series lamp ${watts} W (filament or halogen, never LED): it passes at most about ${passes} W, and the board draws about ${draws} W at idle.${small}`;
+  const [lamp, passes] = [`${watts} W`, `${Math.round(watts * LAMP_SHARE)} W`];
+  const sentences = [
+    idleWatts < 1
+      ? said`Series lamp ${lamp} (filament or halogen, never LED): it passes at most about ${passes}, and the board draws about under 1 W at idle.`
+      : said`Series lamp ${lamp} (filament or halogen, never LED): it passes at most about ${passes}, and the board draws about ${`${idleWatts.toFixed(0)} W`} at idle.`,
+  ];
+  if (!carries) sentences.push(said`That is little: slow pulsing may only mean that the lamp is too small.`);
+  return sentences.join(" ");
 }
 
 /** What to say where the bench has no lamp. */
-export const NO_LAMP =
-  "This bench lists no series lamp: a 100 W filament lamp in series would save parts if a short is left. Without one, power up only through the right fuse and a breaker you can reach.";
+export const NO_LAMP = said`This bench lists no series lamp: a 100 W filament lamp in series would save parts if a short is left. Without one, power up only through the right fuse and a breaker you can reach.`;
 
 /** Limits that a bench supply is set to, amps (common practice: 0.1, then 0.3). */
 const LIMITS = [0.1, 0.2, 0.3, 0.5, 1] as const;

@@ -3,6 +3,7 @@ import type { BenchState } from "../bench/bench-state.ts";
 import type { JobEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board, Part } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
 
 /** Common practice; the maker's own limit goes before all of them. */
@@ -87,8 +88,8 @@ export function motorInTheWay(board: Board, timeline: Timeline): string | null {
   for (const motor of connectedMotors(board, timeline.now)) {
     const check = motorCheck(board, timeline, motor);
     if (isCleared(check)) continue;
-    const why = check.against ?? `${motor.ref} has not been read`;
-    return `${why}: pull its plug, and read its windings and its insulation before it is driven`;
+    const why = check.against ?? said`${motor.ref} has not been read`;
+    return said`${why}: pull its plug, and read its windings and its insulation before it is driven`;
   }
   return null;
 }
@@ -136,28 +137,30 @@ function ohmsIn(text: string): number | null {
 
 function unlike({ ref }: Part, windings: readonly (number | null)[]): string | null {
   const read = windings.filter((ohms) => ohms !== null);
-  if (read.includes(Number.POSITIVE_INFINITY)) return `a winding of ${ref} is open`;
+  if (read.includes(Number.POSITIVE_INFINITY)) return said`a winding of ${ref} is open`;
   if (read.length < WINDINGS.length) return null;
   const [least, most] = [Math.min(...read), Math.max(...read)];
   const { windingShare, leadOhms } = MOTOR_LIMITS;
   if (most - least <= windingShare * least + leadOhms) return null;
-  return `the windings of ${ref} are not alike (${least.toFixed(1)} to ${most.toFixed(1)} ohm)`;
+  return said`the windings of ${ref} are not alike (${least.toFixed(1)} to ${`${most.toFixed(1)} ohm`})`;
 }
 
 function leaks(board: Board, motor: Part, insulation: number | "cannot" | null): string | null {
   if (insulation === null) return null;
-  if (insulation === "cannot") return `the insulation of ${motor.ref} to earth could not be read`;
+  if (insulation === "cannot") return said`the insulation of ${motor.ref} to earth could not be read`;
   const hermetic = isHermetic(board, motor);
   const least = hermetic ? MOTOR_LIMITS.hermeticMegohms : MOTOR_LIMITS.insulationMegohms;
   if (insulation >= least * 1e6) return null;
-  const warm = hermetic ? "; cold and full a compressor reads low: read it again warm" : "";
-  return `${motor.ref} reads under ${least} Mohm to earth${warm}`;
+  const limit = `${least} Mohm`;
+  return hermetic
+    ? said`${motor.ref} reads under ${limit} to earth; cold and full a compressor reads low: read it again warm`
+    : said`${motor.ref} reads under ${limit} to earth`;
 }
 
 /** The limit for this motor, in the words of the card. */
-export function insulationWords(board: Board, motor: Part): string {
+export function insulationSentence(board: Board, motor: Part): string {
   const { hermeticMegohms, insulationMegohms } = MOTOR_LIMITS;
   return isHermetic(board, motor)
-    ? `A hermetic compressor reads over ${hermeticMegohms} Mohm; lower when cold and full: then again warm`
-    : `Common practice is over ${insulationMegohms} Mohm`;
+    ? said`A hermetic compressor reads over ${`${hermeticMegohms} Mohm`}; lower when cold and full: then again warm; the maker's limit goes before it.`
+    : said`Common practice is over ${`${insulationMegohms} Mohm`}; the maker's limit goes before it.`;
 }

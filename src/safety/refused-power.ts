@@ -3,6 +3,7 @@ import type { JobEvent, PowerEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
+import { said } from "../messages/said.ts";
 import { motorInTheWay } from "./motor-check.ts";
 import { resistorInTheWay } from "./resistor-on.ts";
 
@@ -33,5 +34,5 @@ function inTheWay(board: Board, timeline: Timeline, { feed }: PowerEvent): strin
   const resistor = resistorInTheWay(timeline);
   if (resistor !== null || feed === "bench") return resistor;
   const motor = motorInTheWay(board, timeline);
-  return motor === null ? null : `${motor}, or overrule with a reason (overrule motor WHY)`;
+  return motor === null ? null : said`${motor}, or overrule with a reason (overrule motor WHY)`;
 }

@@ -1,9 +1,11 @@
 /** A board that is given away: the same bytes for the same content, nothing of a customer in it, and no malformed file taken. */
+
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { VERDICTS } from "../bench/words.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { parseJob } from "../job/parse-job.ts";
+import { plain } from "../messages/said.ts";
 import { CAUSES, SYMPTOMS } from "../priors/cause.ts";
 import { bring } from "./bring.ts";
 import { outcomesOf, type PooledOutcomes, pooled } from "./outcomes.ts";

@@ -1,4 +1,5 @@
 /** The story of a case as one page for the printer: what was found, and the ways to it side by side. No drawing, no script, nothing loaded. */
+import { plain } from "../messages/said.ts";
 import { costWords, type NamedWay } from "./side-by-side.ts";
 
 const STYLE = `
@@ -14,7 +15,7 @@ thead { display: table-header-group; } tr { break-inside: avoid; }
 `;
 
 const ESCAPES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
-const plain = (text: string) => text.replace(/[&<>"]/g, (sign) => ESCAPES[sign] ?? sign);
+const escaped = (text: string) => plain(text).replace(/[&<>"]/g, (sign) => ESCAPES[sign] ?? sign);
 
 export interface CaseStory {
   readonly title: string;
@@ -29,24 +30,24 @@ export function casePage({ title, found, ways, currency }: CaseStory): string {
     const cells = ways.map(({ steps }) => {
       const step = steps[row];
       if (step === undefined) return "<td></td>";
-      const why = step.why === "" ? "" : `<span class="why">${plain(step.why)}</span>`;
-      return `<td>${plain(step.words)}<span class="cost">${plain(costWords(step, currency))}</span>${why}</td>`;
+      const why = step.why === "" ? "" : `<span class="why">${escaped(step.why)}</span>`;
+      return `<td>${escaped(step.words)}<span class="cost">${escaped(costWords(step, currency))}</span>${why}</td>`;
     });
     return `<tr><td>${row + 1}</td>${cells.join("")}</tr>`;
   });
   const sums = ways.map(
-    ({ sum }) => `<td>${sum.steps} steps<span class="cost">${plain(costWords(sum, currency))}</span></td>`,
+    ({ sum }) => `<td>${sum.steps} steps<span class="cost">${escaped(costWords(sum, currency))}</span></td>`,
   );
   return `<!doctype html>
 <html lang="en">
-<head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${plain(title)}</title><style>${STYLE}</style></head>
+<head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${escaped(title)}</title><style>${STYLE}</style></head>
 <body>
-<h1>${plain(title)}</h1>
+<h1>${escaped(title)}</h1>
 <h2>What was found</h2>
-<ul>${found.map((line) => `<li>${plain(line)}</li>`).join("")}</ul>
+<ul>${found.map((line) => `<li>${escaped(line)}</li>`).join("")}</ul>
 <h2>The ways to it</h2>
 <table>
-<thead><tr><th>Step</th>${ways.map(({ name }) => `<th>${plain(name)}</th>`).join("")}</tr></thead>
+<thead><tr><th>Step</th>${ways.map(({ name }) => `<th>${escaped(name)}</th>`).join("")}</tr></thead>
 <tbody>
 ${rows.join("\n")}
 <tr><td>Sum</td>${sums.join("")}</tr>

@@ -1,4 +1,5 @@
 /** A closed job as a case to practise on, `faultwright-case/1`: its board, what was asked and read, what was found, and nobody's name. */
+
 import { foldLog } from "../bench/fold.ts";
 import { faultNameWords } from "../board/fault-words.ts";
 import { parseBoard } from "../board/parse-board.ts";
@@ -8,6 +9,7 @@ import { type FoundFault, foundFaults } from "../job/found-faults.ts";
 import type { Job } from "../job/job.ts";
 import { parseJob } from "../job/parse-job.ts";
 import type { BrokeAtPower, PracticeCase, WayStep } from "../job/practice-case.ts";
+import { plain, said } from "../messages/said.ts";
 import { Fields, Problems } from "../units/fields.ts";
 import { quoted } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
@@ -36,7 +38,7 @@ export interface TeachingCase extends PracticeCase {
  * come from what was believed of each part when it was replaced or cured, and at the end.
  */
 export function teachingCase(job: Job, content: Content, title: string): Parsed<TeachingCase> {
-  if (closedAs(job.log) === null) return { ok: false, problem: "the job is still open: close it first" };
+  if (closedAs(job.log) === null) return { ok: false, problem: said`the job is still open: close it first` };
   const timeline = foldLog(job.board, job.absent, job.log);
   if (!timeline.ok) return timeline;
   const found = foundFaults(job);
@@ -44,7 +46,7 @@ export function teachingCase(job: Job, content: Content, title: string): Parsed<
   if (found.value.length === 0)
     return {
       ok: false,
-      problem: "this job found no fault: nothing was replaced and nothing is likelier faulty than not",
+      problem: said`this job found no fault: nothing was replaced and nothing is likelier faulty than not`,
     };
   const names = found.value.map(({ fault }) => fault);
   const read = parseFaultList(names, job.board);
@@ -83,7 +85,9 @@ export function bareHeader(content: Content, title: string): Content {
 
 /** The file's text. */
 export function caseText({ title, header, faults, broke, recorded, proposed }: TeachingCase): string {
-  return `${JSON.stringify({ format: CASE_FORMAT, title, job: header, faults, broke, recorded, proposed }, null, 1)}\n`;
+  return plain(
+    `${JSON.stringify({ format: CASE_FORMAT, title, job: header, faults, broke, recorded, proposed }, null, 1)}\n`,
+  );
 }
 
 /** A file's value (already JSON) as a case; one line where it is none. */
@@ -91,8 +95,8 @@ export function readCase(input: unknown): Parsed<TeachingCase> {
   const problems = new Problems();
   const file = new Fields(problems, "", input);
   if (problems.first === null && file.raw("format") !== CASE_FORMAT)
-    file.complain("format", `expected ${quoted(CASE_FORMAT)}`);
-  file.only(["format", "title", "job", "faults", "broke", "recorded", "proposed"], "a case");
+    file.complain("format", said`expected ${quoted(CASE_FORMAT)}`);
+  file.only(["format", "title", "job", "faults", "broke", "recorded", "proposed"], said`a case`);
   file.require("format", "title", "job", "faults", "recorded", "proposed");
   const title = file.text("title") ?? "";
   const proposed =
@@ -123,19 +127,19 @@ export function readCase(input: unknown): Parsed<TeachingCase> {
 function readBroke(file: Fields, job: Job, problems: Problems): readonly BrokeAtPower[] {
   return file.list("broke").map((item, index) => {
     const one = new Fields(problems, `${file.at("broke")}[${index}]`, item);
-    one.only(["fault", "entry"], "a fault that power brought");
+    one.only(["fault", "entry"], said`a fault that power brought`);
     one.require("fault", "entry");
     const [fault, entry] = [one.text("fault") ?? "", one.number("entry", { least: 0 }) ?? 0];
     const read = parseFault(fault, job.asBrought.board);
     if (!read.ok) one.complain("fault", read.problem);
-    if (job.log[entry]?.do !== "power") one.complain("entry", `recorded[${entry}] is no power-up`);
+    if (job.log[entry]?.do !== "power") one.complain("entry", said`recorded[${entry}] is no power-up`);
     return { fault, entry };
   });
 }
 
 function readStep(input: unknown, index: number, problems: Problems): WayStep {
   const step = new Fields(problems, `proposed.${index}`, input);
-  step.only(["words", "minutes", "money", "why"], "a step");
+  step.only(["words", "minutes", "money", "why"], said`a step`);
   step.require("words", "minutes", "money", "why");
   return {
     words: step.text("words") ?? "",
@@ -149,14 +153,18 @@ function readStep(input: unknown, index: number, problems: Problems): WayStep {
 export function casePreview(given: TeachingCase, wholeLog: number): readonly string[] {
   const board = parseBoard(given.header.board);
   const words = (fault: string) => (board.ok ? faultNameWords(fault, board.value) : fault);
+  const { length: kept } = given.recorded;
+  const terms = Object.keys((given.header.terms ?? {}) as object).join(", ");
   return [
-    `title: ${given.title}`,
-    `found: ${given.faults.map(words).join(", ") || "nothing that it came in with"}`,
+    said`title: ${given.title}`,
+    given.faults.length === 0
+      ? said`found: nothing that it came in with`
+      : said`found: ${given.faults.map(words).join(", ")}`,
     ...(given.broke ?? []).map(
-      ({ fault, entry }) => `broke when power came on (entry ${entry + 1}): ${words(fault)}`,
+      ({ fault, entry }) => said`broke when power came on (entry ${entry + 1}): ${words(fault)}`,
     ),
-    `entries kept: ${given.recorded.length} of ${wholeLog}; notes, names, reasons, ids and what was undone are left out, times begin on 1 January 2000`,
-    `terms kept: ${Object.keys((given.header.terms ?? {}) as object).join(", ") || "none"}`,
-    `proposed way: ${given.proposed.length} steps`,
+    said`entries kept: ${kept} of ${wholeLog}; notes, names, reasons, ids and what was undone are left out, times begin on 1 January 2000`,
+    terms === "" ? said`terms kept: none` : said`terms kept: ${terms}`,
+    said`proposed way: ${given.proposed.length} steps`,
   ];
 }

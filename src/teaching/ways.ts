@@ -1,4 +1,5 @@
 /** Ways through one board side by side: each step in words, with its minutes, what was bought, and why. */
+
 import type { JobEvent } from "../bench/event.ts";
 import { foldLog } from "../bench/fold.ts";
 import type { Timeline } from "../bench/timeline.ts";
@@ -7,6 +8,7 @@ import { AssessmentSession, assess, beliefOf } from "../job/assess.ts";
 import { eventWords } from "../job/event-words.ts";
 import type { Job } from "../job/job.ts";
 import type { PracticeCase, WayStep } from "../job/practice-case.ts";
+import { said } from "../messages/said.ts";
 import { actionMinutes } from "../money/minutes.ts";
 import { partPrice } from "../money/prices.ts";
 import type { Asked } from "../practice/answer.ts";
@@ -28,11 +30,11 @@ export function wayOf(job: Job, faults: readonly string[]): Parsed<readonly WayS
   const timeline = foldLog(job.board, job.absent, job.log);
   if (!timeline.ok) return timeline;
   const session = new AssessmentSession();
-  let said = "";
+  let told = "";
   const steps = timeline.value.entries.map(({ event, before, logIndex }): WayStep => {
     const now = chances({ ...job, log: job.log.slice(0, logIndex + 1) }, faults, session);
-    const why = now === said ? "" : now;
-    said = now;
+    const why = now === told ? "" : now;
+    told = now;
     return {
       words: eventWords(job.board, event),
       minutes: actionMinutes(job.board, before, event),
@@ -91,7 +93,7 @@ export function proposedWay(
       at = folded.value;
     }
   }
-  return { ok: false, problem: `the proposed way did not end within ${MOST_STEPS} steps` };
+  return { ok: false, problem: said`the proposed way did not end within ${MOST_STEPS} steps` };
 }
 
 export interface WaySum {

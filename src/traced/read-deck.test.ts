@@ -1,6 +1,8 @@
 /** Circuits traced elsewhere: a deck becomes a board, what was not understood is listed, a board comes back from its own deck. */
+
 import { describe, expect, it } from "vitest";
 import { parseBoard } from "../board/parse-board.ts";
+import { plain } from "../messages/said.ts";
 import { readDeck } from "./read-deck.ts";
 import { spiceNumber } from "./spice-number.ts";
 import type { TraceOptions } from "./traced-part.ts";

@@ -1,3 +1,5 @@
+import { said } from "../messages/said.ts";
+
 /** Comma-separated text (RFC 4180), row by row: a row that is broken is told with its line, and those after it are read. */
 
 export interface CsvRow {
@@ -65,14 +67,14 @@ class Reader {
     for (;;) {
       const close = this.#text.indexOf('"', this.#at);
       if (close === -1 || close - start > MOST_QUOTED)
-        return { text, problem: "a quote is opened and not closed" };
+        return { text, problem: said`a quote is opened and not closed` };
       text += this.#text.slice(this.#at, close);
       this.#at = close + 1;
       if (this.#text[this.#at] !== '"') break;
       text += '"';
       this.#at++;
     }
-    if (!this.done && !this.#ends()) return { text, problem: "a quote ends in the middle of a cell" };
+    if (!this.done && !this.#ends()) return { text, problem: said`a quote ends in the middle of a cell` };
     this.#line += text.split("\n").length - 1;
     return { text, problem: null };
   }

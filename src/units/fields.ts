@@ -2,6 +2,7 @@
  * Reading fields out of a value that came from outside. Every reader takes the path it stands at and reports the first
  * thing that is wrong there; after a problem the values returned are placeholders that the caller throws away.
  */
+import { said } from "../messages/said.ts";
 import { quoted, suggestion } from "./nearest.ts";
 import type { Parsed } from "./outcome.ts";
 
@@ -36,10 +37,10 @@ function below(path: string, key: string): string {
 export function found(input: unknown): string {
   if (input === undefined) return "nothing";
   if (input === null) return "null";
-  if (Array.isArray(input)) return `a list of ${input.length}`;
-  if (typeof input === "object") return "an object";
+  if (Array.isArray(input)) return said`a list of ${input.length}`;
+  if (typeof input === "object") return said`an object`;
   if (typeof input === "string") return quoted(input);
-  if (typeof input === "function") return "a function";
+  if (typeof input === "function") return said`a function`;
   return String(input);
 }
 
@@ -53,7 +54,7 @@ export class Fields {
     this.path = path;
     this.#problems = problems;
     const plain = typeof input === "object" && input !== null && !Array.isArray(input);
-    if (!plain) problems.add(path, `expected an object, found ${found(input)}`);
+    if (!plain) problems.add(path, said`expected an object, found ${found(input)}`);
     this.#own = new Map(plain ? Object.entries(input) : []);
   }
 
@@ -80,13 +81,14 @@ export class Fields {
   /** Refuses every field that is not in `known`, naming it and the nearest that is. */
   only(known: readonly string[], of: string): void {
     for (const key of this.#own.keys()) {
-      if (!known.includes(key)) this.complain(key, `unknown field of ${of}${suggestion(key, known)}`);
+      if (!known.includes(key))
+        this.complain(key, `${said`unknown field of ${of}`}${suggestion(key, known)}`);
     }
   }
 
   /** Refuses the object where one of these fields is missing. */
   require(...keys: readonly string[]): void {
-    for (const key of keys) if (!this.#own.has(key)) this.complain(key, "is missing");
+    for (const key of keys) if (!this.#own.has(key)) this.complain(key, said`is missing`);
   }
 
   object(key: string): Fields {
@@ -96,7 +98,7 @@ export class Fields {
   list(key: string): readonly unknown[] {
     const input = this.#own.get(key);
     if (Array.isArray(input)) return input;
-    this.complain(key, `expected a list, found ${found(input)}`);
+    this.complain(key, said`expected a list, found ${found(input)}`);
     return [];
   }
 
@@ -104,7 +106,7 @@ export class Fields {
     if (!this.#own.has(key)) return undefined;
     const input = this.#own.get(key);
     if (typeof input === "string") return input;
-    this.complain(key, `expected text, found ${found(input)}`);
+    this.complain(key, said`expected text, found ${found(input)}`);
     return "";
   }
 
@@ -112,7 +114,7 @@ export class Fields {
     if (!this.#own.has(key)) return undefined;
     const input = this.#own.get(key);
     if (typeof input === "boolean") return input;
-    this.complain(key, `expected true or false, found ${found(input)}`);
+    this.complain(key, said`expected true or false, found ${found(input)}`);
     return false;
   }
 
@@ -120,7 +122,7 @@ export class Fields {
   mark(key: string): true | undefined {
     if (!this.#own.has(key)) return undefined;
     if (this.#own.get(key) !== true)
-      this.complain(key, `expected true, or no such field, found ${found(this.#own.get(key))}`);
+      this.complain(key, said`expected true, or no such field, found ${found(this.#own.get(key))}`);
     return true;
   }
 
@@ -130,15 +132,15 @@ export class Fields {
     const input = this.#own.get(key);
     const word = words.find((known) => known === input);
     if (word !== undefined) return word;
-    const why = typeof input === "string" ? suggestion(input, words) : `; known: ${words.join(" ")}`;
-    this.complain(key, `${found(input)} is not known here${why}`);
+    const why = typeof input === "string" ? suggestion(input, words) : said`; known: ${words.join(" ")}`;
+    this.complain(key, said`${found(input)} is not known here${why}`);
     return words[0];
   }
 
   name(key: string): string | undefined {
     const text = this.text(key);
     if (text !== undefined && !NAME.test(text))
-      this.complain(key, `${quoted(text)} is not a name (letters, digits, _ + - only)`);
+      this.complain(key, said`${quoted(text)} is not a name (letters, digits, _ + - only)`);
     return text;
   }
 
@@ -159,22 +161,25 @@ export interface Bounds {
 /** A finite number within the bounds, -0 read as 0; a placeholder 1 where it is none. */
 export function readNumber(problems: Problems, path: string, input: unknown, bounds: Bounds = {}): number {
   if (typeof input !== "number") {
-    problems.add(path, `expected a number, found ${found(input)}`);
+    problems.add(path, said`expected a number, found ${found(input)}`);
     return 1;
   }
   if (!Number.isFinite(input)) {
     problems.add(
       path,
-      `expected a number that can be held, found ${Number.isNaN(input) ? "NaN" : "one that is too large"}`,
+      said`expected a number that can be held, found ${Number.isNaN(input) ? "NaN" : said`one that is too large`}`,
     );
     return 1;
   }
   const { above, least, most, below: under } = bounds;
-  if (above !== undefined && !(input > above)) problems.add(path, `must be above ${above}, found ${input}`);
+  if (above !== undefined && !(input > above))
+    problems.add(path, said`must be above ${above}, found ${input}`);
   if (least !== undefined && !(input >= least))
-    problems.add(path, `must be ${least} or more, found ${input}`);
-  if (most !== undefined && !(input <= most)) problems.add(path, `must be ${most} or less, found ${input}`);
-  if (under !== undefined && !(input < under)) problems.add(path, `must be below ${under}, found ${input}`);
+    problems.add(path, said`must be ${least} or more, found ${input}`);
+  if (most !== undefined && !(input <= most))
+    problems.add(path, said`must be ${most} or less, found ${input}`);
+  if (under !== undefined && !(input < under))
+    problems.add(path, said`must be below ${under}, found ${input}`);
   return input === 0 ? 0 : input;
 }
 

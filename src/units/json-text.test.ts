@@ -1,10 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { plain } from "../messages/said.ts";
 import { parseJsonText } from "./json-text.ts";
 
 function problemOf(text: string): string {
   const parsed = parseJsonText(text, "board.json");
-  return parsed.ok ? "none" : parsed.problem;
+  return parsed.ok ? "none" : plain(parsed.problem);
 }
 
 describe("the text of a board or job file", () => {

@@ -1,3 +1,4 @@
+import { said } from "../messages/said.ts";
 import { quoted } from "./nearest.ts";
 import type { Parsed } from "./outcome.ts";
 
@@ -42,7 +43,7 @@ class Reader {
   whole(): unknown {
     const value = this.#value(0);
     this.#space();
-    if (this.#at < this.#text.length) throw this.#unexpected("after the end of the value");
+    if (this.#at < this.#text.length) throw this.#unexpected(said`after the end of the value`);
     return value;
   }
 
@@ -61,12 +62,12 @@ class Reader {
     const next = this.#text.slice(this.#at, this.#at + 1);
     return new NotJson(
       this.#at,
-      next === "" ? `the text ends ${where}` : `unexpected ${quoted(next)} ${where}`,
+      next === "" ? said`the text ends ${where}` : said`unexpected ${quoted(next)} ${where}`,
     );
   }
 
   #value(depth: number): unknown {
-    if (depth > MOST_DEPTH) throw new NotJson(this.#at, `nested deeper than ${MOST_DEPTH}`);
+    if (depth > MOST_DEPTH) throw new NotJson(this.#at, said`nested deeper than ${MOST_DEPTH}`);
     this.#space();
     const first = this.#text[this.#at];
     if (first === "{") return this.#object(depth);
@@ -83,7 +84,7 @@ class Reader {
       }
     }
     const digits = this.#match(NUMBER);
-    if (digits === "") throw this.#unexpected("where a value should be");
+    if (digits === "") throw this.#unexpected(said`where a value should be`);
     return Number(digits);
   }
 
@@ -98,20 +99,20 @@ class Reader {
     for (;;) {
       this.#space();
       const start = this.#at;
-      if (this.#text[this.#at] !== '"') throw this.#unexpected("where a field name in quotes should be");
+      if (this.#text[this.#at] !== '"') throw this.#unexpected(said`where a field name in quotes should be`);
       const key = this.#string();
       if (Object.hasOwn(fields, key))
-        throw new NotJson(start, `the field ${quoted(key)} stands twice in one object`);
+        throw new NotJson(start, said`the field ${quoted(key)} stands twice in one object`);
       this.#space();
       if (this.#text[this.#at] !== ":")
-        throw this.#unexpected(`where the colon after ${quoted(key)} should be`);
+        throw this.#unexpected(said`where the colon after ${quoted(key)} should be`);
       this.#at++;
       const value = this.#value(depth + 1);
       // An own property whatever its name: `__proto__` must not reach the prototype.
       Object.defineProperty(fields, key, { value, writable: true, enumerable: true, configurable: true });
       this.#space();
       const next = this.#text[this.#at];
-      if (next !== "," && next !== "}") throw this.#unexpected("where a comma or } should be");
+      if (next !== "," && next !== "}") throw this.#unexpected(said`where a comma or } should be`);
       this.#at++;
       if (next === "}") return fields;
     }
@@ -129,7 +130,7 @@ class Reader {
       items.push(this.#value(depth + 1));
       this.#space();
       const next = this.#text[this.#at];
-      if (next !== "," && next !== "]") throw this.#unexpected("where a comma or ] should be");
+      if (next !== "," && next !== "]") throw this.#unexpected(said`where a comma or ] should be`);
       this.#at++;
       if (next === "]") return items;
     }
@@ -145,7 +146,7 @@ class Reader {
         this.#at++;
         return out;
       }
-      if (next !== "\\") throw this.#unexpected("inside a text in quotes");
+      if (next !== "\\") throw this.#unexpected(said`inside a text in quotes`);
       out += this.#escape();
     }
   }
@@ -154,13 +155,14 @@ class Reader {
     const letter = this.#text[this.#at + 1] ?? "";
     if (letter === "u") {
       const hex = this.#text.slice(this.#at + 2, this.#at + 6);
-      if (!/^[0-9a-fA-F]{4}$/.test(hex)) throw new NotJson(this.#at, "\\u needs four hexadecimal digits");
+      if (!/^[0-9a-fA-F]{4}$/.test(hex))
+        throw new NotJson(this.#at, said`${"\\u"} needs four hexadecimal digits`);
       this.#at += 6;
       return String.fromCharCode(Number.parseInt(hex, 16));
     }
     const plain = ESCAPES.get(letter);
     if (plain === undefined)
-      throw new NotJson(this.#at, `${quoted(`\\${letter}`)} is no escape that JSON knows`);
+      throw new NotJson(this.#at, said`${quoted(`\\${letter}`)} is no escape that JSON knows`);
     this.#at += 2;
     return plain;
   }
@@ -175,7 +177,7 @@ export function parseJsonText(text: string, fileName: string): Parsed<unknown> {
     const size = (text.length / 1e6).toFixed(1);
     return {
       ok: false,
-      problem: `${fileName}: ${size} MB is too large; a board or job file stays under 5 MB`,
+      problem: said`${fileName}: ${size} MB is too large; a board or job file stays under 5 MB`,
     };
   }
   const body = text.startsWith("\ufeff") ? text.slice(1) : text;
@@ -184,6 +186,6 @@ export function parseJsonText(text: string, fileName: string): Parsed<unknown> {
   } catch (error) {
     if (!(error instanceof NotJson)) throw error;
     const line = body.slice(0, error.at).split("\n").length;
-    return { ok: false, problem: `${fileName}: line ${line}: not JSON: ${error.message}` };
+    return { ok: false, problem: said`${fileName}: line ${line}: not JSON: ${error.message}` };
   }
 }

@@ -1,3 +1,5 @@
+import { said } from "../messages/said.ts";
+
 /** Edits between two short words, case ignored, two swapped letters being one edit (Damerau 1964, optimal alignment). */
 function distance(a: string, b: string): number {
   const from = a.toLowerCase();
@@ -51,8 +53,8 @@ export function quoted(word: string): string {
 /** "; did you mean "amps"?" where a known word is close, else "; known: ..." (at most `limit` of them). */
 export function suggestion(word: string, known: readonly string[], limit = 30): string {
   const close = nearest(word, known);
-  if (close !== null) return `; did you mean ${quoted(close)}?`;
+  if (close !== null) return said`; did you mean ${quoted(close)}?`;
   if (known.length === 0) return "";
   const shown = known.slice(0, limit).join(" ");
-  return `; known: ${shown}${known.length > limit ? " ..." : ""}`;
+  return said`; known: ${known.length > limit ? `${shown} ...` : shown}`;
 }

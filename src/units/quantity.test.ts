@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { plain } from "../messages/said.ts";
 import { formatQuantity, parseQuantity } from "./quantity.ts";
 
 function typed(text: string): number | string {
   const parsed = parseQuantity(text);
-  return parsed.ok ? parsed.value : parsed.problem;
+  return parsed.ok ? parsed.value : plain(parsed.problem);
 }
 
 describe("what a technician types for a reading", () => {

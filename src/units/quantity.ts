@@ -1,3 +1,4 @@
+import { said } from "../messages/said.ts";
 import { quoted } from "./nearest.ts";
 import type { Parsed } from "./outcome.ts";
 
@@ -56,8 +57,9 @@ export function parseQuantity(text: string): Parsed<number | QuantityWord> {
   const bare = typed.replace(/\s+/g, "").replace(UNIT, "").replace(",", ".");
   const value = plainNumber(bare) ?? letterAsPoint(bare);
   if (value === null)
-    return { ok: false, problem: `${quoted(typed)} is no reading; write 0.47, 470m, 4k7, OL or beep` };
-  if (!Number.isFinite(value)) return { ok: false, problem: `${quoted(typed)} is too large to be a reading` };
+    return { ok: false, problem: said`${quoted(typed)} is no reading; write 0.47, 470m, 4k7, OL or beep` };
+  if (!Number.isFinite(value))
+    return { ok: false, problem: said`${quoted(typed)} is too large to be a reading` };
   return { ok: true, value };
 }
 

@@ -1,4 +1,5 @@
 /** A reading as it is typed off the meter, with what its mode can show: one set of rules for the page and the terminal. */
+import { said } from "../messages/said.ts";
 import { quoted } from "./nearest.ts";
 import type { Parsed } from "./outcome.ts";
 import { parseQuantity, type QuantityWord } from "./quantity.ts";
@@ -17,7 +18,7 @@ const COLD: readonly ReadingMode[] = ["diode", "continuity", "ohms", "farads"];
  */
 export function parseReadingText(text: string, mode: ReadingMode): Parsed<number | QuantityWord> {
   const typed = text.trim();
-  if (typed === "") return refuse("Type what the meter shows, for example 0.47, 470m, OL or 10k.");
+  if (typed === "") return refuse(said`Type what the meter shows, for example 0.47, 470m, OL or 10k.`);
   const parsed = parseQuantity(typed);
   if (!parsed.ok) return parsed;
   return typeof parsed.value === "number"
@@ -28,19 +29,23 @@ export function parseReadingText(text: string, mode: ReadingMode): Parsed<number
 function wordFor(word: QuantityWord, mode: ReadingMode): Parsed<QuantityWord> {
   if (mode === "continuity") return { ok: true, value: word === "OL" ? "silent" : word };
   if (word === "beep" || word === "silent")
-    return refuse(`The meter is in ${mode} here: type its digits, or OL.`);
-  if (mode === "temperature") return refuse("A temperature is a number in degrees Celsius.");
-  if (word !== "OL" && !COLD.includes(mode)) return refuse(`${mode} wants the meter's digits.`);
+    return refuse(said`The meter is in ${mode} here: type its digits, or OL.`);
+  if (mode === "temperature") return refuse(said`A temperature is a number in degrees Celsius.`);
+  if (word !== "OL" && !COLD.includes(mode)) return refuse(said`${mode} wants the meter's digits.`);
   return { ok: true, value: word };
 }
 
 function checkRange(value: number, typed: string, mode: ReadingMode): Parsed<number> {
   if (mode === "diode" && Math.abs(value) > MOST_DIODE_VOLTS)
-    return refuse(`${quoted(typed)}: in diode mode the meter shows volts; 470 millivolts are 0.470 or 470m.`);
+    return refuse(
+      said`${quoted(typed)}: in diode mode the meter shows volts; 470 millivolts are 0.470 or 470m.`,
+    );
   if (mode === "farads" && value >= MOST_FARADS)
-    return refuse(`${quoted(typed)}: that would be whole farads; add the prefix, as in 22u, 100n or 47p.`);
+    return refuse(
+      said`${quoted(typed)}: that would be whole farads; add the prefix, as in 22u, 100n or 47p.`,
+    );
   if (mode !== "diode" && COLD.includes(mode) && value < 0)
-    return refuse("A negative value here means that charge is left: discharge, wait, and measure again.");
+    return refuse(said`A negative value here means that charge is left: discharge, wait, and measure again.`);
   return { ok: true, value };
 }
 

@@ -5,11 +5,16 @@ import { BOARDS } from "./es/boards.ts";
 import { COMPOSE } from "./es/compose.ts";
 import { COMPOSE_2 } from "./es/compose-2.ts";
 import { JOB } from "./es/job.ts";
+import { LEARNT } from "./es/learnt.ts";
+import { MONEY } from "./es/money.ts";
 import { PARTS } from "./es/parts.ts";
 import { PARTS_2 } from "./es/parts-2.ts";
 import { PARTS_3 } from "./es/parts-3.ts";
 import { PARTS_4 } from "./es/parts-4.ts";
 import { PLANNING } from "./es/planning.ts";
+import { PLANNING_POWER } from "./es/planning-power.ts";
+import { PROBLEMS } from "./es/problems.ts";
+import { SAFETY } from "./es/safety.ts";
 import { SCREENS } from "./es/screens.ts";
 import { SHELL } from "./es/shell.ts";
 
@@ -19,8 +24,13 @@ export const ES: Sayings = {
   ...SCREENS,
   ...BOARDS,
   ...PLANNING,
+  ...PLANNING_POWER,
+  ...SAFETY,
   ...JOB,
   ...BOARD,
+  ...PROBLEMS,
+  ...MONEY,
+  ...LEARNT,
   ...PARTS,
   ...COMPOSE,
   ...PARTS_3,

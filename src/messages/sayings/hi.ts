@@ -5,11 +5,16 @@ import { BOARDS } from "./hi/boards.ts";
 import { COMPOSE } from "./hi/compose.ts";
 import { COMPOSE_2 } from "./hi/compose-2.ts";
 import { JOB } from "./hi/job.ts";
+import { LEARNT } from "./hi/learnt.ts";
+import { MONEY } from "./hi/money.ts";
 import { PARTS } from "./hi/parts.ts";
 import { PARTS_2 } from "./hi/parts-2.ts";
 import { PARTS_3 } from "./hi/parts-3.ts";
 import { PARTS_4 } from "./hi/parts-4.ts";
 import { PLANNING } from "./hi/planning.ts";
+import { PLANNING_POWER } from "./hi/planning-power.ts";
+import { PROBLEMS } from "./hi/problems.ts";
+import { SAFETY } from "./hi/safety.ts";
 import { SCREENS } from "./hi/screens.ts";
 import { SHELL } from "./hi/shell.ts";
 
@@ -19,8 +24,13 @@ export const HI: Sayings = {
   ...SCREENS,
   ...BOARDS,
   ...PLANNING,
+  ...PLANNING_POWER,
+  ...SAFETY,
   ...JOB,
   ...BOARD,
+  ...PROBLEMS,
+  ...MONEY,
+  ...LEARNT,
   ...PARTS,
   ...COMPOSE,
   ...PARTS_3,
