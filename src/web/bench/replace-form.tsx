@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from "react";
 import type { ActionView, CardView } from "../../wire/bench-view.ts";
 import type { OfferAnswer } from "../../wire/fit-view.ts";
 import { field, happened, type KeptEvent, type Outcome } from "../job-event.ts";
+import { say } from "../say.ts";
 import { AtHand } from "./at-hand.tsx";
 import type { AnswerProps } from "./bench-props.ts";
 import { IncomingCheck, Mounting } from "./incoming-check.tsx";
@@ -81,7 +82,7 @@ export function ReplaceForm({ card, view, hands, disabled, fit }: AnswerProps) {
       <FittedFields fitted={fitted} currency={view.currency} />
       {chosen !== null && (
         <p role="status" className="aside">
-          Done takes one {chosen.name} out of the drawer; undo puts it back.
+          {say`Done takes one ${chosen.name} out of the drawer; undo puts it back.`}
         </p>
       )}
       {fit.view !== null && <IncomingCheck fit={fit} view={fit.view} used={used} />}
@@ -93,7 +94,7 @@ export function ReplaceForm({ card, view, hands, disabled, fit }: AnswerProps) {
         disabled={disabled || wrong || illegible}
         onClick={done}
       >
-        Done
+        {say`Done`}
       </button>
     </div>
   );
@@ -108,7 +109,7 @@ function FittedFields({ fitted, currency }: FieldsProps) {
   const { chosen, name, price, used, wrong } = fitted;
   return (
     <div className="entry">
-      <label htmlFor="fitted">What is fitted, as it is marked</label>
+      <label htmlFor="fitted">{say`What is fitted, as it is marked`}</label>
       <input
         id="fitted"
         autoComplete="off"
@@ -117,7 +118,7 @@ function FittedFields({ fitted, currency }: FieldsProps) {
         disabled={chosen !== null}
         onChange={(event) => fitted.setName(event.target.value)}
       />
-      <label htmlFor="price">Paid for it, {currency}</label>
+      <label htmlFor="price">{say`Paid for it, ${currency}`}</label>
       <input
         id="price"
         inputMode="decimal"
@@ -133,7 +134,7 @@ function FittedFields({ fitted, currency }: FieldsProps) {
           disabled={chosen !== null}
           onChange={(event) => fitted.setUsed(event.target.checked)}
         />
-        Pulled from a donor board
+        {say`Pulled from a donor board`}
       </label>
     </div>
   );

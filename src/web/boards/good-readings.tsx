@@ -3,6 +3,7 @@ import { useState } from "react";
 import type { OwnBoardView } from "../../wire/composer-view.ts";
 import { SearchField } from "../bench/search-field.tsx";
 import type { GoodLine, GoodReadingsView } from "../engine-messages.ts";
+import { say } from "../say.ts";
 import { MODE_WORDS } from "../words.ts";
 import { ReviewLists } from "./review-lists.tsx";
 import type { EditedBoard } from "./use-own-board.ts";
@@ -69,7 +70,7 @@ function GoodRow({ line, onForget }: { readonly line: GoodLine; readonly onForge
   return (
     <li>
       <span>
-        <b>{MODE_WORDS[mode]}</b>, red on {red}, black on {black}
+        <b>{say(MODE_WORDS[mode] ?? mode)}</b>, red on {red}, black on {black}
         <small>{words}</small>
       </span>
       {onForget !== null && (
@@ -112,7 +113,7 @@ function AddReading({ view, edited }: Pick<Props, "view" | "edited">) {
         <select value={mode} onChange={(event) => setMode(event.target.value as (typeof MODES)[number])}>
           {MODES.map((one) => (
             <option key={one} value={one}>
-              {MODE_WORDS[one]}
+              {say(MODE_WORDS[one] ?? one)}
             </option>
           ))}
         </select>
