@@ -25,7 +25,9 @@ export function KeyHelp({ dialog }: { readonly dialog: RefObject<HTMLDialogEleme
       <dl className="key-list">
         {KEYS.map(([key, does]) => (
           <div key={key}>
-            <dt>{say(key)}</dt>
+            <dt>
+              <kbd>{say(key)}</kbd>
+            </dt>
             <dd>{say(does)}</dd>
           </div>
         ))}
