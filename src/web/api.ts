@@ -44,7 +44,7 @@ async function call<Answer>(path: string, request: RequestInit = {}): Promise<An
   const json = response.headers.get("content-type")?.includes("json") === true;
   if (!json || response.status >= 500) throw new Away(said`the bench computer answered ${response.status}`);
   const body = (await response.json()) as Answer | ErrorAnswer;
-  if (!response.ok) throw new Refused((body as ErrorAnswer).error ?? said`refused (${response.status})`);
+  if (!response.ok) throw new Refused((body as ErrorAnswer).error ?? `refused (${response.status})`);
   return body as Answer;
 }
 

@@ -3,7 +3,6 @@ import { useState } from "react";
 import type { OwnBoardView } from "../../wire/composer-view.ts";
 import { SearchField } from "../bench/search-field.tsx";
 import type { GoodLine, GoodReadingsView } from "../engine-messages.ts";
-import { say } from "../say.ts";
 import { MODE_WORDS } from "../words.ts";
 import { ReviewLists } from "./review-lists.tsx";
 import type { EditedBoard } from "./use-own-board.ts";
@@ -70,7 +69,7 @@ function GoodRow({ line, onForget }: { readonly line: GoodLine; readonly onForge
   return (
     <li>
       <span>
-        <b>{say(MODE_WORDS[mode] ?? mode)}</b>, red on {red}, black on {black}
+        <b>{MODE_WORDS[mode]}</b>, red on {red}, black on {black}
         <small>{words}</small>
       </span>
       {onForget !== null && (
@@ -113,7 +112,7 @@ function AddReading({ view, edited }: Pick<Props, "view" | "edited">) {
         <select value={mode} onChange={(event) => setMode(event.target.value as (typeof MODES)[number])}>
           {MODES.map((one) => (
             <option key={one} value={one}>
-              {say(MODE_WORDS[one] ?? one)}
+              {MODE_WORDS[one]}
             </option>
           ))}
         </select>

@@ -3,7 +3,6 @@ import type { Sayings } from "../../said.ts";
 export const BENCH: Sayings = {
   "the bench computer does not answer": "حاسوب الطاولة لا يجيب",
   "the bench computer answered {0}": "أجاب حاسوب الطاولة بالرمز {0}",
-  "refused ({0})": "مرفوض ({0})",
   "Fetching the papers…": "يجري جلب الأوراق…",
   "the engine stopped": "توقف محرك الحساب",
   "A board": "لوحة",

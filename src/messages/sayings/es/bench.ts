@@ -3,7 +3,6 @@ import type { Sayings } from "../../said.ts";
 export const BENCH: Sayings = {
   "the bench computer does not answer": "el ordenador del banco no responde",
   "the bench computer answered {0}": "el ordenador del banco respondió {0}",
-  "refused ({0})": "rechazado ({0})",
   "Fetching the papers…": "Cargando los documentos…",
   "the engine stopped": "el motor de cálculo se detuvo",
   "A board": "Una placa",

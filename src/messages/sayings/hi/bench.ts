@@ -3,7 +3,6 @@ import type { Sayings } from "../../said.ts";
 export const BENCH: Sayings = {
   "the bench computer does not answer": "बेंच का कंप्यूटर जवाब नहीं दे रहा",
   "the bench computer answered {0}": "बेंच के कंप्यूटर ने {0} जवाब दिया",
-  "refused ({0})": "अस्वीकार ({0})",
   "Fetching the papers…": "कागज़ लाए जा रहे हैं…",
   "the engine stopped": "गणना रुक गई",
   "A board": "एक बोर्ड",
