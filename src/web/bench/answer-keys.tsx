@@ -2,6 +2,7 @@
 
 import { useState } from "react";
 import { plain, said } from "../../messages/said.ts";
+import { latinDigits } from "../../units/typed-digits.ts";
 import type { ActionView } from "../../wire/bench-view.ts";
 import { field } from "../job-event.ts";
 import { forms, say } from "../say.ts";
@@ -215,7 +216,8 @@ function VerdictKeys({ card, hands, disabled, fitted }: AnswerProps) {
 
 function TextAnswer({ card, hands, disabled, name, label }: AnswerProps & { name: string; label: string }) {
   const [text, setText] = useState("");
-  const value = name === "reading" ? Number(text.replace(",", ".")) : text.trim();
+  const typed = latinDigits(text);
+  const value = name === "reading" ? Number(typed.replace(",", ".")) : typed.trim();
   const missing = text.trim() === "" || (typeof value === "number" && !Number.isFinite(value));
   return (
     <form

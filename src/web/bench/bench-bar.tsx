@@ -50,7 +50,7 @@ function offState(view: BenchView): string {
 
 /** Where in the file a problem stands says nothing on the page. */
 function whatOnly(problem: string): string {
-  return problem.replace(/^log\[\d+\](\.\w+)?: /, "");
+  return problem.replace(/log\[\d+\](\.\w+)?: /, "");
 }
 
 /** The entry in words, where its id is in the log. */

@@ -3,6 +3,7 @@ import { useEffect, useId, useRef, useState } from "react";
 import { said } from "../../messages/said.ts";
 import type { QuantityWord } from "../../units/quantity.ts";
 import { parseReadingText, type ReadingMode } from "../../units/reading-text.ts";
+import { latinDigits } from "../../units/typed-digits.ts";
 import type { ActionView } from "../../wire/bench-view.ts";
 import { noteTyped, wasTyped } from "../hands/typed-last.ts";
 import { field, type Outcome } from "../job-event.ts";
@@ -128,7 +129,7 @@ export function DigitField({ mode, disabled, settled = false, onReading }: Digit
   }, []);
   const cold = OF_MODE[mode] !== undefined && mode !== "farads" && mode !== "continuity";
   const submit = () => {
-    const entered = parseReadingText(text, mode);
+    const entered = parseReadingText(latinDigits(text), mode);
     if (!entered.ok) return setProblem(entered.problem);
     onReading(entered.value, still);
     noteTyped(true);

@@ -1,5 +1,6 @@
 /** A replacement done: what was fitted, out of the drawer or bought, what it cost, and whether it was new or pulled. */
 import { useEffect, useRef, useState } from "react";
+import { latinDigits } from "../../units/typed-digits.ts";
 import type { ActionView, CardView } from "../../wire/bench-view.ts";
 import type { OfferAnswer } from "../../wire/fit-view.ts";
 import { field, happened, type KeptEvent, type Outcome } from "../job-event.ts";
@@ -50,7 +51,7 @@ function useFitted(card: CardView, fit: PartFit) {
     setUsed(offer.used);
     setPrice(offer.price === null ? "" : String(offer.price));
   };
-  const amount = Number(price.replace(",", "."));
+  const amount = Number(latinDigits(price).replace(",", "."));
   const wrong = price.trim() !== "" && !(Number.isFinite(amount) && amount >= 0);
   const outcome: Outcome = {
     ...(name.trim() === "" ? {} : { with: name.trim() }),
