@@ -1,5 +1,6 @@
 import type { Sayings } from "../said.ts";
 import { BENCH } from "./ar/bench.ts";
+import { BENCH_2 } from "./ar/bench-2.ts";
 import { BOARD } from "./ar/board.ts";
 import { BOARDS } from "./ar/boards.ts";
 import { COMPOSE } from "./ar/compose.ts";
@@ -21,6 +22,7 @@ import { SHELL } from "./ar/shell.ts";
 export const AR: Sayings = {
   ...SHELL,
   ...BENCH,
+  ...BENCH_2,
   ...SCREENS,
   ...BOARDS,
   ...PLANNING,

@@ -1,5 +1,6 @@
 import type { Sayings } from "../said.ts";
 import { BENCH } from "./es/bench.ts";
+import { BENCH_2 } from "./es/bench-2.ts";
 import { BOARD } from "./es/board.ts";
 import { BOARDS } from "./es/boards.ts";
 import { COMPOSE } from "./es/compose.ts";
@@ -21,6 +22,7 @@ import { SHELL } from "./es/shell.ts";
 export const ES: Sayings = {
   ...SHELL,
   ...BENCH,
+  ...BENCH_2,
   ...SCREENS,
   ...BOARDS,
   ...PLANNING,

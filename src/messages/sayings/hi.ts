@@ -1,5 +1,6 @@
 import type { Sayings } from "../said.ts";
 import { BENCH } from "./hi/bench.ts";
+import { BENCH_2 } from "./hi/bench-2.ts";
 import { BOARD } from "./hi/board.ts";
 import { BOARDS } from "./hi/boards.ts";
 import { COMPOSE } from "./hi/compose.ts";
@@ -21,6 +22,7 @@ import { SHELL } from "./hi/shell.ts";
 export const HI: Sayings = {
   ...SHELL,
   ...BENCH,
+  ...BENCH_2,
   ...SCREENS,
   ...BOARDS,
   ...PLANNING,
