@@ -17,7 +17,9 @@ export function percent(probability: number): string {
 }
 
 /** Rows as columns of equal width; the last column is left ragged. */
-export function table(rows: readonly (readonly string[])[]): string {
+export function table(texts: readonly (readonly string[])[]): string {
+  // the marks of what is said have no width
+  const rows = texts.map((row) => row.map(plain));
   const widths: number[] = [];
   for (const row of rows) {
     for (const [column, cell] of row.entries()) widths[column] = Math.max(widths[column] ?? 0, cell.length);

@@ -4,7 +4,6 @@ import { describe, expect, it } from "vitest";
 import { plain } from "../messages/said.ts";
 import { type BoardChange, changedBoard, ownBoardView } from "./board-change.ts";
 import type { BoardContent } from "./edit-board.ts";
-import { plain } from "../messages/said.ts";
 
 const BOARD: BoardContent = {
   format: "faultwright-board/1",

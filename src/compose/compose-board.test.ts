@@ -4,12 +4,11 @@ import { describe, expect, it } from "vitest";
 import type { Board } from "../board/board.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { deriveRoles } from "../board/roles.ts";
-import { plain } from "../messages/said.ts";
+import { knownWords } from "../messages/known-words.ts";
+import { isSaid, plain } from "../messages/said.ts";
 import { type Answers, choicesOf, settleAnswers } from "./answers.ts";
 import { composeBoard, type Heading } from "./compose-board.ts";
 import { QUESTIONS, type QuestionId } from "./questions.ts";
-import { isSaid, plain } from "../messages/said.ts";
-import { knownWords } from "../messages/known-words.ts";
 
 function composed(answers: Answers, heading?: Heading): Board {
   const made = composeBoard(answers, heading);
@@ -64,7 +63,9 @@ describe("a board made of answers", () => {
       const labels = [...nets.values()].filter((label) => label !== null);
       const roles = [...parts.values()].flatMap(({ role }) => role ?? []);
       const texts = new Set([name, ...labels, ...points.flatMap(({ at }) => at ?? []), ...roles]);
-      expect([...texts].filter((text) => !isSaid(knownWords(text)) || plain(knownWords(text)) !== text)).toEqual([]);
+      expect(
+        [...texts].filter((text) => !isSaid(knownWords(text)) || plain(knownWords(text)) !== text),
+      ).toEqual([]);
     }
   });
 

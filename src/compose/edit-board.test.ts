@@ -6,7 +6,6 @@ import { plain } from "../messages/said.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { composeBoard } from "./compose-board.ts";
 import { addPart, type BoardContent, markSeen, removePart, rename, rewire } from "./edit-board.ts";
-import { plain } from "../messages/said.ts";
 
 const content = ((): BoardContent => {
   const made = composeBoard({});

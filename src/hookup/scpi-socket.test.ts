@@ -1,8 +1,8 @@
 import { afterEach, describe, expect, it } from "vitest";
 import type { InstrumentReading, WantedReading } from "../instrument/instrument-reading.ts";
+import { inEnglish } from "../messages/in-english.fixture.ts";
 import { LoopbackInstrument, type Manners } from "./loopback-instrument.fixture.ts";
 import { ScpiSocket } from "./scpi-socket.ts";
-import { inEnglish } from "../messages/in-english.fixture.ts";
 
 const QUICK = { betweenMs: 5, patienceMs: 300, againMs: 20, garbageBorne: 3 };
 const DIODE: WantedReading = { mode: "diode" };

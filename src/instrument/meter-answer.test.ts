@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { plain } from "../messages/said.ts";
 import type { InstrumentReading } from "./instrument-reading.ts";
 import { meterAnswer } from "./meter-answer.ts";
 import { parseSigrokLine } from "./sigrok/sigrok-line.ts";
-import { plain } from "../messages/said.ts";
 
 const BEEP_OHMS = 40;
 const REST = { state: "settled" } as const;

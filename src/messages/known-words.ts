@@ -188,6 +188,7 @@ const PATTERNS = NAMED.map((make) => {
 export function knownWords(text: string): string {
   const kept = KNOWN.get(text);
   if (kept !== undefined) return kept;
+  if (!text.includes(" ")) return text;
   for (const { make, pattern } of PATTERNS) {
     const [, name, other = ""] = pattern.exec(text) ?? [];
     if (name !== undefined) return make(name, other);

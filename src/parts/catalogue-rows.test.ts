@@ -1,11 +1,11 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { inEnglish } from "../messages/in-english.fixture.ts";
 import { csvText } from "../units/csv-text.ts";
 import { takeIn } from "./catalogue-import.ts";
 import { COLUMNS, catalogueCells, type ReadCatalogue } from "./catalogue-rows.ts";
 import { readCatalogueText } from "./catalogue-text.ts";
 import { STANDARD_LINES, STANDARD_TYPES } from "./standard-types.ts";
-import { inEnglish } from "../messages/in-english.fixture.ts";
 
 function read(text: string): ReadCatalogue {
   const made = readCatalogueText(text);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { parseBoard } from "../board/parse-board.ts";
 import { smallDrive } from "../board/small-drive.fixture.ts";
-import { fitView, type TypedFit } from "./fit-view.ts";
 import { inEnglish } from "../messages/in-english.fixture.ts";
+import { fitView, type TypedFit } from "./fit-view.ts";
 
 const parsed = parseBoard(smallDrive());
 if (!parsed.ok) throw new Error(parsed.problem);

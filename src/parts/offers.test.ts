@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { KIND_NAMES } from "../board/kinds.ts";
+import { inEnglish } from "../messages/in-english.fixture.ts";
 import { notInHouse, type StockLine } from "./catalogue.ts";
 import { incomingCheck } from "./incoming-check.ts";
 import { offersFor } from "./offers.ts";
 import { likeOriginal, placeOf } from "./originals.fixture.ts";
 import type { Ratings } from "./ratings.ts";
-import { inEnglish } from "../messages/in-english.fixture.ts";
 
 function line(name: string, change: Ratings, more: Partial<StockLine> = {}): StockLine {
   return { ...notInHouse({ ...likeOriginal("bridge", change), name }), ...more };
@@ -57,7 +57,9 @@ describe("the two minutes before a part goes in", () => {
       /OL.*0\.35 to 0\.55 V.*still conducts.*off again.*over 20 Mohm/,
     );
     expect(used.length).toBe(fresh.length + 2);
-    expect(used.filter((one) => !fresh.some((other) => other.do === one.do)).every((one) => one.pulledOnly)).toBe(true);
+    expect(
+      used.filter((one) => !fresh.some((other) => other.do === one.do)).every((one) => one.pulledOnly),
+    ).toBe(true);
   });
 
   it("ask for pad and bush where the tab is live or nobody knows", () => {

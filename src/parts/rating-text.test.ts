@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { inEnglish } from "../messages/in-english.fixture.ts";
 import { ratingCell, readRating } from "./rating-text.ts";
 import { RATINGS, type RatingName } from "./ratings.ts";
-import { inEnglish } from "../messages/in-english.fixture.ts";
 
 describe("a rating in a catalogue file", () => {
   it.each([

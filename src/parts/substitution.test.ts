@@ -1,11 +1,11 @@
 /** Will this one do: the cases of `substitution-cases.fixture.ts`, all common practice but where a rule names its source. */
 import { describe, expect, it } from "vitest";
+import { inEnglish } from "../messages/in-english.fixture.ts";
+import { plain } from "../messages/said.ts";
 import { type KnownRole, likeOriginal, ORIGINALS, placeOf } from "./originals.fixture.ts";
 import { RULE_TABLE } from "./rule-table.ts";
 import { CASES, type SubstitutionCase } from "./substitution-cases.fixture.ts";
 import { judge, objects } from "./verdict.ts";
-import { inEnglish } from "../messages/in-english.fixture.ts";
-import { plain } from "../messages/said.ts";
 
 function run(one: SubstitutionCase) {
   const { fits, findings } = inEnglish(judge(one.wanted, one.candidate));

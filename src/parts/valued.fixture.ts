@@ -1,5 +1,5 @@
-import type { Parsed } from "../units/outcome.ts";
 import { plain } from "../messages/said.ts";
+import type { Parsed } from "../units/outcome.ts";
 
 /** The value of an outcome that has one. */
 export function valued<T>(outcome: Parsed<T>): T {

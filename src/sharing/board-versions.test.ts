@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
-import { boardVersions } from "./board-versions.ts";
 import { plain } from "../messages/said.ts";
+import { boardVersions } from "./board-versions.ts";
 
 const R1 = { kind: "resistor", pins: { "1": "A", "2": "B" }, value: { ohms: 100 } };
 const FIRST = { name: "pump", parts: { R1 } };

@@ -10,7 +10,6 @@ import { CAUSES, SYMPTOMS } from "../priors/cause.ts";
 import { bring } from "./bring.ts";
 import { outcomesOf, type PooledOutcomes, pooled } from "./outcomes.ts";
 import { packText, readPack } from "./pack.ts";
-import { plain } from "../messages/said.ts";
 
 const SEED = { seed: 20261126, numRuns: 150 };
 const CANARY = "canary-7731";

@@ -2,9 +2,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { parseBoard } from "../board/parse-board.ts";
-import { SHIPPED } from "./shipped.ts";
-import { isSaid, plain } from "../messages/said.ts";
 import { knownWords } from "../messages/known-words.ts";
+import { isSaid, plain } from "../messages/said.ts";
+import { SHIPPED } from "./shipped.ts";
 
 describe.each(SHIPPED.map((shipped) => [shipped.id, shipped] as const))("%s", (id, shipped) => {
   const parsed = parseBoard(shipped.board);
@@ -24,7 +24,9 @@ describe.each(SHIPPED.map((shipped) => [shipped.id, shipped] as const))("%s", (i
     const roles = [...board.parts.values()].flatMap(({ role }) => role ?? []);
     const places = board.points.flatMap(({ at }) => at ?? []);
     const texts = new Set([board.name, shipped.title, ...labels, ...places, ...roles]);
-    expect([...texts].filter((text) => !isSaid(knownWords(text)) || plain(knownWords(text)) !== text)).toEqual([]);
+    expect(
+      [...texts].filter((text) => !isSaid(knownWords(text)) || plain(knownWords(text)) !== text),
+    ).toEqual([]);
   });
 
   it("has two pins on every net, but where the mains comes in", () => {

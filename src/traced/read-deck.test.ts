@@ -7,7 +7,6 @@ import { readDeck } from "./read-deck.ts";
 import { spiceNumber } from "./spice-number.ts";
 import type { TraceOptions } from "./traced-part.ts";
 import { writeDeck } from "./write-deck.ts";
-import { plain } from "../messages/said.ts";
 
 const SUPPLY = { kind: "ac", volts: 230, hz: 50, at: ["L", "N"] };
 

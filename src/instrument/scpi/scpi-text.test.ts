@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { plain } from "../../messages/said.ts";
 import { functionIn, headerFor } from "./scpi-functions.ts";
 import { LineSplitter, parseIdentity, parseScpiError, parseScpiReading } from "./scpi-text.ts";
-import { plain } from "../../messages/said.ts";
 
 describe("the lines of a SCPI instrument", () => {
   it("are put together from whatever pieces they come in", () => {

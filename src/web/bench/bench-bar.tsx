@@ -21,7 +21,7 @@ export function BenchBar({ open, view, live, onHelp }: Props) {
         {say`Jobs`}
       </button>
       <div className="bench-title">
-        <h1>{job?.title ?? view.boardName}</h1>
+        <h1>{say(job?.title ?? view.boardName)}</h1>
         <p>
           {job?.practice != null && <span className="practice-mark">{say`Practice`}</span>}
           <span className={live ? "state live" : "state"}>{live ? say`POWERED` : offState(view)}</span>

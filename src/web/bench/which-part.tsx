@@ -1,6 +1,6 @@
 /** Which part will do in the place that is to get a new one: what it must hold to, what many makers sell, and one candidate compared. */
 import { useState } from "react";
-import { said } from "../../messages/said.ts";
+import { plain, said } from "../../messages/said.ts";
 import type { Finding, FitView, OfferAnswer } from "../../wire/fit-view.ts";
 import { say, sayWith } from "../say.ts";
 import { listed } from "../words.ts";
@@ -119,7 +119,9 @@ function FillIn({ offers, onFill }: FillInProps) {
           type="button"
           className="small"
           key={name}
-          onClick={() => onFill(Object.fromEntries(ratings.map((rating) => [rating.name, rating.text])))}
+          onClick={() =>
+            onFill(Object.fromEntries(ratings.map((rating) => [rating.name, plain(rating.text)])))
+          }
         >
           {name}
         </button>
@@ -139,7 +141,7 @@ const SIGNS: Readonly<Record<Finding["says"], string>> = {
 function CandidateVerdict({ candidate }: { readonly candidate: OfferAnswer }) {
   const kept = candidate.findings.filter(({ says }) => says === "meets");
   return (
-    <div role="status" className="fit-verdict" data-fits={candidate.fits}>
+    <div role="status" className="fit-verdict" data-fits={plain(candidate.fits)}>
       <p>{sayWith`The candidate: ${<b>{say(candidate.fits)}</b>}.`}</p>
       <ul className="plain">
         {candidate.findings
