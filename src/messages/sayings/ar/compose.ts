@@ -1,7 +1,6 @@
 import type { Sayings } from "../../said.ts";
 
 export const COMPOSE: Sayings = {
-  "{0} {1}": "{0} {1}",
   "{0}: expected a number of {1} from {2} to {3}, found {4}":
     "{0}: كان المطلوب عددا من {1} بين {2} و {3}، والموجود {4}",
   "{0}: {1} does not go with the answers before it; {2} do":
@@ -11,7 +10,6 @@ export const COMPOSE: Sayings = {
   "a board needs a name": "اللوحة تحتاج إلى اسم",
   '{0}: {1}: "{2}" is no figure; write it as 4k7, 330u or 0.05':
     '{0}: {1}: "{2}" ليس رقما؛ يكتب مثل 4k7 أو 330u أو 0.05',
-  "{0} is not a name (letters, digits, _ + - only)": "{0} ليس اسما (حروف وأرقام و _ + - فقط)",
   "there is a part {0} already": "توجد قطعة باسم {0} من قبل",
   "there is no part or net {0}{1}": "لا توجد قطعة ولا عقدة باسم {0}{1}",
   "there is a net {0} already; to join two nets, put the pins on it one by one":
@@ -31,7 +29,6 @@ export const COMPOSE: Sayings = {
   "480 V, three phases": "480 V، ثلاثة أطوار",
   "most boards on a bench hang on one phase of 230 V": "معظم لوحات الورشة على طور واحد من 230 V",
   "Boost before the bus": "مرحلة رفع قبل الناقل",
-  None: "لا يوجد",
   "One switch": "مفتاح واحد",
   "a reactor, a switch and a diode beside the bridge": "ملف ومفتاح وثنائي بجانب الجسر",
   "small drives have none; behind three phases it is rare": "المحركات الصغيرة بلا رفع؛ ونادر بعد ثلاثة أطوار",
@@ -41,7 +38,6 @@ export const COMPOSE: Sayings = {
   "Single switches": "مفاتيح منفردة",
   "six transistors on the heatsink": "ستة ترانزستورات على المبدد",
   "up to some kilowatts most drives carry a module": "حتى بضعة كيلوواط تحمل معظم المحركات وحدة",
-  Rails: "خطوط التغذية",
   "15 V, 5 V": "15 V، 5 V",
   "15 V, 3.3 V": "15 V، 3.3 V",
   "15 V, 5 V, 3.3 V": "15 V، 5 V، 3.3 V",
@@ -84,11 +80,9 @@ export const COMPOSE: Sayings = {
     "مقاومة ومقاومة سحب وحد جهد لكل بوابة؛ ورفع ذاتي للعلوية",
   "47 ohm in, 10 kohm and 18 V across; at a module 100 ohm and 1 nF an input":
     "47 ohm على التوالي، و 10 kohm و 18 V على الطرفين؛ وعند الوحدة 100 ohm و 1 nF لكل دخل",
-  "Brake chopper": "مقطع الفرملة",
   "On board": "على اللوحة",
   "a terminal for a brake resistor": "طرف لمقاومة الفرملة",
   "frequency drives have one, appliances none": "مغيرات التردد فيها واحد، والأجهزة المنزلية لا",
-  "Small supply": "مصدر التغذية المساعد",
   "Flyback, optocoupler": "فلايباك مع رابط ضوئي",
   "Flyback, no optocoupler": "فلايباك دون رابط ضوئي",
   "held by its own winding": "يضبطها ملفها الخاص",
@@ -99,7 +93,6 @@ export const COMPOSE: Sayings = {
   "Linear regulators": "منظمات خطية",
   "Own windings": "لفائف خاصة",
   "a three-legged regulator a rail": "منظم بثلاث أرجل لكل خط",
-  Controller: "المتحكم",
   "Here, on 5 V": "هنا على 5 V",
   "Here, on 3.3 V": "هنا على 3.3 V",
   "comes on a plug": "يأتي على قابس",

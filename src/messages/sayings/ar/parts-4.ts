@@ -87,7 +87,6 @@ export const PARTS_4: Sayings = {
   "its volts within 4 %": "جهده ضمن 4 %",
   "REF joined to K, a bench supply through 1 kohm": "REF موصول بـ K، ومصدر المختبر عبر 1 kohm",
   "its volts within 2 %": "جهده ضمن 2 %",
-  capacitance: "سعة",
   "within its tolerance; an electrolytic no less than 80 %": "ضمن تفاوته؛ والكيميائي لا يقل عن 80 %",
   "class, volts and degrees on the body": "الصنف والفولت والدرجات على الجسم",
   "as wanted, not only the colour": "كما هو مطلوب، لا اللون وحده",
@@ -108,7 +107,6 @@ export const PARTS_4: Sayings = {
   "the marking within 20 %; it rises under hot air": "المكتوب ضمن 20 %؛ يرتفع بالهواء الساخن",
   "the discs": "الأقراص",
   "no crack": "لا شق",
-  ohms: "أوم",
   "below 0.1 ohm": "دون 0.1 ohm",
   "amps, volts, F or T, breaking capacity on the cap": "الأمبير والفولت و F أو T وقدرة القطع على الغطاء",
   "as wanted": "كما هو مطلوب",
@@ -130,7 +128,6 @@ export const PARTS_4: Sayings = {
   "supply to ground, both ways": "التغذية إلى الأرضي، في الاتجاهين",
   "no short, a junction one way": "لا قصر، ووصلة ثنائية في اتجاه واحد",
   "like pins among each other": "الأطراف المتشابهة فيما بينها",
-  alike: "متماثلة",
   "leads joined, to the tab, insulation tester or the highest ohms":
     "الأرجل مجموعة، إلى اللسان المعدني، بمقياس العزل أو أعلى مدى للأوم",
   "tab to the middle pin": "اللسان المعدني إلى الطرف الأوسط",

@@ -1,7 +1,6 @@
 import type { Sayings } from "../../said.ts";
 
 export const COMPOSE: Sayings = {
-  "{0} {1}": "{0} {1}",
   "{0}: expected a number of {1} from {2} to {3}, found {4}":
     "{0}: se esperaba un número de {1} entre {2} y {3}, se encontró {4}",
   "{0}: {1} does not go with the answers before it; {2} do":
@@ -11,7 +10,6 @@ export const COMPOSE: Sayings = {
   "a board needs a name": "una placa necesita un nombre",
   '{0}: {1}: "{2}" is no figure; write it as 4k7, 330u or 0.05':
     '{0}: {1}: "{2}" no es una cifra; escribir 4k7, 330u o 0.05',
-  "{0} is not a name (letters, digits, _ + - only)": "{0} no es un nombre (solo letras, cifras, _ + -)",
   "there is a part {0} already": "ya hay una pieza {0}",
   "there is no part or net {0}{1}": "no hay pieza ni nodo {0}{1}",
   "there is a net {0} already; to join two nets, put the pins on it one by one":
@@ -32,7 +30,6 @@ export const COMPOSE: Sayings = {
   "most boards on a bench hang on one phase of 230 V":
     "la mayoría de las placas del banco van con una fase de 230 V",
   "Boost before the bus": "Elevador antes del bus",
-  None: "Ninguno",
   "One switch": "Un conmutador",
   "a reactor, a switch and a diode beside the bridge": "una bobina, un transistor y un diodo junto al puente",
   "small drives have none; behind three phases it is rare":
@@ -44,7 +41,6 @@ export const COMPOSE: Sayings = {
   "six transistors on the heatsink": "seis transistores en el disipador",
   "up to some kilowatts most drives carry a module":
     "hasta unos kilovatios casi todos los variadores llevan módulo",
-  Rails: "Líneas de alimentación",
   "15 V, 5 V": "15 V, 5 V",
   "15 V, 3.3 V": "15 V, 3.3 V",
   "15 V, 5 V, 3.3 V": "15 V, 5 V, 3.3 V",
@@ -87,12 +83,10 @@ export const COMPOSE: Sayings = {
     "resistencia, resistencia a masa y zener por puerta; bootstrap para las superiores",
   "47 ohm in, 10 kohm and 18 V across; at a module 100 ohm and 1 nF an input":
     "47 ohm en serie, 10 kohm y 18 V en paralelo; en un módulo 100 ohm y 1 nF por entrada",
-  "Brake chopper": "Chopper de frenado",
   "On board": "En la placa",
   "a terminal for a brake resistor": "un borne para una resistencia de frenado",
   "frequency drives have one, appliances none":
     "los variadores de frecuencia lo llevan, los electrodomésticos no",
-  "Small supply": "Fuente auxiliar",
   "Flyback, optocoupler": "Flyback, con optoacoplador",
   "Flyback, no optocoupler": "Flyback, sin optoacoplador",
   "held by its own winding": "regulada por su propio devanado",
@@ -103,7 +97,6 @@ export const COMPOSE: Sayings = {
   "Linear regulators": "Reguladores lineales",
   "Own windings": "Devanados propios",
   "a three-legged regulator a rail": "un regulador de tres patas por línea",
-  Controller: "Controlador",
   "Here, on 5 V": "Aquí, a 5 V",
   "Here, on 3.3 V": "Aquí, a 3.3 V",
   "comes on a plug": "va con conector",

@@ -94,7 +94,6 @@ export const PARTS_4: Sayings = {
   "its volts within 4 %": "su tensión dentro del 4 %",
   "REF joined to K, a bench supply through 1 kohm": "REF unido a K, una fuente de banco a través de 1 kohm",
   "its volts within 2 %": "su tensión dentro del 2 %",
-  capacitance: "capacidad",
   "within its tolerance; an electrolytic no less than 80 %":
     "dentro de su tolerancia; un electrolítico no menos del 80 %",
   "class, volts and degrees on the body": "clase, voltios y grados en el cuerpo",
@@ -116,7 +115,6 @@ export const PARTS_4: Sayings = {
   "the marking within 20 %; it rises under hot air": "lo marcado dentro del 20 %; sube con aire caliente",
   "the discs": "los discos",
   "no crack": "sin grieta",
-  ohms: "ohmios",
   "below 0.1 ohm": "menos de 0.1 ohm",
   "amps, volts, F or T, breaking capacity on the cap":
     "amperios, voltios, F o T, poder de corte en el casquillo",
@@ -139,7 +137,6 @@ export const PARTS_4: Sayings = {
   "supply to ground, both ways": "alimentación a masa, en ambos sentidos",
   "no short, a junction one way": "sin cortocircuito, una unión en un sentido",
   "like pins among each other": "patillas iguales entre sí",
-  alike: "iguales",
   "leads joined, to the tab, insulation tester or the highest ohms":
     "patas unidas, a la aleta, medidor de aislamiento o los ohmios más altos",
   "tab to the middle pin": "aleta a la patilla central",

@@ -1,7 +1,6 @@
 import type { Sayings } from "../../said.ts";
 
 export const COMPOSE: Sayings = {
-  "{0} {1}": "{0} {1}",
   "{0}: expected a number of {1} from {2} to {3}, found {4}":
     "{0}: {2} से {3} {1} के बीच की संख्या चाहिए थी, मिला {4}",
   "{0}: {1} does not go with the answers before it; {2} do":
@@ -11,7 +10,6 @@ export const COMPOSE: Sayings = {
   "a board needs a name": "बोर्ड का नाम चाहिए",
   '{0}: {1}: "{2}" is no figure; write it as 4k7, 330u or 0.05':
     '{0}: {1}: "{2}" कोई आँकड़ा नहीं है; 4k7, 330u या 0.05 की तरह लिखें',
-  "{0} is not a name (letters, digits, _ + - only)": "{0} कोई नाम नहीं है (केवल अक्षर, अंक, _ + -)",
   "there is a part {0} already": "पुर्जा {0} पहले से है",
   "there is no part or net {0}{1}": "कोई पुर्जा या नेट {0} नहीं है{1}",
   "there is a net {0} already; to join two nets, put the pins on it one by one":
@@ -31,7 +29,6 @@ export const COMPOSE: Sayings = {
   "480 V, three phases": "480 V, तीन फेज",
   "most boards on a bench hang on one phase of 230 V": "बेंच पर आने वाले ज़्यादातर बोर्ड 230 V के एक फेज पर चलते हैं",
   "Boost before the bus": "बस से पहले बूस्ट",
-  None: "नहीं",
   "One switch": "एक स्विच",
   "a reactor, a switch and a diode beside the bridge": "ब्रिज के पास एक रिएक्टर, एक स्विच और एक डायोड",
   "small drives have none; behind three phases it is rare": "छोटे ड्राइव में नहीं होता; तीन फेज पर विरले ही",
@@ -41,7 +38,6 @@ export const COMPOSE: Sayings = {
   "Single switches": "अलग-अलग स्विच",
   "six transistors on the heatsink": "हीटसिंक पर छह ट्रांजिस्टर",
   "up to some kilowatts most drives carry a module": "कुछ किलोवाट तक ज़्यादातर ड्राइव में मॉड्यूल होता है",
-  Rails: "रेलें",
   "15 V, 5 V": "15 V, 5 V",
   "15 V, 3.3 V": "15 V, 3.3 V",
   "15 V, 5 V, 3.3 V": "15 V, 5 V, 3.3 V",
@@ -84,11 +80,9 @@ export const COMPOSE: Sayings = {
     "हर गेट पर प्रतिरोधक, पुल-डाउन और क्लैम्प; ऊपर वालों के लिए बूटस्ट्रैप",
   "47 ohm in, 10 kohm and 18 V across; at a module 100 ohm and 1 nF an input":
     "श्रेणी में 47 ohm, आर-पार 10 kohm और 18 V; मॉड्यूल पर हर इनपुट पर 100 ohm और 1 nF",
-  "Brake chopper": "ब्रेक चॉपर",
   "On board": "बोर्ड पर",
   "a terminal for a brake resistor": "ब्रेक प्रतिरोधक के लिए एक टर्मिनल",
   "frequency drives have one, appliances none": "फ़्रीक्वेंसी ड्राइव में होता है, घरेलू उपकरणों में नहीं",
-  "Small supply": "छोटी सप्लाई",
   "Flyback, optocoupler": "फ्लाईबैक, ऑप्टोकपलर के साथ",
   "Flyback, no optocoupler": "फ्लाईबैक, बिना ऑप्टोकपलर",
   "held by its own winding": "अपनी ही वाइंडिंग से नियंत्रित",
@@ -99,7 +93,6 @@ export const COMPOSE: Sayings = {
   "Linear regulators": "लीनियर रेगुलेटर",
   "Own windings": "अपनी वाइंडिंग",
   "a three-legged regulator a rail": "हर रेल के लिए एक तीन टाँग वाला रेगुलेटर",
-  Controller: "कंट्रोलर",
   "Here, on 5 V": "यहीं, 5 V पर",
   "Here, on 3.3 V": "यहीं, 3.3 V पर",
   "comes on a plug": "प्लग पर आता है",

@@ -84,7 +84,6 @@ export const PARTS_4: Sayings = {
   "its volts within 4 %": "इसके वोल्ट 4 % के भीतर",
   "REF joined to K, a bench supply through 1 kohm": "REF को K से जोड़कर, 1 kohm के रास्ते बेंच सप्लाई",
   "its volts within 2 %": "इसके वोल्ट 2 % के भीतर",
-  capacitance: "धारिता",
   "within its tolerance; an electrolytic no less than 80 %":
     "अपनी सहनसीमा के भीतर; इलेक्ट्रोलाइटिक 80 % से कम नहीं",
   "class, volts and degrees on the body": "बॉडी पर क्लास, वोल्ट और डिग्री",
@@ -106,7 +105,6 @@ export const PARTS_4: Sayings = {
   "the marking within 20 %; it rises under hot air": "मार्किंग 20 % के भीतर; गर्म हवा में बढ़ता है",
   "the discs": "डिस्क",
   "no crack": "दरार नहीं",
-  ohms: "ओम",
   "below 0.1 ohm": "0.1 ohm से नीचे",
   "amps, volts, F or T, breaking capacity on the cap": "कैप पर एम्पियर, वोल्ट, F या T, ब्रेकिंग क्षमता",
   "as wanted": "जैसा चाहिए",
@@ -127,7 +125,6 @@ export const PARTS_4: Sayings = {
   "supply to ground, both ways": "सप्लाई से ग्राउंड, दोनों दिशाओं में",
   "no short, a junction one way": "शॉर्ट नहीं, एक दिशा में जंक्शन",
   "like pins among each other": "एक-से पिन आपस में",
-  alike: "एक-से",
   "leads joined, to the tab, insulation tester or the highest ohms":
     "टाँगें जोड़कर, टैब तक, इन्सुलेशन टेस्टर या सबसे ऊँचा ओम",
   "tab to the middle pin": "टैब से बीच का पिन",
