@@ -1,6 +1,6 @@
 /**
- * What the program itself wrote into board files: names of boards, what a net is called, where a place is found, what a part is
- * for. A file holds plain English; here it is said again, so that it can be told. What a person wrote stays as it is.
+ * What the program itself wrote into files: names of boards, what a net is called, where a place is found, what a part is for, where
+ * a pulled part lies. A file holds plain English; here it is said again, so that it can be told. What a person wrote stays as it is.
  */
 import { plain, said } from "./said.ts";
 
@@ -17,6 +17,7 @@ const BOARDS: readonly string[] = [
   said`Small frequency drive, 1.1 kW, single-phase mains, charge resistor and brake chopper`,
   said`Small frequency drive, 2.2 kW, three-phase mains, charge resistor and brake chopper`,
   said`Single-switch induction hob, one zone, 1.8 kW`,
+  said`traced board`,
 ];
 
 const NETS: readonly string[] = [
@@ -108,6 +109,7 @@ const PLACES: readonly string[] = [
   said`coil screw beside the large box capacitor`,
   said`coil screw on the side of the heatsink`,
   said`first leg of the transistor on the heatsink`,
+  said`pulled parts`,
 ];
 
 const ROLES: readonly string[] = [
@@ -184,7 +186,7 @@ const PATTERNS = NAMED.map((make) => {
   return { make, pattern: new RegExp(`^${literal.join(NAME)}$`) };
 });
 
-/** A text out of a board file, said if the program wrote it there; a person's own words as they stand. */
+/** A text out of a file, said if the program wrote it there; a person's own words as they stand. */
 export function knownWords(text: string): string {
   const kept = KNOWN.get(text);
   if (kept !== undefined) return kept;

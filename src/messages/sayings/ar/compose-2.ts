@@ -168,4 +168,6 @@ export const COMPOSE_2: Sayings = {
     "لوحة خاصة، {0}، ثلاثة أطوار، دون رفع، وحدة قدرة، {1}",
   "own board, {0}, three phases, no boost, single switches, {1}":
     "لوحة خاصة، {0}، ثلاثة أطوار، دون رفع، مفاتيح منفردة، {1}",
+  "traced board": "لوحة مستخرجة من مخطط",
+  "pulled parts": "قطع منزوعة",
 };

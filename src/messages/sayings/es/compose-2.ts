@@ -183,4 +183,6 @@ export const COMPOSE_2: Sayings = {
     "placa propia, {0}, trifásica, sin elevador, módulo de potencia, {1}",
   "own board, {0}, three phases, no boost, single switches, {1}":
     "placa propia, {0}, trifásica, sin elevador, transistores sueltos, {1}",
+  "traced board": "placa trazada",
+  "pulled parts": "piezas recuperadas",
 };

@@ -166,4 +166,6 @@ export const COMPOSE_2: Sayings = {
     "अपना बोर्ड, {0}, तीन फेज, बिना बूस्ट, पावर मॉड्यूल, {1}",
   "own board, {0}, three phases, no boost, single switches, {1}":
     "अपना बोर्ड, {0}, तीन फेज, बिना बूस्ट, अलग-अलग स्विच, {1}",
+  "traced board": "ट्रेस किया गया बोर्ड",
+  "pulled parts": "निकाले हुए पुर्जे",
 };
