@@ -1,3 +1,4 @@
+import { knownWords } from "../messages/known-words.ts";
 import { said } from "../messages/said.ts";
 import type { Board } from "./board.ts";
 
@@ -17,7 +18,7 @@ function firstPin(board: Board, net: string): string | null {
 /** What a net is called: by its label, else as the rail it carries; null where only the file has a name for it. */
 function calledNet(board: Board, net: string): string | null {
   const label = board.nets.get(net);
-  if (label !== null && label !== undefined) return label;
+  if (label !== null && label !== undefined) return knownWords(label);
   const rail = board.rails.find((one) => one.net === net);
   return rail === undefined ? null : said`${rail.name} rail`;
 }
@@ -33,7 +34,8 @@ export function netWords(board: Board, net: string): string {
 /** The same with a place to put the probe: `DC bus + (plus pin of the one large capacitor)`. */
 export function netPlaceWords(board: Board, net: string): string {
   const called = calledNet(board, net);
-  const at = board.points.find((candidate) => candidate.net === net && candidate.at !== null)?.at ?? null;
+  const point = board.points.find((candidate) => candidate.net === net && candidate.at !== null);
+  const at = typeof point?.at === "string" ? knownWords(point.at) : null;
   if (called === null) return at === null ? netWords(board, net) : said`${at} (net ${net})`;
   const where = at ?? firstPin(board, net);
   return where === null ? called : said`${called} (${where})`;

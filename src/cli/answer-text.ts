@@ -16,9 +16,10 @@ export function percent(probability: number): string {
   return `${(100 * probability).toFixed(probability < 0.1 ? 1 : 0)} %`;
 }
 
-/** Rows as columns of equal width, in English; the last column is left ragged. */
-export function table(said: readonly (readonly string[])[]): string {
-  const rows = said.map((row) => row.map(plain));
+/** Rows as columns of equal width; the last column is left ragged. */
+export function table(texts: readonly (readonly string[])[]): string {
+  // the marks of what is said have no width
+  const rows = texts.map((row) => row.map(plain));
   const widths: number[] = [];
   for (const row of rows) {
     for (const [column, cell] of row.entries()) widths[column] = Math.max(widths[column] ?? 0, cell.length);

@@ -1,9 +1,15 @@
 /** The answer to "which part will do", for a person at a terminal. */
+
 import { createColors } from "picocolors";
-import type { FitAnswer, KnownRating, OfferAnswer } from "../parts/fit-answer.ts";
-import type { IncomingStep } from "../parts/incoming-check.ts";
+import { plain } from "../messages/said.ts";
+import type {
+  FindingAnswer,
+  FitAnswer,
+  IncomingAnswer,
+  KnownRating,
+  OfferAnswer,
+} from "../parts/fit-answer.ts";
 import { ratingWords } from "../parts/ratings.ts";
-import type { Finding } from "../parts/verdict.ts";
 import { table } from "./answer-text.ts";
 
 /** Parts that will not do are counted, and as many are named. */
@@ -41,14 +47,14 @@ function whereText(offer: OfferAnswer): string {
 }
 
 /** What objects, in a line each, and what has to be looked up in one. */
-function findingLines(findings: readonly Finding[], indent: string): string {
+function findingLines(findings: readonly FindingAnswer[], indent: string): string {
   const told = findings.filter(({ says }) => says === "bars" || says === "asks" || says === "notes");
   const open = findings.filter(({ says }) => says === "open");
   const lines = told.map(({ says, rule, words, why, custom }) => {
     const sign = says === "bars" ? "NO " : says === "asks" ? "if " : "nb ";
     return `${indent}${sign}${rule}: ${words}; ${why}${custom === null ? "" : `. Said: "${custom}": it is wrong`}\n`;
   });
-  const of = (whose: Finding["unknown"]) =>
+  const of = (whose: FindingAnswer["unknown"]) =>
     open
       .filter(({ unknown }) => unknown === whose)
       .map(({ about, words }) => (about === undefined ? words : ratingWords(about)));
@@ -61,8 +67,8 @@ function findingLines(findings: readonly Finding[], indent: string): string {
 }
 
 function offersText({ offers }: FitAnswer): string {
-  const usable = offers.filter(({ fits }) => fits !== "no");
-  const barred = offers.filter(({ fits }) => fits === "no");
+  const usable = offers.filter(({ fits }) => plain(fits) !== "no");
+  const barred = offers.filter(({ fits }) => plain(fits) === "no");
   const shown = usable.slice(0, MOST_OFFERS);
   const each = shown.map(
     (offer, at) =>
@@ -83,7 +89,7 @@ function offersText({ offers }: FitAnswer): string {
   ].join("");
 }
 
-function incomingText(head: string, steps: readonly IncomingStep[], baseline: string): string {
+function incomingText(head: string, steps: readonly IncomingAnswer[], baseline: string): string {
   const rows = steps.map((step) => [
     `    ${step.do}${step.pulledOnly ? " (pulled parts)" : ""}`,
     `${step.expect} (${step.mark}${step.source === null ? "" : `: ${step.source}`})`,

@@ -1,4 +1,5 @@
 /** From the answers given to a whole set, and to what stays open of each question. */
+import { said } from "../messages/said.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { type Choice, QUESTIONS, type Question, type QuestionId, type Settled } from "./questions.ts";
@@ -23,7 +24,7 @@ export function choicesOf(question: Question, before: Settled): readonly Choice[
 /** What is taken where nobody knows, in words. */
 export function usualWords(question: Question, before: Settled): string {
   const usual = question.usual(before);
-  if (question.kind === "number") return `${usual} ${question.unit}`;
+  if (question.kind === "number") return said`${usual} ${question.unit}`;
   return question.choices.find(({ value }) => value === usual)?.words ?? usual;
 }
 
@@ -35,15 +36,14 @@ function problemOf(question: Question, answer: string, before: Settled): string 
     const number = Number(answer);
     const fine = PLAIN.test(answer) && number >= question.least && number <= question.most;
     if (fine && (!question.whole || Number.isInteger(number))) return null;
-    return `${question.id}: expected a number of ${question.unit} from ${question.least} to ${question.most}, found ${quoted(answer)}`;
+    return said`${question.id}: expected a number of ${question.unit} from ${question.least} to ${question.most}, found ${quoted(answer)}`;
   }
   const values = choicesOf(question, before).map(({ value }) => value);
   if (values.includes(answer)) return null;
   const known = question.choices.some(({ value }) => value === answer);
-  const why = known
-    ? `${quoted(answer)} does not go with the answers before it; ${values.join(", ")} do`
-    : `${quoted(answer)} is no answer${suggestion(answer, values)}; answers: ${values.join(", ")}`;
-  return `${question.id}: ${why}`;
+  return known
+    ? said`${question.id}: ${quoted(answer)} does not go with the answers before it; ${values.join(", ")} do`
+    : said`${question.id}: ${quoted(answer)} is no answer${suggestion(answer, values)}; answers: ${values.join(", ")}`;
 }
 
 /** Every question that applies with its answer or default. A problem names the question, what is wrong and what would be right. */
@@ -51,7 +51,7 @@ export function settleAnswers(answers: Answers): Parsed<SettledAnswers> {
   const ids = QUESTIONS.map(({ id }) => id as string);
   const stranger = Object.keys(answers).find((id) => !ids.includes(id));
   if (stranger !== undefined)
-    return { ok: false, problem: `${quoted(stranger)} is no question${suggestion(stranger, ids)}` };
+    return { ok: false, problem: said`${quoted(stranger)} is no question${suggestion(stranger, ids)}` };
   const values = new Map<QuestionId, string>();
   const open = new Set<QuestionId>();
   for (const question of QUESTIONS) {

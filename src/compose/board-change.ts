@@ -2,6 +2,7 @@
 import type { ValueRule } from "../board/kinds.ts";
 import { KIND_NAMES, kindOf } from "../board/kinds.ts";
 import { parseBoard } from "../board/parse-board.ts";
+import { said } from "../messages/said.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { PREFIXES, parseQuantity } from "../units/quantity.ts";
 import {
@@ -53,7 +54,7 @@ export function changedBoard(content: BoardContent, change: BoardChange): Parsed
 }
 
 function named(content: BoardContent, name: string): Parsed<BoardContent> {
-  if (name === "") return { ok: false, problem: "a board needs a name" };
+  if (name === "") return { ok: false, problem: said`a board needs a name` };
   return { ok: true, value: { ...content, name } };
 }
 
@@ -67,7 +68,10 @@ function valueChanged(content: BoardContent, ref: string, field: string, text: s
   const percent = /^([\d.,]+)\s*%$/.exec(text)?.[1];
   const read = parseQuantity(percent === undefined ? text : `${percent}`);
   if (!read.ok || typeof read.value !== "number")
-    return { ok: false, problem: `${ref}: ${field}: "${text}" is no figure; write it as 4k7, 330u or 0.05` };
+    return {
+      ok: false,
+      problem: said`${ref}: ${field}: "${text}" is no figure; write it as 4k7, 330u or 0.05`,
+    };
   return setValue(content, ref, field, percent === undefined ? read.value : read.value / 100);
 }
 

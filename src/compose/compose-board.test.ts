@@ -4,7 +4,8 @@ import { describe, expect, it } from "vitest";
 import type { Board } from "../board/board.ts";
 import { parseBoard } from "../board/parse-board.ts";
 import { deriveRoles } from "../board/roles.ts";
-import { plain } from "../messages/said.ts";
+import { knownWords } from "../messages/known-words.ts";
+import { isSaid, plain } from "../messages/said.ts";
 import { type Answers, choicesOf, settleAnswers } from "./answers.ts";
 import { composeBoard, type Heading } from "./compose-board.ts";
 import { QUESTIONS, type QuestionId } from "./questions.ts";
@@ -56,6 +57,18 @@ function looseNets(board: Board): readonly string[] {
 }
 
 describe("a board made of answers", () => {
+  it("is made of words that can be told in another language, name, nets, places and parts", () => {
+    for (const answers of WAYS) {
+      const { name, nets, points, parts } = composed(answers);
+      const labels = [...nets.values()].filter((label) => label !== null);
+      const roles = [...parts.values()].flatMap(({ role }) => role ?? []);
+      const texts = new Set([name, ...labels, ...points.flatMap(({ at }) => at ?? []), ...roles]);
+      expect(
+        [...texts].filter((text) => !isSaid(knownWords(text)) || plain(knownWords(text)) !== text),
+      ).toEqual([]);
+    }
+  });
+
   it("is whole, whatever is answered: no loose net, a source on every rail, the bus and every switch found", () => {
     expect(WAYS.length).toBeGreaterThan(200);
     for (const answers of WAYS) {

@@ -3,6 +3,7 @@
  * stage that nobody has answered for carry `assumed`.
  */
 import { parseBoard } from "../board/parse-board.ts";
+import { plain } from "../messages/said.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { type Answers, type SettledAnswers, settleAnswers } from "./answers.ts";
 import { Composer } from "./composer.ts";
@@ -59,7 +60,7 @@ function nameOf({ values }: SettledAnswers): string {
   const words = QUESTIONS.filter(({ first }) => first).map((question) => {
     const value = values.get(question.id);
     const choice = question.kind === "choice" && question.choices.find((one) => one.value === value);
-    return choice ? choice.words.toLowerCase().replaceAll(" v", " V") : "";
+    return choice ? plain(choice.words).toLowerCase().replaceAll(" v", " V") : "";
   });
   const [supply, boost, ...rest] = words;
   return ["own board", supply, boost === "none" ? "no boost" : "boost", ...rest].join(", ");

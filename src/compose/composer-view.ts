@@ -1,8 +1,9 @@
 /** What the page shows of a board being described: the questions that apply with their answers, and the board so far. */
+import { MARK_WORDS } from "../units/mark.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { type Answers, choicesOf, keepFitting, settleAnswers, stillNeeded, usualWords } from "./answers.ts";
 import { composeBoard, type Heading } from "./compose-board.ts";
-import { type Choice, QUESTIONS, type QuestionId, type SourceMark } from "./questions.ts";
+import { type Choice, QUESTIONS, type QuestionId } from "./questions.ts";
 
 export interface QuestionView {
   readonly id: QuestionId;
@@ -17,7 +18,7 @@ export interface QuestionView {
   readonly unit: string | null;
   /** what is taken until then, in words, with what that rests on */
   readonly usual: string;
-  readonly mark: SourceMark;
+  readonly mark: string;
   readonly source: string;
 }
 
@@ -69,7 +70,7 @@ function questionViews(answers: Answers): QuestionView[] {
       choices,
       unit: question.kind === "number" ? question.unit : null,
       usual: usualWords(question, values),
-      mark: question.mark,
+      mark: MARK_WORDS[question.mark],
       source: question.source,
     };
   });

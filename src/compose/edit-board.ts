@@ -3,6 +3,7 @@
  * comes out reads as a board, or the change is refused in one line. The order of the file is kept.
  */
 import { parseBoard } from "../board/parse-board.ts";
+import { said } from "../messages/said.ts";
 import { NAME } from "../units/fields.ts";
 import { quoted, suggestion } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
@@ -77,11 +78,11 @@ export function rename(
   to: string,
   what: "either" | "net" = "either",
 ): Parsed<BoardContent> {
-  if (!NAME.test(to)) return refused(`${quoted(to)} is not a name (letters, digits, _ + - only)`);
+  if (!NAME.test(to)) return refused(said`${quoted(to)} is not a name (letters, digits, _ + - only)`);
   const refs = Object.keys(table(content, "parts"));
   const nets = netsOf(content);
   if (what === "either" && refs.includes(from)) {
-    if (refs.includes(to)) return refused(`there is a part ${quoted(to)} already`);
+    if (refs.includes(to)) return refused(said`there is a part ${quoted(to)} already`);
     return checked(content, {
       parts: renamedKeys(table(content, "parts"), from, to),
       rails: pointedTo(table(content, "rails"), ["from"], from, to),
@@ -91,9 +92,11 @@ export function rename(
     });
   }
   if (!nets.includes(from))
-    return refused(`there is no part or net ${quoted(from)}${suggestion(from, [...refs, ...nets])}`);
+    return refused(said`there is no part or net ${quoted(from)}${suggestion(from, [...refs, ...nets])}`);
   if (nets.includes(to))
-    return refused(`there is a net ${quoted(to)} already; to join two nets, put the pins on it one by one`);
+    return refused(
+      said`there is a net ${quoted(to)} already; to join two nets, put the pins on it one by one`,
+    );
   const renamed = (value: unknown) => (value === from ? to : value);
   const supply = content.supply as Record<string, unknown>;
   const parts = Object.entries(table(content, "parts")).map(([ref, part]) => [
@@ -117,7 +120,7 @@ export function rename(
 /** Adds a part at the end of the file. `part` is what a board file says of it. */
 export function addPart(content: BoardContent, ref: string, part: BoardContent): Parsed<BoardContent> {
   const parts = table(content, "parts");
-  if (Object.hasOwn(parts, ref)) return refused(`there is a part ${quoted(ref)} already`);
+  if (Object.hasOwn(parts, ref)) return refused(said`there is a part ${quoted(ref)} already`);
   return checked(content, { parts: { ...parts, [ref]: part } });
 }
 
@@ -130,8 +133,11 @@ export function removePart(content: BoardContent, ref: string): Parsed<BoardCont
   const { at } = content.supply as { readonly at: readonly string[] };
   const held = [...at, String(content.zero)].find((net) => !nets.has(net));
   if (held !== undefined) {
-    const what = held === content.zero ? "against which rails are measured" : "on which the supply comes in";
-    return refused(`${ref} holds the net ${quoted(held)}, ${what}; put another part on it first`);
+    return refused(
+      held === content.zero
+        ? said`${ref} holds the net ${quoted(held)}, against which rails are measured; put another part on it first`
+        : said`${ref} holds the net ${quoted(held)}, on which the supply comes in; put another part on it first`,
+    );
   }
   const keep = (entries: Entries, stays: (key: string, entry: Record<string, unknown>) => boolean) =>
     Object.fromEntries(Object.entries(entries).filter(([key, entry]) => stays(key, entry)));
@@ -152,11 +158,11 @@ export function rewire(content: BoardContent, place: string, net: string): Parse
   const parts = table(content, "parts");
   const dot = place.indexOf(".");
   const [ref, pin] = [place.slice(0, dot), place.slice(dot + 1)];
-  if (dot < 1) return refused(`${quoted(place)} is no pin; write it as Q1.g`);
+  if (dot < 1) return refused(said`${quoted(place)} is no pin; write it as Q1.g`);
   if (!Object.hasOwn(parts, ref)) return refused(noPart(ref, parts));
   const pins = parts[ref].pins as Record<string, string>;
   if (!Object.hasOwn(pins, pin))
-    return refused(`${ref} has no pin ${quoted(pin)}${suggestion(pin, Object.keys(pins))}`);
+    return refused(said`${ref} has no pin ${quoted(pin)}${suggestion(pin, Object.keys(pins))}`);
   return checked(content, { parts: { ...parts, [ref]: { ...parts[ref], pins: { ...pins, [pin]: net } } } });
 }
 
@@ -192,4 +198,4 @@ export function setValue(
 }
 
 const noPart = (ref: string, parts: Entries) =>
-  `there is no part ${quoted(ref)}${suggestion(ref, Object.keys(parts))}`;
+  said`there is no part ${quoted(ref)}${suggestion(ref, Object.keys(parts))}`;

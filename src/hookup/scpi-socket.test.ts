@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, it } from "vitest";
 import type { InstrumentReading, WantedReading } from "../instrument/instrument-reading.ts";
+import { inEnglish } from "../messages/in-english.fixture.ts";
 import { LoopbackInstrument, type Manners } from "./loopback-instrument.fixture.ts";
 import { ScpiSocket } from "./scpi-socket.ts";
 
@@ -28,8 +29,8 @@ async function connected(manners: Partial<Manners>, wanted: WantedReading = DIOD
       named: (name) => {
         heard.name = name;
       },
-      reading: (reading) => heard.readings.push(reading),
-      trouble: (problem) => problem !== null && heard.troubles.push(problem),
+      reading: (reading) => heard.readings.push(inEnglish(reading)),
+      trouble: (problem) => problem !== null && heard.troubles.push(inEnglish(problem)),
     },
     QUICK,
   );

@@ -2,6 +2,7 @@
  * A SCPI instrument over TCP. One question at a time, each with its time; whatever goes wrong on the wire ends the connection and begins a
  * new one, so that a late answer is never taken for that of a later question.
  */
+
 import { connect, type Socket } from "node:net";
 import type { InstrumentReading, WantedReading } from "../instrument/instrument-reading.ts";
 import { functionIn, headerFor, SCPI_FUNCTIONS } from "../instrument/scpi/scpi-functions.ts";
@@ -11,6 +12,7 @@ import {
   parseScpiError,
   parseScpiReading,
 } from "../instrument/scpi/scpi-text.ts";
+import { said } from "../messages/said.ts";
 import type { MeterSource, Told } from "./meter-source.ts";
 import { type Pace, USUAL_PACE } from "./pace.ts";
 
@@ -65,7 +67,7 @@ export class ScpiSocket implements MeterSource {
   async #talk(): Promise<void> {
     const ask = await this.#connected();
     const name = parseIdentity(await ask("*IDN?"));
-    if (name === null) throw new WireFault(`What answers at ${this.#where()} is no SCPI instrument.`);
+    if (name === null) throw new WireFault(said`What answers at ${this.#where()} is no SCPI instrument.`);
     this.#told.named(name);
     await ask("*CLS", false);
     const meter: Conversation = { set: null, refusedFor: null, says: await this.#probed(ask), garbage: 0 };
@@ -101,8 +103,8 @@ export class ScpiSocket implements MeterSource {
     if (value === null) {
       meter.garbage++;
       if (meter.garbage >= this.#pace.garbageBorne)
-        throw new WireFault(`${this.#where()} answers no figures; connecting again.`);
-      this.#told.trouble("The meter's last answer was no figure; asking again.");
+        throw new WireFault(said`${this.#where()} answers no figures; connecting again.`);
+      this.#told.trouble(said`The meter's last answer was no figure; asking again.`);
       return;
     }
     meter.garbage = 0;
@@ -124,13 +126,13 @@ export class ScpiSocket implements MeterSource {
     meter.refusedFor = null;
     for (let read = 0; read < 20; read++) {
       const error = parseScpiError(await ask("SYST:ERR?"));
-      if (error === null) throw new WireFault(`${this.#where()} does not answer for its errors.`);
+      if (error === null) throw new WireFault(said`${this.#where()} does not answer for its errors.`);
       if (error.code === 0) return;
       if (meter.refusedFor === null) {
         meter.refusedFor = header;
         const what = SCPI_FUNCTIONS.find((row) => row.header === header)?.setTo ?? header;
         this.#told.trouble(
-          `The meter has no ${what} (it says: ${error.code} ${error.words}). Type this one.`,
+          said`The meter has no ${what} (it says: ${error.code} ${error.words}). Type this one.`,
         );
       }
     }
@@ -143,7 +145,7 @@ export class ScpiSocket implements MeterSource {
       return functionIn(answer) ?? { modes: [], setTo: answer.replace(/"/g, "").slice(0, 40), unit: "" };
     }
     const set = SCPI_FUNCTIONS.find((row) => row.header === meter.set);
-    return set ?? { modes: [], setTo: "a function that it does not name", unit: "" };
+    return set ?? { modes: [], setTo: said`a function that it does not name`, unit: "" };
   }
 
   #where(): string {
@@ -209,23 +211,25 @@ class Wire {
     });
     socket.on("data", (piece: string) => {
       const lines = this.#splitter.take(piece);
-      if (lines === null) this.#fail(`${where} sends no lines: is it a SCPI instrument?`);
+      if (lines === null) this.#fail(said`${where} sends no lines: is it a SCPI instrument?`);
       else this.#lines.push(...lines);
       this.#waiter?.();
     });
     socket.on("error", (error: NodeJS.ErrnoException) =>
-      this.#fail(`No meter at ${where} (${error.code ?? error.message}): is it on, is the address right?`),
+      this.#fail(
+        said`No meter at ${where} (${error.code ?? error.message}): is it on, is the address right?`,
+      ),
     );
-    socket.on("close", () => this.#fail(`The wire to ${where} was cut.`));
+    socket.on("close", () => this.#fail(said`The wire to ${where} was cut.`));
   }
 
   async opened(patienceMs: number): Promise<void> {
-    await this.#until(() => this.#open, patienceMs, `Nothing answers at ${this.#where}.`);
+    await this.#until(() => this.#open, patienceMs, said`Nothing answers at ${this.#where}.`);
   }
 
   async line(patienceMs: number, question: string): Promise<string> {
     const seconds = Math.round(patienceMs / 1000);
-    const slow = `The meter did not answer ${question} within ${seconds} s; connecting again.`;
+    const slow = said`The meter did not answer ${question} within ${seconds} s; connecting again.`;
     await this.#until(() => this.#lines.length > 0, patienceMs, slow);
     return this.#lines.shift() ?? "";
   }

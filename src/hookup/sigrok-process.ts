@@ -1,14 +1,16 @@
 /** Any meter that `sigrok-cli` reads: the program runs beside ours, and what it writes is read line by line. */
+
 import { type ChildProcess, execFile, spawn } from "node:child_process";
 import { createInterface } from "node:readline";
 import { parseSigrokDrivers, type SigrokDriver } from "../instrument/sigrok/sigrok-drivers.ts";
 import { parseSigrokLine } from "../instrument/sigrok/sigrok-line.ts";
+import { said } from "../messages/said.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { MeterSource, Told } from "./meter-source.ts";
 import { type Pace, USUAL_PACE } from "./pace.ts";
 
 const PROGRAM = "sigrok-cli";
-const MISSING = `${PROGRAM} is not installed: on Debian, apt-get install sigrok-cli`;
+const MISSING = said`${PROGRAM} is not installed: on Debian, apt-get install sigrok-cli`;
 /** A driver that samples faster than a hand moves is thinned: one figure in so many milliseconds is told. */
 const EVERY_MS = 100;
 
@@ -72,12 +74,14 @@ export class SigrokProcess implements MeterSource {
     child.on("error", (error: NodeJS.ErrnoException) => {
       this.#ended(error.code === "ENOENT" ? MISSING : error.message);
     });
-    child.on("close", (code) => this.#ended(last === "" ? `${PROGRAM} ended (${code})` : last.slice(0, 200)));
+    child.on("close", (code) =>
+      this.#ended(last === "" ? said`${PROGRAM} ended (${String(code)})` : last.slice(0, 200)),
+    );
   }
 
   #ended(why: string): void {
     if (this.#stopped || this.#again !== null) return;
-    this.#told.trouble(`${why}. Is the meter on, its wire plugged in, and its sending switched on?`);
+    this.#told.trouble(said`${why}. Is the meter on, its wire plugged in, and its sending switched on?`);
     this.#again = setTimeout(() => {
       this.#again = null;
       this.#start();
@@ -97,7 +101,10 @@ export function sigrokDrivers(): Promise<Parsed<readonly SigrokDriver[]>> {
       const drivers = parseSigrokDrivers(stdout);
       if (drivers.length > 0) resolve({ ok: true, value: drivers });
       else
-        resolve({ ok: false, problem: error?.code === "ENOENT" ? MISSING : `${PROGRAM} lists no drivers` });
+        resolve({
+          ok: false,
+          problem: error?.code === "ENOENT" ? MISSING : said`${PROGRAM} lists no drivers`,
+        });
     });
   });
 }

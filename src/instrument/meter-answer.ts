@@ -1,6 +1,8 @@
 /** Whether what the meter shows answers a check, and as which reading. */
+
 import type { MeasureMode } from "../bench/event.ts";
 import { MODE_WORDS } from "../bench/words.ts";
+import { plain, said } from "../messages/said.ts";
 import type { InstrumentReading, WantedReading } from "./instrument-reading.ts";
 import type { Settling } from "./settling.ts";
 
@@ -30,33 +32,34 @@ export function meterAnswer(
 ): MeterAnswer {
   const wrong = wrongMode(shown, wanted);
   if (wrong !== null) return { answers: "wrong mode", why: wrong };
-  if (shown.doubt !== null) return { answers: "not yet", why: `${shown.doubt}. Turn it off on the meter.` };
+  if (shown.doubt !== null)
+    return { answers: "not yet", why: said`${shown.doubt}. Turn it off on the meter.` };
   const reading = inMode(shown.value, wanted.mode, beepOhms);
   if (typeof reading === "number" && reading < 0 && ["continuity", "ohms", "farads"].includes(wanted.mode))
     return {
       answers: "not yet",
-      why: "A negative figure here means that charge is left: discharge, wait, and measure again.",
+      why: said`A negative figure here means that charge is left: discharge, wait, and measure again.`,
     };
-  if (settling.state === "moving") return { answers: "not yet", why: "Not at rest yet." };
+  if (settling.state === "moving") return { answers: "not yet", why: said`Not at rest yet.` };
   if (settling.state === "climbing")
     return {
       answers: "taken",
       taken: { reading: inMode(settling.atTwoSeconds, wanted.mode, beepOhms), settling: "climbing" },
-      why: "Still climbing: this is the figure two seconds after touching.",
+      why: said`Still climbing: this is the figure two seconds after touching.`,
     };
   const volts = wanted.mode === "dcv" || wanted.mode === "acv";
   const openLeads = volts && typeof reading === "number" && Math.abs(reading) < OPEN_LEADS_VOLTS;
   return {
     answers: "taken",
     taken: { reading },
-    why: openLeads ? "Free leads read this too: see that both probes make contact." : null,
+    why: openLeads ? said`Free leads read this too: see that both probes make contact.` : null,
   };
 }
 
 function wrongMode(shown: InstrumentReading, { mode, wires }: WantedReading): string | null {
-  const fourWires = shown.setTo.includes("four wires");
+  const fourWires = plain(shown.setTo).includes("four wires");
   if (shown.modes.includes(mode) && (wires === 4 || !fourWires)) return null;
-  return `The meter is set to ${shown.setTo}. Turn it to ${MODE_WORDS[mode]}: nothing is taken from it until then.`;
+  return said`The meter is set to ${shown.setTo}. Turn it to ${MODE_WORDS[mode]}: nothing is taken from it until then.`;
 }
 
 /** Continuity is answered by its beep: ohms below the beep's limit beep, anything above is silent. */

@@ -1,4 +1,5 @@
 /** Which instrument is on the wire, as the bench keeps it and as it is typed. */
+import { said } from "../messages/said.ts";
 import { quoted } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
 
@@ -23,7 +24,7 @@ export function parseScpiAddress(text: string): Parsed<MeterSetting> {
   const port = digits === undefined ? SCPI_PORT : Number(digits);
   if (!HOST.test(host) || port < 1 || port > 65535)
     return refuse(
-      `${quoted(typed)} is no address; write the meter's name or number, as 192.168.1.20 or bench-meter:5025`,
+      said`${quoted(typed)} is no address; write the meter's name or number, as 192.168.1.20 or bench-meter:5025`,
     );
   return { ok: true, value: { kind: "scpi", host, port } };
 }
@@ -32,10 +33,10 @@ export function parseSigrokDriver(text: string, channel = ""): Parsed<MeterSetti
   const typed = text.trim();
   if (!DRIVER.test(typed))
     return refuse(
-      `${quoted(typed)} is no driver; write one of the list, where needed with its wire, as scpi-dmm:conn=/dev/ttyUSB0`,
+      said`${quoted(typed)} is no driver; write one of the list, where needed with its wire, as scpi-dmm:conn=/dev/ttyUSB0`,
     );
   const wanted = channel.trim();
-  if (wanted !== "" && !CHANNEL.test(wanted)) return refuse(`${quoted(wanted)} is no channel; P1 is one`);
+  if (wanted !== "" && !CHANNEL.test(wanted)) return refuse(said`${quoted(wanted)} is no channel; P1 is one`);
   return { ok: true, value: { kind: "sigrok", driver: typed, channel: wanted === "" ? null : wanted } };
 }
 
@@ -44,7 +45,7 @@ export function parseMeterWord(word: string): Parsed<MeterSetting> {
   if (word === "none") return { ok: true, value: { kind: "none" } };
   if (word.startsWith("scpi:")) return parseScpiAddress(word.slice("scpi:".length));
   if (word.startsWith("sigrok:")) return parseSigrokDriver(word.slice("sigrok:".length));
-  return refuse(`${quoted(word)} is no meter; write scpi:HOST:PORT or sigrok:DRIVER`);
+  return refuse(said`${quoted(word)} is no meter; write scpi:HOST:PORT or sigrok:DRIVER`);
 }
 
 /** A setting that came from outside, as it is kept and as the page sends it. */
@@ -56,7 +57,7 @@ export function readMeterSetting(input: unknown): Parsed<MeterSetting> {
   if (kind === "none") return { ok: true, value: { kind } };
   if (kind === "scpi") return parseScpiAddress(`${String(host)}:${String(port ?? SCPI_PORT)}`);
   if (kind === "sigrok") return parseSigrokDriver(String(driver), channel == null ? "" : String(channel));
-  return refuse('meter: kind must be "none", "scpi" or "sigrok"');
+  return refuse(said`meter: kind must be "none", "scpi" or "sigrok"`);
 }
 
 function refuse(problem: string): { readonly ok: false; readonly problem: string } {

@@ -19,6 +19,7 @@ import type { Board, Part } from "../board/board.ts";
 import { kindOf } from "../board/kinds.ts";
 import { netPlaceWords } from "../board/net-words.ts";
 import { stageWords } from "../board/stages.ts";
+import { knownWords } from "../messages/known-words.ts";
 import { said } from "../messages/said.ts";
 import { amount } from "../planning/expectations.ts";
 import type { Action } from "../planning/proposal.ts";
@@ -61,7 +62,7 @@ function contactWords(board: Board, place: Place): string {
   const part = board.parts.get(ref);
   return part === undefined
     ? said`contact ${pin} of ${ref}`
-    : said`contact ${pin} of ${ref} (${part.role ?? kindOf(part.kind).words})`;
+    : said`contact ${pin} of ${ref} (${part.role === null ? kindOf(part.kind).words : knownWords(part.role)})`;
 }
 
 /** One line that says what to do (or was done). */

@@ -100,6 +100,8 @@ describe("numbers and money", () => {
     ]);
     const spanish = paperSpeaker(await paperCatalogue("es"));
     expect(spanish.shown("0.455 V")).toBe("0,455 V");
+    expect(spanish.shown("0.47 470m OL, 1.5 A")).toBe("0,47 470m OL, 1,5 A");
+    expect(spanish.shown("U1.3, LM2.5, 10.0.0.7")).toBe("U1.3, LM2.5, 10.0.0.7");
   });
 
   it("count in the six forms of Arabic", async () => {

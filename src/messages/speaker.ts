@@ -33,6 +33,8 @@ export interface Speaker<English> {
 const ISOLATE = "\u2068";
 const END_ISOLATE = "\u2069";
 const PLACE = /\{(\w+)\}/g;
+/** Between the digits of a figure: in `U1.3` it parts a pin from its part, in `10.0.0.7` it is an address. */
+const DECIMAL_POINT = /(?<![A-Za-z\d.])(\d+)\.(?=\d+(?!\d*\.\d))/g;
 
 export function speaker<English>(catalogue: Catalogue<keyof English & string>): Speaker<English> {
   const { language } = catalogue;
@@ -64,7 +66,7 @@ export function speaker<English>(catalogue: Catalogue<keyof English & string>): 
     say: say as Speaker<English>["say"],
     number,
     amount: (decimal) => amountIn(locale, decimal),
-    shown: (reading) => apart(reading.replace(/(?<=\d)\.(?=\d)/, point)),
+    shown: (reading) => apart(reading.replace(DECIMAL_POINT, `$1${point}`)),
     apart,
     list: (items) => items.join(direction === "rtl" ? "؛ " : "; "),
     percent: (share) =>

@@ -1,4 +1,5 @@
 /** Rows of a file taken into a stock: what each would do, before any is done. */
+import { said, saidCount } from "../messages/said.ts";
 import { type CatalogueType, type StockLine, stockKey } from "./catalogue.ts";
 import { ratingText } from "./rating-text.ts";
 import { RATINGS } from "./ratings.ts";
@@ -38,7 +39,7 @@ export function takeIn(stock: readonly StockLine[], incoming: readonly StockLine
     const others = (linesOf.get(line.type.name) ?? 0) - (had === undefined ? 0 : 1);
     const wide = ratings.map((words) =>
       others > 0
-        ? `${words}, in ${others === 1 ? "its other line" : `its ${others} other lines`} as well`
+        ? saidCount(others, "{1}, in its other line as well", "{1}, in its {0} other lines as well", words)
         : words,
     );
     const changes = [...wide, ...(had === undefined ? [] : lineChanges(had, line))];
@@ -55,14 +56,19 @@ function ratingChanges(had: CatalogueType, has: CatalogueType): readonly string[
     if (before === after || after === undefined) return [];
     const text = ratingText(after, rule);
     return before === undefined
-      ? [`${rule.words}: ${text}, not known before`]
-      : [`${rule.words}: ${ratingText(before, rule)} becomes ${text}`];
+      ? [said`${rule.words}: ${text}, not known before`]
+      : [said`${rule.words}: ${ratingText(before, rule)} becomes ${text}`];
   });
 }
+
+const COLUMN_WORDS = { count: said`count`, price: said`price`, supplier: said`supplier` } as const;
+const NONE = said`none`;
 
 /** What a line says beyond its name; place, donor and new or pulled are what tells it from others. */
 function lineChanges(had: StockLine, has: StockLine): readonly string[] {
   return (["count", "price", "supplier"] as const).flatMap((field) =>
-    had[field] === has[field] ? [] : [`${field}: ${had[field] ?? "none"} becomes ${has[field] ?? "none"}`],
+    had[field] === has[field]
+      ? []
+      : [said`${COLUMN_WORDS[field]}: ${had[field] ?? NONE} becomes ${has[field] ?? NONE}`],
   );
 }

@@ -1,15 +1,16 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { csvRows, csvText } from "../units/csv-text.ts";
+import { inEnglish } from "../messages/in-english.fixture.ts";
+import { csvText } from "../units/csv-text.ts";
 import { takeIn } from "./catalogue-import.ts";
-import { COLUMNS, catalogueCells, type ReadCatalogue, readHeader } from "./catalogue-rows.ts";
+import { COLUMNS, catalogueCells, type ReadCatalogue } from "./catalogue-rows.ts";
 import { readCatalogueText } from "./catalogue-text.ts";
 import { STANDARD_LINES, STANDARD_TYPES } from "./standard-types.ts";
 
 function read(text: string): ReadCatalogue {
   const made = readCatalogueText(text);
   if (!made.ok) throw new Error(made.problem);
-  return made.value;
+  return inEnglish(made.value);
 }
 
 const stockOf = (text: string) => read(text).lines.map(({ stock }) => stock);
@@ -89,8 +90,7 @@ describe("a catalogue file", () => {
     ["name,volts,Volts\n", 'line 1: the column "volts" stands twice'],
     ["kind,volts\n", 'line 1: there is no column "name"; the first line names the columns'],
   ])("is refused whole where its header %j cannot be read", (text, problem) => {
-    const [header] = csvRows(text);
-    expect(header && readHeader(header)).toEqual({ ok: false, problem });
+    expect(inEnglish(readCatalogueText(text))).toEqual({ ok: false, problem });
   });
 
   it("of what comes with the program is read back as it was written", () => {
@@ -134,7 +134,7 @@ describe("rows taken into a stock", () => {
       ...line("1N4007,2,,board 7"),
       ...line("1N4148,10,strip 1"),
     ]);
-    expect(taken.rows).toEqual([
+    expect(inEnglish(taken.rows)).toEqual([
       { fate: "changed", changes: ["count: 50 becomes 40"] },
       { fate: "new", changes: [] },
       { fate: "same", changes: [] },
@@ -162,7 +162,7 @@ describe("rows taken into a stock", () => {
       "voltage: 600 V becomes 650 V, in its other line as well",
       "current at 100 degC case: 30.0 A, not known before, in its other line as well",
     ];
-    expect(rows[0]).toEqual({
+    expect(inEnglish(rows[0])).toEqual({
       fate: "changed",
       changes: [...ratings, "count: 3 becomes 4", "price: none becomes 2.5"],
     });

@@ -1,6 +1,8 @@
 /** A catalogue file's rows made into lines of stock: every row is read or refused with all its reasons, never half of it. */
+
 import type { PartKind } from "../board/board.ts";
 import { KIND_NAMES } from "../board/kinds.ts";
+import { said } from "../messages/said.ts";
 import type { CsvRow } from "../units/csv-text.ts";
 import { nearest, quoted } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
@@ -30,31 +32,32 @@ export interface ReadCatalogue {
 const MOST_NAME = 80;
 
 /** `Hot Amps`, `hot_amps` and `hotAmps` are one column. */
-const plain = (header: string) => header.toLowerCase().replace(/[\s_-]+/g, "");
-const BY_PLAIN: ReadonlyMap<string, Column> = new Map(COLUMNS.map((name) => [plain(name), name]));
+const bare = (header: string) => header.toLowerCase().replace(/[\s_-]+/g, "");
+const BY_BARE: ReadonlyMap<string, Column> = new Map(COLUMNS.map((name) => [bare(name), name]));
 
-/** The header line as columns. A column that is not known, or twice there, refuses the whole file: half of a file would go unread. */
-export function readHeader(header: CsvRow): Parsed<readonly Column[]> {
+/** The names of the header line as columns. A column that is not known, or twice there, refuses the whole file: half of a file would go unread. */
+export function readHeader(names: readonly string[]): Parsed<readonly Column[]> {
   const columns: Column[] = [];
-  for (const cell of header.cells) {
-    const column = BY_PLAIN.get(plain(cell));
-    const close = nearest(plain(cell), BY_PLAIN.keys());
-    const hint = close === null ? "" : `; did you mean ${quoted(BY_PLAIN.get(close) ?? "")}?`;
-    if (column === undefined)
-      return {
-        ok: false,
-        problem: `line ${header.line}: ${quoted(cell)} is no column of a catalogue${hint}`,
-      };
+  for (const cell of names) {
+    const column = BY_BARE.get(bare(cell));
+    const close = nearest(bare(cell), BY_BARE.keys());
+    if (column === undefined) return { ok: false, problem: strangeColumn(cell, close) };
     if (columns.includes(column))
-      return { ok: false, problem: `line ${header.line}: the column ${quoted(column)} stands twice` };
+      return { ok: false, problem: said`the column ${quoted(column)} stands twice` };
     columns.push(column);
   }
   if (!columns.includes("name"))
     return {
       ok: false,
-      problem: `line ${header.line}: there is no column "name"; the first line names the columns`,
+      problem: said`there is no column "name"; the first line names the columns`,
     };
   return { ok: true, value: columns };
+}
+
+function strangeColumn(cell: string, close: string | null): string {
+  return close === null
+    ? said`${quoted(cell)} is no column of a catalogue`
+    : said`${quoted(cell)} is no column of a catalogue; did you mean ${quoted(BY_BARE.get(close) ?? "")}?`;
 }
 
 type Cells = ReadonlyMap<OwnColumn | RatingName, string>;
@@ -81,11 +84,13 @@ class Row {
     const fine = /^\d+([.,]\d+)?$/.test(text) && !thousands && (!whole || Number.isSafeInteger(value));
     if (fine) return value;
     if (thousands) {
-      this.reasons.push(`${column}: ${quoted(text)}: a thousand or a fraction? Write 1200, or 1.2`);
+      this.reasons.push(said`${column}: ${quoted(text)}: a thousand or a fraction? Write 1200, or 1.2`);
       return null;
     }
     this.reasons.push(
-      `${column}: ${quoted(text)}: expected ${whole ? "a whole number" : "an amount"} of 0 or more`,
+      whole
+        ? said`${column}: ${quoted(text)}: expected a whole number of 0 or more`
+        : said`${column}: ${quoted(text)}: expected an amount of 0 or more`,
     );
     return null;
   }
@@ -94,7 +99,7 @@ class Row {
     const text = this.text(column)?.toLowerCase() ?? "no";
     if (["yes", "y", "true", "1", "x"].includes(text)) return true;
     if (!["no", "n", "false", "0"].includes(text))
-      this.reasons.push(`${column}: ${quoted(text)}: expected yes or no`);
+      this.reasons.push(said`${column}: ${quoted(text)}: expected yes or no`);
     return false;
   }
 
@@ -104,7 +109,7 @@ class Row {
       if (text === "" || !RATINGS.has(column as RatingName)) continue;
       const read = readRating(text, column as RatingName);
       if (read.ok) ratings[column] = read.value;
-      else this.reasons.push(`${column}: ${read.problem}`);
+      else this.reasons.push(said`${column}: ${read.problem}`);
     }
     return ratings;
   }
@@ -115,17 +120,19 @@ function kindOfRow(row: Row, before: CatalogueType | undefined): PartKind | null
   const text = row.text("kind");
   if (text === null) {
     if (before !== undefined) return before.kind;
-    row.reasons.push("kind: is missing, and no row above and no standard type has this name");
+    row.reasons.push(said`kind: is missing, and no row above and no standard type has this name`);
     return null;
   }
   const kind = KIND_NAMES.find((one) => one === text.toLowerCase());
   const close = kind === undefined ? nearest(text, KIND_NAMES) : null;
   if (kind === undefined)
     row.reasons.push(
-      `kind: ${quoted(text)} is no kind of part${close === null ? "" : `; did you mean ${quoted(close)}?`}`,
+      close === null
+        ? said`kind: ${quoted(text)} is no kind of part`
+        : said`kind: ${quoted(text)} is no kind of part; did you mean ${quoted(close)}?`,
     );
   else if (before !== undefined && before.kind !== kind)
-    row.reasons.push(`kind: ${quoted(text)}, but the ${before.name} known before is a ${before.kind}`);
+    row.reasons.push(said`kind: ${quoted(text)}, but the ${before.name} known before is a ${before.kind}`);
   return kind ?? null;
 }
 
@@ -136,12 +143,12 @@ interface Types {
   /** ratings that no row may contradict */
   readonly fixed: ReadonlyMap<string, Ratings>;
   /** what rows of this file have said */
-  readonly said: Map<string, Ratings>;
+  readonly told: Map<string, Ratings>;
 }
 
 /** One name is one type: what two rows say of it must agree, and what is fixed stays; what was only counted before may be corrected. */
-function joined(row: Row, name: string, ratings: Ratings, { now, fixed, said }: Types): Ratings {
-  const [firm, before] = [fixed.get(name) ?? {}, said.get(name) ?? {}];
+function joined(row: Row, name: string, ratings: Ratings, { now, fixed, told }: Types): Ratings {
+  const [firm, before] = [fixed.get(name) ?? {}, told.get(name) ?? {}];
   for (const [rating, value] of Object.entries(ratings) as [RatingName, NonNullable<Ratings[RatingName]>][]) {
     const rule = RATINGS.get(rating);
     if (rule === undefined) continue;
@@ -150,10 +157,12 @@ function joined(row: Row, name: string, ratings: Ratings, { now, fixed, said }: 
       return there === undefined || there === value ? null : ratingCell(there, rule);
     };
     const [earlier, known] = [other(before), other(firm)];
-    const words = `${rating}: ${ratingCell(value, rule)}, but ${name}`;
-    if (earlier !== null) row.reasons.push(`${words} was given ${earlier} before`);
+    const cell = ratingCell(value, rule);
+    if (earlier !== null) row.reasons.push(said`${rating}: ${cell}, but ${name} was given ${earlier} before`);
     else if (known !== null)
-      row.reasons.push(`${words} is known with ${known}; a part of other figures needs a name of its own`);
+      row.reasons.push(
+        said`${rating}: ${cell}, but ${name} is known with ${known}; a part of other figures needs a name of its own`,
+      );
   }
   return { ...now.get(name)?.ratings, ...ratings };
 }
@@ -167,8 +176,9 @@ function readRow(
   const row = new Row(cells);
   row.reasons.push(...tooMany);
   const name = row.text("name");
-  if (name === null) row.reasons.push("name: is missing");
-  if (name !== null && name.length > MOST_NAME) row.reasons.push(`name: longer than ${MOST_NAME} characters`);
+  if (name === null) row.reasons.push(said`name: is missing`);
+  if (name !== null && name.length > MOST_NAME)
+    row.reasons.push(said`name: longer than ${MOST_NAME} characters`);
   const before = name === null ? undefined : types.now.get(name);
   const kind = kindOfRow(row, before);
   const own = row.ratings();
@@ -184,7 +194,7 @@ function readRow(
   if (row.reasons.length > 0 || name === null || kind === null) return { reasons: row.reasons, stock: null };
   const type: CatalogueType = { name, kind, ratings, source: before?.source ?? null };
   types.now.set(name, type);
-  types.said.set(name, { ...types.said.get(name), ...own });
+  types.told.set(name, { ...types.told.get(name), ...own });
   return { reasons: [], stock: { type, ...stock, used: stock.used || stock.donor !== null } };
 }
 
@@ -212,7 +222,7 @@ export class CatalogueReader {
     this.#types = {
       now: new Map([...known, ...counted].map((type) => [type.name, type])),
       fixed: new Map(known.map(({ name, ratings }) => [name, ratings])),
-      said: new Map(),
+      told: new Map(),
     };
   }
 
@@ -226,10 +236,10 @@ export class CatalogueReader {
       return;
     }
     const tooMany =
-      cells.length > columns.length ? [`${cells.length} cells under ${columns.length} columns`] : [];
+      cells.length > columns.length ? [said`${cells.length} cells under ${columns.length} columns`] : [];
     const { reasons, stock } = readRow(named, tooMany, this.#types);
     const twice = stock === null ? undefined : this.#lineOf.get(stockKey(stock));
-    if (twice !== undefined) refuse([`stands in line ${twice} already, in the same place`]);
+    if (twice !== undefined) refuse([said`stands in line ${twice} already, in the same place`]);
     else if (stock === null) refuse(reasons);
     else {
       this.#lineOf.set(stockKey(stock), line);

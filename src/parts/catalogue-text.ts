@@ -1,4 +1,5 @@
 /** A whole catalogue as text: every row read, and lines written back. */
+import { said, saidCount } from "../messages/said.ts";
 import { type CsvRow, csvRows, csvText } from "../units/csv-text.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { CatalogueType, StockLine } from "./catalogue.ts";
@@ -24,10 +25,11 @@ export function readCatalogueText(
   told: RowsRead = () => undefined,
 ): Parsed<CatalogueText> {
   const [header, ...below] = csvRows(text);
-  if (header === undefined) return { ok: false, problem: "it is empty; the first line names the columns" };
-  if (header.problem !== null) return { ok: false, problem: `line ${header.line}: ${header.problem}` };
-  const columns = readHeader(header);
-  if (!columns.ok) return columns;
+  if (header === undefined)
+    return { ok: false, problem: said`it is empty; the first line names the columns` };
+  if (header.problem !== null) return { ok: false, problem: said`line ${header.line}: ${header.problem}` };
+  const columns = readHeader(header.cells);
+  if (!columns.ok) return { ok: false, problem: said`line ${header.line}: ${columns.problem}` };
   const reader = new CatalogueReader(columns.value, STANDARD_TYPES, counted);
   below.forEach((row: CsvRow, at) => {
     if (at % ROWS_A_WORD === 0) told(at, below.length);
@@ -42,8 +44,12 @@ export function allRows(read: ReadCatalogue): Parsed<readonly StockLine[]> {
   const [first] = read.refused;
   if (first === undefined) return { ok: true, value: read.lines.map(({ stock }) => stock) };
   const more = read.refused.length - 1;
-  const rest = more === 0 ? "" : `; ${more} more ${more === 1 ? "row is" : "rows are"} refused`;
-  return { ok: false, problem: `line ${first.line}: ${first.reasons.join("; ")}${rest}` };
+  const problem = said`line ${first.line}: ${first.reasons.join("; ")}`;
+  if (more === 0) return { ok: false, problem };
+  return {
+    ok: false,
+    problem: saidCount(more, "{1}; {0} more row is refused", "{1}; {0} more rows are refused", problem),
+  };
 }
 
 export function catalogueText(lines: readonly StockLine[]): string {

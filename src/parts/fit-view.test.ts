@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { parseBoard } from "../board/parse-board.ts";
 import { smallDrive } from "../board/small-drive.fixture.ts";
+import { inEnglish } from "../messages/in-english.fixture.ts";
 import { fitView, type TypedFit } from "./fit-view.ts";
 
 const parsed = parseBoard(smallDrive());
@@ -10,7 +11,7 @@ const board = parsed.value;
 function view(ref: string, typed: Partial<TypedFit> = {}) {
   const part = board.parts.get(ref);
   if (part === undefined) throw new Error(ref);
-  return fitView(board, part, { original: {}, candidate: {}, ...typed });
+  return inEnglish(fitView(board, part, { original: {}, candidate: {}, ...typed }));
 }
 
 describe("a candidate typed beside the original", () => {

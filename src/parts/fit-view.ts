@@ -1,14 +1,16 @@
 /** What the page shows of "which part will do": the answer, and a table to type the original's and a candidate's ratings into. */
+
 import type { ColdMode, Reading } from "../bench/event.ts";
 import { incomingKey } from "../bench/incoming.ts";
 import type { Board, Part } from "../board/board.ts";
+import { plain, said } from "../messages/said.ts";
 import { formatQuantity } from "../units/quantity.ts";
 import { parseReadingText } from "../units/reading-text.ts";
 import { type CatalogueType, inHouse, notInHouse, type StockLine } from "./catalogue.ts";
 import { type Mounting, mountingOf } from "./cooling/mounting.ts";
 import { type FitAnswer, fitAnswer, type OfferAnswer } from "./fit-answer.ts";
 import { type IncomingRead, incomingReads, readsGood } from "./incoming-reads.ts";
-import { readRating } from "./rating-text.ts";
+import { choicesOf, readRating } from "./rating-text.ts";
 import { RATINGS, type RatingName, type Ratings } from "./ratings.ts";
 import { STANDARD_LINES } from "./standard-types.ts";
 import { judge } from "./verdict.ts";
@@ -101,9 +103,8 @@ function fieldsOf(board: Board, part: Part): readonly FitField[] {
   const known = new Map(fitAnswer(board, part, null, []).ratings.map(({ name, text }) => [name, text]));
   return [...RATINGS].flatMap(([name, rule]) => {
     if (!asked.has(name) && !known.has(name)) return [];
-    const choices = rule.reads === "word" ? rule.known : rule.reads === "flag" ? ["yes", "no"] : [];
     const unit = rule.reads === "figure" ? rule.unit : null;
-    return [{ name, words: rule.words, unit, choices, original: known.get(name) ?? null }];
+    return [{ name, words: rule.words, unit, choices: choicesOf(rule), original: known.get(name) ?? null }];
   });
 }
 
@@ -112,8 +113,8 @@ function goodText({ mode, good }: IncomingRead): string | null {
   const unit = mode === "diode" ? "V" : mode === "farads" ? "F" : "ohm";
   const [low, high] = good;
   const text = (value: number) => formatQuantity(value, unit);
-  if (high === Number.POSITIVE_INFINITY) return `over ${text(low)}`;
-  return low === 0 ? `below ${text(high)}` : `${text(low)} to ${text(high)}`;
+  if (high === Number.POSITIVE_INFINITY) return said`over ${text(low)}`;
+  return low === 0 ? said`below ${text(high)}` : said`${text(low)} to ${text(high)}`;
 }
 
 function readsView(part: Part, ratings: Ratings, typed: TypedRatings): readonly IncomingReadView[] {
@@ -159,9 +160,9 @@ export function fitView(
   return {
     ...answer,
     atHand: fitAnswer(board, part, known, lying)
-      .offers.filter(({ fits }) => fits !== "no")
+      .offers.filter(({ fits }) => plain(fits) !== "no")
       .slice(0, MOST_AT_HAND),
-    offers: answer.offers.filter(({ fits }) => fits !== "no").slice(0, MOST_OFFERS),
+    offers: answer.offers.filter(({ fits }) => plain(fits) !== "no").slice(0, MOST_OFFERS),
     fields: fieldsOf(board, part),
     reads: readsView(part, wanted.ratings, typed.incoming ?? {}),
     mounting: mountingOf(wanted.role, wanted.ratings.package),

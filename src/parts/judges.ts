@@ -1,19 +1,43 @@
 /** The forms that rules of substitution take: a rating compared with the original's. */
+
 import type { PartKind } from "../board/board.ts";
 import { kindOf } from "../board/kinds.ts";
+import { said } from "../messages/said.ts";
 import { ratingText } from "./rating-text.ts";
-import { type FigureName, RATINGS, type RatingName, type Ratings, ratingWords } from "./ratings.ts";
+import {
+  type FigureName,
+  RATINGS,
+  type RatingName,
+  type RatingRule,
+  type Ratings,
+  ratingWords,
+} from "./ratings.ts";
 import { type Judge, judged, type Says, type Speech } from "./rule.ts";
 
 /** Two figures closer than this are the same: catalogue files round. */
 const ROUNDING = 1e-9;
 
-/** `gate charge 160 nC`. */
-export function said(name: RatingName, value: NonNullable<Ratings[RatingName]>): string {
+function ruleOf(name: RatingName): RatingRule {
   const rule = RATINGS.get(name);
   if (rule === undefined) throw new Error(`no such rating: ${name}`);
-  if (rule.reads === "flag") return `${value === true ? "" : "no "}${rule.words}`;
-  return `${rule.words} ${ratingText(value, rule)}`;
+  return rule;
+}
+
+/** `160 nC`. */
+export function figureText(name: FigureName, value: number): string {
+  return ratingText(value, ruleOf(name));
+}
+
+/** `gate charge 160 nC`. */
+export function rated(name: RatingName, value: NonNullable<Ratings[RatingName]>): string {
+  const rule = ruleOf(name);
+  if (rule.reads === "flag") return value === true ? rule.words : said`no ${rule.words}`;
+  return said`${rule.words} ${ratingText(value, rule)}`;
+}
+
+/** `gate charge 160 nC, original 120 nC`. */
+export function beside(name: FigureName, has: number, had: number): string {
+  return said`${rated(name, has)}, original ${figureText(name, had)}`;
 }
 
 /** What has to be looked up before a rating can be compared; null where both are known. */
@@ -28,25 +52,28 @@ export function unknownOf(name: RatingName, original: Ratings, candidate: Rating
   });
   if (had !== undefined && has !== undefined) return null;
   if (had === undefined && has === undefined)
-    return open("both", `${words}: known of neither; read both data sheets`);
+    return open("both", said`${words}: known of neither; read both data sheets`);
   if (has === undefined)
-    return open("candidate", `the candidate's ${words} is not known; original: ${said(name, had ?? "")}`);
-  return open("original", `the original's ${words} is not known; candidate: ${said(name, has)}`);
+    return open(
+      "candidate",
+      said`the candidate's ${words} is not known; original: ${rated(name, had ?? "")}`,
+    );
+  return open("original", said`the original's ${words} is not known; candidate: ${rated(name, has)}`);
 }
 
 /** `voltage at least 600 V`; where the original's is not known, `voltage at least the original's`. */
 function wantsFigure(name: FigureName, low: number, high: number): Judge["wants"] {
   return ({ ratings }) => {
     const had = ratings[name];
+    const words = ratingWords(name);
     const bound = (times: number) => {
-      if (had !== undefined) return said(name, had * times).slice(ratingWords(name).length + 1);
-      return times === 1 ? "the original's" : `${times} times the original's`;
+      if (had !== undefined) return figureText(name, had * times);
+      return times === 1 ? said`the original's` : said`${times} times the original's`;
     };
-    const ends = [
-      ...(low > 0 ? [`at least ${bound(low)}`] : []),
-      ...(Number.isFinite(high) ? [`at most ${bound(high)}`] : []),
-    ];
-    return `${ratingWords(name)} ${low === 1 && high === 1 ? bound(1) : ends.join(", ")}`;
+    if (low === 1 && high === 1) return said`${words} ${bound(1)}`;
+    if (!Number.isFinite(high)) return said`${words} at least ${bound(low)}`;
+    if (low === 0) return said`${words} at most ${bound(high)}`;
+    return said`${words} at least ${bound(low)}, at most ${bound(high)}`;
   };
 }
 
@@ -61,12 +88,20 @@ export function within(
     const unknown = unknownOf(name, ratings, type.ratings);
     const [had, has] = [ratings[name], type.ratings[name]];
     if (unknown !== null || had === undefined || has === undefined) return unknown;
-    const both = `${said(name, has)}, original ${said(name, had).slice(ratingWords(name).length + 1)}`;
-    const bound = (times: number) => said(name, had * times).slice(ratingWords(name).length + 1);
+    const both = beside(name, has, had);
+    const bound = (times: number) => figureText(name, had * times);
     if (has < had * low * (1 - ROUNDING))
-      return { says: beyond.below ?? "bars", about: name, words: `${both}: at least ${bound(low)} wanted` };
+      return {
+        says: beyond.below ?? "bars",
+        about: name,
+        words: said`${both}: at least ${bound(low)} wanted`,
+      };
     if (has > had * high * (1 + ROUNDING))
-      return { says: beyond.above ?? "bars", about: name, words: `${both}: at most ${bound(high)} wanted` };
+      return {
+        says: beyond.above ?? "bars",
+        about: name,
+        words: said`${both}: at most ${bound(high)} wanted`,
+      };
     return { says: "meets", about: name, words: both };
   };
   return { wants: wantsFigure(name, low, high), hear };
@@ -89,26 +124,26 @@ export function same(name: Exclude<RatingName, FigureName>, otherwise: Says = "b
     const [had, has] = [ratings[name], type.ratings[name]];
     if (unknown !== null || had === undefined || has === undefined) return unknown;
     const alike = String(had).toLowerCase() === String(has).toLowerCase();
-    if (alike) return { says: "meets", about: name, words: said(name, has) };
-    return { says: otherwise, about: name, words: `${said(name, has)}, original: ${said(name, had)}` };
+    if (alike) return { says: "meets", about: name, words: rated(name, has) };
+    return { says: otherwise, about: name, words: said`${rated(name, has)}, original: ${rated(name, had)}` };
   };
   const wants: Judge["wants"] = ({ ratings }) => {
     const had = ratings[name];
-    return had === undefined ? `the same ${ratingWords(name)}` : said(name, had);
+    return had === undefined ? said`the same ${ratingWords(name)}` : rated(name, had);
   };
   return { wants, hear };
 }
 
 /** A flag that the candidate must have where the original has it. */
 export function whereFitted(name: "cutout" | "copack"): Judge {
-  return judged(`${ratingWords(name)} where the original has it`, ({ ratings }, { type }) => {
+  return judged(said`${ratingWords(name)} where the original has it`, ({ ratings }, { type }) => {
     const [had, has] = [ratings[name], type.ratings[name]];
     // what the original had not need not be there, and what is there is there whatever the original had
     if (had === false) return null;
     if (has !== true && (has === undefined || had === undefined))
       return unknownOf(name, ratings, type.ratings);
-    if (has) return { says: "meets", about: name, words: said(name, true) };
-    return { says: "bars", about: name, words: `${said(name, false)}, the original has it` };
+    if (has) return { says: "meets", about: name, words: rated(name, true) };
+    return { says: "bars", about: name, words: said`${rated(name, false)}, the original has it` };
   });
 }
 
@@ -119,7 +154,7 @@ export function needs(
   wanted: string,
   otherwise: Says = "bars",
 ): Judge {
-  const words = RATINGS.get(name)?.reads === "flag" ? wanted : `${ratingWords(name)} ${wanted}`;
+  const words = RATINGS.get(name)?.reads === "flag" ? wanted : said`${ratingWords(name)} ${wanted}`;
   return judged(words, (_, { type }) => {
     const has = type.ratings[name];
     if (has === undefined)
@@ -127,10 +162,10 @@ export function needs(
         says: "open",
         about: name,
         unknown: "candidate",
-        words: `the candidate's ${ratingWords(name)} is not known; wanted: ${wanted}`,
+        words: said`the candidate's ${ratingWords(name)} is not known; wanted: ${wanted}`,
       };
-    if (enough(has)) return { says: "meets", about: name, words: said(name, has) };
-    return { says: otherwise, about: name, words: `${said(name, has)}; wanted: ${wanted}` };
+    if (enough(has)) return { says: "meets", about: name, words: rated(name, has) };
+    return { says: otherwise, about: name, words: said`${rated(name, has)}; wanted: ${wanted}` };
   });
 }
 

@@ -1,8 +1,10 @@
 /** What a part does on its board, in the words that decide what may stand in for it. */
+
 import type { Board, Part } from "../board/board.ts";
 import { BUS_CAPACITOR_VOLTS, busGroups } from "../board/bus.ts";
 import { isEarth } from "../board/earth-net.ts";
 import type { Roles } from "../board/roles.ts";
+import { said } from "../messages/said.ts";
 
 export type PartRole =
   | "bridge"
@@ -44,6 +46,49 @@ export type PartRole =
   | "chip"
   | "transistor"
   | "other";
+
+/** A role for a person. */
+export const ROLE_WORDS: Readonly<Record<PartRole, string>> = {
+  bridge: said`bridge`,
+  "boost diode": said`boost diode`,
+  "boost switch": said`boost switch`,
+  "motor switch": said`motor switch`,
+  "power module": said`power module`,
+  "resonant switch": said`resonant switch`,
+  "off-line switch": said`off-line switch`,
+  "small switch": said`small switch`,
+  "clamp diode": said`clamp diode`,
+  "secondary diode": said`secondary diode`,
+  "bootstrap diode": said`bootstrap diode`,
+  "mains diode": said`mains diode`,
+  "fast diode": said`fast diode`,
+  "signal diode": said`signal diode`,
+  "gate clamp": said`gate clamp`,
+  zener: said`zener`,
+  "bus capacitor": said`bus capacitor`,
+  "rail capacitor": said`rail capacitor`,
+  "supply pin capacitor": said`supply pin capacitor`,
+  ceramic: said`ceramic`,
+  "X capacitor": said`X capacitor`,
+  "Y capacitor": said`Y capacitor`,
+  "resonant capacitor": said`resonant capacitor`,
+  "film capacitor": said`film capacitor`,
+  varistor: said`varistor`,
+  "inrush part": said`inrush part`,
+  fuse: said`fuse`,
+  "fuse resistor": said`fuse resistor`,
+  shunt: said`shunt`,
+  "high-voltage resistor": said`high-voltage resistor`,
+  resistor: said`resistor`,
+  optocoupler: said`optocoupler`,
+  "shunt reference": said`shunt reference`,
+  regulator: said`regulator`,
+  relay: said`relay`,
+  controller: said`controller`,
+  chip: said`chip`,
+  transistor: said`transistor`,
+  other: said`other`,
+};
 
 /** From this on a resistor at a high voltage is one of a chain that drops it. Common practice: 47 k to 1 M; 33 k to 100 k where it balances two capacitors. */
 const CHAIN_OHMS = 33_000;

@@ -1,5 +1,6 @@
 /** Rules that weigh more than one rating, or know classes that outrank each other. */
-import { said, unknownOf } from "./judges.ts";
+import { said } from "../messages/said.ts";
+import { beside, rated, unknownOf } from "./judges.ts";
 import { type Judge, judged } from "./rule.ts";
 
 /**
@@ -7,26 +8,26 @@ import { type Judge, judged } from "./rule.ts";
  * much at 100 degC is enough; one that has it only at 25 degC has to be compared.
  */
 export const warmCurrent = judged(
-  "as much current at a case of 100 degC as the original",
+  said`as much current at a case of 100 degC as the original`,
   ({ ratings: had }, { type: { ratings: has } }) => {
     const wanted = had.hotAmps ?? had.amps;
     if (wanted === undefined) return unknownOf("hotAmps", had, has);
     if (has.hotAmps !== undefined) {
-      const words = `${said("hotAmps", has.hotAmps)}, original ${said(had.hotAmps === undefined ? "amps" : "hotAmps", wanted)}`;
+      const words = said`${rated("hotAmps", has.hotAmps)}, original ${rated(had.hotAmps === undefined ? "amps" : "hotAmps", wanted)}`;
       if (has.hotAmps >= wanted) return { says: "meets", about: "hotAmps", words };
       const byTheSame = had.hotAmps !== undefined || (has.amps ?? 0) < wanted;
       return byTheSame
         ? { says: "bars", about: "hotAmps", words }
-        : { says: "asks", about: "hotAmps", words: `${words}: compare both at 100 degC` };
+        : { says: "asks", about: "hotAmps", words: said`${words}: compare both at 100 degC` };
     }
     if (has.amps === undefined) return unknownOf("hotAmps", { hotAmps: wanted }, has);
-    const words = `${said("amps", has.amps)}, original ${said("amps", wanted)}`;
+    const words = said`${rated("amps", has.amps)}, original ${rated("amps", wanted)}`;
     if (has.amps < wanted) return { says: "bars", about: "amps", words };
     return {
       says: "open",
       about: "hotAmps",
       unknown: "candidate",
-      words: `${words}; the candidate's current at 100 degC is not known`,
+      words: said`${words}; the candidate's current at 100 degC is not known`,
     };
   },
 );
@@ -35,71 +36,74 @@ export const warmCurrent = judged(
 const MOST_TIMES_AMPS = 2;
 
 export const notFarBigger = judged(
-  "no more than twice the current",
+  said`no more than twice the current`,
   ({ ratings: had }, { type: { ratings: has } }) => {
     if (had.amps === undefined || has.amps === undefined || has.amps <= had.amps * MOST_TIMES_AMPS)
       return null;
     return {
       says: "asks",
       about: "amps",
-      words: `${said("amps", has.amps)}, over ${MOST_TIMES_AMPS} times the original's: short-circuit time and drive are another design's`,
+      words: said`${rated("amps", has.amps)}, over ${MOST_TIMES_AMPS} times the original's: short-circuit time and drive are another design's`,
     };
   },
 );
 
 /** A bridge with more amps and no more surge. */
 export const surgeOfBridge = judged(
-  "surge current at least the original's; more current alone is no gain",
+  said`surge current at least the original's; more current alone is no gain`,
   ({ ratings: had }, { type: { ratings: has } }) => {
     const unknown = unknownOf("surgeAmps", had, has);
     if (unknown !== null || had.surgeAmps === undefined || has.surgeAmps === undefined) return unknown;
-    const words = `${said("surgeAmps", has.surgeAmps)}, original ${had.surgeAmps} A`;
+    const words = beside("surgeAmps", has.surgeAmps, had.surgeAmps);
     if (has.surgeAmps < had.surgeAmps) return { says: "bars", about: "surgeAmps", words };
     const moreAmps = (has.amps ?? 0) > (had.amps ?? Number.POSITIVE_INFINITY);
     if (moreAmps && has.surgeAmps <= had.surgeAmps)
-      return { says: "asks", about: "surgeAmps", words: `${words}: more current, no more surge` };
+      return { says: "asks", about: "surgeAmps", words: said`${words}: more current, no more surge` };
     return { says: "meets", about: "surgeAmps", words };
   },
 );
 
 /** Metal to the heatsink. */
 export const tab = judged(
-  "the same tab; a live one for an isolated one only with pad, bush and test",
+  said`the same tab; a live one for an isolated one only with pad, bush and test`,
   ({ ratings: had }, { type: { ratings: has } }) => {
     const unknown = unknownOf("tab", had, has);
     if (unknown !== null) return unknown;
-    if (had.tab === has.tab) return { says: "meets", about: "tab", words: said("tab", has.tab ?? "") };
+    if (had.tab === has.tab) return { says: "meets", about: "tab", words: rated("tab", has.tab ?? "") };
     if (has.tab === "live")
       return {
         says: "asks",
         about: "tab",
-        words:
-          "tab live, original isolated: mica or silicone pad, bush under the screw, and over 20 Mohm to the heatsink before power",
+        words: said`tab live, original isolated: mica or silicone pad, bush under the screw, and over 20 Mohm to the heatsink before power`,
       };
     return {
       says: "notes",
       about: "tab",
-      words: "tab isolated, original live: it needs no pad, and runs warmer than one on a thin pad",
+      words: said`tab isolated, original live: it needs no pad, and runs warmer than one on a thin pad`,
     };
   },
 );
 
 /** Recovery; silicon carbide has none to speak of. */
 export const recovery = judged(
-  "recovery no slower; silicon carbide will do",
+  said`recovery no slower; silicon carbide will do`,
   ({ ratings: had }, { type: { ratings: has } }) => {
     if (has.type === "sic" || has.type === "schottky")
       return {
         says: "meets",
         about: "recoverySeconds",
-        words: `${has.type === "sic" ? "silicon carbide" : "Schottky"}: no recovery`,
+        words: has.type === "sic" ? said`silicon carbide: no recovery` : said`Schottky: no recovery`,
       };
     if (had.type === "sic")
-      return { says: "bars", about: "recoverySeconds", words: "a silicon diode where silicon carbide was" };
+      return {
+        says: "bars",
+        about: "recoverySeconds",
+        words: said`a silicon diode where silicon carbide was`,
+      };
     const unknown = unknownOf("recoverySeconds", had, has);
     if (unknown !== null || had.recoverySeconds === undefined || has.recoverySeconds === undefined)
       return unknown;
-    const words = `${said("recoverySeconds", has.recoverySeconds)}, original ${said("recoverySeconds", had.recoverySeconds).split(" ").slice(-2).join(" ")}`;
+    const words = beside("recoverySeconds", has.recoverySeconds, had.recoverySeconds);
     return {
       says: has.recoverySeconds <= had.recoverySeconds ? "meets" : "bars",
       about: "recoverySeconds",
@@ -110,39 +114,39 @@ export const recovery = judged(
 
 /** A diode made for the mains where something switches. */
 export const fastStaysFast = judged(
-  "a fast, ultrafast or Schottky diode, never a mains rectifier",
+  said`a fast, ultrafast or Schottky diode, never a mains rectifier`,
   (_, { type: { ratings: has } }) => {
     if (has.type === undefined)
       return {
         says: "open",
         about: "type",
         unknown: "candidate",
-        words: "fast or not: the candidate's type is not known",
+        words: said`fast or not: the candidate's type is not known`,
       };
     return has.type === "rectifier"
-      ? { says: "bars", about: "type", words: "a mains rectifier where a fast diode belongs" }
-      : { says: "meets", about: "type", words: said("type", has.type) };
+      ? { says: "bars", about: "type", words: said`a mains rectifier where a fast diode belongs` }
+      : { says: "meets", about: "type", words: rated("type", has.type) };
   },
 );
 
 export const schottkyBySchottky = judged(
-  "Schottky by Schottky",
+  said`Schottky by Schottky`,
   ({ ratings: had }, { type: { ratings: has } }) => {
     if (had.type !== "schottky" || has.type === undefined) return null;
     return has.type === "schottky"
-      ? { says: "meets", about: "type", words: said("type", "schottky") }
-      : { says: "bars", about: "type", words: `${said("type", has.type)} where a Schottky was` };
+      ? { says: "meets", about: "type", words: rated("type", "schottky") }
+      : { says: "bars", about: "type", words: said`${rated("type", has.type)} where a Schottky was` };
   },
 );
 
 export const carbideReadsHigh = judged(
-  "silicon carbide will do for ultrafast",
+  said`silicon carbide will do for ultrafast`,
   ({ ratings: had }, { type: { ratings: has } }) =>
     has.type === "sic" && had.type !== "sic"
       ? {
           says: "notes",
           about: "type",
-          words: "silicon carbide for ultrafast: it reads 0.75 to 0.85 V in diode mode and is not bad",
+          words: said`silicon carbide for ultrafast: it reads 0.75 to 0.85 V in diode mode and is not bad`,
         }
       : null,
 );
@@ -158,38 +162,38 @@ const STANDS_FOR: Readonly<Record<string, readonly string[]>> = {
 /** X or Y, and not below the original's class; where that is not known, the milder class of its letter is the least. */
 export function safetyClass(letter: "X" | "Y"): Judge {
   return judged(
-    `class ${letter}1 for ${letter}2 will do, never the other way`,
+    said`class ${`${letter}1`} for ${`${letter}2`} will do, never the other way`,
     ({ ratings: had }, { type: { ratings: has } }) => {
       const wanted = had.safety ?? `${letter}2`;
       if (has.safety === undefined)
-        return { says: "bars", about: "safety", words: `no safety class where ${wanted} belongs` };
+        return { says: "bars", about: "safety", words: said`no safety class where ${wanted} belongs` };
       if (STANDS_FOR[has.safety]?.includes(wanted) !== true)
-        return { says: "bars", about: "safety", words: `class ${has.safety} where ${wanted} belongs` };
+        return { says: "bars", about: "safety", words: said`class ${has.safety} where ${wanted} belongs` };
       if (had.safety === undefined)
         return {
           says: "open",
           about: "safety",
           unknown: "original",
-          words: `class ${has.safety}; the original's class is not known, read it off the part`,
+          words: said`class ${has.safety}; the original's class is not known, read it off the part`,
         };
-      return { says: "meets", about: "safety", words: `class ${has.safety}, original ${had.safety}` };
+      return { says: "meets", about: "safety", words: said`class ${has.safety}, original ${had.safety}` };
     },
   );
 }
 
 /** A bigger sister of a module trips at another current where the shunt is not hers. */
 export const moduleCurrent = judged(
-  "the same current; more only if the trip stays right",
+  said`the same current; more only if the trip stays right`,
   ({ ratings: had }, { type: { ratings: has } }) => {
     const unknown = unknownOf("amps", had, has);
     if (unknown !== null || had.amps === undefined || has.amps === undefined) return unknown;
-    const words = `${said("amps", has.amps)}, original ${had.amps} A`;
+    const words = beside("amps", has.amps, had.amps);
     if (has.amps < had.amps) return { says: "bars", about: "amps", words };
     if (has.amps === had.amps) return { says: "meets", about: "amps", words };
     return {
       says: "asks",
       about: "amps",
-      words: `${words}: only if the trip that the shunt sets stays right`,
+      words: said`${words}: only if the trip that the shunt sets stays right`,
     };
   },
 );
@@ -198,11 +202,11 @@ export const moduleCurrent = judged(
 const CLAMP_VOLTS = 1;
 
 export const clampVolts = judged(
-  "the same voltage within 1 V",
+  said`the same voltage within 1 V`,
   ({ ratings: had }, { type: { ratings: has } }) => {
     const unknown = unknownOf("volts", had, has);
     if (unknown !== null || had.volts === undefined || has.volts === undefined) return unknown;
-    const words = `${said("volts", has.volts)}, original ${had.volts} V`;
+    const words = beside("volts", has.volts, had.volts);
     const near = Math.abs(has.volts - had.volts) <= CLAMP_VOLTS;
     return { says: near ? "meets" : "bars", about: "volts", words };
   },

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { inEnglish } from "../messages/in-english.fixture.ts";
 import { ratingCell, readRating } from "./rating-text.ts";
 import { RATINGS, type RatingName } from "./ratings.ts";
 
@@ -45,7 +46,7 @@ describe("a rating in a catalogue file", () => {
     ["safety", "X3", '"X3" is no safety class; known: X1 X2 Y1 Y2'],
     ["copack", "maybe", '"maybe": diode inside is yes or no'],
   ] as const)("%s %j is refused: %s", (name, text, problem) => {
-    expect(readRating(text, name)).toEqual({ ok: false, problem });
+    expect(inEnglish(readRating(text, name))).toEqual({ ok: false, problem });
   });
 
   it("is read back as it was written, whatever the figure", () => {

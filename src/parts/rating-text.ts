@@ -1,8 +1,9 @@
 /** A rating as a catalogue file or a person writes it (`600V`, `470u`, `4k7`, `35ns`, `20%`), and back. */
+import { plain, said } from "../messages/said.ts";
 import { quoted } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { formatQuantity, parseQuantity } from "../units/quantity.ts";
-import { RATINGS, type RatingName, type RatingRule } from "./ratings.ts";
+import { RATINGS, type RatingName, type RatingRule, ratingWords } from "./ratings.ts";
 
 /** What may stand behind the digits of a figure in this unit; longest first. */
 const SPELLINGS: Readonly<Record<string, readonly string[]>> = {
@@ -39,44 +40,77 @@ const BARE = /^[+-]?[\d.,]*(?:e[+-]?\d+)?[pnu\u00b5\u03bcmRrkKMG]?\d*$/;
 
 function readFigure(text: string, unit: string, name: RatingName): Parsed<number> {
   const bare = withoutUnit(text, unit).replace(/\s+/g, "");
-  const wanted = `expected ${ratingArticle(name)} in ${unit}`;
-  if (!BARE.test(bare)) return { ok: false, problem: `${quoted(text)}: ${wanted}` };
+  const words = ratingWords(name);
+  const refused = { ok: false, problem: said`${quoted(text)}: expected ${words} in ${unit}` } as const;
+  if (!BARE.test(bare)) return refused;
   if (NO_PREFIX.has(unit) && /[^\d.,e+-]/.test(bare))
-    return { ok: false, problem: `${quoted(text)}: ${wanted}, without a prefix` };
+    return { ok: false, problem: said`${quoted(text)}: expected ${words} in ${unit}, without a prefix` };
   const read = parseQuantity(bare);
-  if (!read.ok || typeof read.value !== "number") return { ok: false, problem: `${quoted(text)}: ${wanted}` };
+  if (!read.ok || typeof read.value !== "number") return refused;
   const value = unit === "%" ? read.value / 100 : read.value;
   if (value < 0 || (value === 0 && !MAY_BE_ZERO.has(name)))
-    return { ok: false, problem: `${quoted(text)}: ${RATINGS.get(name)?.words} must be above 0` };
+    return { ok: false, problem: said`${quoted(text)}: ${words} must be above 0` };
   return { ok: true, value };
-}
-
-function ratingArticle(name: RatingName): string {
-  return RATINGS.get(name)?.words ?? name;
 }
 
 /** One rating from its text. A problem says what was found and what was expected there. */
 export function readRating(text: string, name: RatingName): Parsed<number | string | boolean> {
   const rule = RATINGS.get(name);
   if (rule === undefined) throw new Error(`no such rating: ${name}`);
-  const typed = text.trim();
+  const typed = plain(text).trim();
   if (rule.reads === "figure") return readFigure(typed, rule.unit, name);
   if (rule.reads === "name") return { ok: true, value: typed.replace(/\s+/g, " ") };
   if (rule.reads === "word") {
     const known = rule.known.find((one) => one.toLowerCase() === typed.toLowerCase());
     if (known !== undefined) return { ok: true, value: known };
-    return { ok: false, problem: `${quoted(typed)} is no ${rule.words}; known: ${rule.known.join(" ")}` };
+    return { ok: false, problem: said`${quoted(typed)} is no ${rule.words}; known: ${rule.known.join(" ")}` };
   }
   const lower = typed.toLowerCase();
   if (YES.has(lower)) return { ok: true, value: true };
   if (NO.has(lower)) return { ok: true, value: false };
-  return { ok: false, problem: `${quoted(typed)}: ${rule.words} is yes or no` };
+  return { ok: false, problem: said`${quoted(typed)}: ${rule.words} is yes or no` };
+}
+
+/** The words that a rating may be, as they are said; letters and classes stand for themselves. */
+const CHOICE_WORDS: Readonly<Record<string, string>> = {
+  rectifier: said`rectifier`,
+  fast: said`fast`,
+  schottky: said`schottky`,
+  sic: said`sic`,
+  signal: said`signal`,
+  electrolytic: said`electrolytic`,
+  film: said`film`,
+  ceramic: said`ceramic`,
+  motor: said`motor`,
+  "high-speed": said`high-speed`,
+  resonant: said`resonant`,
+  isolated: said`isolated`,
+  live: said`live`,
+  glass: said`glass`,
+  high: said`high`,
+  low: said`low`,
+  inside: said`inside`,
+  outside: said`outside`,
+  feedback: said`feedback`,
+  drive: said`drive`,
+};
+const YES_WORD = said`yes`;
+const NO_WORD = said`no`;
+
+function choiceWords(value: string, rule: RatingRule): string {
+  return rule.reads === "word" ? (CHOICE_WORDS[value] ?? value) : value;
+}
+
+/** What a person may choose of a rating; empty where it is typed. */
+export function choicesOf(rule: RatingRule): readonly string[] {
+  if (rule.reads === "flag") return [YES_WORD, NO_WORD];
+  return rule.reads === "word" ? rule.known.map((value) => choiceWords(value, rule)) : [];
 }
 
 /** A rating for a person: `600 V`, `120 nC`, `20 %`, `yes`. */
 export function ratingText(value: number | string | boolean, rule: RatingRule): string {
-  if (typeof value === "boolean") return value ? "yes" : "no";
-  if (typeof value === "string" || rule.reads !== "figure") return String(value);
+  if (typeof value === "boolean") return value ? YES_WORD : NO_WORD;
+  if (typeof value === "string" || rule.reads !== "figure") return choiceWords(String(value), rule);
   if (rule.unit === "%") return `${Number((value * 100).toPrecision(6))} %`;
   if (NO_PREFIX.has(rule.unit) || rule.unit === "V") return `${Number(value.toPrecision(6))} ${rule.unit}`;
   return formatQuantity(value, rule.unit);

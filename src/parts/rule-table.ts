@@ -1,4 +1,5 @@
 /** The one table of what a substitute must hold to, by role. Every row carries where it comes from. */
+import { said } from "../messages/said.ts";
 import { likeByLike, pulled, rightKind } from "./kind-judges.ts";
 import type { PartRole } from "./part-role.ts";
 import { type Rule, rule } from "./rule.ts";
@@ -17,10 +18,10 @@ const WITH_A_TABLE: ReadonlySet<PartRole> = new Set(BY_ROLE.flatMap((row) => row
 
 /** Rules that hold for every part. */
 const FOR_ALL: readonly Rule[] = [
-  rule("kind", [], rightKind, "a part of the kind that was there"),
-  rule("pulled", [], pulled, "one part in ten from scrap is bad", { mark: "from memory" }),
+  rule(said`kind`, [], rightKind, said`a part of the kind that was there`),
+  rule(said`pulled`, [], pulled, said`one part in ten from scrap is bad`, { mark: "from memory" }),
 ];
-const NO_TABLE: Rule = rule("no table", [], likeByLike, "only the same type is safe without thought");
+const NO_TABLE: Rule = rule(said`no table`, [], likeByLike, said`only the same type is safe without thought`);
 
 /** Every rule that the role's parts are held to. */
 export function rulesFor(role: PartRole): readonly Rule[] {

@@ -1,4 +1,5 @@
 /** The shape of one rule of substitution, and what it can say of a candidate. */
+import { plain } from "../messages/said.ts";
 import type { Mark } from "../units/mark.ts";
 import type { CatalogueType } from "./catalogue.ts";
 import type { PartRole } from "./part-role.ts";
@@ -42,6 +43,8 @@ export function judged(wants: string | Judge["wants"], hear: Hear): Judge {
 
 export interface Rule {
   readonly id: string;
+  /** the same for a person */
+  readonly name: string;
   readonly roles: readonly PartRole[];
   readonly judge: Judge;
   /** why it matters, for a person */
@@ -59,13 +62,13 @@ const COMMON: Pick<Rule, "mark" | "source" | "custom"> = {
   custom: null,
 };
 
-/** One row of the table; without more said, common practice. */
+/** One row of the table, known by its name; without more said, common practice. */
 export function rule(
-  id: string,
+  name: string,
   roles: readonly PartRole[],
   judge: Judge,
   why: string,
   more: Partial<Pick<Rule, "mark" | "source" | "custom">> = {},
 ): Rule {
-  return { id, roles, judge, why, ...COMMON, ...more };
+  return { id: plain(name), name, roles, judge, why, ...COMMON, ...more };
 }

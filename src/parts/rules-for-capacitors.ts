@@ -1,4 +1,5 @@
 /** Substitution: capacitors, by what they do. */
+import { said } from "../messages/said.ts";
 import { atLeast, atMost, needs, same, within } from "./judges.ts";
 import { allAlike } from "./kind-judges.ts";
 import type { PartRole } from "./part-role.ts";
@@ -16,132 +17,148 @@ const RAIL_MOST = 1.5;
 const PIN_MOST = 1.2;
 const MOST_TIMES_VOLTS = 2;
 const HOT_DEGC = 105;
-const ANY_ESR = "a higher voltage is harmless, whatever the ESR";
+const ANY_ESR = said`a higher voltage is harmless, whatever the ESR`;
 
 export const CAPACITOR_RULES: readonly Rule[] = [
   rule(
-    "capacitor type",
+    said`capacitor type`,
     [...WET, ...FILM, "ceramic"],
     same("type"),
-    "each type has its own losses, leakage and way of dying",
+    said`each type has its own losses, leakage and way of dying`,
   ),
-  rule("voltage of a dry capacitor", [...FILM, "ceramic"], atLeast("volts"), "it stands it for life"),
+  rule(said`voltage of a dry capacitor`, [...FILM, "ceramic"], atLeast("volts"), said`it stands it for life`),
   rule(
-    "capacitor voltage",
+    said`capacitor voltage`,
     WET,
     atLeast("volts"),
-    "450 V for 400 V is welcome; a surge of more than 1.15 times the rating is not borne",
+    said`450 V for 400 V is welcome; a surge of more than 1.15 times the rating is not borne`,
     { mark: "seen", source: "surge 1.15 times: 038 RSU data sheet, doc 28309" },
   ),
   rule(
-    "not far above in voltage",
+    said`not far above in voltage`,
     ["rail capacitor", "supply pin capacitor"],
-    judged("at most twice the voltage", (wanted, candidate) => {
+    judged(said`at most twice the voltage`, (wanted, candidate) => {
       const speech = atMost("volts", MOST_TIMES_VOLTS, "asks").hear(wanted, candidate);
       return speech?.says === "asks" ? speech : null;
     }),
-    "over twice the voltage it is another part: taller, of other ESR",
+    said`over twice the voltage it is another part: taller, of other ESR`,
     { custom: ANY_ESR },
   ),
   rule(
-    "bus capacitance",
+    said`bus capacitance`,
     ["bus capacitor"],
     within("farads", 1, BUS_MOST),
-    "less is more ripple; more is more inrush through PTC, relay and bridge",
-    { custom: "a bigger bus capacitor is better" },
+    said`less is more ripple; more is more inrush through PTC, relay and bridge`,
+    { custom: said`a bigger bus capacitor is better` },
   ),
   rule(
-    "rail capacitance",
+    said`rail capacitance`,
     ["rail capacitor"],
     within("farads", 1, RAIL_MOST, { above: "asks" }),
-    "less is ripple; far more upsets the supply's start",
+    said`less is ripple; far more upsets the supply's start`,
   ),
   rule(
-    "capacitance at a supply pin",
+    said`capacitance at a supply pin`,
     ["supply pin capacitor"],
     within("farads", 1, PIN_MOST),
-    "it sets the start-up time: too large, and the supply tries for ever",
-    { mark: "from memory", custom: "a bigger capacitor is better" },
+    said`it sets the start-up time: too large, and the supply tries for ever`,
+    { mark: "from memory", custom: said`a bigger capacitor is better` },
   ),
-  rule("ripple current", ["bus capacitor"], atLeast("rippleAmps"), "ripple is what heats and dries it", {
-    custom: ANY_ESR,
-  }),
   rule(
-    "ESR",
+    said`ripple current`,
+    ["bus capacitor"],
+    atLeast("rippleAmps"),
+    said`ripple is what heats and dries it`,
+    {
+      custom: ANY_ESR,
+    },
+  ),
+  rule(
+    said`ESR`,
     ["rail capacitor", "supply pin capacitor"],
     atMost("esrOhms"),
-    "behind a switching supply a general-purpose type boils",
+    said`behind a switching supply a general-purpose type boils`,
     { custom: ANY_ESR },
   ),
   rule(
-    "105 degC",
+    said`105 degC`,
     WET,
     needs("degC", (value) => Number(value) >= HOT_DEGC, "105 degC"),
-    "ten degrees are half of its life",
+    said`ten degrees are half of its life`,
     { mark: "seen", source: "10-degree rule, capacitor makers' pages" },
   ),
-  rule("height", ["bus capacitor"], atMost("heightMm", 1, "asks"), "a cover or a housing stands over it"),
   rule(
-    "pin pitch",
+    said`height`,
+    ["bus capacitor"],
+    atMost("heightMm", 1, "asks"),
+    said`a cover or a housing stands over it`,
+  ),
+  rule(
+    said`pin pitch`,
     ["bus capacitor", "X capacitor"],
     within("pitchMm", 1, 1, { below: "asks", above: "asks" }),
-    "snap-in legs do not bend, and bent legs shorten the creepage",
+    said`snap-in legs do not bend, and bent legs shorten the creepage`,
   ),
-  rule("one type in the bank", ["bus capacitor"], allAlike, "the newest takes most of the ripple"),
+  rule(said`one type in the bank`, ["bus capacitor"], allAlike, said`the newest takes most of the ripple`),
   rule(
-    "class of an X capacitor",
+    said`class of an X capacitor`,
     ["X capacitor"],
     safetyClass("X"),
-    "it stands across the mains for life and must not burn: X1 for X2 will do, a plain film never",
-    { custom: "any film capacitor of the voltage will do" },
+    said`it stands across the mains for life and must not burn: X1 for X2 will do, a plain film never`,
+    { custom: said`any film capacitor of the voltage will do` },
   ),
   rule(
-    "class of a Y capacitor",
+    said`class of a Y capacitor`,
     ["Y capacitor"],
     safetyClass("Y"),
-    "only it stands between mains and a touchable earth: it must fail open",
-    { custom: "any ceramic of the voltage will do" },
+    said`only it stands between mains and a touchable earth: it must fail open`,
+    { custom: said`any ceramic of the voltage will do` },
   ),
-  rule("mains voltage of a safety capacitor", ["X capacitor", "Y capacitor"], atLeast("volts"), "for life"),
   rule(
-    "capacitance of an X capacitor",
+    said`mains voltage of a safety capacitor`,
+    ["X capacitor", "Y capacitor"],
+    atLeast("volts"),
+    said`for life`,
+  ),
+  rule(
+    said`capacitance of an X capacitor`,
     ["X capacitor"],
     within("farads", 0.8, 1.2),
-    "less filters less; more outlasts the bleeder at the plug",
+    said`less filters less; more outlasts the bleeder at the plug`,
     { mark: "from memory" },
   ),
   rule(
-    "capacitance of a Y capacitor",
+    said`capacitance of a Y capacitor`,
     ["Y capacitor"],
     within("farads", 0.5, 1),
-    "more is more current in the earth wire, and trips the residual-current breaker",
+    said`more is more current in the earth wire, and trips the residual-current breaker`,
     { mark: "from memory" },
   ),
   rule(
-    "resonant capacitance",
+    said`resonant capacitance`,
     ["resonant capacitor"],
     within("farads", 0.95, 1.05),
-    "it sets the frequency and the peak at the switch",
+    said`it sets the frequency and the peak at the switch`,
     { mark: "from memory" },
   ),
   rule(
-    "current of a resonant capacitor",
+    said`current of a resonant capacitor`,
     ["resonant capacitor"],
     atLeast("rippleAmps"),
-    "the whole coil current runs through it",
+    said`the whole coil current runs through it`,
   ),
   rule(
-    "film capacitance",
+    said`film capacitance`,
     ["film capacitor"],
     within("farads", 1, BUS_MOST),
-    "it takes the edges off the bus",
+    said`it takes the edges off the bus`,
     { mark: "from memory" },
   ),
   rule(
-    "ceramic capacitance",
+    said`ceramic capacitance`,
     ["ceramic"],
     within("farads", 0.8, 1.5),
-    "a timing or a filter may rest on it",
+    said`a timing or a filter may rest on it`,
     { mark: "from memory" },
   ),
 ];

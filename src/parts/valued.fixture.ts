@@ -1,3 +1,4 @@
+import { plain } from "../messages/said.ts";
 import type { Parsed } from "../units/outcome.ts";
 
 /** The value of an outcome that has one. */
@@ -9,5 +10,5 @@ export function valued<T>(outcome: Parsed<T>): T {
 /** The problem of an outcome that was refused. */
 export function problemOf(outcome: Parsed<unknown>): string {
   if (outcome.ok) throw new Error(`not refused: ${JSON.stringify(outcome.value)}`);
-  return outcome.problem;
+  return plain(outcome.problem);
 }

@@ -1,4 +1,5 @@
 /** Will this one do? Every rule that the role has is asked, and what each said is kept. */
+import { said } from "../messages/said.ts";
 import type { Mark } from "../units/mark.ts";
 import type { Candidate, Says, Speech } from "./rule.ts";
 import { rulesFor } from "./rule-table.ts";
@@ -6,9 +7,18 @@ import type { Wanted } from "./wanted.ts";
 
 export type Fits = "fits" | "fits with conditions" | "no";
 
+export const FITS_WORDS: Readonly<Record<Fits, string>> = {
+  fits: said`fits`,
+  "fits with conditions": said`fits with conditions`,
+  no: said`no`,
+};
+
 /** What one rule said. */
 export interface Finding extends Speech {
+  /** the rule's id */
   readonly rule: string;
+  /** the rule's name, for a person */
+  readonly name: string;
   readonly why: string;
   readonly mark: Mark;
   readonly source: string | null;
@@ -32,7 +42,7 @@ export function objects(finding: Speech): boolean {
 /** Of the very type that was there nothing has to be compared or looked up; what the board file contradicts still bars. */
 function ofSameType(speech: Speech): Speech {
   const compared = speech.about !== undefined && (speech.says === "asks" || speech.says === "open");
-  return compared ? { says: "meets", words: "the same type" } : speech;
+  return compared ? { says: "meets", words: said`the same type` } : speech;
 }
 
 /** The verdict on one candidate for one place, by the rule table alone: nothing is tried, nothing is assumed. */
@@ -41,11 +51,12 @@ export function judge(wanted: Wanted, candidate: Candidate): Verdict {
     const heard = rule.judge.hear(wanted, candidate);
     if (heard === null) return [];
     const speech = wanted.name === candidate.type.name ? ofSameType(heard) : heard;
-    const { id, why, mark, source } = rule;
+    const { id, name, why, mark, source } = rule;
     return [
       {
         ...speech,
         rule: id,
+        name,
         why,
         mark,
         source,

@@ -1,5 +1,7 @@
 /** What bringing a board would change in the one that is there. */
+
 import { canonicalJson } from "../job/same-content.ts";
+import { said } from "../messages/said.ts";
 
 type Content = Readonly<Record<string, unknown>>;
 
@@ -27,26 +29,26 @@ export function boardChanges(before: Content | null, after: Content): BoardChang
   };
 }
 
-const fieldName = (field: string): string => (field === "references" ? "what good ones read" : field);
+const fieldName = (field: string): string => (field === "references" ? said`what good ones read` : field);
 
 const partsOf = (board: Content) => (board.parts ?? {}) as Readonly<Record<string, Content>>;
 
 function fieldWords(old: Content, now: Content, differs: (a: unknown, b: unknown) => boolean): string {
   const keys = [...new Set([...Object.keys(old), ...Object.keys(now)])];
-  const said = (value: unknown) => (value === undefined ? "nothing" : JSON.stringify(value));
+  const shown = (value: unknown) => (value === undefined ? said`nothing` : JSON.stringify(value));
   return keys
     .filter((key) => differs(old[key], now[key]))
-    .map((key) => `${key} ${said(old[key])} -> ${said(now[key])}`)
+    .map((key) => said`${key} ${shown(old[key])} -> ${shown(now[key])}`)
     .join(", ");
 }
 
 /** The changes in words, one line each; what is alike is one line. */
 export function changesInWords({ added, removed, changed, fields }: BoardChanges): readonly string[] {
   const lines = [
-    ...(added.length === 0 ? [] : [`new parts: ${added.join(" ")}`]),
-    ...(removed.length === 0 ? [] : [`parts that go: ${removed.join(" ")}`]),
-    ...changed.map(({ part, words }) => `${part}: ${words}`),
-    ...(fields.length === 0 ? [] : [`of the board itself: ${fields.map(fieldName).join(", ")}`]),
+    ...(added.length === 0 ? [] : [said`new parts: ${added.join(" ")}`]),
+    ...(removed.length === 0 ? [] : [said`parts that go: ${removed.join(" ")}`]),
+    ...changed.map(({ part, words }) => said`${part}: ${words}`),
+    ...(fields.length === 0 ? [] : [said`of the board itself: ${fields.map(fieldName).join(", ")}`]),
   ];
-  return lines.length === 0 ? ["nothing: it is the same board"] : lines;
+  return lines.length === 0 ? [said`nothing: it is the same board`] : lines;
 }

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { plain } from "../messages/said.ts";
 import { boardVersions } from "./board-versions.ts";
 
 const R1 = { kind: "resistor", pins: { "1": "A", "2": "B" }, value: { ohms: 100 } };
@@ -38,7 +39,7 @@ it("each job stands at the version that it was worked on, the latest alike of th
 
 it("says what changed from one version to the next", () => {
   const { versions } = boardVersions(KEPT, []);
-  expect(versions.map(({ changes }) => changes)).toEqual([
+  expect(versions.map(({ changes }) => changes.map(plain))).toEqual([
     ["deleted"],
     ["parts that go: R2", 'R1: value {"ohms":120} -> {"ohms":100}'],
     ["new parts: R2", 'R1: value {"ohms":100} -> {"ohms":120}'],

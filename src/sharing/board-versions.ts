@@ -1,5 +1,7 @@
 /** Every version of a board that is kept: what changed in each, and which jobs were worked on it. */
+
 import { canonicalJson } from "../job/same-content.ts";
+import { said } from "../messages/said.ts";
 import { boardChanges, changesInWords } from "./board-changes.ts";
 
 type Content = Readonly<Record<string, unknown>>;
@@ -58,7 +60,7 @@ export function boardVersions(kept: readonly KeptVersion[], jobs: readonly JobOn
 }
 
 function changesOf(before: Content | null, content: Content | null): readonly string[] {
-  if (content === null) return ["deleted"];
+  if (content === null) return [said`deleted`];
   return before === null ? [] : changesInWords(boardChanges(before, content));
 }
 

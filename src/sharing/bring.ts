@@ -1,5 +1,7 @@
 /** A file that somebody gave: a packed board or a bare board file, and what keeping it would change. */
+
 import { parseBoard } from "../board/parse-board.ts";
+import { said } from "../messages/said.ts";
 import { parseJsonText } from "../units/json-text.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { boardChanges, changesInWords } from "./board-changes.ts";
@@ -18,7 +20,7 @@ export function bring(text: string, fileName: string, before: Pack["board"] | nu
   if (!json.ok) return json;
   const packed = (json.value as { readonly format?: unknown } | null)?.format !== "faultwright-board/1";
   const read = packed ? readPack(json.value) : bareBoard(json.value);
-  if (!read.ok) return { ok: false, problem: `${fileName}: ${read.problem}` };
+  if (!read.ok) return { ok: false, problem: said`${fileName}: ${read.problem}` };
   const { board } = read.value;
   const { pictures } = read.value;
   const changes = [

@@ -2,9 +2,11 @@
  * A board to give away, `faultwright-pack/1`: the board file as it is, references and all, and counts of what jobs on it came to.
  * The same content makes the same bytes, and what is read and written again is the same file.
  */
+
 import { VERDICTS } from "../bench/words.ts";
 import type { Board } from "../board/board.ts";
 import { parseBoard } from "../board/parse-board.ts";
+import { said } from "../messages/said.ts";
 import { CAUSES, SYMPTOMS } from "../priors/cause.ts";
 import { Fields, NAME, Problems } from "../units/fields.ts";
 import { quoted } from "../units/nearest.ts";
@@ -35,15 +37,15 @@ export function readPack(input: unknown): Parsed<Pack> {
   const problems = new Problems();
   const file = new Fields(problems, "", input);
   if (problems.first === null && file.raw("format") !== PACK_FORMAT)
-    file.complain("format", `expected ${quoted(PACK_FORMAT)}; a board file is brought as it is`);
-  file.only(["format", "board", "outcomes", "pictures"], "a packed board");
+    file.complain("format", said`expected ${quoted(PACK_FORMAT)}; a board file is brought as it is`);
+  file.only(["format", "board", "outcomes", "pictures"], said`a packed board`);
   file.require("board", "outcomes");
   if (problems.first !== null) return { ok: false, problem: problems.first };
   const board = parseBoard(file.raw("board"));
-  if (!board.ok) return { ok: false, problem: `board: ${board.problem}` };
+  if (!board.ok) return { ok: false, problem: said`board: ${board.problem}` };
   const shops = file.object("outcomes");
   const outcomes = shops.keys.map((shop): [string, Outcomes] => {
-    if (!NAME.test(shop)) shops.complain(shop, "a shop's word is made of letters, digits, _ + and -");
+    if (!NAME.test(shop)) shops.complain(shop, said`a shop's word is made of letters, digits, _ + and -`);
     return [shop, readOutcomes(shops.object(shop), [...board.value.parts.keys()])];
   });
   // The board's own value is handed on, and what was read of the counts: both in the order of the file.
@@ -62,11 +64,11 @@ function placesOf({ nets, parts }: Board): ReadonlySet<string> {
 }
 
 function readOutcomes(fields: Fields, refs: readonly string[]): Outcomes {
-  fields.only(["jobs", "verdicts", "causes", "symptoms", "replaced"], "counts of jobs");
+  fields.only(["jobs", "verdicts", "causes", "symptoms", "replaced"], said`counts of jobs`);
   fields.require("jobs", "verdicts", "causes", "symptoms", "replaced");
   const counts = (key: string, words: readonly string[]) => {
     const given = fields.object(key);
-    given.only(words, `counts of ${key}`);
+    given.only(words, said`counts of ${key}`);
     return Object.fromEntries(given.keys.map((word) => [word, countIn(given, word)]));
   };
   return {
@@ -80,6 +82,6 @@ function readOutcomes(fields: Fields, refs: readonly string[]): Outcomes {
 
 function countIn(fields: Fields, key: string): number {
   const count = fields.number(key, { least: 0, most: MOST_JOBS }) ?? 0;
-  if (!Number.isInteger(count)) fields.complain(key, "expected a whole number");
+  if (!Number.isInteger(count)) fields.complain(key, said`expected a whole number`);
   return count;
 }

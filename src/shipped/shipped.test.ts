@@ -2,6 +2,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { parseBoard } from "../board/parse-board.ts";
+import { knownWords } from "../messages/known-words.ts";
+import { isSaid, plain } from "../messages/said.ts";
 import { SHIPPED } from "./shipped.ts";
 
 describe.each(SHIPPED.map((shipped) => [shipped.id, shipped] as const))("%s", (id, shipped) => {
@@ -15,6 +17,16 @@ describe.each(SHIPPED.map((shipped) => [shipped.id, shipped] as const))("%s", (i
   it("is committed as composed", () => {
     const file = readFileSync(`boards/${id}.json`, "utf8");
     expect(file === `${JSON.stringify(shipped.board, null, 2)}\n`, "run npm run boards").toBe(true);
+  });
+
+  it("is told in another language: its name and title, nets, places and parts", () => {
+    const labels = [...board.nets.values()].filter((label) => label !== null);
+    const roles = [...board.parts.values()].flatMap(({ role }) => role ?? []);
+    const places = board.points.flatMap(({ at }) => at ?? []);
+    const texts = new Set([board.name, shipped.title, ...labels, ...places, ...roles]);
+    expect(
+      [...texts].filter((text) => !isSaid(knownWords(text)) || plain(knownWords(text)) !== text),
+    ).toEqual([]);
   });
 
   it("has two pins on every net, but where the mains comes in", () => {

@@ -1,5 +1,6 @@
 import type { KeptEvent, Refusal } from "../job/job-store.ts";
 import { canonicalJson } from "../job/same-content.ts";
+import { said } from "../messages/said.ts";
 
 /**
  * Of the events posted, those the log does not hold yet, in the order given. An id that is there (or twice in the post)
@@ -21,7 +22,7 @@ export function sortNewEvents(
       return {
         ok: false,
         kind: "conflict",
-        problem: `event "${event.id}" is in the log already with other content; give the new one an id of its own`,
+        problem: said`event "${event.id}" is in the log already with other content; give the new one an id of its own`,
       };
     }
   }

@@ -6,33 +6,34 @@ import type { BoardAlbum } from "../job/board-album.ts";
 import type { NewBoardVersion } from "../job/board-store.ts";
 import type { JobHeader, NewJob, Picture, Refusal } from "../job/job-store.ts";
 import { canonicalJson } from "../job/same-content.ts";
+import { said } from "../messages/said.ts";
 import { sortNewEvents } from "./new-events.ts";
 
 export function noSuchJob(id: string): Refusal {
-  return { ok: false, kind: "no-such-job", problem: `there is no job "${id}"` };
+  return { ok: false, kind: "no-such-job", problem: said`there is no job "${id}"` };
 }
 
 export function createConflict(id: string): Refusal {
   return {
     ok: false,
     kind: "conflict",
-    problem: `another job has the id "${id}"; give the new one an id of its own`,
+    problem: said`another job has the id "${id}"; give the new one an id of its own`,
   };
 }
 
 export function pictureConflict(id: string): Refusal {
-  return { ok: false, kind: "conflict", problem: `another picture of this job has the id "${id}"` };
+  return { ok: false, kind: "conflict", problem: said`another picture of this job has the id "${id}"` };
 }
 
 export function boardPictureConflict(id: string): Refusal {
-  return { ok: false, kind: "conflict", problem: `another picture of a board has the id "${id}"` };
+  return { ok: false, kind: "conflict", problem: said`another picture of a board has the id "${id}"` };
 }
 
 export function albumConflict(id: string): Refusal {
   return {
     ok: false,
     kind: "conflict",
-    problem: `another version of this board's pictures has the id "${id}"`,
+    problem: said`another version of this board's pictures has the id "${id}"`,
   };
 }
 
@@ -41,7 +42,7 @@ export function sameAlbum(a: BoardAlbum, b: BoardAlbum): boolean {
 }
 
 export function versionConflict(id: string): Refusal {
-  return { ok: false, kind: "conflict", problem: `another version of this board has the id "${id}"` };
+  return { ok: false, kind: "conflict", problem: said`another version of this board has the id "${id}"` };
 }
 
 export function sameVersion(a: NewBoardVersion, b: NewBoardVersion): boolean {

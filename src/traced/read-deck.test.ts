@@ -72,7 +72,7 @@ describe("a traced deck", () => {
 
   it("lists what it did not understand, with the line and what would help", () => {
     const { notUnderstood, parts } = read(TRACED);
-    expect(notUnderstood.map(({ line, why }) => [line, why])).toEqual([
+    expect(notUnderstood.map(({ line, why }) => [line, plain(why)])).toEqual([
       [20, "nobody says which pins PWMCHIP has: map it"],
       [21, "no part of a board is written with V"],
       [22, "no number behind the two nets of R9"],

@@ -3,6 +3,7 @@
  * zener) come from the deck's own `.subckt` and `.model` lines or from a mapping; what was not understood is listed, never dropped.
  */
 
+import { said } from "../messages/said.ts";
 import { NAME } from "../units/fields.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { type DeckLine, deckLines } from "./deck-lines.ts";
@@ -58,18 +59,18 @@ export function traceDeck(text: string, options: TraceOptions): Parsed<Trace> {
   const { title, statements, notes } = deckLines(text);
   const notUnderstood: NotUnderstood[] = [];
   const known = modelsOf(statements, options.models ?? {});
-  const said = notesOf(notes, notUnderstood);
+  const told = notesOf(notes, notUnderstood);
   const unmapped: Asked[] = [];
   const parts = new Map<string, Content>();
   for (const statement of known.elements) {
-    const read = readElement(statement.text, known.models, said.parts, (asked) => unmapped.push(asked));
-    const why = typeof read === "string" ? read : parts.has(read.ref) ? `${read.ref} stands twice` : null;
+    const read = readElement(statement.text, known.models, told.parts, (asked) => unmapped.push(asked));
+    const why = typeof read === "string" ? read : parts.has(read.ref) ? said`${read.ref} stands twice` : null;
     if (why !== null) notUnderstood.push({ ...statement, why });
     else if (typeof read !== "string") parts.set(read.ref, read.part);
   }
   const named = withNetNames(parts);
   const found = { unmapped: unmappedByName(unmapped), nets: netsIn(named) };
-  const supply = options.supply ?? said.head.supply;
+  const supply = options.supply ?? told.head.supply;
   if (supply === undefined) return { ok: true, value: traceOf(null, notUnderstood, found) };
   const head = {
     format: "faultwright-board/1",
@@ -77,7 +78,7 @@ export function traceDeck(text: string, options: TraceOptions): Parsed<Trace> {
     family: "traced",
     supply,
     zero: "0",
-    ...said.head,
+    ...told.head,
     ...(options.supply === undefined ? {} : { supply }),
     ...(options.zero === undefined ? {} : { zero: options.zero }),
   };
@@ -121,7 +122,7 @@ function notesOf(notes: readonly DeckLine[], notUnderstood: NotUnderstood[]) {
     try {
       content = JSON.parse(json) as Content;
     } catch {
-      notUnderstood.push({ ...note, why: "no JSON behind the name" });
+      notUnderstood.push({ ...note, why: said`no JSON behind the name` });
       continue;
     }
     const [element = "", ref = element] = word.split("=");
@@ -184,17 +185,17 @@ function readElement(
 ): ReadPart | string {
   const [element = "", ...words] = text.split(/\s+/);
   const letter = element.charAt(0).toUpperCase();
-  if (letter === ".") return "a command, not a part";
+  if (letter === ".") return said`a command, not a part`;
   const note = notes.get(element);
   const ref = note?.ref ?? (/^X[A-Za-z]/i.test(element) ? element.slice(1) : element);
-  if (!NAME.test(ref)) return `${element} is not a reference (letters, digits, _ + - only)`;
+  if (!NAME.test(ref)) return said`${element} is not a reference (letters, digits, _ + - only)`;
   const passive = PASSIVE[letter];
   if (passive !== undefined) {
     // SPICE lets any unit be; a varistor exported as an R is no resistor of 275 ohms
     if (/\d[VA]$/i.test(words[2] ?? ""))
-      return `${words[2]} is no ${passive.field}: map or remove ${element}`;
+      return said`${words[2]} is no ${passive.field}: map or remove ${element}`;
     const value = spiceNumber(words[2] ?? "");
-    if (value === null) return `no number behind the two nets of ${element}`;
+    if (value === null) return said`no number behind the two nets of ${element}`;
     return madePart(ref, passive.kind, passive.pins, words, { [passive.field]: value }, note?.part);
   }
   const plain = words.filter((word) => !word.includes("="));
@@ -202,19 +203,19 @@ function readElement(
     const name = plain.at(-1) ?? "";
     const model = models.get(name.toLowerCase());
     const asked = (why: string) => askedOf(name, ref, plain.slice(0, -1), why, ask);
-    if (model?.pins === undefined) return asked(`nobody says which pins ${name} has: map it`);
+    if (model?.pins === undefined) return asked(said`nobody says which pins ${name} has: map it`);
     if (model.pins.length !== plain.length - 1)
-      return asked(`${name} has ${model.pins.length} pins, ${element} ${plain.length - 1} nets`);
+      return asked(said`${name} has ${model.pins.length} pins, ${element} ${plain.length - 1} nets`);
     const made = madePart(ref, model.kind, model.pins, plain, modelValue(model, note), note?.part);
     return typeof made === "string" ? asked(made) : made;
   }
   const modelled = MODELLED[letter];
-  if (modelled === undefined) return `no part of a board is written with ${letter}`;
+  if (modelled === undefined) return said`no part of a board is written with ${letter}`;
   const count = modelled.nets.find((nets) => models.has((plain[nets] ?? "").toLowerCase()));
   const model = count === undefined ? undefined : models.get((plain[count] ?? "").toLowerCase());
   if (model === undefined) {
     const count = modelled.pins.length;
-    const why = `no .model says what ${element} is: map its model`;
+    const why = said`no .model says what ${element} is: map its model`;
     return askedOf(plain[count] ?? "", ref, plain.slice(0, count), why, ask, modelled.pins);
   }
   return madePart(ref, model.kind, model.pins ?? modelled.pins, plain, modelValue(model, note), note?.part);

@@ -1,4 +1,5 @@
 /** A KiCad netlist (the `.net` export, an s-expression) as a board; what was not understood is listed. */
+import { said } from "../messages/said.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { type List, listsOf, readList, textOf } from "./s-expression.ts";
 import { partsOf, type TracedSymbol } from "./symbol-part.ts";
@@ -26,7 +27,7 @@ export function traceNetlist(text: string, options: TraceOptions): Parsed<Trace>
     listsOf(netlist.value, group).flatMap((list) => listsOf(list, one));
   const symbols = all(WORDS.parts, WORDS.part);
   if (symbols.length === 0)
-    return { ok: false, problem: "no parts in it; export it as a KiCad netlist (.net)" };
+    return { ok: false, problem: said`no parts in it; export it as a KiCad netlist (.net)` };
   const pins = pinsByPart(all(WORDS.nets, WORDS.net));
   const { parts, left, ...found } = partsOf(
     symbols.map((symbol) => symbolOf(symbol, pins)),
@@ -92,14 +93,14 @@ function symbolOf(symbol: List, pins: ReadonlyMap<string, Pins>): TracedSymbol {
   const [source] = listsOf(symbol, "libsource");
   const ref = textOf(symbol, "ref") ?? "";
   const value = textOf(symbol, "value") ?? "";
-  const said = source === undefined ? null : textOf(source, "description");
+  const given = source === undefined ? null : textOf(source, "description");
   const marks = listsOf(symbol, "property").map((property) => textOf(property, "name"));
   return {
     line: symbol.line,
     ref,
     value,
     symbol: (source === undefined ? null : textOf(source, "part")) ?? value,
-    description: said ?? textOf(symbol, "description") ?? "",
+    description: given ?? textOf(symbol, "description") ?? "",
     fitted: !marks.includes("dnp"),
     pins: pins.get(ref) ?? [],
   };

@@ -2,6 +2,7 @@
  * A KiCad schematic (`.kicad_sch`, the open format of KiCad 6 and later) of one flat sheet as a board: wires, labels, dots and pins
  * become nets by where they lie. What was not understood is listed.
  */
+import { said } from "../messages/said.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { boardContent } from "./read-netlist.ts";
 import { type List, listsOf, readList, textOf } from "./s-expression.ts";
@@ -20,10 +21,10 @@ import {
 
 /** What a sheet may hold that joins nets in ways that are not followed here. */
 const NOT_FOLLOWED: Readonly<Record<string, string>> = {
-  sheet: "a sheet inside this one is not read: export the whole as a netlist and read that",
-  bus: "a bus is not followed: label the wires, or export a netlist and read that",
-  bus_entry: "an entry to a bus is not followed: label the wires, or export a netlist and read that",
-  bus_alias: "a bus is not followed: label the wires, or export a netlist and read that",
+  sheet: said`a sheet inside this one is not read: export the whole as a netlist and read that`,
+  bus: said`a bus is not followed: label the wires, or export a netlist and read that`,
+  bus_entry: said`an entry to a bus is not followed: label the wires, or export a netlist and read that`,
+  bus_alias: said`a bus is not followed: label the wires, or export a netlist and read that`,
 };
 
 /** Reads a schematic as a board. A problem is one line: what would make a board of it. */
@@ -36,9 +37,9 @@ export function traceSchematic(text: string, options: TraceOptions): Parsed<Trac
   if (!read.ok) return read;
   const sheet = read.value;
   if (sheet.items[0] !== "kicad_sch")
-    return { ok: false, problem: "no schematic; it begins with (kicad_sch where it is one" };
+    return { ok: false, problem: said`no schematic; it begins with (kicad_sch where it is one` };
   const symbols = tracedSymbols(sheet);
-  if (symbols.length === 0) return { ok: false, problem: "no parts in it" };
+  if (symbols.length === 0) return { ok: false, problem: said`no parts in it` };
   const { parts, left, ...found } = partsOf(symbols, options);
   const [block] = listsOf(sheet, "title_block");
   const title = (block === undefined ? null : textOf(block, "title")) ?? "";

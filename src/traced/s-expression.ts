@@ -1,4 +1,5 @@
 /** The bracketed text that KiCad writes: lists of words and lists, each list with the line it begins on. */
+import { said } from "../messages/said.ts";
 import type { Parsed } from "../units/outcome.ts";
 
 export interface List {
@@ -19,25 +20,26 @@ export function readList(text: string): Parsed<List> {
     for (; at < token.index; at++) if (text[at] === "\n") line++;
     const [word, quoted] = token;
     if (word === "(") {
-      if (open.length >= DEEPEST) return { ok: false, problem: `line ${line}: brackets nest too deep` };
+      if (open.length >= DEEPEST) return { ok: false, problem: said`line ${line}: brackets nest too deep` };
       open.push({ line, items: [] });
     } else if (word === ")") {
       const closed = open.pop();
       if (closed === undefined)
-        return { ok: false, problem: `line ${line}: a bracket closes that was not opened` };
+        return { ok: false, problem: said`line ${line}: a bracket closes that was not opened` };
       const around = open.at(-1);
       if (around === undefined) return { ok: true, value: closed };
       around.items.push(closed);
     } else {
       const around = open.at(-1);
-      if (around === undefined) return { ok: false, problem: `line ${line}: expected ( at the beginning` };
+      if (around === undefined)
+        return { ok: false, problem: said`line ${line}: expected ( at the beginning` };
       around.items.push(quoted === undefined ? word : quoted.replace(/\\(.)/g, "$1"));
     }
   }
   const left = open.at(-1);
   return {
     ok: false,
-    problem: left === undefined ? "nothing in it" : `line ${left.line}: this bracket is not closed`,
+    problem: left === undefined ? said`nothing in it` : said`line ${left.line}: this bracket is not closed`,
   };
 }
 

@@ -2,6 +2,7 @@
  * What the symbols of KiCad's general library are. Names and pins checked against the library of KiCad 9.0.8; a symbol whose pins
  * are not exactly the ones here is not guessed: somebody has to map it.
  */
+import { said } from "../messages/said.ts";
 import type { Content, MappedModel } from "./traced-part.ts";
 
 /** A pin of a symbol: its number, and its name, empty where it has none (`~`). */
@@ -108,18 +109,18 @@ function byPinNames(symbol: string, description: string, pins: readonly SymbolPi
 }
 
 /** Which way a transistor goes stands in its name or its description. */
-function polarityOf(kind: string, said: string): Pick<SymbolKind, "value" | "assumed"> {
+function polarityOf(kind: string, words: string): Pick<SymbolKind, "value" | "assumed"> {
   if (kind === "bjt") {
-    if (/PNP/i.test(said)) return { value: { polarity: "pnp" }, assumed: null };
+    if (/PNP/i.test(words)) return { value: { polarity: "pnp" }, assumed: null };
     return {
       value: { polarity: "npn" },
-      assumed: /NPN/i.test(said) ? null : "nothing says so: taken as NPN",
+      assumed: /NPN/i.test(words) ? null : said`nothing says so: taken as NPN`,
     };
   }
   if (kind === "mosfet") {
-    if (/PMOS|P-Channel|P-MOS/i.test(said)) return { value: { channel: "p" }, assumed: null };
-    const told = /NMOS|N-Channel|N-MOS/i.test(said);
-    return { value: { channel: "n" }, assumed: told ? null : "nothing says so: taken as N-channel" };
+    if (/PMOS|P-Channel|P-MOS/i.test(words)) return { value: { channel: "p" }, assumed: null };
+    const told = /NMOS|N-Channel|N-MOS/i.test(words);
+    return { value: { channel: "n" }, assumed: told ? null : said`nothing says so: taken as N-channel` };
   }
   return { value: {}, assumed: null };
 }

@@ -1,5 +1,7 @@
 /** Symbols of a schematic or a netlist as parts of a board: what each is, its pins, its value; what was not understood is listed. */
+
 import { KIND_NAMES, kindOf } from "../board/kinds.ts";
+import { said } from "../messages/said.ts";
 import { NAME } from "../units/fields.ts";
 import { parseQuantity } from "../units/quantity.ts";
 import { type SymbolKind, type SymbolPin, symbolKind } from "./symbol-kinds.ts";
@@ -64,8 +66,9 @@ export function partsOf(symbols: readonly TracedSymbol[], { models = {} }: Trace
       unmapped.push({ name: symbol.symbol, ref: symbol.ref, why, pins });
     };
     const part = NAME.test(symbol.ref) ? partOf(symbol, models, { say, ask }) : null;
-    if (!NAME.test(symbol.ref)) say("is no reference (letters, digits, _ + - only): annotate the schematic");
-    else if (part !== null && parts.has(symbol.ref)) say("stands twice");
+    if (!NAME.test(symbol.ref))
+      say(said`is no reference (letters, digits, _ + - only): annotate the schematic`);
+    else if (part !== null && parts.has(symbol.ref)) say(said`stands twice`);
     else if (part !== null) parts.set(symbol.ref, part);
   }
   const nets = symbols.flatMap(({ pins }) => pins.map(({ net }) => net));
@@ -84,13 +87,13 @@ function partOf(
   { say, ask }: Told,
 ): Content | null {
   const mapped = mappedModel(symbol, models);
-  if (mapped === null) return nothing(say, "left out, as the mapping says");
-  if (!symbol.fitted) return nothing(say, "drawn as not fitted");
+  if (mapped === null) return nothing(say, said`left out, as the mapping says`);
+  if (!symbol.fitted) return nothing(say, said`drawn as not fitted`);
   const known =
     mapped === undefined
       ? symbolKind(symbol.symbol, symbol.description, symbol.pins)
       : kindByMapping(symbol, mapped);
-  if (known === null) return nothing(ask, `nobody says what a ${symbol.symbol} is: map it`);
+  if (known === null) return nothing(ask, said`nobody says what a ${symbol.symbol} is: map it`);
   if (known.assumed !== null) say(known.assumed);
   const pins = netsOfPins(symbol, known, { say, ask });
   if (pins === null) return null;
@@ -128,13 +131,13 @@ function kindByMapping({ pins }: TracedSymbol, model: MappedModel): SymbolKind {
   const own = row === null ? [] : [...row.pins, ...row.mayLeaveOut];
   const pinOf = new Map<string, string>();
   for (const { number, name, net } of pins) {
-    const said = model.byPin?.[number] ?? model.byPin?.[name] ?? model.pins?.[Number(number) - 1];
+    const given = model.byPin?.[number] ?? model.byPin?.[name] ?? model.pins?.[Number(number) - 1];
     const alike = own.find((pin) => pin.toLowerCase() === name.toLowerCase());
     // two comparators in one case have each a pin called "+": such pins go by their numbers
     const shared = pins.some((other) => other.name === name && other.net !== net);
     const named = shared ? number : plainName(name, number);
     const free = row?.otherPins === true && model.pins === undefined ? named : undefined;
-    const pin = said ?? alike ?? free;
+    const pin = given ?? alike ?? free;
     if (pin !== undefined) pinOf.set(number, pin);
   }
   return { kind: model.kind, pinOf, value: model.value ?? {}, assumed: null };
@@ -152,14 +155,14 @@ function netsOfPins(symbol: TracedSymbol, known: SymbolKind, { say, ask }: Told)
     const pin = known.pinOf.get(number);
     if (pin === undefined) {
       // a pin that is drawn as connected to nothing is no loss
-      if (!alone) say(`its pin ${called} on ${net} is left out: map it`);
+      if (!alone) say(said`its pin ${called} on ${net} is left out: map it`);
       continue;
     }
     const there = nets.get(pin);
     if (there !== undefined && there !== net)
       return nothing(
         ask,
-        `its pin ${called} is a second ${pin}, on ${net} and not on ${there}: map its pins`,
+        said`its pin ${called} is a second ${pin}, on ${net} and not on ${there}: map its pins`,
       );
     nets.set(pin, net);
   }
@@ -171,21 +174,22 @@ function typedValue({ value }: TracedSymbol, kind: string, say: Left): Content {
   const field = VALUE_FIELDS[kind];
   const [first = "", ...further] = value.split(/[/ ]+/).filter((word) => word !== "");
   if (field === undefined) {
-    if (value !== "" && value !== "~") say(`its type ${JSON.stringify(value)} has no place in a board file`);
+    if (value !== "" && value !== "~")
+      say(said`its type ${JSON.stringify(value)} has no place in a board file`);
     return {};
   }
   const number = numberIn(first.replace(/H$/, ""));
-  if (number === null) say(`its value ${JSON.stringify(first)} is not read: the kind's usual counts`);
-  const said: Record<string, number> = number === null ? {} : { [field]: number };
+  if (number === null) say(said`its value ${JSON.stringify(first)} is not read: the kind's usual counts`);
+  const read: Record<string, number> = number === null ? {} : { [field]: number };
   for (const word of further) {
     const ending = FURTHER.find(({ ends }) => ends.test(word));
-    const read = numberIn(word.replace(/(V)(AC|DC)$/i, "$1").replace(/[W%]$/, ""));
+    const figure = numberIn(word.replace(/(V)(AC|DC)$/i, "$1").replace(/[W%]$/, ""));
     const takes = kindOf(KIND_NAMES.find((name) => name === kind) ?? "link").value;
-    if (ending === undefined || read === null || !takes.has(ending.field))
-      say(`${JSON.stringify(word)} of its value is not read`);
-    else said[ending.field] = ending.field === "tolerance" ? read / 100 : read;
+    if (ending === undefined || figure === null || !takes.has(ending.field))
+      say(said`${JSON.stringify(word)} of its value is not read`);
+    else read[ending.field] = ending.field === "tolerance" ? figure / 100 : figure;
   }
-  return said;
+  return read;
 }
 
 function numberIn(text: string): number | null {

@@ -2,6 +2,7 @@
 
 import { KIND_NAMES, kindOf } from "../board/kinds.ts";
 import { parseBoard } from "../board/parse-board.ts";
+import { said } from "../messages/said.ts";
 import type { Parsed } from "../units/outcome.ts";
 
 export type Content = Readonly<Record<string, unknown>>;
@@ -57,14 +58,14 @@ export interface TracedBoard {
 /** What is wrong with a part of this kind on these nets, or null: kinds and pins are held to the board file's. */
 export function partProblem(kind: string, nets: ReadonlyMap<string, string>): string | null {
   const known = KIND_NAMES.find((one) => one === kind);
-  if (known === undefined) return `${kind} is no kind of part: map it`;
+  if (known === undefined) return said`${kind} is no kind of part: map it`;
   const row = kindOf(known);
   const strange = [...nets.keys()].find(
     (pin) => !row.otherPins && ![...row.pins, ...row.mayLeaveOut].includes(pin),
   );
-  if (strange !== undefined) return `${kind} has no pin ${strange}: map its pins`;
+  if (strange !== undefined) return said`${kind} has no pin ${strange}: map its pins`;
   const missing = row.pins.find((pin) => !nets.has(pin));
-  if (missing !== undefined) return `its pin ${missing} is on no net`;
+  if (missing !== undefined) return said`its pin ${missing} is on no net`;
   return null;
 }
 
@@ -86,11 +87,11 @@ export function boardOf(traced: Parsed<Trace>): Parsed<TracedBoard> {
   const { board, notUnderstood } = traced.value;
   if (board.ok) return { ok: true, value: { board: board.value, notUnderstood } };
   const [first] = notUnderstood;
-  const why =
-    first === undefined || board === NO_SUPPLY
-      ? ""
-      : ` (left out: ${notUnderstood.length} lines, first line ${first.line}: ${first.why})`;
-  return { ok: false, problem: `${board.problem}${why}` };
+  if (first === undefined || board === NO_SUPPLY) return board;
+  return {
+    ok: false,
+    problem: said`${board.problem} (left out: ${notUnderstood.length} lines, first line ${first.line}: ${first.why})`,
+  };
 }
 
 /** Parts of one name are asked about once. */
@@ -126,5 +127,5 @@ export function netNames(names: readonly string[]): readonly string[] {
 
 export const NO_SUPPLY = {
   ok: false,
-  problem: "the file does not say what the board runs on: give the supply, such as ac,230,50,L,N",
+  problem: said`the file does not say what the board runs on: give the supply, such as ac,230,50,L,N`,
 } as const;

@@ -1,5 +1,6 @@
 /** The worker behind promises. Views that nobody waits for any more are dropped, not computed. */
 import type { PaperCatalogue } from "../messages/paper-catalogue.ts";
+import { said } from "../messages/said.ts";
 import type {
   ActionView,
   BecauseView,
@@ -69,7 +70,7 @@ export class Engine {
     });
     this.#worker.addEventListener("error", (event) => {
       for (const { reject } of this.#waiting.values())
-        reject(new Error(event.message || "the engine stopped"));
+        reject(new Error(event.message || said`the engine stopped`));
       this.#waiting.clear();
     });
   }

@@ -1,5 +1,6 @@
 /** Says what stands on the page in the reader's language: the page's own sentences, and texts that the engine or the server said. */
 import { createElement, Fragment, type ReactNode } from "react";
+import { knownWords } from "../messages/known-words.ts";
 import { type Language, languageOf, writingOf } from "../messages/language.ts";
 import { finder, said, type Teller, tell } from "../messages/said.ts";
 import { sayingsOf } from "../messages/sayings.ts";
@@ -41,11 +42,12 @@ export function forms(): Spoken["forms"] {
 }
 
 /**
- * In the reader's language: a sentence of the page, `say`Next``, or a text that was said elsewhere, `say(card.why)`. While a module
- * is read no language is chosen yet: a constant is `said` there and told here, where it is shown.
+ * In the reader's language: a sentence of the page, `say`Next``, or a text that was said elsewhere or stands in a board
+ * file, `say(card.why)`. While a module is read no language is chosen yet: a constant is `said` there and told here, where it is shown.
  */
 export function say(text: TemplateStringsArray | string, ...given: readonly (string | number)[]): string {
-  return tell(typeof text === "string" ? text : said(text, ...given), now.teller);
+  const known = given.map((value) => (typeof value === "string" ? knownWords(value) : value));
+  return tell(typeof text === "string" ? knownWords(text) : said(text, ...known), now.teller);
 }
 
 /** A sentence with parts of the page in it: `sayWith`Before it went in ${<b>{ref}</b>} read ${figure} here.``. */
@@ -54,11 +56,7 @@ export function sayWith(sentence: TemplateStringsArray, ...given: readonly React
   const saying = now.teller.find(english);
   const pieces = (typeof saying === "string" ? saying : english).split(/\{(\d)\}/);
   return pieces.map((piece, at) =>
-    createElement(
-      Fragment,
-      { key: at },
-      at % 2 === 0 ? piece : given[Number(piece)],
-    ),
+    createElement(Fragment, { key: at }, at % 2 === 0 ? piece : given[Number(piece)]),
   );
 }
 

@@ -1,6 +1,7 @@
 /** One open job: its log in this browser, the engine's view of it, and how it stands with the server. */
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { PaperCatalogue } from "../messages/paper-catalogue.ts";
+import { said } from "../messages/said.ts";
 import type {
   ActionView,
   BecauseView,
@@ -21,6 +22,7 @@ import { useJobEngine } from "./use-engine.ts";
 const RETRY_MS = 2_000;
 /** Progress is shown for anything longer. */
 const PROGRESS_MS = 500;
+const STARTING = said`the engine is still starting`;
 
 export interface OpenJob {
   readonly id: string;
@@ -155,7 +157,7 @@ function usePracticeBoard(engine: Engine | null, job: KeptJob | null, events: re
   const ask = useCallback(
     <T>(question: (on: Engine, soFar: JobSoFar, practice: PracticeInfo) => Promise<T>) => {
       if (engine === null || job === null || job.practice === null)
-        return Promise.reject<T>(new Error("this is no practice job, or the engine is still starting"));
+        return Promise.reject<T>(new Error(said`this is no practice job, or the engine is still starting`));
       return question(engine, { header: job.header, events }, job.practice);
     },
     [engine, job, events],
@@ -179,7 +181,7 @@ function useAboutBoard(
   const ask = useCallback(
     <T>(question: (on: Engine, soFar: JobSoFar) => Promise<T>) =>
       engine === null || header === undefined
-        ? Promise.reject<T>(new Error("the engine is still starting"))
+        ? Promise.reject<T>(new Error(STARTING))
         : question(engine, { header, events }),
     [engine, header, events],
   );
@@ -207,7 +209,7 @@ function useAboutBoard(
   const drawing = useCallback(
     () =>
       engine === null || header === undefined
-        ? Promise.reject<Drawing | null>(new Error("the engine is still starting"))
+        ? Promise.reject<Drawing | null>(new Error(STARTING))
         : engine.drawing(header.board),
     [engine, header],
   );
@@ -288,7 +290,8 @@ export function useJob(id: string): OpenJob {
       .then(() => keepEvents(id, added))
       .then(
         () => void push().then(() => (added.some((event) => MOVES_STOCK.has(event.do)) ? look() : undefined)),
-        (error: Error) => setUnkept(`This browser keeps nothing (${error.message}): write it down as well.`),
+        (error: Error) =>
+          setUnkept(said`This browser keeps nothing (${error.message}): write it down as well.`),
       );
   };
   const takeBackRefused = () => {

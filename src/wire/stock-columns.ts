@@ -1,6 +1,7 @@
 /** The columns of a catalogue as a form shows them, and a line's texts in them. */
 import { KIND_NAMES } from "../board/kinds.ts";
 import { catalogueCells } from "../parts/catalogue-rows.ts";
+import { choicesOf } from "../parts/rating-text.ts";
 import { RATINGS } from "../parts/ratings.ts";
 import { type KeptLine, stockLine } from "../parts/stock/stock.ts";
 
@@ -18,7 +19,7 @@ export const RATING_COLUMNS: readonly RatingColumn[] = [...RATINGS].map(([name, 
   name,
   words: rule.words,
   unit: rule.reads === "figure" ? rule.unit : null,
-  choices: rule.reads === "word" ? rule.known : rule.reads === "flag" ? ["yes", "no"] : [],
+  choices: choicesOf(rule),
 }));
 
 /** A line's texts by column, as a file has them. */

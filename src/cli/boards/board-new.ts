@@ -2,6 +2,7 @@ import type { Command } from "commander";
 import { type Answers, stillNeeded, UNSURE } from "../../compose/answers.ts";
 import { composeBoard, type Heading } from "../../compose/compose-board.ts";
 import { QUESTIONS, type Question } from "../../compose/questions.ts";
+import { plain } from "../../messages/said.ts";
 import { DONE, type Finish, type Io, refuse } from "../io.ts";
 import { askQuestions } from "./board-questions.ts";
 import { writeNewBoard } from "./write-new-board.ts";
@@ -14,7 +15,7 @@ const optionOf = ({ id }: Question) => id.replace(/[A-Z]/g, (letter) => `-${lett
 function answersTo(question: Question): string {
   return question.kind === "choice"
     ? question.choices.map(({ value }) => value).join(" | ")
-    : `${question.least} to ${question.most} ${question.unit}`;
+    : `${question.least} to ${question.most} ${plain(question.unit)}`;
 }
 
 export function addNew(board: Command, io: Io, finish: Finish): void {
@@ -31,7 +32,7 @@ export function addNew(board: Command, io: Io, finish: Finish): void {
     .option("--name <text>", "what to call the board")
     .option("--family <word>", "what its outcomes are pooled by");
   for (const question of QUESTIONS)
-    command.option(`--${optionOf(question)} <answer>`, `${question.title}: ${answersTo(question)}`);
+    command.option(`--${optionOf(question)} <answer>`, `${plain(question.title)}: ${answersTo(question)}`);
   command
     .addHelpText(
       "after",
@@ -54,11 +55,11 @@ async function makeNew(file: string | undefined, options: Options, io: Io): Prom
     ...(options.family === undefined ? {} : { family: options.family }),
   };
   const first = composeBoard(given, heading);
-  if (!first.ok) return refuse(io, `board new: ${optionProblem(first.problem)}`);
+  if (!first.ok) return refuse(io, `board new: ${optionProblem(plain(first.problem))}`);
   const ask = options.ask === true || (io.isTerminal && Object.keys(given).length === 0);
   const answers: Answers = ask ? await askQuestions(given, io) : given;
   const made = composeBoard(answers, heading);
-  if (!made.ok) return refuse(io, `board new: ${optionProblem(made.problem)}`);
+  if (!made.ok) return refuse(io, `board new: ${optionProblem(plain(made.problem))}`);
   const { board, settled } = made.value;
   const code = writeNewBoard(file, board, io);
   const open = stillNeeded(settled);

@@ -1,5 +1,7 @@
 /** How SCPI calls the modes of a meter. */
+
 import type { MeasureMode } from "../../bench/event.ts";
+import { said } from "../../messages/said.ts";
 import type { Sourced } from "../../units/mark.ts";
 import type { WantedReading } from "../instrument-reading.ts";
 
@@ -33,18 +35,18 @@ function row(
 }
 
 export const SCPI_FUNCTIONS: readonly ScpiFunction[] = [
-  row("VOLT:DC", ["dcv"], "DC volts", "V", STANDARD),
-  row("VOLT:AC", ["acv"], "AC volts", "V", STANDARD),
-  row("CURR:DC", ["amps"], "DC amps", "A", STANDARD),
-  row("CURR:AC", ["amps"], "AC amps", "A", STANDARD),
-  row("RES", ["ohms"], "ohms", "Ω", STANDARD),
-  row("FRES", ["ohms"], "ohms by four wires", "Ω", STANDARD),
-  row("TEMP", ["temperature"], "temperature", "°C", STANDARD),
-  row("FREQ", [], "frequency", "Hz", STANDARD),
-  row("PER", [], "period", "s", STANDARD),
-  row("DIOD", ["diode"], "diode mode", "V", MAKERS),
-  row("CONT", ["continuity"], "continuity", "Ω", MAKERS),
-  row("CAP", ["farads"], "capacitance", "F", MAKERS),
+  row("VOLT:DC", ["dcv"], said`DC volts`, "V", STANDARD),
+  row("VOLT:AC", ["acv"], said`AC volts`, "V", STANDARD),
+  row("CURR:DC", ["amps"], said`DC amps`, "A", STANDARD),
+  row("CURR:AC", ["amps"], said`AC amps`, "A", STANDARD),
+  row("RES", ["ohms"], said`ohms`, "Ω", STANDARD),
+  row("FRES", ["ohms"], said`ohms by four wires`, "Ω", STANDARD),
+  row("TEMP", ["temperature"], said`temperature`, "°C", STANDARD),
+  row("FREQ", [], said`frequency`, "Hz", STANDARD),
+  row("PER", [], said`period`, "s", STANDARD),
+  row("DIOD", ["diode"], said`diode mode`, "V", MAKERS),
+  row("CONT", ["continuity"], said`continuity`, "Ω", MAKERS),
+  row("CAP", ["farads"], said`capacitance`, "F", MAKERS),
 ];
 
 /**

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { plain } from "../../messages/said.ts";
 import { functionIn, headerFor } from "./scpi-functions.ts";
 import { LineSplitter, parseIdentity, parseScpiError, parseScpiReading } from "./scpi-text.ts";
 
@@ -56,7 +57,7 @@ describe("the functions of a SCPI meter", () => {
     ['"CAP"', "capacitance"],
     ['"SENS1:CURR:AC"', "AC amps"],
   ])("answer %s: it is set to %s", (answer, setTo) => {
-    expect(functionIn(answer)?.setTo).toBe(setTo);
+    expect(plain(functionIn(answer)?.setTo ?? "")).toBe(setTo);
   });
 
   it("are chosen by the check; amps never", () => {

@@ -2,7 +2,9 @@
  * What `sigrok-cli --output-format analog` writes: one line a figure, `P1: 471.230 mV DC DIODE`. Units and flags are those of libsigrok 0.5
  * (`sr_analog_unit_to_string`); over the range the figure is `inf`, and the prefix before its unit then means nothing.
  */
+
 import type { MeasureMode } from "../../bench/event.ts";
+import { said } from "../../messages/said.ts";
 import type { InstrumentReading } from "../instrument-reading.ts";
 import { shownNumber } from "../overload.ts";
 
@@ -31,11 +33,11 @@ const PREFIXED = /^([fpn\u00b5mkMGT]?)(V|A|\u2126|\u03a9|F|K|Hz|s|S|W)$/;
 const DIGITS = 6;
 
 const DOUBTS: readonly (readonly [string, string])[] = [
-  ["HOLD", "HOLD is on: the figure stands still whatever the probes touch"],
-  ["REL", "REL is on: the figure is a difference"],
-  ["MAX", "MAX is on: the figure is the largest so far"],
-  ["MIN", "MIN is on: the figure is the smallest so far"],
-  ["AVG", "AVG is on: the figure is a mean"],
+  ["HOLD", said`HOLD is on: the figure stands still whatever the probes touch`],
+  ["REL", said`REL is on: the figure is a difference`],
+  ["MAX", said`MAX is on: the figure is the largest so far`],
+  ["MIN", said`MIN is on: the figure is the smallest so far`],
+  ["AVG", said`AVG is on: the figure is a mean`],
 ];
 
 /** One line of the stream; null where it holds no figure (frame marks, a header, noise). */
@@ -76,42 +78,50 @@ function meaning(unit: string, flags: ReadonlySet<string>, value: number | "OL")
     case "V":
       return voltsOf(flags, as);
     case "A":
-      return as(["amps"], "amps");
+      return as(["amps"], said`amps`);
     case "\u2126":
       // A tester of continuity shows its ohms like any other; the figure answers both.
-      return flags.has("4-WIRE") ? as(["ohms"], "ohms by four wires") : as(["ohms", "continuity"], "ohms");
+      return flags.has("4-WIRE")
+        ? as(["ohms"], said`ohms by four wires`)
+        : as(["ohms", "continuity"], said`ohms`);
     case "F":
-      return as(["farads"], "capacitance");
+      return as(["farads"], said`capacitance`);
     case "\u00b0C":
-      return as(["temperature"], "temperature");
+      return as(["temperature"], said`temperature`);
     case "\u00b0F":
       return {
-        ...as(["temperature"], "temperature"),
+        ...as(["temperature"], said`temperature`),
         value: converted(value, (f) => ((f - 32) * 5) / 9),
         unit: "°C",
       };
     case "K":
       return {
-        ...as(["temperature"], "temperature"),
+        ...as(["temperature"], said`temperature`),
         value: converted(value, (kelvin) => kelvin - 273.15),
         unit: "°C",
       };
     case "":
       // libsigrok's beep: a figure without a unit, 1 or 0
       if (value === 0 || value === 1)
-        return { modes: ["continuity"], setTo: "continuity", value: value === 1 ? "beep" : "silent", unit };
-      return as([], "a figure without a unit");
+        return {
+          modes: ["continuity"],
+          setTo: said`continuity`,
+          value: value === 1 ? "beep" : "silent",
+          unit,
+        };
+      return as([], said`a figure without a unit`);
     case "Hz":
-      return as([], "frequency");
+      return as([], said`frequency`);
     default:
       return as([], unit);
   }
 }
 
 function voltsOf(flags: ReadonlySet<string>, as: (modes: readonly MeasureMode[], setTo: string) => Meaning) {
-  if (flags.has("DIODE")) return as(["diode"], "diode mode");
-  if (flags.has("AC")) return flags.has("DC") ? as([], "AC and DC volts together") : as(["acv"], "AC volts");
-  return as(["dcv"], "DC volts");
+  if (flags.has("DIODE")) return as(["diode"], said`diode mode`);
+  if (flags.has("AC"))
+    return flags.has("DC") ? as([], said`AC and DC volts together`) : as(["acv"], said`AC volts`);
+  return as(["dcv"], said`DC volts`);
 }
 
 function converted(value: number | "OL", into: (value: number) => number): number | "OL" {

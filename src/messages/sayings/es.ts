@@ -1,12 +1,17 @@
 import type { Sayings } from "../said.ts";
 import { BENCH } from "./es/bench.ts";
+import { BENCH_2 } from "./es/bench-2.ts";
 import { BOARD } from "./es/board.ts";
 import { BOARDS } from "./es/boards.ts";
 import { COMPOSE } from "./es/compose.ts";
+import { COMPOSE_2 } from "./es/compose-2.ts";
 import { JOB } from "./es/job.ts";
 import { LEARNT } from "./es/learnt.ts";
 import { MONEY } from "./es/money.ts";
 import { PARTS } from "./es/parts.ts";
+import { PARTS_2 } from "./es/parts-2.ts";
+import { PARTS_3 } from "./es/parts-3.ts";
+import { PARTS_4 } from "./es/parts-4.ts";
 import { PLANNING } from "./es/planning.ts";
 import { PLANNING_POWER } from "./es/planning-power.ts";
 import { PROBLEMS } from "./es/problems.ts";
@@ -17,6 +22,7 @@ import { SHELL } from "./es/shell.ts";
 export const ES: Sayings = {
   ...SHELL,
   ...BENCH,
+  ...BENCH_2,
   ...SCREENS,
   ...BOARDS,
   ...PLANNING,
@@ -29,4 +35,8 @@ export const ES: Sayings = {
   ...LEARNT,
   ...PARTS,
   ...COMPOSE,
+  ...PARTS_3,
+  ...COMPOSE_2,
+  ...PARTS_4,
+  ...PARTS_2,
 };

@@ -1,12 +1,17 @@
 import type { Sayings } from "../said.ts";
 import { BENCH } from "./hi/bench.ts";
+import { BENCH_2 } from "./hi/bench-2.ts";
 import { BOARD } from "./hi/board.ts";
 import { BOARDS } from "./hi/boards.ts";
 import { COMPOSE } from "./hi/compose.ts";
+import { COMPOSE_2 } from "./hi/compose-2.ts";
 import { JOB } from "./hi/job.ts";
 import { LEARNT } from "./hi/learnt.ts";
 import { MONEY } from "./hi/money.ts";
 import { PARTS } from "./hi/parts.ts";
+import { PARTS_2 } from "./hi/parts-2.ts";
+import { PARTS_3 } from "./hi/parts-3.ts";
+import { PARTS_4 } from "./hi/parts-4.ts";
 import { PLANNING } from "./hi/planning.ts";
 import { PLANNING_POWER } from "./hi/planning-power.ts";
 import { PROBLEMS } from "./hi/problems.ts";
@@ -17,6 +22,7 @@ import { SHELL } from "./hi/shell.ts";
 export const HI: Sayings = {
   ...SHELL,
   ...BENCH,
+  ...BENCH_2,
   ...SCREENS,
   ...BOARDS,
   ...PLANNING,
@@ -29,4 +35,8 @@ export const HI: Sayings = {
   ...LEARNT,
   ...PARTS,
   ...COMPOSE,
+  ...PARTS_3,
+  ...COMPOSE_2,
+  ...PARTS_4,
+  ...PARTS_2,
 };

@@ -1,4 +1,5 @@
 /** Screwing a part to its heatsink: how tight, and in which order. */
+import { said } from "../../messages/said.ts";
 import { downwards, upwards } from "../../units/hundredths.ts";
 import type { Mark } from "../../units/mark.ts";
 import type { Parsed } from "../../units/outcome.ts";
@@ -107,14 +108,14 @@ export function torqueRange(caseName: string): Parsed<TorqueRange> {
 
 /** The order of the work. Common practice; new paste after every lift is also asked for by a maker's service text. */
 export const ORDER_OF_WORK: readonly string[] = [
-  "clean both faces until no old paste is left; a pad that was squeezed once is replaced",
-  "a thin even film of paste, no more than fills the grooves; a dry pad takes none",
-  "put the part on its heatsink with spacer, bush and pad, leads through the board, not soldered",
-  "snug all screws by hand, crosswise",
-  "full torque, crosswise",
-  "solder now, so that no lead carries the pull of a screw",
-  "over 20 Mohm from each lead to the heatsink; read the junctions again, since a clamp can short a part that read well loose",
-  "taken off again: clean, new paste, from the start",
+  said`clean both faces until no old paste is left; a pad that was squeezed once is replaced`,
+  said`a thin even film of paste, no more than fills the grooves; a dry pad takes none`,
+  said`put the part on its heatsink with spacer, bush and pad, leads through the board, not soldered`,
+  said`snug all screws by hand, crosswise`,
+  said`full torque, crosswise`,
+  said`solder now, so that no lead carries the pull of a screw`,
+  said`over 20 Mohm from each lead to the heatsink; read the junctions again, since a clamp can short a part that read well loose`,
+  said`taken off again: clean, new paste, from the start`,
 ];
 
 /** Roles whose part is screwed to a heatsink. Common practice. */
@@ -138,6 +139,6 @@ export function mountingOf(role: PartRole, caseName: string | undefined): Mounti
   if (!ON_HEATSINK.has(role)) return null;
   const range = caseName === undefined ? null : torqueRange(caseName);
   const torque =
-    range?.ok === true ? `${upwards(range.value.least)} to ${downwards(range.value.most)} N m, M3` : null;
+    range?.ok === true ? said`${upwards(range.value.least)} to ${downwards(range.value.most)} N m, M3` : null;
   return { torque, order: ORDER_OF_WORK };
 }

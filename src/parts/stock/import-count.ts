@@ -1,4 +1,5 @@
 /** A file's lines counted into the stock: what becomes of each, and what is to be kept of them. */
+import { saidCount } from "../../messages/said.ts";
 import { type StockLine, stockKey } from "../catalogue.ts";
 import { type TakenRow, takeIn } from "../catalogue-import.ts";
 import { type KeptLine, stockLine } from "./stock.ts";
@@ -18,7 +19,11 @@ export function importCount(stock: readonly KeptLine[], incoming: readonly Stock
     const line = incoming[at];
     const lacking = line === undefined ? undefined : short.get(stockKey(line));
     if (lacking === undefined) return row;
-    const words = `counted again: ${lacking} more ${lacking === 1 ? "was" : "were"} fitted than lay there`;
+    const words = saidCount(
+      lacking,
+      "counted again: {0} more was fitted than lay there",
+      "counted again: {0} more were fitted than lay there",
+    );
     return { fate: "changed", changes: [...row.changes, words] };
   });
   const lines = incoming.filter((_, at) => rows[at]?.fate !== "same");

@@ -1,4 +1,5 @@
 /** One line of stock as a person types it: read by the rules of a file's row, and held against what is there. */
+import { said } from "../../messages/said.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import { type CatalogueType, keyOfName, type LineName, lineName } from "../catalogue.ts";
 import { CatalogueReader, readHeader } from "../catalogue-rows.ts";
@@ -24,10 +25,10 @@ export interface GoneLine {
 function seen(stock: Stock, was: LineName, countWas: number | null): Parsed<KeptLine> {
   const line = stock.line(was);
   if (line === null)
-    return { ok: false, problem: `${was.name}: is no longer there; look at the drawer again` };
+    return { ok: false, problem: said`${was.name}: is no longer there; look at the drawer again` };
   if (line.count === countWas) return { ok: true, value: line };
-  const [before, now] = [countWas ?? "none", line.count ?? "none"];
-  return { ok: false, problem: `count: was ${before} and is ${now} by now; look at the drawer again` };
+  const [before, now] = [countWas ?? said`none`, line.count ?? said`none`];
+  return { ok: false, problem: said`count: was ${before} and is ${now} by now; look at the drawer again` };
 }
 
 /** Of a name that is corrected nothing counts that the stock said of it before; what other lines' types say does. */
@@ -42,8 +43,8 @@ export function typedCount(stock: Stock, typed: TypedLine): Parsed<CountEvent> {
   const had = typed.was === null ? null : seen(stock, typed.was, typed.countWas);
   if (had !== null && !had.ok) return had;
   const cells = Object.entries(typed.cells);
-  const columns = readHeader({ line: 1, cells: cells.map(([column]) => column), problem: null });
-  if (!columns.ok) return { ok: false, problem: columns.problem.replace(/^line 1: /, "") };
+  const columns = readHeader(cells.map(([column]) => column));
+  if (!columns.ok) return columns;
   const reader = new CatalogueReader(columns.value, [
     ...STANDARD_TYPES,
     ...typesOf(stock, typed.was?.name ?? null),
@@ -52,14 +53,14 @@ export function typedCount(stock: Stock, typed: TypedLine): Parsed<CountEvent> {
   const { lines, refused } = reader.read();
   const [first] = lines;
   if (first === undefined)
-    return { ok: false, problem: refused[0]?.reasons.join("; ") ?? "nothing was typed" };
+    return { ok: false, problem: refused[0]?.reasons.join("; ") ?? said`nothing was typed` };
   const line = first.stock;
   const name = lineName(line);
   const moved = typed.was !== null && keyOfName(typed.was) !== keyOfName(name);
   if ((typed.was === null || moved) && stock.line(name) !== null)
     return {
       ok: false,
-      problem: `name: ${name.name} is in that place already; correct the line that is there`,
+      problem: said`name: ${name.name} is in that place already; correct the line that is there`,
     };
   return { ok: true, value: { do: "count", lines: [line], gone: moved && typed.was ? [typed.was] : [] } };
 }

@@ -1,8 +1,12 @@
 /** The keys that answer a card, by what the card asks for. */
 
 import { useState } from "react";
+import { plain, said } from "../../messages/said.ts";
+import { latinDigits } from "../../units/typed-digits.ts";
+import type { ActionView } from "../../wire/bench-view.ts";
 import { field } from "../job-event.ts";
-import { FINDINGS, LOAD_ENDS, OBSERVED, VERDICTS, verdictWords } from "../words.ts";
+import { forms, say } from "../say.ts";
+import { FINDINGS, LOAD_ENDS, listed, OBSERVED, VERDICTS, verdictWords } from "../words.ts";
 import type { AnswerProps } from "./bench-props.ts";
 import { ReadingKeys } from "./reading-keys.tsx";
 import { ReplaceForm } from "./replace-form.tsx";
@@ -24,10 +28,10 @@ export function AnswerKeys(props: AnswerProps) {
       return props.card.answers.length > 0 ? (
         <OneTapAnswers {...props} />
       ) : (
-        <TextAnswer {...props} name="answer" label="What the customer says" />
+        <TextAnswer {...props} name="answer" label={say`What the customer says`} />
       );
     case "calibrate":
-      return <TextAnswer {...props} name="reading" label="What the meter shows" />;
+      return <TextAnswer {...props} name="reading" label={say`What the meter shows`} />;
     case "close":
       return <VerdictKeys {...props} />;
     default:
@@ -44,14 +48,14 @@ function DoneKey({ card, hands, disabled }: AnswerProps) {
       disabled={disabled}
       onClick={() => hands.done(card.action)}
     >
-      Done
+      {say`Done`}
     </button>
   );
 }
 
 function FindingKeys({ card, hands, disabled }: AnswerProps) {
   return (
-    <fieldset className="keys" aria-label="What you see">
+    <fieldset className="keys" aria-label={say`What you see`}>
       {FINDINGS.map(({ finding, words }, index) => (
         <button
           type="button"
@@ -60,7 +64,7 @@ function FindingKeys({ card, hands, disabled }: AnswerProps) {
           disabled={disabled}
           onClick={() => hands.done(card.action, { finding })}
         >
-          {words}
+          {say(words)}
         </button>
       ))}
     </fieldset>
@@ -72,20 +76,20 @@ function OneTapAnswers(props: AnswerProps) {
   const { card, hands, disabled } = props;
   return (
     <>
-      <fieldset className="keys" aria-label="What it reads">
+      <fieldset className="keys" aria-label={say`What it reads`}>
         {card.answers.map((answer, index) => (
           <button
             type="button"
             key={answer}
             data-key={index + 1}
             disabled={disabled}
-            onClick={() => hands.done(card.action, { answer })}
+            onClick={() => hands.done(card.action, { answer: plain(answer) })}
           >
-            {/\d$/.test(answer) ? `${answer} Mohm` : answer}
+            {/\d$/.test(plain(answer)) ? forms().shown(`${plain(answer)} Mohm`) : say(answer)}
           </button>
         ))}
       </fieldset>
-      <TextAnswer {...props} name="answer" label="Or the figure, in Mohm" />
+      <TextAnswer {...props} name="answer" label={say`Or the figure, in Mohm`} />
     </>
   );
 }
@@ -93,7 +97,7 @@ function OneTapAnswers(props: AnswerProps) {
 /** How a run under load ended. */
 function EndKeys({ card, hands, disabled }: AnswerProps) {
   return (
-    <fieldset className="keys" aria-label="What it did until it was switched off">
+    <fieldset className="keys" aria-label={say`What it did until it was switched off`}>
       {LOAD_ENDS.map(({ seen, words }, index) => (
         <button
           type="button"
@@ -102,7 +106,7 @@ function EndKeys({ card, hands, disabled }: AnswerProps) {
           disabled={disabled}
           onClick={() => hands.done(card.action, { observed: seen })}
         >
-          {words}
+          {say(words)}
         </button>
       ))}
     </fieldset>
@@ -110,30 +114,39 @@ function EndKeys({ card, hands, disabled }: AnswerProps) {
 }
 
 const FEED_WORDS: Readonly<Record<string, string>> = {
-  mains: "straight from the mains",
-  lamp: "through the series lamp",
-  bench: "from the bench supply",
+  mains: said`straight from the mains`,
+  lamp: said`through the series lamp`,
+  bench: said`from the bench supply`,
 };
+
+/** What power comes through, and its figures, in the words of the step. */
+function feedWords(action: ActionView): string {
+  const feed = field(action, "feed") ?? "mains";
+  const watts = field(action, "watts");
+  const volts = field(action, "volts");
+  const limit = field(action, "limitAmps");
+  const ohms = field(action, "ohms");
+  const from = ohms === null ? (FEED_WORDS[feed] ?? feed) : said`from a rechargeable cell`;
+  const figures = [
+    ...(watts === null ? [] : [forms().shown(`${watts} W`)]),
+    ...(volts === null ? [] : [forms().shown(`${volts} V`)]),
+    ...(ohms === null ? [] : [say`through ${`${ohms} Ω`}`]),
+    ...(ohms !== null || limit === null ? [] : [say`limit ${`${limit} A`}`]),
+  ];
+  return figures.length === 0
+    ? say`Power ${from}. Mark all you see, then record.`
+    : say`Power ${from}, ${listed(figures)}. Mark all you see, then record.`;
+}
 
 function ObservedKeys({ card, hands, disabled }: AnswerProps) {
   const [seen, setSeen] = useState<readonly string[]>([]);
   const feed = field(card.action, "feed") ?? "mains";
-  const watts = field(card.action, "watts");
-  const volts = field(card.action, "volts");
-  const limit = field(card.action, "limitAmps");
-  const ohms = field(card.action, "ohms");
-  const ends = ohms === null ? limit && `limit ${limit} A` : `through ${ohms} Ω`;
-  const figures = [watts && `${watts} W`, volts && `${volts} V`, ends].filter(Boolean);
   const toggle = (name: string) =>
     setSeen(seen.includes(name) ? seen.filter((other) => other !== name) : [...seen, name]);
   return (
     <div className="observed">
-      <p className="feed">
-        Power {ohms === null ? (FEED_WORDS[feed] ?? feed) : "from a rechargeable cell"}
-        {figures.length > 0 && <span className="figure">, {figures.join(", ")}</span>}. Mark all you see, then
-        record.
-      </p>
-      <fieldset className="keys" aria-label="What you see with power on">
+      <p className="feed">{feedWords(card.action)}</p>
+      <fieldset className="keys" aria-label={say`What you see with power on`}>
         {OBSERVED.filter(({ feeds }) => feeds.includes(feed)).map((entry, index) => (
           <button
             type="button"
@@ -143,7 +156,7 @@ function ObservedKeys({ card, hands, disabled }: AnswerProps) {
             disabled={disabled}
             onClick={() => toggle(entry.seen)}
           >
-            {entry.words}
+            {say(entry.words)}
           </button>
         ))}
       </fieldset>
@@ -154,7 +167,7 @@ function ObservedKeys({ card, hands, disabled }: AnswerProps) {
         disabled={disabled || seen.length === 0}
         onClick={() => hands.done(card.action, { observed: seen.length === 1 ? seen[0] : seen })}
       >
-        Record what power showed
+        {say`Record what power showed`}
       </button>
     </div>
   );
@@ -180,10 +193,10 @@ function VerdictKeys({ card, hands, disabled, fitted }: AnswerProps) {
         disabled={disabled}
         onClick={() => hands.done(card.action, back(proposed))}
       >
-        Close the job: {verdictWords(proposed)}
+        {say`Close the job: ${verdictWords(proposed)}`}
       </button>
       <details>
-        <summary>Another verdict</summary>
+        <summary>{say`Another verdict`}</summary>
         <div className="keys">
           {VERDICTS.filter(({ verdict }) => verdict !== proposed).map(({ verdict, words }) => (
             <button
@@ -192,7 +205,7 @@ function VerdictKeys({ card, hands, disabled, fitted }: AnswerProps) {
               disabled={disabled}
               onClick={() => hands.done({ do: "close", verdict }, back(verdict))}
             >
-              {words}
+              {say(words)}
             </button>
           ))}
         </div>
@@ -203,7 +216,8 @@ function VerdictKeys({ card, hands, disabled, fitted }: AnswerProps) {
 
 function TextAnswer({ card, hands, disabled, name, label }: AnswerProps & { name: string; label: string }) {
   const [text, setText] = useState("");
-  const value = name === "reading" ? Number(text.replace(",", ".")) : text.trim();
+  const typed = latinDigits(text);
+  const value = name === "reading" ? Number(typed.replace(",", ".")) : typed.trim();
   const missing = text.trim() === "" || (typeof value === "number" && !Number.isFinite(value));
   return (
     <form
@@ -216,7 +230,7 @@ function TextAnswer({ card, hands, disabled, name, label }: AnswerProps & { name
       <label htmlFor="text-answer">{label}</label>
       <input id="text-answer" data-digits="" value={text} onChange={(event) => setText(event.target.value)} />
       <button type="submit" className="primary" disabled={disabled || missing}>
-        Record
+        {say`Record`}
       </button>
     </form>
   );

@@ -1,5 +1,6 @@
 /** What of the shop's own will do here, best first: a tap chooses the one that is fitted. */
 import type { OfferAnswer } from "../../wire/fit-view.ts";
+import { say } from "../say.ts";
 import { money } from "../words.ts";
 import { OpenPoints } from "./open-points.tsx";
 
@@ -17,8 +18,8 @@ function offerKey({ name, place, used, donor }: OfferAnswer): string {
 export function AtHand({ offers, chosen, currency, onChoose }: AtHandProps) {
   if (offers.length === 0) return null;
   return (
-    <section className="at-hand" aria-label="In the drawer">
-      <h3>In the drawer for this place</h3>
+    <section className="at-hand" aria-label={say`In the drawer`}>
+      <h3>{say`In the drawer for this place`}</h3>
       <ul>
         {offers.map((offer) => {
           const key = offerKey(offer);
@@ -31,7 +32,7 @@ export function AtHand({ offers, chosen, currency, onChoose }: AtHandProps) {
                 <span className="at-hand-where">{whereWords(offer)}</span>
               </button>
               <p>
-                {offer.fits}. <OpenPoints findings={offer.findings} />
+                {say`${offer.fits}.`} <OpenPoints findings={offer.findings} />
               </p>
             </li>
           );
@@ -41,7 +42,8 @@ export function AtHand({ offers, chosen, currency, onChoose }: AtHandProps) {
   );
 }
 
-function whereWords({ count, place, used, donor }: OfferAnswer): string {
-  const where = place ?? (donor === null ? "no place noted" : `still on ${donor}`);
-  return `${count} in all, ${where}${used && place !== null ? ", pulled" : ""}`;
+function whereWords({ count: known, place, used, donor }: OfferAnswer): string {
+  const count = known ?? 0;
+  if (place !== null) return used ? say`${count} in all, ${place}, pulled` : say`${count} in all, ${place}`;
+  return donor === null ? say`${count} in all, no place noted` : say`${count} in all, still on ${donor}`;
 }

@@ -97,7 +97,8 @@ function Bench({ open, view }: { readonly open: OpenJob; readonly view: BenchVie
 }
 
 function overruled(agenda: Agenda, view: BenchView): KeptEvent {
-  const proposed = view.card === null ? "" : ` Proposed was: ${view.card.headline}`;
   const chosen = agenda.chosen === null ? "another check" : actionWords(agenda.chosen);
+  const proposed = view.card === null ? "" : ` Proposed was: ${view.card.headline}`;
+  // kept in the log, in the words of its file
   return overrule("proposal", `Chose ${chosen} instead.${proposed}`);
 }

@@ -2,6 +2,7 @@
 import { useState } from "react";
 import type { BenchView } from "../../wire/bench-view.ts";
 import { happened } from "../job-event.ts";
+import { forms, say, sayWith } from "../say.ts";
 import { bareCard } from "../words.ts";
 import type { BoardDesk, Hands } from "./bench-props.ts";
 import { Probes } from "./probes.tsx";
@@ -20,32 +21,30 @@ export function BesideCard({ asked, beside, view, hands, desk }: Props) {
   const [problem, setProblem] = useState<string | null>(null);
   const read = (reading: number | string) => {
     if (typeof reading !== "number" && reading !== "OL")
-      return setProblem("Of the good one the digits are wanted, settled, or OL.");
+      return setProblem(say`Of the good one the digits are wanted, settled, or OL.`);
     hands.add([happened({ ...asked.check, do: "beside" }, { reading })]);
     beside.done();
   };
   return (
     <article className="card beside-card" data-do="beside" data-waiting={false}>
       <div className="card-head">
-        <p className="card-kind">The good one beside it</p>
+        <p className="card-kind">{say`The good one beside it`}</p>
         <button type="button" className="quiet small" data-key="s" onClick={beside.done}>
-          Not this one
+          {say`Not this one`}
         </button>
       </div>
       <Probes card={bareCard(asked.check)} places={view.places} desk={desk} />
       <p className="cautions">
-        On the good board, whole and off the mains, each of its stores of charge proven empty before a probe
-        goes on it.
+        {say`On the good board, whole and off the mains, each of its stores of charge proven empty before a probe goes on it.`}
       </p>
       <p>
-        This board read <b className="figure">{asked.here}</b>. What does the good one read at the same
-        places?
+        {sayWith`This board read ${<b className="figure">{forms().shown(asked.here)}</b>}. What does the good one read at the same places?`}
       </p>
       <div className="reading-dock">
-        <fieldset className="keys reading-keys" aria-label="What the meter shows on the good one">
+        <fieldset className="keys reading-keys" aria-label={say`What the meter shows on the good one`}>
           <button type="button" data-key="1" onClick={() => read("OL")}>
             <span className="key-words">OL</span>
-            <span className="key-hint">open on the good one too, or only there</span>
+            <span className="key-hint">{say`open on the good one too, or only there`}</span>
           </button>
         </fieldset>
         <DigitField mode={modeOf(asked.check)} disabled={false} settled onReading={read} />

@@ -1,5 +1,7 @@
 /** The switch for a good board beside this one, and what both have read. */
+import { isSaid } from "../../messages/said.ts";
 import type { BenchView } from "../../wire/bench-view.ts";
+import { forms, say, sayWith } from "../say.ts";
 import type { Beside } from "./use-beside.ts";
 
 interface Props {
@@ -9,19 +11,11 @@ interface Props {
 
 export function BesideFold({ beside, view }: Props) {
   const { compared } = view;
-  const apart = compared.filter(({ differs }) => differs).length;
   return (
     <details className="money-fold">
       <summary>
         <span>
-          A good one beside it{" "}
-          <small>
-            {compared.length === 0
-              ? beside.on
-                ? "here: each reading is taken on both"
-                : "none"
-              : `${compared.length} read on both, ${apart === 0 ? "all alike" : `${apart} not alike`}`}
-          </small>
+          {say`A good one beside it`} <small>{comparedWords(compared, beside.on)}</small>
         </span>
       </summary>
       <div className="money-body">
@@ -31,15 +25,15 @@ export function BesideFold({ beside, view }: Props) {
             checked={beside.on}
             onChange={(event) => beside.turn(event.target.checked)}
           />
-          A good board of this number is here: ask for each reading on it too
+          {say`A good board of this number is here: ask for each reading on it too`}
         </label>
         <p className="aside">
           {view.whole
-            ? "What it reads counts at once, and in the next jobs on such a board."
-            : "Something is lifted, clipped on or off this board: until it is whole again the two are not compared."}
+            ? say`What it reads counts at once, and in the next jobs on such a board.`
+            : say`Something is lifted, clipped on or off this board: until it is whole again the two are not compared.`}
         </p>
         {compared.length > 0 && (
-          <ul className="compared" aria-label="Read on both">
+          <ul className="compared" aria-label={say`Read on both`}>
             {[...compared].reverse().map((both) => (
               <ComparedLine key={`${both.check} ${both.here} ${both.good}`} both={both} />
             ))}
@@ -50,12 +44,25 @@ export function BesideFold({ beside, view }: Props) {
   );
 }
 
+function comparedWords(compared: BenchView["compared"], on: boolean): string {
+  if (compared.length === 0) return on ? say`here: each reading is taken on both` : say`none`;
+  const apart = compared.filter(({ differs }) => differs).length;
+  return apart === 0
+    ? say`${compared.length} read on both, all alike`
+    : say`${compared.length} read on both, ${apart} not alike`;
+}
+
+/** What a meter showed, or a word that the engine says for it. */
+function figure(reading: string): string {
+  return isSaid(reading) ? say(reading) : forms().shown(reading);
+}
+
 /** The last of them, above the next card. */
 export function LastCompared({ beside, view }: Props) {
   const last = view.compared.at(-1);
   if (!beside.on || last === undefined) return null;
   return (
-    <ul className="compared" aria-label="Last read on both" aria-live="polite">
+    <ul className="compared" aria-label={say`Last read on both`} aria-live="polite">
       <ComparedLine both={last} />
     </ul>
   );
@@ -65,10 +72,9 @@ function ComparedLine({ both }: { readonly both: BenchView["compared"][number] }
   const { check, here, good, words, differs } = both;
   return (
     <li data-differs={differs}>
-      <span className="compared-check">{check}</span>
+      <span className="compared-check">{say(check)}</span>
       <span>
-        here <b className="figure">{here}</b>, the good one <b className="figure">{good}</b>:{" "}
-        <strong>{words}</strong>
+        {sayWith`here ${<b className="figure">{figure(here)}</b>}, the good one ${<b className="figure">{figure(good)}</b>}: ${<strong>{say(words)}</strong>}`}
       </span>
     </li>
   );

@@ -1,5 +1,7 @@
 /** The original and a candidate side by side, rating by rating; what the board file does not know is typed in. */
+import { plain } from "../../messages/said.ts";
 import type { FitField, FitView, TypedFit } from "../../wire/fit-view.ts";
+import { say } from "../say.ts";
 
 interface CandidateTableProps {
   readonly view: FitView;
@@ -16,7 +18,7 @@ export function CandidateTable({ view, typed, onType }: CandidateTableProps) {
     view.problems.find((one) => one.of === column && one.name === name)?.problem ?? null;
   const cell = (column: Column, field: FitField) => (
     <RatingCell
-      label={`${field.words}, ${column === "original" ? "was there" : "candidate"}`}
+      label={column === "original" ? say`${field.words}, was there` : say`${field.words}, candidate`}
       field={field}
       text={typed[column][field.name] ?? ""}
       problem={problemOf(column, field.name)}
@@ -27,19 +29,19 @@ export function CandidateTable({ view, typed, onType }: CandidateTableProps) {
     <table className="fit-table">
       <thead>
         <tr>
-          <th scope="col">Rating</th>
-          <th scope="col">Was there</th>
-          <th scope="col">Candidate</th>
+          <th scope="col">{say`Rating`}</th>
+          <th scope="col">{say`Was there`}</th>
+          <th scope="col">{say`Candidate`}</th>
         </tr>
       </thead>
       <tbody>
         {view.fields.map((field) => (
           <tr key={field.name}>
             <th scope="row">
-              {field.words}
+              {say(field.words)}
               {field.unit !== null && <span className="aside"> {field.unit}</span>}
             </th>
-            <td>{field.original === null ? cell("original", field) : field.original}</td>
+            <td>{field.original === null ? cell("original", field) : say(field.original)}</td>
             <td>{cell("candidate", field)}</td>
           </tr>
         ))}
@@ -62,8 +64,8 @@ function RatingCell({ label, field, text, problem, onType }: RatingCellProps) {
       <select aria-label={label} value={text} onChange={(event) => onType(event.target.value)}>
         <option value="">?</option>
         {field.choices.map((choice) => (
-          <option key={choice} value={choice}>
-            {choice}
+          <option key={choice} value={plain(choice)}>
+            {say(choice)}
           </option>
         ))}
       </select>
@@ -77,7 +79,7 @@ function RatingCell({ label, field, text, problem, onType }: RatingCellProps) {
         aria-invalid={problem !== null}
         onChange={(event) => onType(event.target.value)}
       />
-      {problem !== null && <p role="alert">{problem}</p>}
+      {problem !== null && <p role="alert">{say(problem)}</p>}
     </>
   );
 }

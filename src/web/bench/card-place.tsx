@@ -4,6 +4,7 @@ import type { BenchView } from "../../wire/bench-view.ts";
 import { UndoStrip } from "../hands/undo-strip.tsx";
 import { actionKey } from "../job-event.ts";
 import { MoneyFold } from "../money/money-fold.tsx";
+import { say } from "../say.ts";
 import type { OpenJob } from "../use-job.ts";
 import type { Agenda } from "./agenda.ts";
 import type { BoardDesk, Hands } from "./bench-props.ts";
@@ -30,12 +31,12 @@ export function isWaiting(open: OpenJob, agenda: Agenda): boolean {
   return open.behind && agenda.inRow === null && agenda.chosen === null;
 }
 
-/** The step that stands on the card, as a screen reader and the voice say it; empty while the engine has not answered. */
+/** The step that stands on the card, as a screen reader and the voice tell it; empty while the engine has not answered. */
 export function stepWords(view: BenchView, { card, chosen }: Agenda, waiting: boolean): string {
   if (waiting) return "";
-  if (view.waiting !== null && chosen === null) return "The job is put aside.";
-  if (card === null) return "The job is closed.";
-  return card.wait === null ? card.headline : `${card.headline}. ${card.wait}`;
+  if (view.waiting !== null && chosen === null) return say`The job is put aside.`;
+  if (card === null) return say`The job is closed.`;
+  return card.wait === null ? say(card.headline) : say`${card.headline}. ${card.wait}`;
 }
 
 /** A key that was tapped goes with its card: the focus it had goes to the next card, not to the top of the page. */
@@ -58,15 +59,15 @@ export function CardPlace({ open, view, agenda, hands, beside, desk, switchedOn 
   const place = useFocusOnNext(cardKey);
   const waiting = isWaiting(open, agenda);
   return (
-    <section className="card-place" ref={place} aria-label="Next check" aria-busy={waiting}>
+    <section className="card-place" ref={place} aria-label={say`Next check`} aria-busy={waiting}>
       <p className="for-readers" aria-live="polite">
         {beside.asked === null
           ? stepWords(view, agenda, waiting)
-          : "The same reading on the good board beside it."}
+          : say`The same reading on the good board beside it.`}
       </p>
       {open.problem !== null && (
         <p className="problem" role="alert">
-          {open.problem}
+          {say(open.problem)}
         </p>
       )}
       <StoresStrip view={view} hands={hands} />
@@ -86,7 +87,7 @@ export function CardPlace({ open, view, agenda, hands, beside, desk, switchedOn 
       ) : view.waiting !== null && aside ? (
         <AsideCard id={open.id} waiting={view.waiting} entries={open.events.length} hands={hands} />
       ) : card === null ? (
-        <p className="problem">Nothing is proposed. Enter a check of your own, or close the job.</p>
+        <p className="problem">{say`Nothing is proposed. Enter a check of your own, or close the job.`}</p>
       ) : (
         <CheckCard
           key={cardKey}

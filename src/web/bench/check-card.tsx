@@ -5,8 +5,10 @@ import type { BenchView, CardView } from "../../wire/bench-view.ts";
 import { Cautions } from "../hands/cautions.tsx";
 import { field, type Outcome } from "../job-event.ts";
 import { CardPlots } from "../plots/lazy-plots.tsx";
+import { say, sayWith } from "../say.ts";
 import { SafetyNotice } from "../shell/safety-notice.tsx";
-import { minutes, money, restsOnWords } from "../words.ts";
+import { listed, minutes, money, restsOnWords } from "../words.ts";
+import type { Agenda } from "./agenda.ts";
 import { AnswerKeys } from "./answer-keys.tsx";
 import type { CardProps } from "./bench-props.ts";
 import { Expectations } from "./expectations.tsx";
@@ -38,7 +40,7 @@ export function CheckCard(props: CardProps) {
     >
       <CardHead {...props} />
       {switchedOn ? (
-        <h2 className="headline">It is on: hands off</h2>
+        <h2 className="headline">{say`It is on: hands off`}</h2>
       ) : (
         <Probes card={card} places={view.places} desk={desk} />
       )}
@@ -68,7 +70,7 @@ export function CheckCard(props: CardProps) {
           )}
           {switchedOn && (
             <button type="button" className="quiet" onClick={() => hands.throwSwitch(false)}>
-              It is not on yet: back to before
+              {say`It is not on yet: back to before`}
             </button>
           )}
         </>
@@ -104,18 +106,17 @@ function BesideBaseline({ card: { action }, view }: { readonly card: CardView; r
     action.do === "power" || had !== undefined ? view.recheck : view.recheck.filter(({ amiss }) => amiss);
   if (had === undefined && told.length === 0) return null;
   return (
-    <section className="recheck" aria-label="Before it went in">
+    <section className="recheck" aria-label={say`Before it went in`}>
       {had !== undefined && (
         <p>
-          Before it went in <span className="ref">{had.part}</span> read <b className="figure">{had.words}</b>{" "}
-          here.
+          {sayWith`Before it went in ${<span className="ref">{had.part}</span>} read ${<b className="figure">{say(had.words)}</b>} here.`}
         </p>
       )}
       {told.length > 0 && (
         <ul className="plain">
           {told.map(({ words, amiss }) => (
             <li key={words} data-amiss={amiss}>
-              {words}.
+              {say`${words}.`}
             </li>
           ))}
         </ul>
@@ -141,7 +142,7 @@ function BeforeStep({
       />
       {card.wait !== null && (
         <p className="wait">
-          <strong>Wait.</strong> {card.wait}
+          <strong>{say`Wait.`}</strong> {say(card.wait)}
         </p>
       )}
       {card.atStake !== null && <AtStake stake={card.atStake} currency={currency} />}
@@ -154,10 +155,10 @@ function BeforeStep({
 function Reasoning({ open, card, view, agenda, hands }: CardProps) {
   return (
     <>
-      {card.why !== "" && <p className="why">{card.why}</p>}
+      {card.why !== "" && <p className="why">{say(card.why)}</p>}
       {card.good !== null && (
         <p className="why">
-          A good board shows <span className="figure">{card.good}</span>.
+          {sayWith`A good board shows ${<span className="figure">{say(card.good)}</span>}.`}
           {card.restsOn.length > 0 && ` ${restsOnWords(card.restsOn)}`}
         </p>
       )}
@@ -176,6 +177,12 @@ function needsNotice(card: CardView): boolean {
   return card.action.do === "power" || (card.action.do === "measure" && (mode === "dcv" || mode === "acv"));
 }
 
+function kindWords({ row }: CardView, { inRow, chosen }: Agenda): string {
+  if (inRow !== null) return say`Same set-up: ${inRow.number} of ${inRow.of}`;
+  if (chosen !== null) return say`Your own choice`;
+  return row.length > 0 ? say`Next, first of a row of ${row.length + 1}` : say`Next`;
+}
+
 function CardHead({ card, view, agenda }: CardProps) {
   const cost = [
     card.minutes > 0 ? minutes(card.minutes) : "",
@@ -183,20 +190,13 @@ function CardHead({ card, view, agenda }: CardProps) {
   ];
   return (
     <div className="card-head">
-      <p className="card-kind">
-        {agenda.inRow !== null
-          ? `Same set-up: ${agenda.inRow.number} of ${agenda.inRow.of}`
-          : agenda.chosen !== null
-            ? "Your own choice"
-            : "Next"}
-        {card.row.length > 0 && `, first of a row of ${card.row.length + 1}`}
-      </p>
+      <p className="card-kind">{kindWords(card, agenda)}</p>
       {(agenda.inRow !== null || agenda.chosen !== null) && (
         <button type="button" className="quiet small" onClick={agenda.clear}>
-          {agenda.inRow !== null ? "Leave the row" : "Back to the proposal"}
+          {agenda.inRow !== null ? say`Leave the row` : say`Back to the proposal`}
         </button>
       )}
-      <p className="figure card-cost">{cost.filter((part) => part !== "").join(", ")}</p>
+      <p className="figure card-cost">{listed(cost.filter((part) => part !== ""))}</p>
     </div>
   );
 }
@@ -205,8 +205,7 @@ function Outlook({ card, view }: CardProps | { card: CardView; view: BenchView }
   const { expectedMargin, repairProbability } = card.outlook;
   return (
     <p className="outlook">
-      From here: repaired in <b className="figure">{Math.round(repairProbability * 100)} of 100</b> such jobs,
-      worth <b className="figure">{money(expectedMargin, view.currency)}</b> on the average.
+      {sayWith`From here: repaired in ${<b className="figure">{say`${Math.round(repairProbability * 100)} of 100`}</b>} such jobs, worth ${<b className="figure">{money(expectedMargin, view.currency)}</b>} on the average.`}
     </p>
   );
 }
@@ -229,9 +228,9 @@ function PracticeAnswer({ open, card, hands, waiting }: CardProps) {
   return (
     <div className="practice-answer">
       <button type="button" data-key="p" onClick={ask} disabled={waiting || asking}>
-        {asking ? "The practice board is answering…" : "Let the practice board answer"}
+        {asking ? say`The practice board is answering…` : say`Let the practice board answer`}
       </button>
-      {problem !== null && <p role="alert">{problem}</p>}
+      {problem !== null && <p role="alert">{say(problem)}</p>}
     </div>
   );
 }

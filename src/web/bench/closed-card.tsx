@@ -3,6 +3,7 @@ import type { BenchView } from "../../wire/bench-view.ts";
 import type { PracticeInfo } from "../engine-messages.ts";
 import { CameBack } from "../money/came-back.tsx";
 import { go } from "../route.ts";
+import { say, sayWith } from "../say.ts";
 import type { OpenJob } from "../use-job.ts";
 import { minutes, money, verdictWords } from "../words.ts";
 import type { Hands } from "./bench-props.ts";
@@ -26,11 +27,10 @@ export function ClosedCard({ open, view, hands }: Props) {
   const close = view.log.findLast((line) => line.canUndo && !line.undone);
   return (
     <article className="card" data-do="closed" data-entry={open.events.length} data-waiting="false">
-      <p className="card-kind">Closed</p>
+      <p className="card-kind">{say`Closed`}</p>
       <h2 className="probes-on">{verdictWords(view.verdict ?? "")}</h2>
       <p>
-        <span className="figure">{minutes(view.minutesSpent)}</span> at the bench,{" "}
-        <span className="figure">{money(view.moneySpent, view.currency)}</span> of parts.
+        {sayWith`${<span className="figure">{minutes(view.minutesSpent)}</span>} at the bench, ${<span className="figure">{money(view.moneySpent, view.currency)}</span>} of parts.`}
       </p>
       {open.job !== null && open.job !== "loading" && open.job.practice !== null && (
         <HiddenFaults open={open} />
@@ -39,17 +39,17 @@ export function ClosedCard({ open, view, hands }: Props) {
       {open.job !== null && open.job !== "loading" && <CameBack job={open.job} />}
       <div className="keys">
         <button type="button" className="primary" onClick={() => go("#/")}>
-          All jobs
+          {say`All jobs`}
         </button>
         <button type="button" onClick={() => go(`#/job/${open.id}/papers/report`)}>
-          Papers
+          {say`Papers`}
         </button>
         <button type="button" onClick={() => go(`#/job/${open.id}/papers/bill`)}>
-          Bill
+          {say`Bill`}
         </button>
         {close?.id != null && (
           <button type="button" onClick={() => close.id !== null && hands.undo(close.id)}>
-            Open it again
+            {say`Open it again`}
           </button>
         )}
       </div>

@@ -1,13 +1,15 @@
 /** Two screens, one board: what was entered on both without either knowing of the other, and which of the two is to hold. */
+import { said } from "../../messages/said.ts";
 import type { Conflict } from "../../wire/job-api.ts";
 import { settleConflict, useConflicts } from "../conflict-keeper.ts";
+import { say, sayWith } from "../say.ts";
 import type { PanelProps } from "./bench-props.ts";
 
 const WHY: Readonly<Record<Conflict["why"], string>> = {
-  reading: "One check, two readings",
-  part: "Two hands at one part",
-  power: "Power, and a hand or a cold check, at the same time",
-  closed: "Entered in a job that was closed meanwhile",
+  reading: said`One check, two readings`,
+  part: said`Two hands at one part`,
+  power: said`Power, and a hand or a cold check, at the same time`,
+  closed: said`Entered in a job that was closed meanwhile`,
 };
 
 export function Conflicts({ open, view, hands }: Omit<PanelProps, "desk">) {
@@ -19,25 +21,21 @@ export function Conflicts({ open, view, hands }: Omit<PanelProps, "desk">) {
   });
   if (shown.length === 0) return null;
   return (
-    <section className="conflicts" aria-label="Entered on two screens" role="alert">
+    <section className="conflicts" aria-label={say`Entered on two screens`} role="alert">
       {shown.map(({ conflict, mine, theirs }) => (
         <article key={`${conflict.mine} ${conflict.theirs}`}>
-          <h2>{WHY[conflict.why]}</h2>
-          <p>
-            Here: <b>{mine.words}</b>
-          </p>
-          <p>
-            On another screen: <b>{theirs.words}</b>
-          </p>
+          <h2>{say(WHY[conflict.why])}</h2>
+          <p>{sayWith`Here: ${<b>{say(mine.words)}</b>}`}</p>
+          <p>{sayWith`On another screen: ${<b>{say(theirs.words)}</b>}`}</p>
           <div className="keys">
             <button type="button" disabled={!theirs.canUndo} onClick={() => hands.undo(conflict.theirs)}>
-              Mine holds, undo the other
+              {say`Mine holds, undo the other`}
             </button>
             <button type="button" disabled={!mine.canUndo} onClick={() => hands.undo(conflict.mine)}>
-              The other holds, undo mine
+              {say`The other holds, undo mine`}
             </button>
             <button type="button" onClick={() => void settleConflict(open.id, conflict)}>
-              Both stand
+              {say`Both stand`}
             </button>
           </div>
         </article>

@@ -1,40 +1,42 @@
 /** Any entry of one's own: a check between two places, a look, or a step of the hand. It goes onto the card. */
 import { useState } from "react";
+import { said } from "../../messages/said.ts";
 import type { ActionView } from "../../wire/bench-view.ts";
 import { partFacts } from "../board-facts.ts";
 import { happened } from "../job-event.ts";
+import { say } from "../say.ts";
 import { MODE_WORDS } from "../words.ts";
 import type { PanelProps } from "./bench-props.ts";
 import { EnterPower } from "./enter-power.tsx";
 import { type Choice, SearchField } from "./search-field.tsx";
 
 const OF_A_PART = [
-  { do: "look", words: "Look at" },
-  { do: "remove", words: "Take off" },
-  { do: "restore", words: "Put back" },
-  { do: "replace", words: "Replace" },
-  { do: "clean", words: "Clean" },
-  { do: "resolder", words: "Resolder" },
+  { do: "look", words: said`Look at` },
+  { do: "remove", words: said`Take off` },
+  { do: "restore", words: said`Put back` },
+  { do: "replace", words: said`Replace` },
+  { do: "clean", words: said`Clean` },
+  { do: "resolder", words: said`Resolder` },
 ] as const;
 
 export function EnterPanel({ open, view, hands }: PanelProps) {
   const board = open.job === null || open.job === "loading" ? null : open.job.header.board;
   const parts = partFacts(board).map((part) => ({ value: part.ref, words: `${part.kind}, ${part.stage}` }));
-  const places = view.places.map(({ place, words }) => ({ value: place, words }));
+  const places = view.places.map(({ place, words }) => ({ value: place, words: say(words) }));
   const pins = places.filter(({ value }) => value.includes("."));
   return (
     <div className="enter">
       <EnterCheck places={places} onChoose={hands.choose} />
-      <section aria-label="A part">
-        <h3>A part</h3>
+      <section aria-label={say`A part`}>
+        <h3>{say`A part`}</h3>
         <OfAPart
           parts={parts}
           onChoose={hands.choose}
           onMark={(part, as) => hands.add([happened({ do: "mark", part, as })])}
         />
       </section>
-      <section aria-label="One pin">
-        <h3>One pin</h3>
+      <section aria-label={say`One pin`}>
+        <h3>{say`One pin`}</h3>
         <OfAPin pins={pins} onChoose={hands.choose} />
       </section>
       <EnterPower view={view} places={places} hands={hands} />
@@ -55,29 +57,29 @@ function EnterCheck({ places, onChoose }: CheckProps) {
   const known = (place: string) => places.some(({ value }) => value === place);
   const ready = known(red) && known(black) && red !== black;
   return (
-    <section aria-label="A measurement">
-      <h3>A measurement</h3>
+    <section aria-label={say`A measurement`}>
+      <h3>{say`A measurement`}</h3>
       <label className="entry">
-        Mode
+        {say`Mode`}
         <select value={mode} onChange={(event) => setMode(event.target.value)}>
           {Object.entries(MODE_WORDS)
             .filter(([name]) => name !== "temperature")
             .map(([name, words]) => (
               <option key={name} value={name}>
-                {words}
+                {say(words)}
               </option>
             ))}
         </select>
       </label>
-      <SearchField label="Red on" choices={places} value={red} onValue={setRed} />
-      <SearchField label="Black on" choices={places} value={black} onValue={setBlack} />
+      <SearchField label={say`Red on`} choices={places} value={red} onValue={setRed} />
+      <SearchField label={say`Black on`} choices={places} value={black} onValue={setBlack} />
       <button
         type="button"
         className="primary"
         disabled={!ready}
         onClick={() => onChoose({ do: "measure", mode, red, black })}
       >
-        Put it on the card
+        {say`Put it on the card`}
       </button>
     </section>
   );
@@ -85,10 +87,10 @@ function EnterCheck({ places, onChoose }: CheckProps) {
 
 /** Where this very board is not as the board file has it. */
 const MARKS = [
-  { as: "absent", words: "Not there" },
-  { as: "different", words: "Another part" },
-  { as: "unsure", words: "Not sure of it" },
-  { as: "as-drawn", words: "As drawn after all" },
+  { as: "absent", words: said`Not there` },
+  { as: "different", words: said`Another part` },
+  { as: "unsure", words: said`Not sure of it` },
+  { as: "as-drawn", words: said`As drawn after all` },
 ] as const;
 
 interface OfAPartProps {
@@ -102,7 +104,7 @@ function OfAPart({ parts, onChoose, onMark }: OfAPartProps) {
   const known = parts.some(({ value }) => value === part);
   return (
     <>
-      <SearchField label="Part" choices={parts} value={part} onValue={setPart} />
+      <SearchField label={say`Part`} choices={parts} value={part} onValue={setPart} />
       <div className="keys">
         {OF_A_PART.map((entry) => (
           <button
@@ -111,7 +113,7 @@ function OfAPart({ parts, onChoose, onMark }: OfAPartProps) {
             disabled={!known}
             onClick={() => onChoose({ do: entry.do, part })}
           >
-            {entry.words}
+            {say(entry.words)}
           </button>
         ))}
         <button
@@ -119,14 +121,14 @@ function OfAPart({ parts, onChoose, onMark }: OfAPartProps) {
           disabled={!known}
           onClick={() => onChoose({ do: "measure", mode: "temperature", part })}
         >
-          Temperature
+          {say`Temperature`}
         </button>
       </div>
-      <p className="aside">On this board it is</p>
+      <p className="aside">{say`On this board it is`}</p>
       <div className="keys">
         {MARKS.map(({ as, words }) => (
           <button type="button" key={as} disabled={!known} onClick={() => onMark(part, as)}>
-            {words}
+            {say(words)}
           </button>
         ))}
       </div>
@@ -145,13 +147,13 @@ function OfAPin({
   const known = pins.some(({ value }) => value === place);
   return (
     <>
-      <SearchField label="Pin" choices={pins} value={place} onValue={setPlace} />
+      <SearchField label={say`Pin`} choices={pins} value={place} onValue={setPlace} />
       <div className="keys">
         <button type="button" disabled={!known} onClick={() => onChoose({ do: "lift", place })}>
-          Lift
+          {say`Lift`}
         </button>
         <button type="button" disabled={!known} onClick={() => onChoose({ do: "refit", place })}>
-          Solder back
+          {say`Solder back`}
         </button>
       </div>
     </>
@@ -170,10 +172,10 @@ function EnterNote({ onNote }: { onNote(text: string): void }) {
         setText("");
       }}
     >
-      <label htmlFor="note">A note</label>
+      <label htmlFor="note">{say`A note`}</label>
       <input id="note" maxLength={500} value={text} onChange={(event) => setText(event.target.value)} />
       <button type="submit" disabled={text.trim() === ""}>
-        Note it
+        {say`Note it`}
       </button>
     </form>
   );

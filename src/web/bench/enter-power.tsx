@@ -1,6 +1,7 @@
 /** Power on, off, and a discharging resistor, entered by the person. The safety notice stands above them. */
 import { useState } from "react";
 import type { BenchView } from "../../wire/bench-view.ts";
+import { say } from "../say.ts";
 import { SafetyNotice } from "../shell/safety-notice.tsx";
 import type { Hands } from "./bench-props.ts";
 import { type Choice, SearchField } from "./search-field.tsx";
@@ -16,23 +17,23 @@ const LAMP_WATTS = 100;
 export function EnterPower({ view, places, hands }: Props) {
   if (view.powered)
     return (
-      <section aria-label="Power">
-        <h3>Power</h3>
+      <section aria-label={say`Power`}>
+        <h3>{say`Power`}</h3>
         <button type="button" className="primary" onClick={() => hands.choose({ do: "unpower" })}>
-          Switch off and unplug
+          {say`Switch off and unplug`}
         </button>
       </section>
     );
   return (
-    <section aria-label="Power">
-      <h3>Power</h3>
+    <section aria-label={say`Power`}>
+      <h3>{say`Power`}</h3>
       <SafetyNotice />
       <div className="keys">
         <button type="button" onClick={() => hands.choose({ do: "power", feed: "lamp", watts: LAMP_WATTS })}>
-          Lamp, {LAMP_WATTS} W
+          {say`Lamp, ${`${LAMP_WATTS} W`}`}
         </button>
         <button type="button" onClick={() => hands.choose({ do: "power", feed: "mains" })}>
-          Mains
+          {say`Mains`}
         </button>
       </div>
       <Clip places={places} hands={hands} />
@@ -52,19 +53,19 @@ function Clip({ places, hands }: Omit<Props, "view">) {
   const clip = (what: "clip" | "unclip") => hands.choose({ do: what, at: [from, to], ohms: Number(ohms) });
   return (
     <details>
-      <summary>A resistor clipped on</summary>
-      <SearchField label="From" choices={places} value={from} onValue={setFrom} />
-      <SearchField label="To" choices={places} value={to} onValue={setTo} />
+      <summary>{say`A resistor clipped on`}</summary>
+      <SearchField label={say`From`} choices={places} value={from} onValue={setFrom} />
+      <SearchField label={say`To`} choices={places} value={to} onValue={setTo} />
       <label className="entry">
-        Ohms
+        {say`Ohms`}
         <input inputMode="decimal" value={ohms} onChange={(event) => setOhms(event.target.value)} />
       </label>
       <div className="keys">
         <button type="button" disabled={!ready} onClick={() => clip("clip")}>
-          Clip it on
+          {say`Clip it on`}
         </button>
         <button type="button" disabled={!ready} onClick={() => clip("unclip")}>
-          Take it off
+          {say`Take it off`}
         </button>
       </div>
     </details>

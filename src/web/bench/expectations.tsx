@@ -1,5 +1,7 @@
 /** What may come out of the check, how likely each is, and what it would mean. */
+import { saidCount } from "../../messages/said.ts";
 import type { CardView } from "../../wire/bench-view.ts";
+import { say } from "../say.ts";
 import { Likelihood } from "../shell/likelihood.tsx";
 import { range, sightWords } from "../words.ts";
 
@@ -11,8 +13,8 @@ export function Expectations({ card }: { readonly card: CardView }) {
   const rare = card.expect.filter(({ probability }) => probability < RARE);
   const folded = rare.length > 1 ? rare : [];
   return (
-    <section className="expectations" aria-label="What it would mean">
-      <h3>What it would mean</h3>
+    <section className="expectations" aria-label={say`What it would mean`}>
+      <h3>{say`What it would mean`}</h3>
       <ul>
         {card.expect
           .filter((outcome) => !folded.includes(outcome))
@@ -22,7 +24,7 @@ export function Expectations({ card }: { readonly card: CardView }) {
       </ul>
       {folded.length > 0 && (
         <details>
-          <summary>{folded.length} rarer outcomes</summary>
+          <summary>{say(saidCount(folded.length, "{0} rarer outcome", "{0} rarer outcomes"))}</summary>
           <ul>
             {folded.map((outcome) => (
               <OutcomeLine key={`${outcome.if} ${outcome.means}`} outcome={outcome} />
@@ -35,14 +37,15 @@ export function Expectations({ card }: { readonly card: CardView }) {
 }
 
 function OutcomeLine({ outcome }: { readonly outcome: CardView["expect"][number] }) {
+  const shows = sightWords(outcome.if);
   const span = range(outcome.low, outcome.high, outcome.unit);
   return (
     <li>
-      <span className="outcome-if">{sightWords(outcome.if)}</span>
+      <span className="outcome-if">{shows}</span>
       <Likelihood value={outcome.probability} />
       <span className="outcome-means">
-        {outcome.means}
-        {span !== null && span !== outcome.if && <span className="figure outcome-span"> ({span})</span>}
+        {say(outcome.means)}
+        {span !== null && span !== shows && <span className="figure outcome-span"> ({span})</span>}
       </span>
     </li>
   );

@@ -1,5 +1,6 @@
 /** The first minute of a power-up: bands of a good board, what lies outside of them, when to switch off, and a clock for heat. */
 import type { CardView } from "../../wire/bench-view.ts";
+import { say } from "../say.ts";
 import { minutes } from "../words.ts";
 import { useSecondsOn } from "./power-clock.ts";
 import { OffAtOnce } from "./switch-on.tsx";
@@ -8,17 +9,17 @@ type Watch = NonNullable<CardView["firstMinute"]>;
 
 export function FirstMinute({ watch }: { readonly watch: Watch }) {
   return (
-    <section className="gate first-minute" aria-label="What to watch with power on">
-      <h3>While it is on</h3>
+    <section className="gate first-minute" aria-label={say`What to watch with power on`}>
+      <h3>{say`While it is on`}</h3>
       <Clock watch={watch} />
       <dl>
         {watch.rows.map((row) => (
           <div key={row.what}>
             <dt>
-              {row.what}
-              {row.clipped && <span className="gate-note"> meter on it</span>}
+              {say(row.what)}
+              {row.clipped && <span className="gate-note"> {say`meter on it`}</span>}
             </dt>
-            <dd className="figure">{row.good}</dd>
+            <dd className="figure">{say(row.good)}</dd>
           </div>
         ))}
       </dl>
@@ -34,11 +35,11 @@ function Otherwise({ watch: { rows } }: { readonly watch: Watch }) {
   if (told.length === 0) return null;
   return (
     <details>
-      <summary>If it shows something else</summary>
+      <summary>{say`If it shows something else`}</summary>
       <ul>
         {told.map((one) => (
           <li className="watch-else" key={`${one.what} ${one.if}`}>
-            <b>{one.what}</b> <span className="figure">{one.if}</span>: {one.means}
+            <b>{say(one.what)}</b> <span className="figure">{say(one.if)}</span>: {say(one.means)}
           </li>
         ))}
       </ul>
@@ -56,7 +57,7 @@ function Clock({ watch }: { readonly watch: Watch }) {
       <ol>
         {watch.marks.map((mark) => (
           <li key={mark.seconds} data-past={seconds >= mark.seconds}>
-            <b className="figure">{minutes(mark.seconds / 60)}</b> {mark.what}
+            <b className="figure">{minutes(mark.seconds / 60)}</b> {say(mark.what)}
           </li>
         ))}
       </ol>

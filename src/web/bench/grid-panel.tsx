@@ -2,6 +2,7 @@
 import { useState } from "react";
 import type { GridCellView, GridView } from "../../wire/bench-view.ts";
 import { actionKey } from "../job-event.ts";
+import { say, sayWith } from "../say.ts";
 import { MODE_WORDS } from "../words.ts";
 import type { PanelProps } from "./bench-props.ts";
 import { DigitField, modeOf } from "./reading-keys.tsx";
@@ -9,12 +10,12 @@ import { DigitField, modeOf } from "./reading-keys.tsx";
 export function GridPanel({ view, hands, open }: PanelProps) {
   const [at, setAt] = useState<string | null>(null);
   if (view.grids.length === 0)
-    return <p className="aside">This board's file names no stages to list readings for.</p>;
+    return <p className="aside">{say`This board's file names no stages to list readings for.`}</p>;
   return (
     <>
       <p className="aside">
-        For readings already taken, in any order. Under each cell: what a healthy board reads.
-        {!view.safety.open && " Prove every capacitor dead first."}
+        {say`For readings already taken, in any order. Under each cell: what a healthy board reads.`}
+        {!view.safety.open && ` ${say`Prove every capacitor dead first.`}`}
       </p>
       {view.grids.map((grid) => (
         <Grid
@@ -44,8 +45,8 @@ interface GridProps {
 function Grid({ grid, at, onAt, onReading, onCard }: GridProps) {
   const open = grid.cells.find((cell) => actionKey(cell.action) === at);
   return (
-    <section className="grid" aria-label={grid.title}>
-      <h3>{grid.title}</h3>
+    <section className="grid" aria-label={say(grid.title)}>
+      <h3>{say(grid.title)}</h3>
       <div className="cells">
         {grid.cells.map((cell) => (
           <Cell
@@ -58,9 +59,7 @@ function Grid({ grid, at, onAt, onReading, onCard }: GridProps) {
       </div>
       {open !== undefined && (
         <div className="cell-entry">
-          <p>
-            <b>{open.label}</b>, {MODE_WORDS[modeOf(open.action)]}
-          </p>
+          <p>{sayWith`${<b>{say(open.label)}</b>}, ${say(MODE_WORDS[modeOf(open.action)] ?? "")}`}</p>
           <DigitField
             key={actionKey(open.action)}
             mode={modeOf(open.action)}
@@ -71,7 +70,7 @@ function Grid({ grid, at, onAt, onReading, onCard }: GridProps) {
             }}
           />
           <button type="button" className="small" onClick={() => onCard(open)}>
-            Show it as a card
+            {say`Show it as a card`}
           </button>
         </div>
       )}
@@ -99,11 +98,12 @@ function Cell({ cell, open, onOpen }: CellProps) {
       data-span={cell.span ?? "none"}
       onClick={onOpen}
     >
-      <span className="cell-label">{cell.label}</span>
-      <span className="cell-reading">{cell.reading ?? "–"}</span>
+      <span className="cell-label">{say(cell.label)}</span>
+      <span className="cell-reading">{say(cell.reading ?? "–")}</span>
       <span className="cell-healthy">
-        good {cell.healthy}
-        {cell.span === "earlier" && "; read before the last change"}
+        {cell.span === "earlier"
+          ? say`good ${cell.healthy}; read before the last change`
+          : say`good ${cell.healthy}`}
       </span>
     </button>
   );

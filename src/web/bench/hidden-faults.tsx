@@ -1,6 +1,7 @@
 /** After a practice job: what the board came with, and what is still on it. */
 import { useEffect, useState } from "react";
 import type { NamedFault, HiddenFaults as Told } from "../engine-messages.ts";
+import { say } from "../say.ts";
 import type { OpenJob } from "../use-job.ts";
 
 export function HiddenFaults({ open }: { readonly open: OpenJob }) {
@@ -19,10 +20,10 @@ export function HiddenFaults({ open }: { readonly open: OpenJob }) {
   }, [hidden, behind]);
   if (told === null) return null;
   return (
-    <section className="gate hidden-faults" aria-label="What the practice board had">
-      <h3>What the practice board came with</h3>
+    <section className="gate hidden-faults" aria-label={say`What the practice board had`}>
+      <h3>{say`What the practice board came with`}</h3>
       <FaultList faults={told.arrived} />
-      <h3>{told.left.length === 0 ? "Nothing is faulty on it now" : "Still on it now"}</h3>
+      <h3>{told.left.length === 0 ? say`Nothing is faulty on it now` : say`Still on it now`}</h3>
       <FaultList faults={told.left} />
     </section>
   );
@@ -34,7 +35,7 @@ function FaultList({ faults }: { readonly faults: readonly NamedFault[] }) {
     <ul className="plain">
       {faults.map(({ fault, words }) => (
         <li key={fault} data-fault={fault}>
-          {words}
+          {say(words)}
         </li>
       ))}
     </ul>

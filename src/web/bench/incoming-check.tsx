@@ -1,5 +1,7 @@
 /** The two minutes before a part goes in: what is looked at, and what the meter shows of it in the hand, which the cold re-check is held against. */
+import { said } from "../../messages/said.ts";
 import type { FitView, IncomingReadView } from "../../wire/fit-view.ts";
+import { say } from "../say.ts";
 import { MODE_WORDS } from "../words.ts";
 import { Pairs } from "./pairs.tsx";
 import type { PartFit } from "./use-part-fit.ts";
@@ -19,11 +21,7 @@ export function IncomingCheck({ fit, view, used }: Props) {
     <details className="incoming-check">
       <summary>
         <span>
-          Two minutes before it goes in{" "}
-          <small>
-            {reads.length === 0 ? "looked at" : `${read} of ${reads.length} read`}
-            {used && ", a pulled part above all"}
-          </small>
+          {say`Two minutes before it goes in`} <small>{readWords(read, reads.length, used)}</small>
         </span>
       </summary>
       <div className="incoming-body">
@@ -33,16 +31,21 @@ export function IncomingCheck({ fit, view, used }: Props) {
             .map((step) => ({
               head: step.do,
               text: step.expect,
-              aside: step.source === null ? step.mark : `${step.mark}: ${step.source}`,
+              aside: step.source === null ? step.mark : said`${step.mark}: ${step.source}`,
             }))}
         />
         {reads.length > 0 && (
           <Reads reads={reads} textOf={(key) => fit.typed.incoming?.[key] ?? ""} onType={type} />
         )}
-        <p className="aside">{baseline}</p>
+        <p className="aside">{say(baseline)}</p>
       </div>
     </details>
   );
+}
+
+function readWords(read: number, of: number, used: boolean): string {
+  if (of === 0) return used ? say`looked at, a pulled part above all` : say`looked at`;
+  return used ? say`${read} of ${of} read, a pulled part above all` : say`${read} of ${of} read`;
 }
 
 /** Onto the heatsink and only then into the solder: the order of the work. */
@@ -52,12 +55,12 @@ export function Mounting({ view: { mounting } }: { readonly view: FitView }) {
     <details className="mounting">
       <summary>
         <span>
-          Onto its heatsink <small>{mounting.torque ?? "torque by its data sheet"}</small>
+          {say`Onto its heatsink`} <small>{say(mounting.torque ?? said`torque by its data sheet`)}</small>
         </span>
       </summary>
       <ol className="incoming-body">
         {mounting.order.map((step) => (
-          <li key={step}>{step}</li>
+          <li key={step}>{say(step)}</li>
         ))}
       </ol>
     </details>
@@ -73,12 +76,12 @@ interface ReadsProps {
 function Reads({ reads, textOf, onType }: ReadsProps) {
   return (
     <table className="fit-table incoming-reads">
-      <caption>What the meter shows, the part in the hand</caption>
+      <caption>{say`What the meter shows, the part in the hand`}</caption>
       <thead>
         <tr>
-          <th scope="col">Red, black</th>
-          <th scope="col">A good one</th>
-          <th scope="col">This one</th>
+          <th scope="col">{say`Red, black`}</th>
+          <th scope="col">{say`A good one`}</th>
+          <th scope="col">{say`This one`}</th>
         </tr>
       </thead>
       <tbody>
@@ -88,21 +91,21 @@ function Reads({ reads, textOf, onType }: ReadsProps) {
               <span className="ref">
                 {red}, {black}
               </span>
-              {mode !== "diode" && <span className="aside"> {MODE_WORDS[mode] ?? mode}</span>}
+              {mode !== "diode" && <span className="aside"> {say(MODE_WORDS[mode] ?? mode)}</span>}
             </th>
-            <td>{good ?? "write it down"}</td>
+            <td>{say(good ?? said`write it down`)}</td>
             <td>
               <input
-                aria-label={`${MODE_WORDS[mode] ?? mode}, red on ${red}, black on ${black}`}
+                aria-label={say`${MODE_WORDS[mode] ?? mode}, red on ${red}, black on ${black}`}
                 autoComplete="off"
                 autoCapitalize="characters"
                 value={textOf(key)}
                 aria-invalid={problem !== null}
                 onChange={(event) => onType(key, event.target.value)}
               />
-              {problem !== null && <p role="alert">{problem}</p>}
+              {problem !== null && <p role="alert">{say(problem)}</p>}
               {fine === false && (
-                <p role="alert">Not what a good one shows: read it again, or take another.</p>
+                <p role="alert">{say`Not what a good one shows: read it again, or take another.`}</p>
               )}
             </td>
           </tr>

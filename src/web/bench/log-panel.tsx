@@ -1,7 +1,9 @@
 /** Everything done, oldest first, each line with its undo. Undo appends: nothing is lost. */
 
 import { useState } from "react";
+import { saidCount } from "../../messages/said.ts";
 import { CoursePlots } from "../plots/lazy-plots.tsx";
+import { say } from "../say.ts";
 import { restsOnWords } from "../words.ts";
 import type { PanelProps } from "./bench-props.ts";
 import { PicturesStrip } from "./pictures-strip.tsx";
@@ -13,7 +15,7 @@ export function LogPanel({ view, hands, open }: PanelProps) {
   return (
     <>
       {view.log.length === 0 ? (
-        <p className="aside">Nothing yet.</p>
+        <p className="aside">{say`Nothing yet.`}</p>
       ) : (
         <Log view={view} hands={hands} waiting={waiting} unsent={unsent} />
       )}
@@ -28,7 +30,7 @@ function Course(props: { readonly open: PanelProps["open"]; readonly currency: s
   const [shown, setShown] = useState(false);
   return (
     <details className="course-plots" onToggle={(event) => setShown(event.currentTarget.open)}>
-      <summary>How the job has gone, plotted</summary>
+      <summary>{say`How the job has gone, plotted`}</summary>
       {shown && <CoursePlots {...props} />}
     </details>
   );
@@ -43,18 +45,18 @@ interface LogProps extends Pick<PanelProps, "view" | "hands"> {
 
 function Log({ view, hands, waiting, unsent }: LogProps) {
   return (
-    <ol className="log" aria-label="Log">
+    <ol className="log" aria-label={say`Log`}>
       {view.log.map((line) => (
         <li key={line.logIndex} data-undone={line.undone} data-unexplained={line.unexplained}>
           <span className="figure log-number">{line.logIndex + 1}</span>
           <span className="log-words">
-            {line.undone ? <s>{line.words}</s> : line.words}
-            {line.undone && <span className="log-note">undone</span>}
+            {line.undone ? <s>{say(line.words)}</s> : say(line.words)}
+            {line.undone && <span className="log-note">{say`undone`}</span>}
             {line.id !== null && unsent.has(line.id) && (
-              <span className="log-note">waits for the bench computer</span>
+              <span className="log-note">{say`waits for the bench computer`}</span>
             )}
             {line.unexplained && (
-              <span className="log-note">Nothing explains this one. Measure it again.</span>
+              <span className="log-note">{say`Nothing explains this one. Measure it again.`}</span>
             )}
             {line.restsOn.length > 0 && <span className="log-note">{restsOnWords(line.restsOn)}</span>}
           </span>
@@ -62,17 +64,17 @@ function Log({ view, hands, waiting, unsent }: LogProps) {
             <button
               type="button"
               className="small"
-              aria-label={`Undo: ${line.words}`}
+              aria-label={say`Undo: ${line.words}`}
               onClick={() => line.id !== null && hands.undo(line.id)}
             >
-              Undo
+              {say`Undo`}
             </button>
           )}
         </li>
       ))}
       {waiting > 0 && (
         <li className="aside">
-          {waiting === 1 ? "One more entry" : `${waiting} more entries`}, being weighed…
+          {say(saidCount(waiting, "One more entry, being weighed…", "{0} more entries, being weighed…"))}
         </li>
       )}
     </ol>

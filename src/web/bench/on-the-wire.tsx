@@ -1,8 +1,10 @@
 /** The meter on the wire, beside the check: what it shows now, and one tap to take it. Typing goes on working beside it. */
 import { useEffect } from "react";
+import { said } from "../../messages/said.ts";
 import { type MeterAnswer, type MeterNow, meterAnswer, type WantedReading } from "../../wire/meter-api.ts";
 import { api } from "../api.ts";
 import type { Outcome } from "../job-event.ts";
+import { say } from "../say.ts";
 import { useMeter } from "../stream.ts";
 import { displayed } from "../words.ts";
 
@@ -28,7 +30,9 @@ export function OnTheWire({ wanted, beepOhms, disabled, onTake }: Props) {
   if (!there) return null;
   const { shown, name, trouble } = meter;
   if (shown === null)
-    return <Row figure="–" words={trouble ?? "Waiting for the meter on the wire…"} bad={trouble !== null} />;
+    return (
+      <Row figure="–" words={trouble ?? said`Waiting for the meter on the wire…`} bad={trouble !== null} />
+    );
   const figure =
     typeof shown.reading.value === "number"
       ? displayed(shown.reading.value, shown.reading.unit)
@@ -40,13 +44,13 @@ export function OnTheWire({ wanted, beepOhms, disabled, onTake }: Props) {
   return (
     <Row
       figure={figure}
-      words={answer.why ?? "At rest."}
+      words={answer.why ?? said`At rest.`}
       bad={false}
       take={{
         words:
           taken.settling === undefined
-            ? "Take it"
-            : `Take ${displayed(Number(taken.reading), shown.reading.unit)}`,
+            ? say`Take it`
+            : say`Take ${displayed(Number(taken.reading), shown.reading.unit)}`,
         disabled,
         press: () => {
           takenTouch = shown.touch;
@@ -64,7 +68,7 @@ function notTakenTwice(
   mode: WantedReading["mode"],
 ): MeterAnswer {
   if (answer.answers !== "taken" || UNDER_POWER.has(mode) || shown.touch !== takenTouch) return answer;
-  return { answers: "not yet", why: "Taken. Lift the probes and go on." };
+  return { answers: "not yet", why: said`Taken. Lift the probes and go on.` };
 }
 
 interface RowProps {
@@ -76,10 +80,10 @@ interface RowProps {
 
 function Row({ figure, words, bad, take }: RowProps) {
   return (
-    <section className="on-the-wire" data-bad={bad} aria-label="Meter on the wire">
+    <section className="on-the-wire" data-bad={bad} aria-label={say`Meter on the wire`}>
       <p className="figure wire-figure">{figure}</p>
       <p className="wire-words" role={bad ? "alert" : undefined}>
-        {words}
+        {say(words)}
       </p>
       {take !== undefined && (
         <button type="button" className="primary" data-key="t" disabled={take.disabled} onClick={take.press}>

@@ -1,32 +1,33 @@
 /** Going on against a gate or a proposal: one tap with its reason, which the log keeps. */
+import { plain, said } from "../../messages/said.ts";
 import type { BenchView, CardView, Overruled } from "../../wire/bench-view.ts";
 import { happened, type KeptEvent } from "../job-event.ts";
 
-/** The reasons heard most often at a bench (from memory). */
+/** The reasons heard most often at a bench (from memory); told where they are tapped, kept in the log as they stand. */
 export const REASONS: Readonly<Record<Overruled, readonly string[]>> = {
   proof: [
-    "Emptied it through my own resistor",
-    "Proved it with another meter",
-    "Its capacitors are off or shorted out",
-    "I answer for it, for a reason of my own",
+    said`Emptied it through my own resistor`,
+    said`Proved it with another meter`,
+    said`Its capacitors are off or shorted out`,
+    said`I answer for it, for a reason of my own`,
   ],
   motor: [
-    "Read before this job, it is good",
-    "It runs on another board",
-    "I answer for it, for a reason of my own",
+    said`Read before this job, it is good`,
+    said`It runs on another board`,
+    said`I answer for it, for a reason of my own`,
   ],
-  resistor: ["It is meant to stay on for this run", "I answer for it, for a reason of my own"],
+  resistor: [said`It is meant to stay on for this run`, said`I answer for it, for a reason of my own`],
   proposal: [
-    "I cannot reach that place",
-    "I do not have the part or tool",
-    "Already done before this job",
-    "It does not look safe to me",
-    "I know this board",
+    said`I cannot reach that place`,
+    said`I do not have the part or tool`,
+    said`Already done before this job`,
+    said`It does not look safe to me`,
+    said`I know this board`,
   ],
 };
 
 export function overrule(of: Overruled, why: string): KeptEvent {
-  return happened({ do: "overrule", of, why });
+  return happened({ do: "overrule", of, why: plain(why) });
 }
 
 /** What refusing the engine's proposal overrules: the gate that it serves, else the proposal alone. */

@@ -1,3 +1,5 @@
+import { say } from "../say.ts";
+
 interface Pair {
   readonly head: string;
   readonly text: string;
@@ -10,10 +12,10 @@ export function Pairs({ pairs }: { readonly pairs: readonly Pair[] }) {
     <dl className="fit-rules">
       {pairs.map(({ head, text, aside }) => (
         <div key={head}>
-          <dt>{head}</dt>
+          <dt>{say(head)}</dt>
           <dd>
-            {text}
-            {aside !== undefined && <span className="aside"> ({aside})</span>}
+            {say(text)}
+            {aside !== undefined && <span className="aside"> ({say(aside)})</span>}
           </dd>
         </div>
       ))}

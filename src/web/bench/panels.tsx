@@ -1,8 +1,10 @@
 /** Beside the card: suspects, grid, log, entries of one's own, the verdict. Tabs on a phone, columns on a laptop. */
 
 import { type KeyboardEvent, type ReactNode, useRef } from "react";
+import { said } from "../../messages/said.ts";
 import type { Layout } from "../layout.ts";
 import { BoardPanel } from "../picture/board-panel.tsx";
+import { forms, say } from "../say.ts";
 import type { PanelProps } from "./bench-props.ts";
 import { EnterPanel } from "./enter-panel.tsx";
 import { GridPanel } from "./grid-panel.tsx";
@@ -19,13 +21,13 @@ interface Tab {
 }
 
 const TABS: readonly Tab[] = [
-  { name: "check", words: "Check", panel: null, on: ["phone"] },
-  { name: "suspects", words: "Suspects", panel: SuspectsPanel, on: ["phone", "middle"] },
-  { name: "board", words: "Board", panel: BoardPanel, on: ["phone", "middle", "wide"] },
-  { name: "grid", words: "Grid", panel: GridPanel, on: ["phone", "middle", "wide"] },
-  { name: "log", words: "Log", panel: LogPanel, on: ["phone", "middle", "wide"] },
-  { name: "enter", words: "Enter", panel: EnterPanel, on: ["phone", "middle", "wide"] },
-  { name: "close", words: "Close", panel: VerdictPanel, on: ["phone", "middle", "wide"] },
+  { name: "check", words: said`Check`, panel: null, on: ["phone"] },
+  { name: "suspects", words: said`Suspects`, panel: SuspectsPanel, on: ["phone", "middle"] },
+  { name: "board", words: said`Board`, panel: BoardPanel, on: ["phone", "middle", "wide"] },
+  { name: "grid", words: said`Grid`, panel: GridPanel, on: ["phone", "middle", "wide"] },
+  { name: "log", words: said`Log`, panel: LogPanel, on: ["phone", "middle", "wide"] },
+  { name: "enter", words: said`Enter`, panel: EnterPanel, on: ["phone", "middle", "wide"] },
+  { name: "close", words: said`Close`, panel: VerdictPanel, on: ["phone", "middle", "wide"] },
 ];
 
 interface Props extends PanelProps {
@@ -42,7 +44,7 @@ export function Panels({ layout, tab, onTab, ...rest }: Props) {
     <>
       {layout === "wide" && (
         <section className="panel suspects-column" aria-labelledby="suspects-title">
-          <h2 id="suspects-title">Suspects</h2>
+          <h2 id="suspects-title">{say`Suspects`}</h2>
           <SuspectsPanel {...rest} />
         </section>
       )}
@@ -55,7 +57,7 @@ export function Panels({ layout, tab, onTab, ...rest }: Props) {
             role="tabpanel"
             aria-labelledby={`tab-${shown.name}`}
           >
-            <h2 className="panel-title">{shown.words}</h2>
+            <h2 className="panel-title">{say(shown.words)}</h2>
             <Panel {...rest} />
           </section>
         )}
@@ -73,7 +75,9 @@ interface StripProps {
 function TabStrip({ tabs, tab, onTab }: StripProps) {
   const strip = useRef<HTMLDivElement>(null);
   const arrows = (event: KeyboardEvent) => {
-    const step = event.key === "ArrowRight" ? 1 : event.key === "ArrowLeft" ? -1 : 0;
+    const onward = forms().direction === "rtl" ? "ArrowLeft" : "ArrowRight";
+    const back = forms().direction === "rtl" ? "ArrowRight" : "ArrowLeft";
+    const step = event.key === onward ? 1 : event.key === back ? -1 : 0;
     if (step === 0) return;
     const at = tabs.findIndex(({ name }) => name === tab);
     const next = tabs[(at + step + tabs.length) % tabs.length];
@@ -83,7 +87,7 @@ function TabStrip({ tabs, tab, onTab }: StripProps) {
     strip.current?.querySelector<HTMLElement>(`#tab-${next.name}`)?.focus();
   };
   return (
-    <div className="tabs" role="tablist" aria-label="Bench" ref={strip} onKeyDown={arrows}>
+    <div className="tabs" role="tablist" aria-label={say`Bench`} ref={strip} onKeyDown={arrows}>
       {tabs.map(({ name, words, panel }) => (
         <button
           type="button"
@@ -95,7 +99,7 @@ function TabStrip({ tabs, tab, onTab }: StripProps) {
           tabIndex={tab === name ? 0 : -1}
           onClick={() => onTab(name)}
         >
-          {words}
+          {say(words)}
         </button>
       ))}
     </div>

@@ -3,6 +3,7 @@ import { useCallback, useEffect, useState } from "react";
 import { PictureField } from "../intake/pictures.tsx";
 import { keepPictures, picturesOf, send } from "../keeper.ts";
 import type { PictureToSend } from "../picture/kept-picture.ts";
+import { say } from "../say.ts";
 
 export function PicturesStrip({ job }: { readonly job: string }) {
   const [shown, setShown] = useState<readonly string[]>([]);
@@ -22,19 +23,19 @@ export function PicturesStrip({ job }: { readonly job: string }) {
       .then(() => send(job))
       .then(look);
   return (
-    <section className="pictures" aria-label="Pictures">
+    <section className="pictures" aria-label={say`Pictures`}>
       {shown.length > 0 && (
         <ul className="picture-strip">
           {shown.map((address, at) => (
             <li key={address}>
               <a href={address} target="_blank" rel="noreferrer">
-                <img src={address} alt={`The board as taken, ${at + 1}`} loading="lazy" />
+                <img src={address} alt={say`The board as taken, ${at + 1}`} loading="lazy" />
               </a>
             </li>
           ))}
         </ul>
       )}
-      <PictureField words="Add a picture" onPictures={add} />
+      <PictureField words={say`Add a picture`} onPictures={add} />
     </section>
   );
 }

@@ -1,10 +1,12 @@
 /** Where the probes go, or which part the hand takes: the largest words on the page. */
 import type { ReactNode } from "react";
+import { plain } from "../../messages/said.ts";
 import type { BenchView, CardView } from "../../wire/bench-view.ts";
 import { field } from "../job-event.ts";
 import { askedSpots } from "../picture/asked-spots.ts";
 import { Magnifier } from "../picture/magnifier.tsx";
 import { Unpinned, WholeBoard } from "../picture/whole-board.tsx";
+import { say } from "../say.ts";
 import { ModeDrawing, ProbeDrawing } from "../shell/icons.tsx";
 import { FOUR_WIRES, MODE_WORDS } from "../words.ts";
 import type { BoardDesk } from "./bench-props.ts";
@@ -25,12 +27,12 @@ export function Probes({ card, places, desk }: Props) {
   if (!probed || field(card.action, "red") === null)
     return (
       <>
-        <h2 className="headline">{card.headline}</h2>
+        <h2 className="headline">{say(card.headline)}</h2>
         {clipsOf(card).map(({ red, black, mode }) => (
-          <section key={`${red} ${black}`} aria-label="Meter clipped on before power">
+          <section key={`${red} ${black}`} aria-label={say`Meter clipped on before power`}>
             <p className="mode">
               <ModeDrawing mode={mode} />
-              Clip the meter on before power, {MODE_WORDS[mode]}
+              {say`Clip the meter on before power, ${MODE_WORDS[mode] ?? mode}`}
             </p>
             <div className="probes">
               <Probe tone="red" place={red} words={null} places={places} />
@@ -46,10 +48,10 @@ export function Probes({ card, places, desk }: Props) {
   return (
     <>
       <div className="where-and-mode">
-        {card.probesOn !== null && <h2 className="probes-on">{card.probesOn}</h2>}
+        {card.probesOn !== null && <h2 className="probes-on">{say(card.probesOn)}</h2>}
         <p className="mode">
           <ModeDrawing mode={mode} />
-          {field(card.action, "wires") === "4" ? FOUR_WIRES : (MODE_WORDS[mode] ?? mode)}
+          {say(field(card.action, "wires") === "4" ? FOUR_WIRES : (MODE_WORDS[mode] ?? mode))}
         </p>
       </div>
       <div className="probes">
@@ -93,14 +95,14 @@ interface ProbeProps {
 
 function Probe({ tone, place, words, places, children }: ProbeProps) {
   const named =
-    words === null || words === place ? places.find((known) => known.place === place)?.words : words;
+    words === null || plain(words) === place ? places.find((known) => known.place === place)?.words : words;
   return (
     <div className={`probe probe-${tone}`}>
       <p className="probe-name">
         <ProbeDrawing />
-        {tone === "red" ? "Red here" : "Black there"}
+        {tone === "red" ? say`Red here` : say`Black there`}
       </p>
-      <p className="probe-words">{named ?? place}</p>
+      <p className="probe-words">{say(named ?? place ?? "")}</p>
       {named !== undefined && place !== null && <p className="probe-place">{place}</p>}
       {children}
     </div>

@@ -1,16 +1,18 @@
 /** A job that cannot go on now is put aside: it waits for something, and costs no bench minutes until it is taken up again. */
 import { useState } from "react";
+import { said } from "../../messages/said.ts";
 import type { BenchView } from "../../wire/bench-view.ts";
 import { happened, type KeptEvent } from "../job-event.ts";
 import { WAITS_FOR_WORDS } from "../jobs/job-groups.ts";
 import { dayWords } from "../jobs/job-rows.tsx";
 import { go } from "../route.ts";
+import { say, sayWith } from "../say.ts";
 import type { Hands, PanelProps } from "./bench-props.ts";
 
 const ASIDE_FOR = [
-  { for: "drying", words: "It dries" },
-  { for: "part", words: "A part comes" },
-  { for: "answer", words: "Customer's yes" },
+  { for: "drying", words: said`It dries` },
+  { for: "part", words: said`A part comes` },
+  { for: "answer", words: said`Customer's yes` },
 ] as const;
 
 /** The entry that puts a job aside; `what` may be empty. */
@@ -24,20 +26,20 @@ export function PutAside({ view, hands }: Props) {
   const [what, setWhat] = useState("");
   if (view.powered)
     return (
-      <p className="aside">A job is not put aside while the board is on: switch off and unplug first.</p>
+      <p className="aside">{say`A job is not put aside while the board is on: switch off and unplug first.`}</p>
     );
   return (
-    <section className="put-aside" aria-label="Put it aside">
-      <h3>Put it aside until</h3>
+    <section className="put-aside" aria-label={say`Put it aside`}>
+      <h3>{say`Put it aside until`}</h3>
       <div className="keys in-three">
         {ASIDE_FOR.map((entry) => (
           <button type="button" key={entry.for} onClick={() => hands.add([putAside(entry.for, what)])}>
-            {entry.words}
+            {say(entry.words)}
           </button>
         ))}
       </div>
       <label className="entry">
-        Which part, or what was asked (optional)
+        {say`Which part, or what was asked (optional)`}
         <input
           autoComplete="off"
           maxLength={120}
@@ -60,18 +62,17 @@ interface AsideProps {
 export function AsideCard({ id, waiting, entries, hands }: AsideProps) {
   return (
     <article className="card" data-do="waiting" data-entry={entries} data-waiting="false">
-      <p className="card-kind">Put aside, costs no minutes</p>
+      <p className="card-kind">{say`Put aside, costs no minutes`}</p>
       <h2 className="probes-on">
-        {WAITS_FOR_WORDS[waiting.for]}
-        {waiting.what !== null && `: ${waiting.what}`}
+        {waiting.what === null
+          ? say(WAITS_FOR_WORDS[waiting.for])
+          : say`${WAITS_FOR_WORDS[waiting.for]}: ${waiting.what}`}
       </h2>
       {waiting.since !== null && (
-        <p>
-          Since <span className="figure">{dayWords(waiting.since)}</span>.
-        </p>
+        <p>{sayWith`Since ${<span className="figure">{dayWords(waiting.since)}</span>}.`}</p>
       )}
       <p className="aside">
-        If anybody had it plugged in meanwhile, measure every store of charge again before a hand goes in.
+        {say`If anybody had it plugged in meanwhile, measure every store of charge again before a hand goes in.`}
       </p>
       <button
         type="button"
@@ -79,16 +80,16 @@ export function AsideCard({ id, waiting, entries, hands }: AsideProps) {
         data-key="d"
         onClick={() => hands.add([happened({ do: "resume" })])}
       >
-        Take it up again
+        {say`Take it up again`}
       </button>
       <div className="keys">
         {waiting.for === "answer" && (
           <button type="button" onClick={() => go(`#/job/${id}/quote`)}>
-            Enter the answer
+            {say`Enter the answer`}
           </button>
         )}
         <button type="button" onClick={() => go("#/")}>
-          All jobs
+          {say`All jobs`}
         </button>
       </div>
     </article>

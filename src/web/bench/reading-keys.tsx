@@ -1,10 +1,13 @@
 /** Four large keys for a gloved thumb, and one field for digits that narrow the answer. */
 import { useEffect, useId, useRef, useState } from "react";
+import { said } from "../../messages/said.ts";
 import type { QuantityWord } from "../../units/quantity.ts";
 import { parseReadingText, type ReadingMode } from "../../units/reading-text.ts";
+import { latinDigits } from "../../units/typed-digits.ts";
 import type { ActionView } from "../../wire/bench-view.ts";
 import { noteTyped, wasTyped } from "../hands/typed-last.ts";
 import { field, type Outcome } from "../job-event.ts";
+import { say } from "../say.ts";
 import type { AnswerProps } from "./bench-props.ts";
 import { OnTheWire } from "./on-the-wire.tsx";
 
@@ -21,25 +24,25 @@ function climbing(reading: string): Outcome {
 
 const OF_MODE: Readonly<Record<string, readonly CoarseKey[]>> = {
   diode: [
-    { words: "Zero", hint: "under 0.1, a short", outcome: { reading: "zero" } },
-    { words: "A junction", hint: "0.1 to 1 V, settled", outcome: { reading: "junction" } },
-    { words: "Open", hint: "OL, or over 1 V", outcome: { reading: "high" } },
-    { words: "Still climbing", hint: "after two seconds", outcome: climbing("high") },
+    { words: said`Zero`, hint: said`under 0.1, a short`, outcome: { reading: "zero" } },
+    { words: said`A junction`, hint: said`0.1 to 1 V, settled`, outcome: { reading: "junction" } },
+    { words: said`Open`, hint: said`OL, or over 1 V`, outcome: { reading: "high" } },
+    { words: said`Still climbing`, hint: said`after two seconds`, outcome: climbing("high") },
   ],
   ohms: [
-    { words: "Zero", hint: "under 10 Ω", outcome: { reading: "zero" } },
-    { words: "In between", hint: "10 Ω to 20 kΩ", outcome: { reading: "junction" } },
-    { words: "Open", hint: "OL, or over 20 kΩ", outcome: { reading: "high" } },
-    { words: "Still climbing", hint: "after two seconds", outcome: climbing("junction") },
+    { words: said`Zero`, hint: said`under 10 Ω`, outcome: { reading: "zero" } },
+    { words: said`In between`, hint: said`10 Ω to 20 kΩ`, outcome: { reading: "junction" } },
+    { words: said`Open`, hint: said`OL, or over 20 kΩ`, outcome: { reading: "high" } },
+    { words: said`Still climbing`, hint: said`after two seconds`, outcome: climbing("junction") },
   ],
   continuity: [
-    { words: "Beeps", hint: "a short", outcome: { reading: "beep" } },
-    { words: "Silent", hint: "no beep", outcome: { reading: "silent" } },
+    { words: said`Beeps`, hint: said`a short`, outcome: { reading: "beep" } },
+    { words: said`Silent`, hint: said`no beep`, outcome: { reading: "silent" } },
   ],
   farads: [
-    { words: "Zero", hint: "under 1 nF: open", outcome: { reading: "zero" } },
-    { words: "A value", hint: "type it if you can", outcome: { reading: "junction" } },
-    { words: "OL", hint: "shorted or too large", outcome: { reading: "OL" } },
+    { words: said`Zero`, hint: said`under 1 nF: open`, outcome: { reading: "zero" } },
+    { words: said`A value`, hint: said`type it if you can`, outcome: { reading: "junction" } },
+    { words: "OL", hint: said`shorted or too large`, outcome: { reading: "OL" } },
   ],
 };
 
@@ -74,7 +77,7 @@ export function ReadingKeys({ card, view, hands, disabled }: AnswerProps) {
   return (
     <div className="reading-dock">
       {coarse !== undefined && (
-        <fieldset className="keys reading-keys" aria-label="What the meter shows">
+        <fieldset className="keys reading-keys" aria-label={say`What the meter shows`}>
           {coarse.map(({ words, hint, outcome }, index) => (
             <button
               type="button"
@@ -83,8 +86,8 @@ export function ReadingKeys({ card, view, hands, disabled }: AnswerProps) {
               disabled={disabled}
               onClick={() => hands.done(card.action, outcome)}
             >
-              <span className="key-words">{words}</span>
-              <span className="key-hint">{hint}</span>
+              <span className="key-words">{say(words)}</span>
+              <span className="key-hint">{say(hint)}</span>
             </button>
           ))}
         </fieldset>
@@ -126,7 +129,7 @@ export function DigitField({ mode, disabled, settled = false, onReading }: Digit
   }, []);
   const cold = OF_MODE[mode] !== undefined && mode !== "farads" && mode !== "continuity";
   const submit = () => {
-    const entered = parseReadingText(text, mode);
+    const entered = parseReadingText(latinDigits(text), mode);
     if (!entered.ok) return setProblem(entered.problem);
     onReading(entered.value, still);
     noteTyped(true);
@@ -139,7 +142,7 @@ export function DigitField({ mode, disabled, settled = false, onReading }: Digit
         submit();
       }}
     >
-      <label htmlFor={id}>Digits, {UNITS[mode]}</label>
+      <label htmlFor={id}>{say`Digits, ${UNITS[mode] ?? ""}`}</label>
       <div className="entry-row">
         <input
           id={id}
@@ -150,7 +153,7 @@ export function DigitField({ mode, disabled, settled = false, onReading }: Digit
           autoComplete="off"
           autoCapitalize="off"
           enterKeyHint="done"
-          placeholder={`${UNITS[mode] ?? ""}, as ${EXAMPLES[mode] ?? ""}`}
+          placeholder={say`${UNITS[mode] ?? ""}, as ${EXAMPLES[mode] ?? ""}`}
           value={text}
           aria-invalid={problem !== null}
           aria-describedby={problem === null ? undefined : `${id}-problem`}
@@ -160,18 +163,18 @@ export function DigitField({ mode, disabled, settled = false, onReading }: Digit
           }}
         />
         <button type="submit" className="primary" disabled={disabled || text.trim() === ""}>
-          Enter
+          {say`Enter`}
         </button>
       </div>
       {cold && !settled && text !== "" && (
         <label className="tick">
           <input type="checkbox" checked={still} onChange={(event) => setStill(event.target.checked)} />
-          still climbing after two seconds
+          {say`still climbing after two seconds`}
         </label>
       )}
       {problem !== null && (
         <p id={`${id}-problem`} className="entry-problem" role="alert">
-          {problem}
+          {say(problem)}
         </p>
       )}
     </form>

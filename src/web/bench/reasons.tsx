@@ -1,5 +1,6 @@
 /** Reasons to go on against what is proposed or asked: one tap each. */
 import type { Overruled } from "../../wire/bench-view.ts";
+import { say } from "../say.ts";
 import { REASONS } from "./overrule.ts";
 
 interface Props {
@@ -12,7 +13,7 @@ export function Reasons({ of, onReason }: Props) {
     <div className="keys reasons">
       {REASONS[of].map((why) => (
         <button type="button" key={why} onClick={() => onReason(why)}>
-          {why}
+          {say(why)}
         </button>
       ))}
     </div>

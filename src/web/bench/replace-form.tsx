@@ -1,8 +1,10 @@
 /** A replacement done: what was fitted, out of the drawer or bought, what it cost, and whether it was new or pulled. */
 import { useEffect, useRef, useState } from "react";
+import { latinDigits } from "../../units/typed-digits.ts";
 import type { ActionView, CardView } from "../../wire/bench-view.ts";
 import type { OfferAnswer } from "../../wire/fit-view.ts";
 import { field, happened, type KeptEvent, type Outcome } from "../job-event.ts";
+import { say } from "../say.ts";
 import { AtHand } from "./at-hand.tsx";
 import type { AnswerProps } from "./bench-props.ts";
 import { IncomingCheck, Mounting } from "./incoming-check.tsx";
@@ -49,7 +51,7 @@ function useFitted(card: CardView, fit: PartFit) {
     setUsed(offer.used);
     setPrice(offer.price === null ? "" : String(offer.price));
   };
-  const amount = Number(price.replace(",", "."));
+  const amount = Number(latinDigits(price).replace(",", "."));
   const wrong = price.trim() !== "" && !(Number.isFinite(amount) && amount >= 0);
   const outcome: Outcome = {
     ...(name.trim() === "" ? {} : { with: name.trim() }),
@@ -81,7 +83,7 @@ export function ReplaceForm({ card, view, hands, disabled, fit }: AnswerProps) {
       <FittedFields fitted={fitted} currency={view.currency} />
       {chosen !== null && (
         <p role="status" className="aside">
-          Done takes one {chosen.name} out of the drawer; undo puts it back.
+          {say`Done takes one ${chosen.name} out of the drawer; undo puts it back.`}
         </p>
       )}
       {fit.view !== null && <IncomingCheck fit={fit} view={fit.view} used={used} />}
@@ -93,7 +95,7 @@ export function ReplaceForm({ card, view, hands, disabled, fit }: AnswerProps) {
         disabled={disabled || wrong || illegible}
         onClick={done}
       >
-        Done
+        {say`Done`}
       </button>
     </div>
   );
@@ -108,7 +110,7 @@ function FittedFields({ fitted, currency }: FieldsProps) {
   const { chosen, name, price, used, wrong } = fitted;
   return (
     <div className="entry">
-      <label htmlFor="fitted">What is fitted, as it is marked</label>
+      <label htmlFor="fitted">{say`What is fitted, as it is marked`}</label>
       <input
         id="fitted"
         autoComplete="off"
@@ -117,7 +119,7 @@ function FittedFields({ fitted, currency }: FieldsProps) {
         disabled={chosen !== null}
         onChange={(event) => fitted.setName(event.target.value)}
       />
-      <label htmlFor="price">Paid for it, {currency}</label>
+      <label htmlFor="price">{say`Paid for it, ${currency}`}</label>
       <input
         id="price"
         inputMode="decimal"
@@ -133,7 +135,7 @@ function FittedFields({ fitted, currency }: FieldsProps) {
           disabled={chosen !== null}
           onChange={(event) => fitted.setUsed(event.target.checked)}
         />
-        Pulled from a donor board
+        {say`Pulled from a donor board`}
       </label>
     </div>
   );

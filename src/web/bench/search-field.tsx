@@ -1,5 +1,6 @@
 /** A field that finds one of many places or parts by any of their words. */
 import { useId, useState } from "react";
+import { say } from "../say.ts";
 
 export interface Choice {
   readonly value: string;
@@ -37,7 +38,7 @@ export function SearchField({ label, choices, value, onValue }: Props) {
         id={id}
         autoComplete="off"
         autoCapitalize="off"
-        placeholder="type a name or what you see"
+        placeholder={say`type a name or what you see`}
         value={value}
         onFocus={() => setActive(true)}
         onChange={(event) => onValue(event.target.value)}

@@ -1,5 +1,6 @@
 /** A job that is given up: what was fitted in it may come off again and go back into the drawer, pulled. */
 import type { KeptEvent } from "../job-event.ts";
+import { say } from "../say.ts";
 import type { OpenJob } from "../use-job.ts";
 
 export interface FittedHere {
@@ -32,10 +33,9 @@ export function Shelve({ fitted, shelved, onShelved }: ShelveProps) {
   };
   return (
     <fieldset className="shelve">
-      <legend>Given up: what comes off again</legend>
+      <legend>{say`Given up: what comes off again`}</legend>
       <p className="aside">
-        Only off a board that is proven dead. It goes back into the drawer as pulled: check it before it is
-        fitted elsewhere.
+        {say`Only off a board that is proven dead. It goes back into the drawer as pulled: check it before it is fitted elsewhere.`}
       </p>
       {fitted.map(({ part, name }) => (
         <label className="tick" key={part}>

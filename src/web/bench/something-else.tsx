@@ -1,6 +1,7 @@
 /** Doing something else than proposed: another check in one tap, or a reason in one tap. */
 import { useState } from "react";
-import { minutes, money } from "../words.ts";
+import { say } from "../say.ts";
+import { listed, minutes, money } from "../words.ts";
 import type { CardProps } from "./bench-props.ts";
 import { overrule, overruledBy } from "./overrule.ts";
 import { PutAside } from "./put-aside.tsx";
@@ -15,26 +16,28 @@ export function SomethingElse({ card, view, agenda, hands }: Props) {
   return (
     <section className="something-else">
       <button type="button" data-key="s" aria-expanded={open} onClick={() => setOpen(!open)}>
-        Something else
+        {say`Something else`}
       </button>
       {open && (
         <div className="something-else-body">
-          <h3>Instead</h3>
+          <h3>{say`Instead`}</h3>
           <ul className="others">
             {card.others.map((other) => (
               <li key={other.headline}>
                 <button type="button" onClick={() => hands.choose(other.action)}>
-                  <span className="other-headline">{other.headline}</span>
-                  <span className="other-why">{other.why}</span>
+                  <span className="other-headline">{say(other.headline)}</span>
+                  <span className="other-why">{say(other.why)}</span>
                   <span className="figure other-cost">
-                    {minutes(other.minutes)}
-                    {other.money > 0 && `, ${money(other.money, view.currency)}`}
+                    {listed([
+                      minutes(other.minutes),
+                      ...(other.money > 0 ? [money(other.money, view.currency)] : []),
+                    ])}
                   </span>
                 </button>
               </li>
             ))}
           </ul>
-          <h3>Not this one, because</h3>
+          <h3>{say`Not this one, because`}</h3>
           <Reasons of={of} onReason={(why) => hands.add([overrule(of, why)])} />
           <PutAside view={view} hands={hands} />
         </div>

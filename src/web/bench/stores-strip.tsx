@@ -1,6 +1,9 @@
 /** The charge of the board: each store with what was read at its pins, and the gate before hands and cold checks. */
+import { said } from "../../messages/said.ts";
 import type { BenchView, StoreView } from "../../wire/bench-view.ts";
 import { happened } from "../job-event.ts";
+import { say } from "../say.ts";
+import { listed, timeOfDay } from "../words.ts";
 import type { Hands } from "./bench-props.ts";
 import { overrule } from "./overrule.ts";
 import { Reasons } from "./reasons.tsx";
@@ -17,26 +20,26 @@ export function StoresStrip({ view, hands }: Props) {
       <summary>
         <span className="stores-gate">
           <span>
-            <b>Charge.</b> {safety.words}
+            <b>{say`Charge.`}</b> {say(safety.words)}
           </span>
           {!safety.open && <Chips stores={safety.stores} />}
         </span>
       </summary>
-      <ul className="store-list" aria-label="Stores of charge">
+      <ul className="store-list" aria-label={say`Stores of charge`}>
         {safety.stores.map((store) => (
           <StoreLine key={store.part} store={store} live={powered || view.verdict !== null} hands={hands} />
         ))}
       </ul>
       {view.verdict === null && !powered && <Resistors view={view} hands={hands} />}
       {view.verdict === null && !powered && !safety.open && (
-        <section aria-label="Go on without the proof">
-          <h2>Go on without the proof, because</h2>
+        <section aria-label={say`Go on without the proof`}>
+          <h2>{say`Go on without the proof, because`}</h2>
           <Reasons of="proof" onReason={(why) => hands.add([overrule("proof", why)])} />
         </section>
       )}
       {view.verdict === null && safety.turns.length > 0 && (
-        <section aria-label="What turns charges the board">
-          <h2>What turns charges the board</h2>
+        <section aria-label={say`What turns charges the board`}>
+          <h2>{say`What turns charges the board`}</h2>
           <div className="keys">
             {safety.turns.map(({ part, words }) => (
               <button
@@ -46,7 +49,7 @@ export function StoresStrip({ view, hands }: Props) {
                   hands.add([happened({ do: "note", text: `${part} turned while plugged in`, turned: part })])
                 }
               >
-                It turned: {words}
+                {say`It turned: ${words}`}
               </button>
             ))}
           </div>
@@ -57,9 +60,9 @@ export function StoresStrip({ view, hands }: Props) {
 }
 
 const STATE_WORDS: Readonly<Record<StoreView["state"], string>> = {
-  charged: "charged",
-  unknown: "not read",
-  empty: "empty",
+  charged: said`charged`,
+  unknown: said`not read`,
+  empty: said`empty`,
 };
 
 /** Shown before the list is opened: who is in a hurry sees what is still charged. */
@@ -68,7 +71,7 @@ function Chips({ stores }: { readonly stores: readonly StoreView[] }) {
     <span className="store-chips" aria-hidden="true">
       {stores.map(({ part, state, volts }) => (
         <span key={part} className="store-chip" data-state={state}>
-          {part} <span className="figure">{volts ?? "?"}</span>
+          {part} <span className="figure">{say(volts ?? "?")}</span>
         </span>
       ))}
     </span>
@@ -89,21 +92,20 @@ function StoreLine({
   return (
     <li data-state={state}>
       <span className="store-name">
-        <b>{part}</b> <span className="store-what">{what}</span>
+        <b>{part}</b> <span className="store-what">{say(what)}</span>
       </span>
-      <span className="figure store-volts">{volts ?? "?"}</span>
+      <span className="figure store-volts">{say(volts ?? "?")}</span>
       <span className="store-state">
-        {because ?? STATE_WORDS[state]}
-        {read !== null && `, ${readWords(read)}`}
+        {listed([say(because ?? STATE_WORDS[state]), ...(read === null ? [] : [readWords(read)])])}
       </span>
       {!live && (
         <button
           type="button"
           className="small"
-          aria-label={`Measure ${part}`}
+          aria-label={say`Measure ${part}`}
           onClick={() => hands.choose(proof)}
         >
-          Measure
+          {say`Measure`}
         </button>
       )}
     </li>
@@ -111,21 +113,20 @@ function StoreLine({
 }
 
 function readWords({ line, at }: NonNullable<StoreView["read"]>): string {
-  if (at === null) return `log line ${line}`;
-  const time = new Date(at).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
-  return `read at ${time}, log line ${line}`;
+  if (at === null) return say`log line ${line}`;
+  return say`read at ${timeOfDay(at)}, log line ${line}`;
 }
 
 function Resistors({ view, hands }: Props) {
   const { resistors } = view.safety;
   if (resistors.length === 0) return null;
   return (
-    <section aria-label="Resistors clipped on">
-      <h2>Clipped on: off before power</h2>
+    <section aria-label={say`Resistors clipped on`}>
+      <h2>{say`Clipped on: off before power`}</h2>
       <div className="keys">
         {resistors.map(({ words, off }) => (
           <button type="button" key={words} onClick={() => hands.choose(off)}>
-            {words}
+            {say(words)}
           </button>
         ))}
       </div>

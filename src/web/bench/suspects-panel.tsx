@@ -1,8 +1,9 @@
 /** Which parts are believed faulty, with the readings that speak for and against each, and the whole explanations. */
 import { useEffect, useState } from "react";
 import type { BecauseView, BenchView, SuspectView } from "../../wire/bench-view.ts";
+import { say, sayWith } from "../say.ts";
 import { Likelihood } from "../shell/likelihood.tsx";
-import { percent } from "../words.ts";
+import { listed, percent } from "../words.ts";
 import type { PanelProps } from "./bench-props.ts";
 
 const SHORT_LIST = 8;
@@ -19,7 +20,7 @@ export function SuspectsPanel({ view, open }: PanelProps) {
       </ol>
       {view.suspects.length > SHORT_LIST && (
         <button type="button" className="small" onClick={() => setAll(!all)}>
-          {all ? "Only the first few" : `All ${view.suspects.length} parts`}
+          {all ? say`Only the first few` : say`All ${view.suspects.length} parts`}
         </button>
       )}
       <Explanations view={view} />
@@ -41,8 +42,8 @@ function Suspect({ suspect, why }: SuspectProps) {
         <summary>
           <span className="ref">{suspect.part}</span>
           <span className="suspect-what">
-            {suspect.what}
-            {first !== undefined && <span className="suspect-mode"> {first.words}</span>}
+            {say(suspect.what)}
+            {first !== undefined && <span className="suspect-mode"> {say(first.words)}</span>}
           </span>
           <Likelihood value={suspect.probability} tone="bad" />
         </summary>
@@ -69,19 +70,23 @@ function Reasons({ suspect, why }: SuspectProps) {
   }, [part, why]);
   return (
     <div className="reasons-body">
-      {problem !== null && <p role="alert">{problem}</p>}
+      {problem !== null && <p role="alert">{say(problem)}</p>}
       {because !== null && (
         <>
-          {because.untested && <p className="untested">No reading so far could have shown a fault here.</p>}
-          {because.maskedBy.length > 0 && <p>Hidden behind {because.maskedBy.join(", ")}.</p>}
-          <ReasonList title="Speaks for it" reasons={because.speaksFor} />
-          <ReasonList title="Speaks against it" reasons={because.speaksAgainst} />
+          {because.untested && (
+            <p className="untested">{say`No reading so far could have shown a fault here.`}</p>
+          )}
+          {because.maskedBy.length > 0 && (
+            <p>{say`Hidden behind ${listed(because.maskedBy.map((one) => say(one)))}.`}</p>
+          )}
+          <ReasonList title={say`Speaks for it`} reasons={because.speaksFor} />
+          <ReasonList title={say`Speaks against it`} reasons={because.speaksAgainst} />
         </>
       )}
       <ul className="modes">
         {suspect.modes.map((mode) => (
           <li key={mode.fault}>
-            <span>{mode.words}</span>
+            <span>{say(mode.words)}</span>
             <Likelihood value={mode.probability} />
           </li>
         ))}
@@ -97,7 +102,7 @@ function ReasonList({ title, reasons }: { readonly title: string; readonly reaso
       <h3 className="reason-title">{title}</h3>
       <ul className="plain">
         {reasons.map((reason) => (
-          <li key={reason}>{reason}</li>
+          <li key={reason}>{say(reason)}</li>
         ))}
       </ul>
     </>
@@ -108,19 +113,18 @@ const EXPLANATIONS_SHOWN = 6;
 
 function Explanations({ view }: { readonly view: BenchView }) {
   return (
-    <section className="explanations" aria-label="Explanations">
-      <h3>What would explain every reading</h3>
+    <section className="explanations" aria-label={say`Explanations`}>
+      <h3>{say`What would explain every reading`}</h3>
       <ol>
         {view.explanations.slice(0, EXPLANATIONS_SHOWN).map((explanation) => (
           <li key={explanation.faults.join(" ")}>
-            <span>{explanation.words}</span>
+            <span>{say(explanation.words)}</span>
             <Likelihood value={explanation.probability} />
           </li>
         ))}
       </ol>
       <p className="aside">
-        Not looked into: <span className="figure">{percent(view.remainder)}</span>. Nothing faulty now:{" "}
-        <span className="figure">{percent(view.healthyProbability)}</span>.
+        {sayWith`Not looked into: ${<span className="figure">{percent(view.remainder)}</span>}. Nothing faulty now: ${<span className="figure">{percent(view.healthyProbability)}</span>}.`}
       </p>
     </section>
   );

@@ -1,6 +1,7 @@
 /** The last thing before power: when to switch off at once, and the key that says it is on. */
 import { useEffect } from "react";
 import type { CardView } from "../../wire/bench-view.ts";
+import { forms, say, sayWith } from "../say.ts";
 import { startClock, stopClock } from "./power-clock.ts";
 
 interface Props {
@@ -19,8 +20,8 @@ export function SwitchOn({ watch, disabled, onSwitchedOn }: Props) {
     <div className="switch-on">
       {watch !== null && <OffAtOnce abort={watch.abort} />}
       <button type="button" className="primary tall" data-key="t" disabled={disabled} onClick={switchedOn}>
-        It is on: show what to watch
-        {watch !== null && <small className="button-note">the clock starts with this tap</small>}
+        {say`It is on: show what to watch`}
+        {watch !== null && <small className="button-note">{say`the clock starts with this tap`}</small>}
       </button>
     </div>
   );
@@ -28,8 +29,6 @@ export function SwitchOn({ watch, disabled, onSwitchedOn }: Props) {
 
 export function OffAtOnce({ abort }: { readonly abort: readonly string[] }) {
   return (
-    <p>
-      <strong>Off at once:</strong> {abort.join("; ")}.
-    </p>
+    <p>{sayWith`${<strong>{say`Off at once:`}</strong>} ${forms().list(abort.map((one) => say(one)))}.`}</p>
   );
 }

@@ -6,6 +6,7 @@ import { newId } from "../job-event.ts";
 import { startJob } from "../keeper.ts";
 import { go } from "../route.ts";
 import { saveFile } from "../save-file.ts";
+import { say } from "../say.ts";
 import type { OpenJob } from "../use-job.ts";
 
 export function Teach({ open }: { readonly open: OpenJob }) {
@@ -19,7 +20,7 @@ export function Teach({ open }: { readonly open: OpenJob }) {
     // A worker of its own: the proposed way is worked out to its end, which takes a while.
     const engine = new Engine();
     try {
-      const named = title.trim() === "" ? "A recorded case" : title.trim();
+      const named = title.trim() === "" ? say`A recorded case` : title.trim();
       setMade(await engine.teach({ header: open.job.header, events: open.events }, named));
     } catch (error) {
       setMade(null);
@@ -35,9 +36,9 @@ export function Teach({ open }: { readonly open: OpenJob }) {
   };
   return (
     <details>
-      <summary>Make practice of it for somebody</summary>
+      <summary>{say`Make practice of it for somebody`}</summary>
       <label className="entry">
-        What the apprentice reads above it
+        {say`What the apprentice reads above it`}
         <input
           value={title}
           autoComplete="off"
@@ -46,26 +47,26 @@ export function Teach({ open }: { readonly open: OpenJob }) {
         />
       </label>
       <button type="button" disabled={made === "working"} onClick={() => void make()}>
-        Show what would be in it
+        {say`Show what would be in it`}
       </button>
-      {made === "working" && <p role="status">Working the job again, to the end…</p>}
+      {made === "working" && <p role="status">{say`Working the job again, to the end…`}</p>}
       {problem !== null && (
         <p role="alert" className="problem">
-          {problem}
+          {say(problem)}
         </p>
       )}
       {made !== null && made !== "working" && (
         <div className="preview">
           <ul>
             {made.preview.map((line) => (
-              <li key={line}>{line}</li>
+              <li key={line}>{say(line)}</li>
             ))}
           </ul>
           <button type="button" className="primary" onClick={() => void begin(made)}>
-            Begin it here
+            {say`Begin it here`}
           </button>
           <button type="button" onClick={() => saveFile("case.json", "application/json", made.text)}>
-            Save the case
+            {say`Save the case`}
           </button>
         </div>
       )}

@@ -1,5 +1,6 @@
 /** The bench by keyboard: 1 to 4 press the large keys, digits go to the field, U undoes, ? explains; and what keys of one's own do. */
 import { useEffect, useRef } from "react";
+import { latinDigits } from "../../units/typed-digits.ts";
 import { COMMANDS, typesSomething } from "../hands/commands.ts";
 import { handsSettings } from "../hands/hands-settings.ts";
 
@@ -30,10 +31,11 @@ export function useBenchKeys(keys: BenchKeys): void {
         return event.preventDefault();
       }
       if (inField) return;
-      if (event.key === "?") now.current.help();
-      else if (event.key === "u" || event.key === "U") now.current.undo();
-      else if (event.key === "r" || event.key === "R") now.current.again();
-      else if (!pressKey(event)) return;
+      const key = latinKey(event);
+      if (key === "?") now.current.help();
+      else if (key === "u") now.current.undo();
+      else if (key === "r") now.current.again();
+      else if (!pressKey(key)) return;
       event.preventDefault();
     };
     addEventListener("keydown", pressed);
@@ -48,16 +50,21 @@ function obey(name: string, keys: BenchKeys): void {
   else if (selector !== null) document.querySelector<HTMLElement>(`.card ${selector}`)?.click();
 }
 
-function pressKey(event: KeyboardEvent): boolean {
-  const key = document.querySelector<HTMLElement>(
-    `.card [data-key="${CSS.escape(event.key.toLowerCase())}"]`,
-  );
+/** The key as the help names it, on a keyboard of another script too: there the letter is told by its place. */
+function latinKey({ key, code }: KeyboardEvent): string {
+  if (key === "\u061f") return "?";
+  const typed = latinDigits(key).toLowerCase();
+  return /^[^\0-\x7f]$/.test(typed) && /^Key[A-Z]$/.test(code) ? code.slice(3).toLowerCase() : typed;
+}
+
+function pressKey(typed: string): boolean {
+  const key = document.querySelector<HTMLElement>(`.card [data-key="${CSS.escape(typed)}"]`);
   if (key !== null) {
     if (key instanceof HTMLInputElement) key.focus();
     else key.click();
     return true;
   }
-  if (!/^[0-9.,-]$/.test(event.key)) return false;
+  if (!/^[0-9.,-]$/.test(typed)) return false;
   const digits = document.querySelector<HTMLInputElement>(".card [data-digits]");
   if (digits === null) return false;
   // The digit itself is typed by the browser once the field has the focus.

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from "react";
+import { said } from "../../messages/said.ts";
 import type { FitView, TypedFit } from "../../wire/fit-view.ts";
 import { keepTypedFit, typedFit } from "../keeper.ts";
 import type { OpenJob } from "../use-job.ts";
@@ -55,7 +56,7 @@ export function usePartFit({ id, partFit }: OpenJob, part: string | null): PartF
       keeping.current = keeping.current
         .then(() => keepTypedFit(id, part, change))
         .catch((error: Error) =>
-          setProblem(`This browser keeps nothing (${error.message}): write it down as well.`),
+          setProblem(said`This browser keeps nothing (${error.message}): write it down as well.`),
         );
     },
   };

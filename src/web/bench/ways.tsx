@@ -3,6 +3,7 @@ import { useState } from "react";
 import { Engine } from "../engine.ts";
 import type { PracticeInfo, WaysThrough } from "../engine-messages.ts";
 import { saveFile } from "../save-file.ts";
+import { say } from "../say.ts";
 import type { OpenJob } from "../use-job.ts";
 
 export function Ways({ open, practice }: { readonly open: OpenJob; readonly practice: PracticeInfo }) {
@@ -26,11 +27,11 @@ export function Ways({ open, practice }: { readonly open: OpenJob; readonly prac
       <>
         {problem !== null && (
           <p role="alert" className="problem">
-            {problem}
+            {say(problem)}
           </p>
         )}
         <button type="button" disabled={through === "working"} onClick={() => void show()}>
-          {through === "working" ? "Working it out…" : "Lay the ways side by side"}
+          {through === "working" ? say`Working it out…` : say`Lay the ways side by side`}
         </button>
       </>
     );
@@ -38,14 +39,14 @@ export function Ways({ open, practice }: { readonly open: OpenJob; readonly prac
   return (
     <div className="ways">
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls sideways must be reachable by keys */}
-      <section className="ways-scroll" aria-label="The ways side by side" tabIndex={0}>
+      <section className="ways-scroll" aria-label={say`The ways side by side`} tabIndex={0}>
         <table>
           <thead>
             <tr>
-              <th scope="col">Step</th>
+              <th scope="col">{say`Step`}</th>
               {through.ways.map(({ name, sum }) => (
                 <th key={name} scope="col">
-                  {name} <small>{sum}</small>
+                  {say(name)} <small>{say(sum)}</small>
                 </th>
               ))}
             </tr>
@@ -56,7 +57,8 @@ export function Ways({ open, practice }: { readonly open: OpenJob; readonly prac
                 <th scope="row">{row + 1}</th>
                 {through.ways.map(({ name, steps }) => (
                   <td key={name}>
-                    {steps[row]?.words} <small>{steps[row]?.cost}</small> <small>{steps[row]?.why}</small>
+                    {say(steps[row]?.words ?? "")} <small>{say(steps[row]?.cost ?? "")}</small>{" "}
+                    <small>{say(steps[row]?.why ?? "")}</small>
                   </td>
                 ))}
               </tr>
@@ -65,7 +67,7 @@ export function Ways({ open, practice }: { readonly open: OpenJob; readonly prac
         </table>
       </section>
       <button type="button" onClick={() => saveFile("case.html", "text/html", through.page)}>
-        Save it as a page for the printer
+        {say`Save it as a page for the printer`}
       </button>
     </div>
   );

@@ -1,6 +1,9 @@
 /** Which part will do in the place that is to get a new one: what it must hold to, what many makers sell, and one candidate compared. */
 import { useState } from "react";
+import { plain, said } from "../../messages/said.ts";
 import type { Finding, FitView, OfferAnswer } from "../../wire/fit-view.ts";
+import { say, sayWith } from "../say.ts";
+import { listed } from "../words.ts";
 import { CandidateTable } from "./candidate-table.tsx";
 import { OpenPoints } from "./open-points.tsx";
 import { Pairs } from "./pairs.tsx";
@@ -10,24 +13,24 @@ export function WhichPart({ fit }: { readonly fit: PartFit }) {
   const [opened, setOpened] = useState(false);
   return (
     <details className="which-part" onToggle={(event) => setOpened(event.currentTarget.open)}>
-      <summary>Which part will do</summary>
+      <summary>{say`Which part will do`}</summary>
       {opened && <WhichPartBody fit={fit} />}
     </details>
   );
 }
 
 function WhichPartBody({ fit: { view, typed, problem, type } }: { readonly fit: PartFit }) {
-  if (view === null && problem !== null) return <p role="alert">{problem}</p>;
-  if (view === null) return <p className="aside">Looking it up…</p>;
+  if (view === null && problem !== null) return <p role="alert">{say(problem)}</p>;
+  if (view === null) return <p className="aside">{say`Looking it up…`}</p>;
   return (
     <div className="which-part-body">
-      {problem !== null && <p role="alert">{problem}</p>}
+      {problem !== null && <p role="alert">{say(problem)}</p>}
       <Place view={view} />
       <Rules view={view} />
       <Customs view={view} />
       <Offers offers={view.offers} />
-      <section aria-label="Compare one">
-        <h3>Compare one, from its data sheet</h3>
+      <section aria-label={say`Compare one`}>
+        <h3>{say`Compare one, from its data sheet`}</h3>
         <FillIn
           offers={[...view.atHand, ...view.offers]}
           onFill={(candidate) => type({ ...typed, candidate })}
@@ -41,12 +44,12 @@ function WhichPartBody({ fit: { view, typed, problem, type } }: { readonly fit: 
 
 function Place({ view }: { readonly view: FitView }) {
   const beside = [
-    view.parallel.length > 0 ? `It shares its current with ${view.parallel.join(", ")}.` : "",
-    view.alike.length > 0 ? `It is one of a set with ${view.alike.join(", ")}.` : "",
+    view.parallel.length > 0 ? say`It shares its current with ${listed(view.parallel)}.` : "",
+    view.alike.length > 0 ? say`It is one of a set with ${listed(view.alike)}.` : "",
   ];
   return (
     <p>
-      <span className="ref">{view.part}</span> is the {view.role}.{" "}
+      {sayWith`${<span className="ref">{view.part}</span>} is the ${say(view.role)}.`}{" "}
       {beside.filter((one) => one !== "").join(" ")}
     </p>
   );
@@ -54,13 +57,13 @@ function Place({ view }: { readonly view: FitView }) {
 
 function Rules({ view }: { readonly view: FitView }) {
   return (
-    <section aria-label="What it must hold to">
-      <h3>What it must hold to here</h3>
+    <section aria-label={say`What it must hold to`}>
+      <h3>{say`What it must hold to here`}</h3>
       <Pairs
         pairs={view.rules.map((rule) => ({
           head: rule.wants,
           text: rule.why,
-          aside: rule.source === null ? rule.mark : `${rule.mark}: ${rule.source}`,
+          aside: rule.source === null ? rule.mark : said`${rule.mark}: ${rule.source}`,
         }))}
       />
     </section>
@@ -72,11 +75,11 @@ function Customs({ view }: { readonly view: FitView }) {
   const customs = [...new Set(view.rules.flatMap(({ custom }) => custom ?? []))];
   if (customs.length === 0) return null;
   return (
-    <section aria-label="Dangerous customs">
-      <h3>Often said, and wrong</h3>
+    <section aria-label={say`Dangerous customs`}>
+      <h3>{say`Often said, and wrong`}</h3>
       <ul className="cautions">
         {customs.map((custom) => (
-          <li key={custom}>“{custom}”</li>
+          <li key={custom}>{say`“${custom}”`}</li>
         ))}
       </ul>
     </section>
@@ -86,12 +89,12 @@ function Customs({ view }: { readonly view: FitView }) {
 function Offers({ offers }: { readonly offers: readonly OfferAnswer[] }) {
   if (offers.length === 0) return null;
   return (
-    <section aria-label="Types many makers sell">
-      <h3>Types many makers sell</h3>
+    <section aria-label={say`Types many makers sell`}>
+      <h3>{say`Types many makers sell`}</h3>
       <ul className="plain">
         {offers.map((offer) => (
           <li key={offer.name}>
-            <b>{offer.name}</b>: {offer.fits}. <OpenPoints findings={offer.findings} />
+            <b>{offer.name}</b>: {say`${offer.fits}.`} <OpenPoints findings={offer.findings} />
           </li>
         ))}
       </ul>
@@ -110,13 +113,15 @@ function FillIn({ offers, onFill }: FillInProps) {
   const known = new Map(offers.map((offer) => [offer.name, offer.ratings]));
   return (
     <fieldset className="filters">
-      <legend className="aside">Fill in one that is known, or type</legend>
+      <legend className="aside">{say`Fill in one that is known, or type`}</legend>
       {[...known].map(([name, ratings]) => (
         <button
           type="button"
           className="small"
           key={name}
-          onClick={() => onFill(Object.fromEntries(ratings.map((rating) => [rating.name, rating.text])))}
+          onClick={() =>
+            onFill(Object.fromEntries(ratings.map((rating) => [rating.name, plain(rating.text)])))
+          }
         >
           {name}
         </button>
@@ -126,32 +131,30 @@ function FillIn({ offers, onFill }: FillInProps) {
 }
 
 const SIGNS: Readonly<Record<Finding["says"], string>> = {
-  bars: "No",
-  asks: "Only if",
-  open: "Look up",
-  notes: "Know",
-  meets: "Kept",
+  bars: said`No`,
+  asks: said`Only if`,
+  open: said`Look up`,
+  notes: said`Know`,
+  meets: said`Kept`,
 };
 
 function CandidateVerdict({ candidate }: { readonly candidate: OfferAnswer }) {
   const kept = candidate.findings.filter(({ says }) => says === "meets");
   return (
-    <div role="status" className="fit-verdict" data-fits={candidate.fits}>
-      <p>
-        The candidate: <b>{candidate.fits}</b>.
-      </p>
+    <div role="status" className="fit-verdict" data-fits={plain(candidate.fits)}>
+      <p>{sayWith`The candidate: ${<b>{say(candidate.fits)}</b>}.`}</p>
       <ul className="plain">
         {candidate.findings
           .filter(({ says }) => says !== "meets")
           .map((finding) => (
             <li key={finding.rule}>
-              <b>{SIGNS[finding.says]}.</b> {finding.words}
-              {finding.says === "open" ? "" : `: ${finding.why}`}
-              {finding.custom !== null && ` (“${finding.custom}” is wrong)`}
+              <b>{say`${SIGNS[finding.says]}.`}</b>{" "}
+              {finding.says === "open" ? say(finding.words) : say`${finding.words}: ${finding.why}`}
+              {finding.custom !== null && ` ${say`(“${finding.custom}” is wrong)`}`}
             </li>
           ))}
       </ul>
-      {kept.length > 0 && <p className="aside">Kept: {kept.map(({ rule }) => rule).join(", ")}.</p>}
+      {kept.length > 0 && <p className="aside">{say`Kept: ${listed(kept.map(({ rule }) => say(rule)))}.`}</p>}
     </div>
   );
 }

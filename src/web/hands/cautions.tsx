@@ -1,5 +1,7 @@
 /** The cautions at a step, with one tap that says they were read. */
+import { saidCount } from "../../messages/said.ts";
 import type { KeptEvent } from "../job-event.ts";
+import { say } from "../say.ts";
 import { useConfirmed } from "./confirmed-cautions.ts";
 
 interface Props {
@@ -21,12 +23,12 @@ export function Cautions({ job, events, cautions, beforePower }: Props) {
   const shown = beforePower ? cautions : fresh;
   if (cautions.length === 0) return null;
   return (
-    <section className="cautions-place" aria-label="Cautions">
+    <section className="cautions-place" aria-label={say`Cautions`}>
       {shown.length > 0 && (
         <>
-          <ul className="cautions" aria-label="Caution">
+          <ul className="cautions" aria-label={say`Caution`}>
             {shown.map((caution) => (
-              <li key={caution}>{caution}</li>
+              <li key={caution}>{say(caution)}</li>
             ))}
           </ul>
           {!beforePower && (
@@ -39,17 +41,19 @@ export function Cautions({ job, events, cautions, beforePower }: Props) {
                 toTheCard(event.currentTarget);
               }}
             >
-              Understood: not again until power changes
+              {say`Understood: not again until power changes`}
             </button>
           )}
         </>
       )}
       {!beforePower && confirmed.length > 0 && (
         <details className="cautions-confirmed">
-          <summary>{confirmed.length === 1 ? "1 caution" : `${confirmed.length} cautions`} confirmed</summary>
+          <summary>
+            {say(saidCount(confirmed.length, "{0} caution confirmed", "{0} cautions confirmed"))}
+          </summary>
           <ul className="cautions">
             {confirmed.map((caution) => (
-              <li key={caution}>{caution}</li>
+              <li key={caution}>{say(caution)}</li>
             ))}
           </ul>
         </details>

@@ -1,4 +1,5 @@
 /** What a key, a foot pedal or a clicker may do on the bench. */
+import { said } from "../../messages/said.ts";
 
 export interface Command {
   readonly name: string;
@@ -8,14 +9,18 @@ export interface Command {
 }
 
 export const COMMANDS: readonly Command[] = [
-  { name: "take", words: "Take what the meter on the wire shows", presses: '.on-the-wire [data-key="t"]' },
-  { name: "first", words: "First large key: zero", presses: '[data-key="1"]' },
-  { name: "second", words: "Second large key: a junction", presses: '[data-key="2"]' },
-  { name: "third", words: "Third large key: open", presses: '[data-key="3"]' },
-  { name: "fourth", words: "Fourth large key: still climbing", presses: '[data-key="4"]' },
-  { name: "done", words: "Done, for a step of the hand", presses: '[data-key="d"]' },
-  { name: "undo", words: "Undo the last entry", presses: null },
-  { name: "again", words: "Say the step again", presses: null },
+  {
+    name: "take",
+    words: said`Take what the meter on the wire shows`,
+    presses: '.on-the-wire [data-key="t"]',
+  },
+  { name: "first", words: said`First large key: zero`, presses: '[data-key="1"]' },
+  { name: "second", words: said`Second large key: a junction`, presses: '[data-key="2"]' },
+  { name: "third", words: said`Third large key: open`, presses: '[data-key="3"]' },
+  { name: "fourth", words: said`Fourth large key: still climbing`, presses: '[data-key="4"]' },
+  { name: "done", words: said`Done, for a step of the hand`, presses: '[data-key="d"]' },
+  { name: "undo", words: said`Undo the last entry`, presses: null },
+  { name: "again", words: said`Say the step again`, presses: null },
 ];
 
 /** Keys that mean something to the browser or to a screen reader wherever they are pressed. */

@@ -1,5 +1,6 @@
 /** Cautions that were read and confirmed: not shown again in this job until its power changes. */
 import { useState } from "react";
+import { plain } from "../../messages/said.ts";
 import type { KeptEvent } from "../job-event.ts";
 
 /** Jobs whose confirmed cautions are kept: those worked on last. */
@@ -10,6 +11,7 @@ interface Confirmed {
   readonly job: string;
   /** how often power had changed when they were confirmed */
   readonly powerChanges: number;
+  /** in plain English, whatever language they were read in */
   readonly texts: readonly string[];
 }
 
@@ -45,10 +47,10 @@ export function useConfirmed(job: string, events: readonly KeptEvent[], cautions
     () => kept().find((one) => one.job === job && one.powerChanges === changes)?.texts ?? [],
   );
   return {
-    fresh: cautions.filter((caution) => !texts.includes(caution)),
-    confirmed: cautions.filter((caution) => texts.includes(caution)),
+    fresh: cautions.filter((caution) => !texts.includes(plain(caution))),
+    confirmed: cautions.filter((caution) => texts.includes(plain(caution))),
     confirm: () => {
-      const all = [...new Set([...texts, ...cautions])];
+      const all = [...new Set([...texts, ...cautions.map(plain)])];
       setTexts(all);
       keep({ job, powerChanges: changes, texts: all });
     },

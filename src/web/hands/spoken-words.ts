@@ -1,28 +1,35 @@
 /** A line of the card as it is said aloud: units and signs in full, as nobody hears a bracket. */
+import { say } from "../say.ts";
 
-const SAID: readonly (readonly [RegExp, string])[] = [
-  [/\bkohm\b|\bkΩ/g, "kilo ohm"],
-  [/\bMohm\b|\bMΩ/g, "mega ohm"],
-  [/\bmohm\b|\bmΩ/g, "milli ohm"],
-  [/Ω/g, "ohm"],
-  [/(\d) ?uF\b|(\d) ?µF\b/g, "$1$2 micro farad"],
-  [/(\d) ?nF\b/g, "$1 nano farad"],
-  [/(\d) ?pF\b/g, "$1 pico farad"],
-  [/(\d) ?V\b/g, "$1 volts"],
-  [/(\d) ?mA\b/g, "$1 milli amps"],
-  [/(\d) ?A\b/g, "$1 amps"],
-  [/(\d) ?W\b/g, "$1 watts"],
-  [/\bDC bus \+/g, "DC bus plus"],
-  [/\bDC bus -/g, "DC bus minus"],
-  [/\b([A-Z]+[0-9]+)\.([A-Za-z0-9]+)/g, "$1 pin $2"],
-  [/[()_;:]+/g, ", "],
-  [/( ,)+/g, ","],
-  [/,\s*,/g, ","],
-  [/\s+/g, " "],
+type Spoken = (...found: readonly string[]) => string;
+
+/** What is seen, and what is heard for it, in the page's language. */
+const HEARD: readonly (readonly [RegExp, Spoken])[] = [
+  // what sets a Latin name apart inside another script
+  [/[\u2068\u2069]/g, () => ""],
+  [/\bkohm\b|\bkΩ/g, () => say`kilo ohm`],
+  [/\bMohm\b|\bMΩ/g, () => say`mega ohm`],
+  [/\bmohm\b|\bmΩ/g, () => say`milli ohm`],
+  [/\bohm\b|Ω/g, () => say`ohm`],
+  [/(\d[\d.,]*) ?[uµ]F\b/g, (_, figure = "") => say`${figure} micro farad`],
+  [/(\d[\d.,]*) ?nF\b/g, (_, figure = "") => say`${figure} nano farad`],
+  [/(\d[\d.,]*) ?pF\b/g, (_, figure = "") => say`${figure} pico farad`],
+  [/(\d[\d.,]*) ?V\b/g, (_, figure = "") => say`${figure} volts`],
+  [/(\d[\d.,]*) ?mA\b/g, (_, figure = "") => say`${figure} milli amps`],
+  [/(\d[\d.,]*) ?A\b/g, (_, figure = "") => say`${figure} amps`],
+  [/(\d[\d.,]*) ?W\b/g, (_, figure = "") => say`${figure} watts`],
+  [/\bDC bus \+/g, () => say`DC bus plus`],
+  [/\bDC bus -/g, () => say`DC bus minus`],
+  [/\b([A-Z]+[0-9]+)\.([A-Za-z0-9]+)/g, (_, part = "", pin = "") => say`${part} pin ${pin}`],
+  [/[\u2068\u2069]/g, () => ""],
+  [/[()_;:؛]+/g, () => ", "],
+  [/( ,)+/g, () => ","],
+  [/,\s*,/g, () => ","],
+  [/\s+/g, () => " "],
 ];
 
 export function spokenWords(line: string): string {
-  return SAID.reduce((said, [sign, words]) => said.replace(sign, words), line)
+  return HEARD.reduce((heard, [sign, words]) => heard.replace(sign, words), line)
     .replace(/[,\s]+$/, "")
     .trim();
 }

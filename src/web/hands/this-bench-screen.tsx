@@ -1,6 +1,7 @@
 /** This bench: what it is equipped with, what its keys and pedals do, its voice and its screen. */
 import { useEffect, useState } from "react";
 import { LANGUAGES } from "../../messages/language.ts";
+import { said } from "../../messages/said.ts";
 import { go } from "../route.ts";
 import { chooseLanguage, language, say } from "../say.ts";
 import { useKeptAwakeBy, useWakeLock } from "../wake-lock.ts";
@@ -8,14 +9,14 @@ import { benchEquipment, keepBenchEquipment } from "./bench-equipment.ts";
 import { COMMANDS, mayBeMapped } from "./commands.ts";
 import { EquipmentKeys } from "./equipment-keys.tsx";
 import { changeHandsSettings, useHandsSettings } from "./hands-settings.ts";
-import { canSpeak, say as sayAloud } from "./voice.ts";
+import { canSpeak, sayAloud } from "./voice.ts";
 
 export function ThisBenchScreen() {
   return (
     <div className="jobs-screen">
       <header className="front">
-        <h1>This bench</h1>
-        <p>Said once. Jobs that are open keep what they began with.</p>
+        <h1>{say`This bench`}</h1>
+        <p>{say`Said once. Jobs that are open keep what they began with.`}</p>
       </header>
       <main className="this-bench">
         <LanguageChoice />
@@ -24,7 +25,7 @@ export function ThisBenchScreen() {
         <Voice />
         <Screen />
         <button type="button" className="primary tall" onClick={() => go("#/")}>
-          All jobs
+          {say`All jobs`}
         </button>
       </main>
     </div>
@@ -59,9 +60,9 @@ function Equipment() {
   if (equipment === null) return null;
   return (
     <section aria-labelledby="equipment-title">
-      <h2 id="equipment-title">Beside a meter and an iron</h2>
+      <h2 id="equipment-title">{say`Beside a meter and an iron`}</h2>
       <p className="aside">
-        Only what is marked here is ever proposed. One meter alone gets a full way through.
+        {say`Only what is marked here is ever proposed. One meter alone gets a full way through.`}
       </p>
       <EquipmentKeys
         equipment={equipment}
@@ -69,7 +70,7 @@ function Equipment() {
           setEquipment(next);
           keepBenchEquipment(next).then(
             () => setUnkept(null),
-            (error: Error) => setUnkept(`This browser keeps nothing (${error.message}).`),
+            (error: Error) => setUnkept(say`This browser keeps nothing (${error.message}).`),
           );
         }}
       />
@@ -92,13 +93,13 @@ function useNextKey() {
     const pressed = (event: KeyboardEvent) => {
       event.preventDefault();
       setAsking(null);
-      if (event.key === "Escape") return setTold("Left as it was.");
+      if (event.key === "Escape") return setTold(say`Left as it was.`);
       if (!mayBeMapped(event.key))
         return setTold(
-          `${event.key === " " ? "The space bar" : event.key} has its own work in a browser. Try another.`,
+          say`${event.key === " " ? said`The space bar` : event.key} has its own work in a browser. Try another.`,
         );
       changeHandsSettings({ keys: { ...keys, [event.key]: asking } });
-      setTold(`${event.key} is set.`);
+      setTold(say`${event.key} is set.`);
     };
     addEventListener("keydown", pressed, { capture: true });
     return () => removeEventListener("keydown", pressed, { capture: true });
@@ -113,29 +114,29 @@ function MappedKeys() {
     changeHandsSettings({
       keys: Object.fromEntries(Object.entries(keys).filter(([other]) => other !== key)),
     });
-    setTold(`${key} is free again.`);
+    setTold(say`${key} is free again.`);
   };
   return (
     <section aria-labelledby="keys-title">
-      <h2 id="keys-title">Foot pedal, clicker, any key</h2>
+      <h2 id="keys-title">{say`Foot pedal, clicker, any key`}</h2>
       <p className="aside">
-        Whatever works as a keyboard will do. Tap Set, then press the pedal. Kept in this browser.
+        {say`Whatever works as a keyboard will do. Tap Set, then press the pedal. Kept in this browser.`}
       </p>
       <ul className="mapped-keys">
         {COMMANDS.map(({ name, words }) => (
           <li key={name}>
-            <span>{words}</span>
+            <span>{say(words)}</span>
             <button
               type="button"
               className="small"
-              aria-label={`Set a key: ${words}`}
+              aria-label={say`Set a key: ${words}`}
               aria-pressed={asking === name}
               onClick={() => {
                 setAsking(asking === name ? null : name);
                 setTold("");
               }}
             >
-              {asking === name ? "Press it now" : "Set"}
+              {asking === name ? say`Press it now` : say`Set`}
             </button>
             <span className="mapped">
               {Object.entries(keys)
@@ -145,7 +146,7 @@ function MappedKeys() {
                     type="button"
                     className="small"
                     key={key}
-                    aria-label={`Forget ${key}: ${words}`}
+                    aria-label={say`Forget ${key}: ${words}`}
                     onClick={() => forget(key)}
                   >
                     <kbd>{key}</kbd> ×
@@ -156,7 +157,7 @@ function MappedKeys() {
         ))}
       </ul>
       <p className="aside" role="status">
-        {asking === null ? told : "Waiting for a key; Escape leaves it as it was."}
+        {asking === null ? told : say`Waiting for a key; Escape leaves it as it was.`}
       </p>
     </section>
   );
@@ -167,7 +168,7 @@ function Voice() {
   const able = canSpeak();
   return (
     <section aria-labelledby="voice-title">
-      <h2 id="voice-title">Voice</h2>
+      <h2 id="voice-title">{say`Voice`}</h2>
       <label className="tick">
         <input
           type="checkbox"
@@ -175,12 +176,12 @@ function Voice() {
           disabled={!able}
           onChange={(event) => {
             changeHandsSettings({ speaks: event.target.checked });
-            if (event.target.checked) sayAloud("Each step is said when it comes up.");
+            if (event.target.checked) sayAloud(say`Each step is said when it comes up.`);
           }}
         />
-        Say each step aloud
+        {say`Say each step aloud`}
       </label>
-      {!able && <p className="aside">This browser has no voice.</p>}
+      {!able && <p className="aside">{say`This browser has no voice.`}</p>}
     </section>
   );
 }
@@ -191,25 +192,24 @@ function Screen() {
   const by = useKeptAwakeBy();
   return (
     <section aria-labelledby="screen-title">
-      <h2 id="screen-title">Screen</h2>
+      <h2 id="screen-title">{say`Screen`}</h2>
       <label className="tick">
         <input
           type="checkbox"
           checked={staysAwake}
           onChange={(event) => changeHandsSettings({ staysAwake: event.target.checked })}
         />
-        Keep it on while a job is open
+        {say`Keep it on while a job is open`}
       </label>
       <p className="aside" role="status">
-        {staysAwake ? AWAKE_WORDS[by ?? "not"] : ""}
+        {staysAwake ? say(AWAKE_WORDS[by ?? "not"]) : ""}
       </p>
     </section>
   );
 }
 
 const AWAKE_WORDS = {
-  lock: "It stays on by the browser's wake lock.",
-  picture:
-    "The browser gives no wake lock here; a moving picture behind the page keeps it on, which takes a little more of the battery.",
-  not: "This browser keeps no screen on: set the phone itself to stay awake.",
+  lock: said`It stays on by the browser's wake lock.`,
+  picture: said`The browser gives no wake lock here; a moving picture behind the page keeps it on, which takes a little more of the battery.`,
+  not: said`This browser keeps no screen on: set the phone itself to stay awake.`,
 } as const;

@@ -1,5 +1,6 @@
-/** Spoken instructions, by the browser's own voice; off until somebody turns them on. */
+/** Spoken instructions in the page's language, by the browser's own voice; off until somebody turns them on. */
 import { useEffect, useRef } from "react";
+import { language } from "../say.ts";
 import { handsSettings } from "./hands-settings.ts";
 import { spokenWords } from "./spoken-words.ts";
 
@@ -8,11 +9,11 @@ export function canSpeak(): boolean {
 }
 
 /** Says a line at once; what was being said stops, because it is about the step before. */
-export function say(line: string): void {
+export function sayAloud(line: string): void {
   if (!canSpeak() || line === "") return;
   speechSynthesis.cancel();
   const utterance = new SpeechSynthesisUtterance(spokenWords(line));
-  utterance.lang = "en";
+  utterance.lang = language();
   speechSynthesis.speak(utterance);
 }
 
@@ -21,7 +22,7 @@ export function useSpokenStep(step: string): () => void {
   const now = useRef(step);
   now.current = step;
   useEffect(() => {
-    if (handsSettings().speaks) say(step);
+    if (handsSettings().speaks) sayAloud(step);
   }, [step]);
   useEffect(
     () => () => {
@@ -29,5 +30,5 @@ export function useSpokenStep(step: string): () => void {
     },
     [],
   );
-  return () => say(now.current);
+  return () => sayAloud(now.current);
 }

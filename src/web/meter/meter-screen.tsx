@@ -1,5 +1,6 @@
 /** Which meter is on the wire; with it on, what it shows, so that it can be tried before a board lies there. */
 import { useEffect, useState } from "react";
+import { said } from "../../messages/said.ts";
 import {
   type DriverList,
   type MeterNow,
@@ -11,13 +12,14 @@ import { api } from "../api.ts";
 import { SearchField } from "../bench/search-field.tsx";
 import { Choices } from "../intake/choices.tsx";
 import { go } from "../route.ts";
+import { say } from "../say.ts";
 import { useMeter } from "../stream.ts";
 import { displayed } from "../words.ts";
 
 const KINDS = [
-  { value: "none", words: "None", hint: "readings are typed" },
-  { value: "scpi", words: "SCPI over the network", hint: "bench meters with a LAN socket" },
-  { value: "sigrok", words: "A meter that sigrok reads", hint: "hand-held meters with a cable" },
+  { value: "none", words: said`None`, hint: said`readings are typed` },
+  { value: "scpi", words: said`SCPI over the network`, hint: said`bench meters with a LAN socket` },
+  { value: "sigrok", words: said`A meter that sigrok reads`, hint: said`hand-held meters with a cable` },
 ] as const;
 
 export function MeterScreen() {
@@ -25,22 +27,21 @@ export function MeterScreen() {
   return (
     <div className="jobs-screen">
       <header className="front">
-        <h1>Meter on the wire</h1>
+        <h1>{say`Meter on the wire`}</h1>
         <p>
-          With a meter connected to the bench computer, its reading stands beside each check and one tap takes
-          it. Typing works just as well, at any time.
+          {say`With a meter connected to the bench computer, its reading stands beside each check and one tap takes it. Typing works just as well, at any time.`}
         </p>
       </header>
       <main className="meter-setting">
         {meter === null ? (
           <p className="sync" role="status">
-            The bench computer does not answer: the meter hangs on it.
+            {say`The bench computer does not answer: the meter hangs on it.`}
           </p>
         ) : (
           <Setting key={JSON.stringify(meter.setting)} meter={meter} />
         )}
         <button type="button" className="tall" onClick={() => go("#/")}>
-          All jobs
+          {say`All jobs`}
         </button>
       </main>
     </div>
@@ -61,8 +62,8 @@ function Setting({ meter }: { readonly meter: MeterNow }) {
   return (
     <>
       <Choices
-        title="The meter"
-        choices={KINDS}
+        title={say`The meter`}
+        choices={KINDS.map(({ value, words, hint }) => ({ value, words: say(words), hint: say(hint) }))}
         value={kind}
         onValue={(chosen) => {
           setKind(chosen);
@@ -79,7 +80,7 @@ function Setting({ meter }: { readonly meter: MeterNow }) {
       )}
       {problem !== null && (
         <p className="entry-problem" role="alert">
-          {problem}
+          {say(problem)}
         </p>
       )}
       {setting.kind !== "none" && kind === setting.kind && <Trial meter={meter} />}
@@ -102,7 +103,7 @@ function ScpiForm({ setting, onAddress }: ScpiProps) {
       }}
     >
       <label className="entry">
-        Its address
+        {say`Its address`}
         <input
           autoComplete="off"
           autoCapitalize="off"
@@ -112,11 +113,10 @@ function ScpiForm({ setting, onAddress }: ScpiProps) {
         />
       </label>
       <p className="aside">
-        It stands in the meter's own menu, under LAN. The program sets the meter to each check's mode, but
-        never to amps: its leads may lie on the board.
+        {say`It stands in the meter's own menu, under LAN. The program sets the meter to each check's mode, but never to amps: its leads may lie on the board.`}
       </p>
       <button type="submit" className="primary tall" disabled={address.trim() === ""}>
-        Connect
+        {say`Connect`}
       </button>
     </form>
   );
@@ -146,17 +146,17 @@ function SigrokForm({ setting, onDriver }: SigrokProps) {
     >
       {list.problem !== null && (
         <p className="problem" role="alert">
-          {list.problem}
+          {say(list.problem)}
         </p>
       )}
       <SearchField
-        label="The meter's driver"
+        label={say`The meter's driver`}
         choices={list.drivers.map(({ name, words }) => ({ value: name, words }))}
         value={driver}
         onValue={setDriver}
       />
       <label className="entry">
-        Its wire, where the driver asks for one
+        {say`Its wire, where the driver asks for one`}
         <input
           autoComplete="off"
           autoCapitalize="off"
@@ -166,7 +166,7 @@ function SigrokForm({ setting, onDriver }: SigrokProps) {
         />
       </label>
       <label className="entry">
-        Its display, where it has several
+        {say`Its display, where it has several`}
         <input
           autoComplete="off"
           placeholder="P1"
@@ -174,16 +174,22 @@ function SigrokForm({ setting, onDriver }: SigrokProps) {
           onChange={(event) => setChannel(event.target.value)}
         />
       </label>
-      <p className="aside">Such a meter is turned to its mode by hand; a wrong one is said at the check.</p>
+      <p className="aside">{say`Such a meter is turned to its mode by hand; a wrong one is said at the check.`}</p>
       <button type="submit" className="primary tall" disabled={driver.trim() === ""}>
-        Connect
+        {say`Connect`}
       </button>
     </form>
   );
 }
 
+function trialWords({ name, trouble, shown }: MeterNow): string {
+  if (trouble !== null) return say(trouble);
+  return shown === null ? say`Waiting for it…` : say`${name ?? said`It`}, set to ${shown.reading.setTo}`;
+}
+
 /** What the meter shows now. */
-function Trial({ meter: { name, trouble, shown } }: { readonly meter: MeterNow }) {
+function Trial({ meter }: { readonly meter: MeterNow }) {
+  const { trouble, shown } = meter;
   const figure =
     shown === null
       ? "–"
@@ -191,10 +197,10 @@ function Trial({ meter: { name, trouble, shown } }: { readonly meter: MeterNow }
         ? displayed(shown.reading.value, shown.reading.unit)
         : shown.reading.value;
   return (
-    <section className="on-the-wire" data-bad={trouble !== null} aria-label="What it shows">
+    <section className="on-the-wire" data-bad={trouble !== null} aria-label={say`What it shows`}>
       <p className="figure wire-figure">{figure}</p>
       <p className="wire-words" role="status">
-        {trouble ?? (shown === null ? "Waiting for it…" : `${name ?? "It"}, set to ${shown.reading.setTo}`)}
+        {trialWords(meter)}
       </p>
     </section>
   );

@@ -2,6 +2,7 @@
 import { useEffect, useState } from "react";
 import type { CardView, StripView } from "../../wire/bench-view.ts";
 import { field } from "../job-event.ts";
+import { say } from "../say.ts";
 import type { OpenJob } from "../use-job.ts";
 import { ClimbPlot } from "./climb-plot.tsx";
 import { RailBands } from "./rail-bands.tsx";
@@ -35,15 +36,15 @@ export default function CardPlots({ open, card, powered }: Props) {
     <>
       {now !== null && (
         <>
-          <StripPlot strip={now} title="What it would read" />
+          <StripPlot strip={now} title={say`What it would read`} />
           {now.climb !== null && <ClimbPlot climb={now.climb} unit={now.unit} limit={now.to} />}
         </>
       )}
       {powered && <RailBands ask={open.rails} />}
       {last !== null && (
         <details className="last-strip">
-          <summary>The last reading on its strip: {last.reading?.words}</summary>
-          <StripPlot strip={last} title="What the check before would read" />
+          <summary>{say`The last reading on its strip: ${last.reading?.words ?? ""}`}</summary>
+          <StripPlot strip={last} title={say`What the check before would read`} />
           {last.climb !== null && <ClimbPlot climb={last.climb} unit={last.unit} limit={last.to} />}
         </details>
       )}

@@ -1,5 +1,6 @@
 /** A reading that climbs, against the way it would climb on a good board and with the main suspects. */
 import type { StripView } from "../../wire/bench-view.ts";
+import { forms, say } from "../say.ts";
 import { quantity } from "../words.ts";
 import { LinePlot } from "./line-plot.tsx";
 
@@ -11,27 +12,27 @@ interface Props {
 }
 
 export function ClimbPlot({ climb, unit, limit }: Props) {
-  const said = unit === "ohm" ? "Ω" : unit;
+  const sign = unit === "ohm" ? "Ω" : unit;
   const values = climb.rows.flatMap(({ points }) => points.map(({ value }) => value));
   const top = Math.min(limit, Math.max(1e-12, ...values, climb.reading?.value ?? 0));
-  const shown = (value: number) => (value >= limit ? "OL" : quantity(value, said));
+  const shown = (value: number) => (value >= limit ? "OL" : quantity(value, sign));
   const words = climb.rows.map(({ words: who, points }) => {
     const [start, end] = [points[0], points.at(-1)];
     return start === undefined || end === undefined
-      ? `${who}: no answer`
-      : `${who} from ${shown(start.value)} to ${shown(end.value)} in ${end.seconds} s`;
+      ? say`${who}: no answer`
+      : say`${who} from ${shown(start.value)} to ${shown(end.value)} in ${`${end.seconds} s`}`;
   });
   return (
     <LinePlot
-      title="How it climbs"
-      words={`The reading climbs: ${words.join("; ")}.`}
+      title={say`How it climbs`}
+      words={say`The reading climbs: ${forms().list(words)}.`}
       lines={climb.rows.map(({ words: name, points }) => ({
-        name,
+        name: say(name),
         // the first seconds matter most: the square root spreads them
         points: points.map(({ seconds, value }) => ({ x: Math.sqrt(seconds), y: value })),
       }))}
-      xName="after"
-      xWords={(x) => `${Number((x * x).toFixed(2))} s`}
+      xName={say`after`}
+      xWords={(x) => forms().shown(`${Number((x * x).toFixed(2))} s`)}
       yTop={top}
       yWords={shown}
       mark={
@@ -40,7 +41,7 @@ export function ClimbPlot({ climb, unit, limit }: Props) {
           : {
               x: Math.sqrt(climb.reading.seconds),
               y: climb.reading.value,
-              words: "the reading after two seconds",
+              words: say`the reading after two seconds`,
             }
       }
     />

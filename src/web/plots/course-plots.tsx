@@ -4,9 +4,10 @@ import type { CoursePoint } from "../../wire/bench-view.ts";
 import type { Engine } from "../engine.ts";
 import type { JobSoFar } from "../engine-messages.ts";
 import { drawer } from "../keeper.ts";
+import { say } from "../say.ts";
 import { useEngine } from "../use-engine.ts";
 import type { OpenJob } from "../use-job.ts";
-import { money, percent } from "../words.ts";
+import { listed, money, percent } from "../words.ts";
 import { LinePlot } from "./line-plot.tsx";
 
 /** Suspects drawn: the last ones, and whoever led on the way. */
@@ -22,23 +23,24 @@ export default function CoursePlots({ open, currency }: Props) {
   const wanted = open.events.length + 1;
   const last = points.at(-1);
   if (last === undefined || points.length < 2)
-    return <p role="status">{wanted < 2 ? "Nothing has been entered yet." : "Working the job out again…"}</p>;
+    return (
+      <p role="status">{wanted < 2 ? say`Nothing has been entered yet.` : say`Working the job out again…`}</p>
+    );
   const names = leading(points);
   const sums = points.flatMap(({ spent, toGo, stopLine }) => [spent, toGo ?? 0, stopLine ?? 0]);
-  const entry = (x: number) => (x === 0 ? "start" : `entry ${x}`);
+  const entry = (x: number) => (x === 0 ? say`start` : say`entry ${x}`);
   return (
     <>
       {points.length < wanted && (
         <p role="status" className="aside">
-          {points.length} of {wanted} entries worked out again…
+          {say`${points.length} of ${wanted} entries worked out again…`}
         </p>
       )}
       <LinePlot
-        title="Who is suspected, entry by entry"
-        words={`After entry ${last.entries}: ${last.suspects
-          .slice(0, LINES)
-          .map(({ part, probability }) => `${part} ${percent(probability)}`)
-          .join(", ")}.`}
+        title={say`Who is suspected, entry by entry`}
+        words={say`After entry ${last.entries}: ${listed(
+          last.suspects.slice(0, LINES).map(({ part, probability }) => `${part} ${percent(probability)}`),
+        )}.`}
         lines={names.map((name) => ({
           name,
           points: points.map(({ entries, suspects }) => ({
@@ -46,24 +48,27 @@ export default function CoursePlots({ open, currency }: Props) {
             y: suspects.find(({ part }) => part === name)?.probability ?? 0,
           })),
         }))}
-        xName="after"
+        xName={say`after`}
         xWords={entry}
         yTop={1}
         yWords={percent}
       />
       <LinePlot
-        title="Money spent, still expected, and the stop line"
-        words={`Spent ${money(last.spent, currency)}; ${
+        title={say`Money spent, still expected, and the stop line`}
+        words={
           last.toGo === null || last.stopLine === null
-            ? "nothing more is expected"
-            : `still expected ${money(last.toGo, currency)}, and giving up is better once more than ${money(last.stopLine, currency)} is`
-        }.`}
+            ? say`Spent ${money(last.spent, currency)}; nothing more is expected.`
+            : say`Spent ${money(last.spent, currency)}; still expected ${money(last.toGo, currency)}, and giving up is better once more than ${money(last.stopLine, currency)} is.`
+        }
         lines={[
-          { name: "spent", points: points.map(({ entries, spent }) => ({ x: entries, y: spent })) },
-          { name: "still expected", points: points.map(({ entries, toGo }) => ({ x: entries, y: toGo })) },
-          { name: "stop line", points: points.map(({ entries, stopLine }) => ({ x: entries, y: stopLine })) },
+          { name: say`spent`, points: points.map(({ entries, spent }) => ({ x: entries, y: spent })) },
+          { name: say`still expected`, points: points.map(({ entries, toGo }) => ({ x: entries, y: toGo })) },
+          {
+            name: say`stop line`,
+            points: points.map(({ entries, stopLine }) => ({ x: entries, y: stopLine })),
+          },
         ]}
-        xName="after"
+        xName={say`after`}
         xWords={entry}
         yTop={Math.max(1, ...sums)}
         yWords={(value) => money(value, currency)}

@@ -1,6 +1,7 @@
 /** The plots come after the page itself: none of them is needed to take the first reading. */
 import { lazy, Suspense } from "react";
 import type { CardView } from "../../wire/bench-view.ts";
+import { say } from "../say.ts";
 import type { OpenJob } from "../use-job.ts";
 
 const Card = lazy(() => import("./card-plots.tsx"));
@@ -20,7 +21,7 @@ export function CardPlots(props: {
 
 export function CoursePlots(props: { readonly open: OpenJob; readonly currency: string }) {
   return (
-    <Suspense fallback={<p role="status">Loading the plots…</p>}>
+    <Suspense fallback={<p role="status">{say`Loading the plots…`}</p>}>
       <Course {...props} />
     </Suspense>
   );

@@ -1,5 +1,6 @@
 /** Lines over a common axis, told apart by their dashes and by a letter at their end, with the same figures as a table. */
 import { useId } from "react";
+import { say } from "../say.ts";
 
 export interface Line {
   readonly name: string;
@@ -81,7 +82,7 @@ interface TableProps extends Pick<Props, "lines" | "xName" | "xWords" | "yWords"
 function PlotTable({ id, lines, xs, xName, xWords, yWords }: TableProps) {
   return (
     <details>
-      <summary>As a table</summary>
+      <summary>{say`As a table`}</summary>
       <div className="plot-table">
         <table aria-labelledby={id}>
           <thead>

@@ -1,6 +1,7 @@
 /** Each rail as a band about its volts, with what was read of it since power came on. */
 import { useEffect, useState } from "react";
 import type { RailBandView } from "../../wire/bench-view.ts";
+import { say } from "../say.ts";
 import type { OpenJob } from "../use-job.ts";
 import { quantity } from "../words.ts";
 
@@ -23,13 +24,11 @@ export function RailBands({ ask }: { readonly ask: OpenJob["rails"] }) {
   if (rails.length === 0) return null;
   return (
     <figure className="strip">
-      <figcaption>Rails since power came on</figcaption>
+      <figcaption>{say`Rails since power came on`}</figcaption>
       <ul>
         {rails.map((rail) => (
           <li key={rail.rail}>
-            <span>
-              {rail.rail}, {quantity(rail.low, "V")} to {quantity(rail.high, "V")}
-            </span>
+            <span>{say`${rail.rail}, ${quantity(rail.low, "V")} to ${quantity(rail.high, "V")}`}</span>
             <span className="figure">{readWords(rail)}</span>
             <svg className="track" viewBox={`0 0 ${FULL} 10`} preserveAspectRatio="none" aria-hidden="true">
               <path className="track-base" d={`M0 5H${FULL}`} />
@@ -59,6 +58,8 @@ function share({ volts }: RailBandView, value: number): number {
 
 function readWords({ readings, low, high }: RailBandView): string {
   const last = readings.at(-1);
-  if (last === undefined) return "not read";
-  return `${quantity(last, "V")}, ${last < low ? "below" : last > high ? "above" : "in band"}`;
+  if (last === undefined) return say`not read`;
+  const volts = quantity(last, "V");
+  if (last < low) return say`${volts}, below`;
+  return last > high ? say`${volts}, above` : say`${volts}, in band`;
 }

@@ -1,5 +1,7 @@
 /** What the check would read, row by row on one scale: a band for each case, and a line where the reading lies. */
+import { said } from "../../messages/said.ts";
 import type { StripRow, StripView } from "../../wire/bench-view.ts";
+import { say, sayWith } from "../say.ts";
 import { quantity, range } from "../words.ts";
 
 /** Of the width; the rest is for what is over the limit. */
@@ -32,7 +34,7 @@ export function StripPlot({ strip, title }: { readonly strip: StripView; readonl
       <ul>
         {strip.rows.map((row) => (
           <li key={row.words} data-good={row.good}>
-            <span>{row.words}</span>
+            <span>{say(row.words)}</span>
             <span className="figure">
               {row.value === null ? "OL" : (range(row.low, row.high, unit) ?? "")}
             </span>
@@ -47,7 +49,7 @@ export function StripPlot({ strip, title }: { readonly strip: StripView; readonl
       </p>
       {reading !== null && (
         <p className="strip-reading">
-          The line is the reading, <b className="figure">{reading.words}</b>: {fitsWords(strip)}
+          {sayWith`The line is the reading, ${<b className="figure">{say(reading.words)}</b>}: ${fitsWords(strip)}`}
         </p>
       )}
     </figure>
@@ -92,6 +94,6 @@ function fitsWords({ rows, reading, to }: StripView): string {
         row.high >= (reading.low ?? 0),
   );
   return inside.length === 0
-    ? "none of these reads so."
-    : `as with ${inside.map(({ words }) => words).join(", or ")}.`;
+    ? say`none of these reads so.`
+    : say`as with ${inside.map(({ words }) => words).reduce((before, words) => said`${before}, or ${words}`)}.`;
 }

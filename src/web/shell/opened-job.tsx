@@ -1,7 +1,9 @@
 /** Opens a job for a screen of it, and says meanwhile what it waits for. */
 import type { ReactNode } from "react";
+import { said } from "../../messages/said.ts";
 import type { BenchView } from "../../wire/bench-view.ts";
 import { go } from "../route.ts";
+import { say } from "../say.ts";
 import { type OpenJob, useJob } from "../use-job.ts";
 import { Wordmark } from "./icons.tsx";
 
@@ -12,14 +14,19 @@ interface Props {
 
 export function OpenedJob({ id, children }: Props) {
   const open = useJob(id);
-  if (open.job === "loading") return <Blank words="Opening the job…" />;
+  if (open.job === "loading") return <Blank words={say`Opening the job…`} />;
   if (open.job === null)
     return (
-      <Blank words="This job is not in this browser, and the bench computer does not have it or is away." />
+      <Blank
+        words={say`This job is not in this browser, and the bench computer does not have it or is away.`}
+      />
     );
   if (open.view === null)
     return (
-      <Blank words={open.problem ?? "Working out what this board would show…"} bad={open.problem !== null} />
+      <Blank
+        words={say(open.problem ?? said`Working out what this board would show…`)}
+        bad={open.problem !== null}
+      />
     );
   return children(open, open.view);
 }
@@ -30,7 +37,7 @@ function Blank({ words, bad = false }: { readonly words: string; readonly bad?: 
       <Wordmark />
       <p role={bad ? "alert" : "status"}>{words}</p>
       <button type="button" onClick={() => go("#/")}>
-        All jobs
+        {say`All jobs`}
       </button>
     </main>
   );
