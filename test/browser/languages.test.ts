@@ -10,7 +10,17 @@ const TEST_MS = 900_000;
 const MOST_STEPS = 60;
 const WIDTHS = [390, 1366] as const;
 /** Screens of which texts are still being translated: there only the layout and the seams are held. */
-const NOT_YET: ReadonlySet<string> = new Set(["jobs", "intake", "this-bench", "job"]);
+const NOT_YET: ReadonlySet<string> = new Set([
+  "jobs",
+  "intake",
+  "describe",
+  "drawer",
+  "boards",
+  "shop",
+  "learnt",
+  "this-bench",
+  "job",
+]);
 
 let served: Awaited<ReturnType<typeof servePage>>;
 /** One practice job as it was worked in English, and how many entries led to each kind of card. */
@@ -63,6 +73,11 @@ async function jobAtCard(action: string, name: string): Promise<string> {
 const SCREENS: readonly { readonly name: string; readonly at: string; readonly ready: string }[] = [
   { name: "jobs", at: "#/", ready: ".front" },
   { name: "intake", at: "#/new", ready: ".choice" },
+  { name: "describe", at: "#/new/board", ready: ".question .choice" },
+  { name: "drawer", at: "#/drawer", ready: ".drawer-keys" },
+  { name: "boards", at: "#/boards", ready: ".bring-board" },
+  { name: "shop", at: "#/shop", ready: ".terms input" },
+  { name: "learnt", at: "#/learnt", ready: "main .aside" },
   { name: "this-bench", at: "#/bench", ready: ".mapped-keys" },
   { name: "meter", at: "#/meter", ready: ".meter-setting .choice" },
 ];
