@@ -1,7 +1,7 @@
 /** Finds what a page in another language has left untold: marks of the seams, English sentences, Latin words in another script. */
 import type { Page } from "playwright-core";
 import { LANGUAGES, type Language } from "../../src/messages/language.ts";
-import type { Sayings } from "../../src/messages/said.ts";
+import { plain, type Sayings } from "../../src/messages/said.ts";
 import { sayingsOf } from "../../src/messages/sayings.ts";
 import { SHIPPED } from "../../src/shipped/shipped.ts";
 
@@ -36,6 +36,11 @@ function englishOf(sayings: Sayings): ReadonlySet<string> {
   );
 }
 
+/** Texts whose seams were left in them: they were said, and never told. */
+export async function seamsOn(page: Page): Promise<string[]> {
+  return (await textsOf(page)).filter((text) => MARKS.test(text)).map((text) => `seams: ${plain(text)}`);
+}
+
 /**
  * What of the page is not in its language, one line each; empty: nothing. In a script of its own two Latin words on end are such a text
  * as well.
@@ -49,7 +54,6 @@ export async function untoldOn(
   const english = englishOf(await sayingsOf(language));
   const ownScript = language === "hi" || language === "ar";
   const untold = (await textsOf(page)).flatMap((text) => {
-    if (MARKS.test(text)) return [`marks: ${text.replace(/[\u2061-\u2064]/g, "|")}`];
     if (english.has(text)) return [`English: ${text}`];
     const rest = [...NAMES, ...names].reduce((left, name) => left.replaceAll(name, ""), text);
     return ownScript && LATIN_RUN.test(rest) ? [`Latin: ${text}`] : [];
