@@ -1,4 +1,6 @@
 /** The server's calls, with its one-line problems as errors. */
+
+import { said } from "../messages/said.ts";
 import type {
   AlbumAnswer,
   AppendAnswer,
@@ -29,20 +31,26 @@ export class Refused extends Error {}
 export class Away extends Error {}
 
 const PATIENCE_MS = 8_000;
+const SILENT = said`the bench computer does not answer`;
 
 async function call<Answer>(path: string, request: RequestInit = {}): Promise<Answer> {
   let response: Response;
   try {
     response = await fetch(`/api${path}`, { ...request, signal: AbortSignal.timeout(PATIENCE_MS) });
   } catch {
-    throw new Away("the bench computer does not answer");
+    throw new Away(SILENT);
   }
   if (response.status === 204) return null as Answer;
   const json = response.headers.get("content-type")?.includes("json") === true;
-  if (!json || response.status >= 500) throw new Away(`the bench computer answered ${response.status}`);
+  if (!json || response.status >= 500) throw new Away(said`the bench computer answered ${response.status}`);
   const body = (await response.json()) as Answer | ErrorAnswer;
-  if (!response.ok) throw new Refused((body as ErrorAnswer).error ?? `refused (${response.status})`);
+  if (!response.ok) throw new Refused(problemIn(body as Partial<ErrorAnswer>, response.status));
   return body as Answer;
+}
+
+/** The server's line with its seams, where it has some: the page tells it in its own language. */
+function problemIn({ said: told, error }: Partial<ErrorAnswer>, status: number): string {
+  return told ?? error ?? said`refused (${status})`;
 }
 
 function post<Answer>(path: string, body: unknown): Promise<Answer> {
@@ -64,9 +72,9 @@ async function fetchFile(path: string, body: unknown): Promise<Blob> {
       signal: AbortSignal.timeout(PATIENCE_MS),
     });
   } catch {
-    throw new Away("the bench computer does not answer");
+    throw new Away(SILENT);
   }
-  if (!response.ok) throw new Refused(`the bench computer answered ${response.status}`);
+  if (!response.ok) throw new Refused(said`the bench computer answered ${response.status}`);
   return response.blob();
 }
 

@@ -12,7 +12,7 @@ import { MeterScreen } from "./meter/meter-screen.tsx";
 import { QuoteScreen } from "./money/quote-screen.tsx";
 import { ShopScreen } from "./money/shop-screen.tsx";
 import { useRoute } from "./route.ts";
-import { language, onLanguage } from "./say.ts";
+import { language, onLanguage, say } from "./say.ts";
 
 /** Papers and what they say are fetched when the first one is asked for. */
 const PapersScreen = lazy(async () => ({
@@ -34,7 +34,7 @@ function Screen() {
   if (route.screen === "meter") return <MeterScreen />;
   if (route.screen === "papers")
     return (
-      <Suspense fallback={<p role="status">Fetching the papers…</p>}>
+      <Suspense fallback={<p role="status">{say`Fetching the papers…`}</p>}>
         <PapersScreen key={route.id} id={route.id} kind={route.kind} />
       </Suspense>
     );

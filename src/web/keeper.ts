@@ -12,6 +12,7 @@ import { noteConflicts } from "./conflict-keeper.ts";
 import { freshOrKept } from "./fresh-or-kept.ts";
 import type { KeptEvent, KeptJob } from "./job-event.ts";
 import type { PictureToSend } from "./picture/kept-picture.ts";
+import { say } from "./say.ts";
 
 interface Outbox {
   /** a job that the server has not seen yet */
@@ -63,7 +64,7 @@ export async function startJob(
   const now = new Date().toISOString();
   const job: KeptJob = {
     id: request.id,
-    title: request.title ?? "A board",
+    title: request.title ?? say`A board`,
     practice: request.practice ?? null,
     header: request.job,
     createdAt: now,

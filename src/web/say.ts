@@ -23,7 +23,8 @@ function spokenIn(language: Language, find: Teller["find"]): Spoken {
     teller: {
       find,
       category: (count) => plural.select(count),
-      value: (text) => (/^-?\d+(\.\d+)?$/.test(text) ? forms.number(Number(text), 6) : forms.shown(text)),
+      // a figure keeps its digits: 140.00 of money is not 140
+      value: (text) => (/^-?\d+(\.\d+)?$/.test(text) ? forms.amount(text) : forms.shown(text)),
     },
   };
 }
@@ -48,17 +49,23 @@ export function say(text: TemplateStringsArray | string, ...given: readonly (str
   return tell(typeof text === "string" ? text : said(text, ...given), now.teller);
 }
 
+/** A name made of a sentence, for keeping: without the marks that hold a name apart in a line of the other direction. */
+export function named(text: string): string {
+  return text.replace(/[\u2068\u2069]/g, "");
+}
+
+/** A figure, a reading or an amount that stands by itself. */
+export function figure(value: string | number): string {
+  return now.teller.value(String(value));
+}
+
 /** A sentence with parts of the page in it: `sayWith`Before it went in ${<b>{ref}</b>} read ${figure} here.``. */
 export function sayWith(sentence: TemplateStringsArray, ...given: readonly ReactNode[]): ReactNode {
   const english = sentence.map((piece, at) => (at === 0 ? piece : `{${at - 1}}${piece}`)).join("");
   const saying = now.teller.find(english);
   const pieces = (typeof saying === "string" ? saying : english).split(/\{(\d)\}/);
   return pieces.map((piece, at) =>
-    createElement(
-      Fragment,
-      { key: at },
-      at % 2 === 0 ? piece : given[Number(piece)],
-    ),
+    createElement(Fragment, { key: at }, at % 2 === 0 ? piece : given[Number(piece)]),
   );
 }
 

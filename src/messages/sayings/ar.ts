@@ -5,15 +5,19 @@ import { BOARDS } from "./ar/boards.ts";
 import { COMPOSE } from "./ar/compose.ts";
 import { JOB } from "./ar/job.ts";
 import { PARTS } from "./ar/parts.ts";
+import { PICTURE } from "./ar/picture.ts";
 import { PLANNING } from "./ar/planning.ts";
 import { SCREENS } from "./ar/screens.ts";
 import { SHELL } from "./ar/shell.ts";
+import { SHOP } from "./ar/shop.ts";
 
 export const AR: Sayings = {
   ...SHELL,
   ...BENCH,
   ...SCREENS,
+  ...SHOP,
   ...BOARDS,
+  ...PICTURE,
   ...PLANNING,
   ...JOB,
   ...BOARD,

@@ -1,5 +1,6 @@
 /** The list of what a bench may have beside a meter: one tap each. */
 import { EQUIPMENT } from "../intake/intake.ts";
+import { say } from "../say.ts";
 
 interface Props {
   readonly equipment: ReadonlySet<string>;
@@ -13,10 +14,10 @@ export function EquipmentKeys({ equipment, onEquipment }: Props) {
     onEquipment(next);
   };
   return (
-    <fieldset className="keys" aria-label="On this bench beside a meter">
+    <fieldset className="keys" aria-label={say`On this bench beside a meter`}>
       {EQUIPMENT.map(({ name, words }) => (
         <button type="button" key={name} aria-pressed={equipment.has(name)} onClick={() => toggle(name)}>
-          {words}
+          {say(words)}
         </button>
       ))}
     </fieldset>
