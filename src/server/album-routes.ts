@@ -1,6 +1,7 @@
 import { type Context, Hono } from "hono";
 import type { AlbumStore } from "../job/board-album.ts";
 import type { Picture } from "../job/job-store.ts";
+import { said } from "../messages/said.ts";
 import type { Parsed } from "../units/outcome.ts";
 import {
   ALBUM_BYTES,
@@ -29,7 +30,7 @@ export function albumRoutes(store: AlbumStore): Hono {
   routes.get("/board-pictures/:id", async (context) => {
     const id = context.req.param("id");
     const picture = await store.readPicture(id);
-    if (picture === null) return problem(context, `there is no picture "${id}" of a board`, 404);
+    if (picture === null) return problem(context, said`there is no picture "${id}" of a board`, 404);
     return pictureBody(context, picture);
   });
   routes.get("/albums", async (context) =>
@@ -44,7 +45,7 @@ export function albumRoutes(store: AlbumStore): Hono {
     if (!version.ok) return problem(context, version.problem, 400);
     for (const { picture } of version.value.album.faces)
       if ((await store.readPicture(picture)) === null)
-        return problem(context, `album: there is no picture "${picture}" of a board; send it first`, 422);
+        return problem(context, said`album: there is no picture "${picture}" of a board; send it first`, 422);
     const written = await store.keepAlbum(board, version.value);
     if (!written.ok) return refusal(context, written);
     return context.json<AppendAnswer>(

@@ -1,5 +1,6 @@
 import type { Context } from "hono";
 import type { Refusal } from "../job/job-store.ts";
+import { isSaid, plain } from "../messages/said.ts";
 import type { ErrorAnswer } from "../wire/job-api.ts";
 
 const STATUS_OF = { "no-such-job": 404, conflict: 409, "not-accepted": 422 } as const;
@@ -14,6 +15,7 @@ export function problem(
   text: string,
   status: 400 | 403 | 404 | 409 | 413 | 415 | 422 | 500,
 ): Response {
-  const answer: ErrorAnswer = { error: text.replace(/\s+/g, " ").trim() };
+  const line = text.replace(/\s+/g, " ").trim();
+  const answer: ErrorAnswer = { error: plain(line), ...(isSaid(line) ? { said: line } : {}) };
   return context.json(answer, status);
 }

@@ -5,6 +5,7 @@ import type { KeepsAlbums } from "../job/board-album.ts";
 import type { KeepsBoards } from "../job/board-store.ts";
 import type { AcceptLog, JobStore, NewId } from "../job/job-store.ts";
 import type { ShopStore } from "../job/shop.ts";
+import { said } from "../messages/said.ts";
 import type { StockStore } from "../parts/stock/stock-store.ts";
 import type { BoardAnswer } from "../wire/job-api.ts";
 import { albumRoutes } from "./album-routes.ts";
@@ -78,7 +79,7 @@ export function makeApp(parts: AppParts): Hono {
     parts.report(error);
     return problem(
       context,
-      "something went wrong here; nothing was changed by this request, please try again",
+      said`something went wrong here; nothing was changed by this request, please try again`,
       500,
     );
   });

@@ -1,4 +1,5 @@
 import { Hono } from "hono";
+import { said } from "../messages/said.ts";
 import type { BoardAnswer, BoardList } from "../wire/job-api.ts";
 import { problem } from "./answers.ts";
 
@@ -12,7 +13,7 @@ export function boardRoutes(boards: readonly BoardAnswer[]): Hono {
   routes.get("/:id", (context) => {
     const id = context.req.param("id");
     const board = boards.find((shipped) => shipped.id === id);
-    if (board === undefined) return problem(context, `there is no board "${id}"`, 404);
+    if (board === undefined) return problem(context, said`there is no board "${id}"`, 404);
     // Typed through unknown: a board file is deep enough to exhaust the type of a JSON answer.
     return context.json({ id: board.id, title: board.title, board: board.board } as never);
   });

@@ -4,6 +4,7 @@ import { comebackCostText, correctedVerdict, ownWarrantyCost } from "../job/come
 import type { Job } from "../job/job.ts";
 import type { JobStore, KeptJob } from "../job/job-store.ts";
 import { parseJob } from "../job/parse-job.ts";
+import { said } from "../messages/said.ts";
 import type { ComebacksAnswer, WarrantyAnswer } from "../wire/job-api.ts";
 import { problem } from "./answers.ts";
 
@@ -12,7 +13,7 @@ export function comebackRoutes(store: JobStore): Hono {
   routes.get("/jobs/:id/comebacks", async (context) => {
     const id = context.req.param("id");
     const kept = await store.readJob(id);
-    if (kept === null) return problem(context, `there is no job "${id}"`, 404);
+    if (kept === null) return problem(context, said`there is no job "${id}"`, 404);
     const job = parsed(kept);
     const all = await comebacksIn(store);
     const back = all.filter(

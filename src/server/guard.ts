@@ -4,6 +4,7 @@
  * answers), and a write must come from our own page or from no page at all.
  */
 import type { Context, MiddlewareHandler } from "hono";
+import { problem } from "./answers.ts";
 import { type LanDoor, refusedAtDoor } from "./lan/lan-door.ts";
 
 const LOOPBACK_NAMES = new Set(["127.0.0.1", "localhost", "[::1]"]);
@@ -27,22 +28,27 @@ export function guard(door: LanDoor | null = null): MiddlewareHandler {
     const host = hostOf(context);
     const name = host.replace(/:\d+$/, "");
     if (!LOOPBACK_NAMES.has(name) && door?.hosts.has(name) !== true) {
-      return refuse(context, `this server answers to 127.0.0.1 and localhost only, not to "${host}"`);
+      return problem(context, `this server answers to 127.0.0.1 and localhost only, not to "${host}"`, 403);
     }
     if (door !== null && !isFromHere(context)) {
       const refused = refusedAtDoor(context, door);
-      if (refused !== null) return refuse(context, refused);
+      if (refused !== null) return problem(context, refused, 403);
     }
     if (!READING.has(context.req.method)) {
       const origin = context.req.header("origin");
       if (origin !== undefined && origin !== `${new URL(context.req.url).protocol}//${host}`) {
-        return refuse(context, `writing from ${origin} is not allowed: use the page that this server serves`);
+        return problem(
+          context,
+          `writing from ${origin} is not allowed: use the page that this server serves`,
+          403,
+        );
       }
       const site = context.req.header("sec-fetch-site");
       if (site !== undefined && site !== "same-origin" && site !== "none") {
-        return refuse(
+        return problem(
           context,
           "writing from another site is not allowed: use the page that this server serves",
+          403,
         );
       }
     }
@@ -65,8 +71,4 @@ function isFromHere(context: Context): boolean {
   const { incoming } = (context.env ?? {}) as { incoming?: { socket?: { remoteAddress?: string } } };
   const address = incoming?.socket?.remoteAddress?.replace(/^::ffff:/, "") ?? "";
   return address === "" || address === "::1" || address.startsWith("127.");
-}
-
-function refuse(context: Context, error: string): Response {
-  return context.json({ error }, 403);
 }

@@ -1,5 +1,6 @@
 import { type Context, Hono } from "hono";
 import type { AcceptLog, JobHeader, JobStore, KeptEvent, NewId, NewJob } from "../job/job-store.ts";
+import { said } from "../messages/said.ts";
 import {
   type AppendAnswer,
   type CreateJobAnswer,
@@ -20,13 +21,13 @@ export function jobRoutes(store: JobStore, acceptLog: AcceptLog, newId: NewId, n
   routes.post("/", limitBody(JOB_BYTES), (context) => createJob(context, store, acceptLog, newId));
   routes.get("/:id", async (context) => {
     const job = await store.readJob(context.req.param("id"));
-    if (job === null) return problem(context, `there is no job "${context.req.param("id")}"`, 404);
+    if (job === null) return problem(context, said`there is no job "${context.req.param("id")}"`, 404);
     return context.json<JobAnswer>(job);
   });
   routes.get("/:id/file", async (context) => {
     const id = context.req.param("id");
     const job = isId(id) ? await store.readJob(id) : null;
-    if (job === null) return problem(context, `there is no job "${id}"`, 404);
+    if (job === null) return problem(context, said`there is no job "${id}"`, 404);
     // A practice board taken along stays one: nobody is to learn from faults that were drawn.
     const practice = job.practice === null ? {} : { practice: job.practice.seed };
     const file = `${JSON.stringify({ ...job.header, ...practice, log: job.events }, null, 2)}\n`;
@@ -54,7 +55,7 @@ async function createJob(
   const job = newJobOf(request.value, newId);
   if (typeof job === "string") return problem(context, job, 422);
   const refused = acceptLog(job.header, job.events);
-  if (refused !== null) return problem(context, `job: ${refused}`, 422);
+  if (refused !== null) return problem(context, said`job: ${refused}`, 422);
   const written = await store.createJob(job);
   if (!written.ok) return refusal(context, written);
   const answer: CreateJobAnswer = { id: job.id, added: written.added };

@@ -1,5 +1,6 @@
 import { Hono } from "hono";
 import type { AcceptBoard, BoardStore } from "../job/board-store.ts";
+import { said } from "../messages/said.ts";
 import { type AppendAnswer, JOB_BYTES, type OwnBoardList } from "../wire/job-api.ts";
 import { problem, refusal } from "./answers.ts";
 import { limitBody, readJson } from "./read-body.ts";
@@ -12,7 +13,7 @@ export function ownBoardRoutes(store: BoardStore, acceptBoard: AcceptBoard): Hon
   routes.get("/:id", async (context) => {
     const id = context.req.param("id");
     const board = isId(id) ? await store.readBoard(id) : null;
-    if (board === null) return problem(context, `there is no board "${id}"`, 404);
+    if (board === null) return problem(context, said`there is no board "${id}"`, 404);
     // Typed through unknown: a board file is deep enough to exhaust the type of a JSON answer.
     return context.json(board as never);
   });
@@ -24,7 +25,7 @@ export function ownBoardRoutes(store: BoardStore, acceptBoard: AcceptBoard): Hon
     const version = parseBoardVersion(body.value);
     if (!version.ok) return problem(context, version.problem, 400);
     const refused = version.value.content === null ? null : acceptBoard(version.value.content);
-    if (refused !== null) return problem(context, `board: ${refused}`, 422);
+    if (refused !== null) return problem(context, said`board: ${refused}`, 422);
     const written = await store.keepVersion(id, version.value);
     if (!written.ok) return refusal(context, written);
     const answer: AppendAnswer = { added: written.added, length: written.length };

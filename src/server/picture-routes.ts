@@ -1,5 +1,6 @@
 import { Hono } from "hono";
 import type { JobStore } from "../job/job-store.ts";
+import { said } from "../messages/said.ts";
 import { ID_PATTERN, PICTURE_BYTES, PICTURES_PER_JOB, type PictureAnswer } from "../wire/job-api.ts";
 import { pictureBody } from "./album-routes.ts";
 import { problem, refusal } from "./answers.ts";
@@ -16,11 +17,11 @@ export function pictureRoutes(store: JobStore): Hono {
     }
     const data = new Uint8Array(await context.req.arrayBuffer());
     const type = sniffPicture(data);
-    if (type === null) return problem(context, "picture: this is neither a JPEG nor a PNG", 415);
+    if (type === null) return problem(context, said`picture: ${said`this is neither a JPEG nor a PNG`}`, 415);
     const kept = await store.readJob(job);
     const isNew = kept !== null && !kept.pictures.some((picture) => picture.id === id);
     if (isNew && kept.pictures.length >= PICTURES_PER_JOB) {
-      return problem(context, `picture: a job holds ${PICTURES_PER_JOB} pictures at most`, 413);
+      return problem(context, said`picture: ${said`a job holds ${PICTURES_PER_JOB} pictures at most`}`, 413);
     }
     const written = await store.addPicture(job, { id, type, data });
     if (!written.ok) return refusal(context, written);
@@ -29,7 +30,7 @@ export function pictureRoutes(store: JobStore): Hono {
   routes.get("/:id/pictures/:picture", async (context) => {
     const { id: job, picture: id } = context.req.param();
     const picture = await store.readPicture(job, id);
-    if (picture === null) return problem(context, `job "${job}" has no picture "${id}"`, 404);
+    if (picture === null) return problem(context, said`job "${job}" has no picture "${id}"`, 404);
     return pictureBody(context, picture);
   });
   return routes;

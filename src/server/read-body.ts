@@ -1,16 +1,15 @@
 import type { Context, MiddlewareHandler } from "hono";
 import { bodyLimit } from "hono/body-limit";
+import { said } from "../messages/said.ts";
 import type { Parsed } from "../units/outcome.ts";
+import { problem } from "./answers.ts";
 
 /** Refuses a body over `maxSize` bytes before it is taken in. */
 export function limitBody(maxSize: number): MiddlewareHandler {
   return bodyLimit({
     maxSize,
     onError: (context) =>
-      context.json(
-        { error: `the body is larger than ${maxSize / 1_000_000} MB, the most accepted here` },
-        413,
-      ),
+      problem(context, said`the body is larger than ${maxSize / 1_000_000} MB, the most accepted here`, 413),
   });
 }
 

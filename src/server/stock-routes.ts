@@ -1,4 +1,5 @@
 import { type Context, Hono } from "hono";
+import { said } from "../messages/said.ts";
 import { allRows, catalogueText, readCatalogueText } from "../parts/catalogue-text.ts";
 import { importCount } from "../parts/stock/import-count.ts";
 import { stockLine } from "../parts/stock/stock.ts";
@@ -60,7 +61,7 @@ async function importFile(context: Context, store: StockStore): Promise<Response
     answer = { rows: read.value.rows, new: of("new"), changed: of("changed"), same: of("same") };
     return { ok: true, value: count };
   });
-  if (!counted.ok) return problem(context, `${counted.problem}; nothing was imported`, 422);
+  if (!counted.ok) return problem(context, said`${counted.problem}; nothing was imported`, 422);
   return context.json<ImportAnswer>(answer);
 }
 

@@ -44,8 +44,13 @@ async function call<Answer>(path: string, request: RequestInit = {}): Promise<An
   const json = response.headers.get("content-type")?.includes("json") === true;
   if (!json || response.status >= 500) throw new Away(said`the bench computer answered ${response.status}`);
   const body = (await response.json()) as Answer | ErrorAnswer;
-  if (!response.ok) throw new Refused((body as ErrorAnswer).error ?? `refused (${response.status})`);
+  if (!response.ok) throw new Refused(problemIn(body as Partial<ErrorAnswer>, response.status));
   return body as Answer;
+}
+
+/** The server's line with its seams, where it has some: the page tells it in its own language. */
+function problemIn({ said: told, error }: Partial<ErrorAnswer>, status: number): string {
+  return told ?? error ?? said`refused (${status})`;
 }
 
 function post<Answer>(path: string, body: unknown): Promise<Answer> {

@@ -24,7 +24,8 @@ function spokenIn(language: Language, find: Teller["find"]): Spoken {
     teller: {
       find,
       category: (count) => plural.select(count),
-      value: (text) => (/^-?\d+(\.\d+)?$/.test(text) ? forms.number(Number(text), 6) : forms.shown(text)),
+      // a figure keeps its digits: 140.00 of money is not 140
+      value: (text) => (/^-?\d+(\.\d+)?$/.test(text) ? forms.amount(text) : forms.shown(text)),
     },
   };
 }
@@ -48,6 +49,16 @@ export function forms(): Spoken["forms"] {
 export function say(text: TemplateStringsArray | string, ...given: readonly (string | number)[]): string {
   const known = given.map((value) => (typeof value === "string" ? knownWords(value) : value));
   return tell(typeof text === "string" ? knownWords(text) : said(text, ...known), now.teller);
+}
+
+/** A name made of a sentence, for keeping: without the marks that hold a name apart in a line of the other direction. */
+export function named(text: string): string {
+  return text.replace(/[\u2068\u2069]/g, "");
+}
+
+/** A figure, a reading or an amount that stands by itself. */
+export function figure(value: string | number): string {
+  return now.teller.value(String(value));
 }
 
 /** A sentence with parts of the page in it: `sayWith`Before it went in ${<b>{ref}</b>} read ${figure} here.``. */

@@ -47,7 +47,10 @@ export const ALBUM_BYTES = 1_000_000;
 export const PICTURES_PER_JOB = 60;
 
 export interface ErrorAnswer {
+  /** one line in English, for whoever reads it as it is */
   readonly error: string;
+  /** the same line with its seams, for a page that tells it in its own language; left out where it has none */
+  readonly said?: string;
 }
 
 export interface JobList {

@@ -247,7 +247,7 @@ describe("the papers of a job", () => {
             else expect(await touchProblems(page), `${kind} ${language} ${width}`).toEqual([]);
           }
         }
-      await page.getByLabel("To", { exact: true }).fill("Nursery, hall 3");
+      await page.getByLabel("For whom", { exact: true }).fill("Nursery, hall 3");
       await page.locator(".sheet").getByText("Nursery, hall 3").waitFor();
       await page.reload();
       await page.locator(".sheet").getByText("Nursery, hall 3").waitFor();

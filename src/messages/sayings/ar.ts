@@ -12,31 +12,35 @@ import { PARTS } from "./ar/parts.ts";
 import { PARTS_2 } from "./ar/parts-2.ts";
 import { PARTS_3 } from "./ar/parts-3.ts";
 import { PARTS_4 } from "./ar/parts-4.ts";
+import { PICTURE } from "./ar/picture.ts";
 import { PLANNING } from "./ar/planning.ts";
 import { PLANNING_POWER } from "./ar/planning-power.ts";
 import { PROBLEMS } from "./ar/problems.ts";
 import { SAFETY } from "./ar/safety.ts";
 import { SCREENS } from "./ar/screens.ts";
 import { SHELL } from "./ar/shell.ts";
+import { SHOP } from "./ar/shop.ts";
 
 export const AR: Sayings = {
-  ...SHELL,
-  ...BENCH,
   ...BENCH_2,
-  ...SCREENS,
-  ...BOARDS,
-  ...PLANNING,
-  ...PLANNING_POWER,
-  ...SAFETY,
-  ...JOB,
+  ...BENCH,
   ...BOARD,
-  ...PROBLEMS,
-  ...MONEY,
-  ...LEARNT,
-  ...PARTS,
-  ...COMPOSE,
-  ...PARTS_3,
+  ...BOARDS,
   ...COMPOSE_2,
-  ...PARTS_4,
+  ...COMPOSE,
+  ...JOB,
+  ...LEARNT,
+  ...MONEY,
   ...PARTS_2,
+  ...PARTS_3,
+  ...PARTS_4,
+  ...PARTS,
+  ...PICTURE,
+  ...PLANNING_POWER,
+  ...PLANNING,
+  ...PROBLEMS,
+  ...SAFETY,
+  ...SCREENS,
+  ...SHELL,
+  ...SHOP,
 };

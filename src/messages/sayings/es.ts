@@ -12,31 +12,35 @@ import { PARTS } from "./es/parts.ts";
 import { PARTS_2 } from "./es/parts-2.ts";
 import { PARTS_3 } from "./es/parts-3.ts";
 import { PARTS_4 } from "./es/parts-4.ts";
+import { PICTURE } from "./es/picture.ts";
 import { PLANNING } from "./es/planning.ts";
 import { PLANNING_POWER } from "./es/planning-power.ts";
 import { PROBLEMS } from "./es/problems.ts";
 import { SAFETY } from "./es/safety.ts";
 import { SCREENS } from "./es/screens.ts";
 import { SHELL } from "./es/shell.ts";
+import { SHOP } from "./es/shop.ts";
 
 export const ES: Sayings = {
-  ...SHELL,
-  ...BENCH,
   ...BENCH_2,
-  ...SCREENS,
-  ...BOARDS,
-  ...PLANNING,
-  ...PLANNING_POWER,
-  ...SAFETY,
-  ...JOB,
+  ...BENCH,
   ...BOARD,
-  ...PROBLEMS,
-  ...MONEY,
-  ...LEARNT,
-  ...PARTS,
-  ...COMPOSE,
-  ...PARTS_3,
+  ...BOARDS,
   ...COMPOSE_2,
-  ...PARTS_4,
+  ...COMPOSE,
+  ...JOB,
+  ...LEARNT,
+  ...MONEY,
   ...PARTS_2,
+  ...PARTS_3,
+  ...PARTS_4,
+  ...PARTS,
+  ...PICTURE,
+  ...PLANNING_POWER,
+  ...PLANNING,
+  ...PROBLEMS,
+  ...SAFETY,
+  ...SCREENS,
+  ...SHELL,
+  ...SHOP,
 };

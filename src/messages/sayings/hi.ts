@@ -12,31 +12,35 @@ import { PARTS } from "./hi/parts.ts";
 import { PARTS_2 } from "./hi/parts-2.ts";
 import { PARTS_3 } from "./hi/parts-3.ts";
 import { PARTS_4 } from "./hi/parts-4.ts";
+import { PICTURE } from "./hi/picture.ts";
 import { PLANNING } from "./hi/planning.ts";
 import { PLANNING_POWER } from "./hi/planning-power.ts";
 import { PROBLEMS } from "./hi/problems.ts";
 import { SAFETY } from "./hi/safety.ts";
 import { SCREENS } from "./hi/screens.ts";
 import { SHELL } from "./hi/shell.ts";
+import { SHOP } from "./hi/shop.ts";
 
 export const HI: Sayings = {
-  ...SHELL,
-  ...BENCH,
   ...BENCH_2,
-  ...SCREENS,
-  ...BOARDS,
-  ...PLANNING,
-  ...PLANNING_POWER,
-  ...SAFETY,
-  ...JOB,
+  ...BENCH,
   ...BOARD,
-  ...PROBLEMS,
-  ...MONEY,
-  ...LEARNT,
-  ...PARTS,
-  ...COMPOSE,
-  ...PARTS_3,
+  ...BOARDS,
   ...COMPOSE_2,
-  ...PARTS_4,
+  ...COMPOSE,
+  ...JOB,
+  ...LEARNT,
+  ...MONEY,
   ...PARTS_2,
+  ...PARTS_3,
+  ...PARTS_4,
+  ...PARTS,
+  ...PICTURE,
+  ...PLANNING_POWER,
+  ...PLANNING,
+  ...PROBLEMS,
+  ...SAFETY,
+  ...SCREENS,
+  ...SHELL,
+  ...SHOP,
 };

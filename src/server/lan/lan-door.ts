@@ -2,6 +2,8 @@
 import { timingSafeEqual } from "node:crypto";
 import type { Context, Hono } from "hono";
 import { getCookie, setCookie } from "hono/cookie";
+import { said } from "../../messages/said.ts";
+import { problem } from "../answers.ts";
 
 export interface LanDoor {
   /** what this machine is called by on the network, without the port */
@@ -20,7 +22,7 @@ const FREE_PATHS = new Set(["/enter", "/certificate", "/manifest.webmanifest", "
 export function refusedAtDoor(context: Context, door: LanDoor): string | null {
   if (FREE_PATHS.has(context.req.path)) return null;
   if (isCode(getCookie(context, COOKIE), door)) return null;
-  return "this bench wants its access code: open the address that it printed when it was started";
+  return said`this bench wants its access code: open the address that it printed when it was started`;
 }
 
 function isCode(given: string | undefined, { code }: LanDoor): boolean {
@@ -32,7 +34,7 @@ function isCode(given: string | undefined, { code }: LanDoor): boolean {
 export function addDoor(app: Hono, door: LanDoor): void {
   app.get("/enter", (context) => {
     if (!isCode(context.req.query("code"), door))
-      return context.json({ error: "this is not the access code of this bench" }, 403);
+      return problem(context, said`this is not the access code of this bench`, 403);
     setCookie(context, COOKIE, door.code, {
       httpOnly: true,
       // not Strict: a link that is tapped in another program leads here, too; writes are held to their origin by the guard

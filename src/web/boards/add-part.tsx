@@ -1,6 +1,8 @@
 /** A part more: its kind, its name, and the net of each pin. */
 import { useState } from "react";
 import type { OwnBoardView } from "../../wire/composer-view.ts";
+import { kindWords } from "../kind-words.ts";
+import { say } from "../say.ts";
 import type { EditedBoard } from "./use-own-board.ts";
 
 interface Props {
@@ -22,24 +24,24 @@ export function AddPart({ kinds, nets, edited }: Props) {
   };
   return (
     <details>
-      <summary>Add a part</summary>
+      <summary>{say`Add a part`}</summary>
       <datalist id="all-nets">
         {nets.map(({ name }) => (
           <option key={name} value={name} />
         ))}
       </datalist>
       <label className="entry">
-        What it is
+        {say`What it is`}
         <select value={kind} onChange={(event) => setKind(event.target.value)}>
           {kinds.map((one) => (
             <option key={one.kind} value={one.kind}>
-              {one.kind}
+              {kindWords(one.kind)}
             </option>
           ))}
         </select>
       </label>
       <label className="entry">
-        Its name on the board
+        {say`Its name on the board`}
         <input
           value={ref}
           autoComplete="off"
@@ -49,19 +51,19 @@ export function AddPart({ kinds, nets, edited }: Props) {
       </label>
       {wanted.map((pin) => (
         <label key={pin} className="entry">
-          New pin {pin} goes to
+          {say`New pin ${pin} goes to`}
           <input
             value={pins[pin] ?? ""}
             list="all-nets"
             autoComplete="off"
             autoCapitalize="off"
-            placeholder="a net; a new name makes a new one"
+            placeholder={say`a net; a new name makes a new one`}
             onChange={(event) => setPins({ ...pins, [pin]: event.target.value })}
           />
         </label>
       ))}
       <button type="button" className="primary" onClick={() => void add()}>
-        Add the part
+        {say`Add the part`}
       </button>
     </details>
   );

@@ -1,7 +1,10 @@
 /** One board of one's own: its parts, changed one by one, and what the program makes of it beside them. */
 import { useState } from "react";
+import type { PartView } from "../../wire/composer-view.ts";
 import { matching } from "../bench/search-field.tsx";
+import { kindWords, stageWords } from "../kind-words.ts";
 import { go } from "../route.ts";
+import { say } from "../say.ts";
 import { AddPart } from "./add-part.tsx";
 import { BoardVersions } from "./board-versions.tsx";
 import { GiveBoard } from "./give-board.tsx";
@@ -20,29 +23,29 @@ export function BoardScreen({ id }: { readonly id: string }) {
     <div className="intake board-screen">
       <header className="bench-bar">
         <button type="button" className="quiet" onClick={() => go("#/boards")}>
-          Boards
+          {say`Boards`}
         </button>
-        <h1>{board === null ? "Board" : board.view.name}</h1>
+        <h1>{board === null ? say`Board` : board.view.name}</h1>
         <button type="button" disabled={!canUndo || busy} onClick={() => void edited.undo()}>
-          Undo
+          {say`Undo`}
         </button>
       </header>
       <main>
         {problem !== null && (
           <p role="alert" className="problem">
-            {problem}
+            {say(problem)}
           </p>
         )}
-        {board === null && problem === null && <p role="status">Looking…</p>}
+        {board === null && problem === null && <p role="status">{say`Looking…`}</p>}
         {board !== null && (
           <div className="board-columns">
             <PartList id={id} edited={edited} />
-            <section aria-label="What the program makes of it" className="board-review">
-              <h2>What the program makes of it</h2>
+            <section aria-label={say`What the program makes of it`} className="board-review">
+              <h2>{say`What the program makes of it`}</h2>
               <ReviewLists lists={board.odd} />
               {alike === null ? (
                 <p className="aside" role="status">
-                  Working out what no cold check tells apart…
+                  {say`Working out what no cold check tells apart…`}
                 </p>
               ) : (
                 <ReviewLists lists={alike} />
@@ -57,6 +60,12 @@ export function BoardScreen({ id }: { readonly id: string }) {
 
 const SHOWN = 24;
 
+/** All by which a part is found: as the file has it, and as the page says it. */
+function wordsOf({ kind, stage, pins, assumed }: PartView): string {
+  const nets = pins.map(({ net }) => net);
+  return [kind, kindWords(kind), stage, stageWords(stage), ...nets, assumed ? say`not seen` : ""].join(" ");
+}
+
 function PartList({ id, edited }: { readonly id: string; readonly edited: EditedBoard }) {
   const [typed, setTyped] = useState("");
   const [open, setOpen] = useState<string | null>(null);
@@ -66,22 +75,22 @@ function PartList({ id, edited }: { readonly id: string; readonly edited: Edited
   const found = matching(
     parts.map((part) => ({
       value: part.ref,
-      words: `${part.kind} ${part.stage} ${part.pins.map(({ net }) => net).join(" ")} ${part.assumed ? "not seen" : ""}`,
+      words: wordsOf(part),
     })),
     typed,
   );
   const refs = new Set(found.map(({ value }) => value));
   const shown = parts.filter(({ ref }) => refs.has(ref)).slice(0, SHOWN);
   return (
-    <section aria-label="Parts" className="board-parts">
-      <h2>Parts</h2>
+    <section aria-label={say`Parts`} className="board-parts">
+      <h2>{say`Parts`}</h2>
       <label className="entry">
-        Find a part
+        {say`Find a part`}
         <input
           value={typed}
           autoComplete="off"
           autoCapitalize="off"
-          placeholder="R12, fuse, PBUS, not seen"
+          placeholder={say`R12, fuse, PBUS, not seen`}
           onChange={(event) => setTyped(event.target.value)}
         />
       </label>
@@ -94,9 +103,11 @@ function PartList({ id, edited }: { readonly id: string; readonly edited: Edited
               aria-expanded={open === part.ref}
               onClick={() => setOpen(open === part.ref ? null : part.ref)}
             >
-              <span className="ref">{part.ref}</span> {part.kind}
-              {part.stage !== "" && `, ${part.stage}`}
-              {part.assumed && <span className="part-unseen">not seen</span>}
+              <span className="ref">{part.ref}</span>{" "}
+              {part.stage === ""
+                ? kindWords(part.kind)
+                : say`${kindWords(part.kind)}, ${stageWords(part.stage)}`}
+              {part.assumed && <span className="part-unseen">{say`not seen`}</span>}
             </button>
             {open === part.ref && (
               <PartEditor part={part} nets={nets} edited={edited} onRenamed={(ref) => setOpen(ref)} />
@@ -104,7 +115,7 @@ function PartList({ id, edited }: { readonly id: string; readonly edited: Edited
           </li>
         ))}
       </ul>
-      {found.length > SHOWN && <p className="aside">{found.length - SHOWN} more: type to narrow.</p>}
+      {found.length > SHOWN && <p className="aside">{say`${found.length - SHOWN} more: type to narrow.`}</p>}
       <div className="folded">
         <AddPart kinds={kinds} nets={nets} edited={edited} />
         <NetNames nets={nets} edited={edited} />
@@ -112,9 +123,9 @@ function PartList({ id, edited }: { readonly id: string; readonly edited: Edited
         <BoardVersions id={id} title={name} onBack={edited.back} />
         <GiveBoard id={id} title={name} content={board.content} />
         <details>
-          <summary>The board’s name</summary>
+          <summary>{say`The board’s name`}</summary>
           <TypedField
-            label="What to call the board"
+            label={say`What to call the board`}
             value={name}
             onValue={(text) => change({ do: "name", name: text })}
           />

@@ -1,9 +1,12 @@
 /** Versions of the board that are kept, what changed in each, and the jobs worked on it: a job replays with its own. */
 import { useState } from "react";
+import { saidCount } from "../../messages/said.ts";
 import { api } from "../api.ts";
 import { sendBoards } from "../board-keeper.ts";
 import type { VersionsAnswer } from "../engine-messages.ts";
+import { say } from "../say.ts";
 import { useEngine } from "../use-engine.ts";
+import { when } from "../when.ts";
 
 interface Props {
   readonly id: string;
@@ -53,17 +56,17 @@ export function BoardVersions({ id, title, onBack }: Props) {
   const shown = all ? lines : lines.filter(({ jobs }, at) => at < SHOWN || jobs.length > 0);
   return (
     <details onToggle={(event) => event.currentTarget.open && void look()}>
-      <summary>Versions kept</summary>
+      <summary>{say`Versions kept`}</summary>
       {problem !== null && (
         <p role="alert" className="problem">
-          {problem}
+          {say(problem)}
         </p>
       )}
-      {loaded === null && problem === null && <p role="status">Looking…</p>}
+      {loaded === null && problem === null && <p role="status">{say`Looking…`}</p>}
       {loaded !== null && (
         <>
-          <p className="aside">Each change made one. A job keeps the version that it was worked on.</p>
-          <ol className="versions" aria-label="Versions kept">
+          <p className="aside">{say`Each change made one. A job keeps the version that it was worked on.`}</p>
+          <ol className="versions" aria-label={say`Versions kept`}>
             {shown.map((line, at) => {
               const content = loaded.contents.get(line.id) ?? null;
               return (
@@ -71,7 +74,7 @@ export function BoardVersions({ id, title, onBack }: Props) {
                   <Version line={line} />
                   {at > 0 && content !== null && (
                     <button type="button" onClick={() => void back(content)}>
-                      Go back to version {line.number}
+                      {say`Go back to version ${line.number}`}
                     </button>
                   )}
                 </li>
@@ -80,7 +83,7 @@ export function BoardVersions({ id, title, onBack }: Props) {
           </ol>
           {shown.length < lines.length && (
             <button type="button" onClick={() => setAll(true)}>
-              {lines.length - shown.length} more
+              {say`${lines.length - shown.length} more`}
             </button>
           )}
           <OtherJobs jobs={loaded.answer.otherJobs} />
@@ -92,19 +95,27 @@ export function BoardVersions({ id, title, onBack }: Props) {
 
 function Version({ line }: { readonly line: VersionsAnswer["versions"][number] }) {
   const { number, receivedAt, parts, changes, jobs } = line;
-  const when = new Date(receivedAt).toLocaleString("en-GB", { dateStyle: "short", timeStyle: "short" });
   return (
     <div>
-      <b>Version {number}</b>{" "}
+      <b>{say`Version ${number}`}</b>{" "}
       <span className="figure aside">
-        {when}, {parts} parts
+        {say(
+          saidCount(
+            parts,
+            "{1}, {0} part",
+            "{1}, {0} parts",
+            when(receivedAt, { dateStyle: "short", timeStyle: "short" }),
+          ),
+        )}
       </span>
       {changes.slice(0, CHANGES_SHOWN).map((change) => (
         <p key={change} className="version-change">
-          {change}
+          {say(change)}
         </p>
       ))}
-      {changes.length > CHANGES_SHOWN && <p className="aside">and {changes.length - CHANGES_SHOWN} more</p>}
+      {changes.length > CHANGES_SHOWN && (
+        <p className="aside">{say`and ${changes.length - CHANGES_SHOWN} more`}</p>
+      )}
       {jobs.map((job) => (
         <a key={job.id} className="job-link" href={`#/job/${job.id}`}>
           {job.title}
@@ -117,8 +128,8 @@ function Version({ line }: { readonly line: VersionsAnswer["versions"][number] }
 function OtherJobs({ jobs }: { readonly jobs: VersionsAnswer["otherJobs"] }) {
   if (jobs.length === 0) return null;
   return (
-    <section aria-label="Jobs on another board of this name">
-      <h3>On another board of this name</h3>
+    <section aria-label={say`Jobs on another board of this name`}>
+      <h3>{say`On another board of this name`}</h3>
       {jobs.map((job) => (
         <a key={job.id} className="job-link" href={`#/job/${job.id}`}>
           {job.title}

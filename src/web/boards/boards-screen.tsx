@@ -1,5 +1,6 @@
 /** The boards of one's own: open, copy, delete and bring back. */
 import { useCallback, useEffect, useState } from "react";
+import { saidCount } from "../../messages/said.ts";
 import {
   deleteOwnBoard,
   keepOwnBoard,
@@ -11,6 +12,8 @@ import {
   ownBoards,
 } from "../board-keeper.ts";
 import { go } from "../route.ts";
+import { named, say, sayWith } from "../say.ts";
+import { when } from "../when.ts";
 import { BringBoard } from "./bring-board.tsx";
 
 export function BoardsScreen() {
@@ -30,7 +33,7 @@ export function BoardsScreen() {
     });
   const copy = (id: string) =>
     withBoard(id, ({ title, board, outcomes }) => {
-      const name = `${title}, copy`;
+      const name = named(say`${title}, copy`);
       return keepOwnBoard({
         id: newBoardId(),
         title: name,
@@ -47,28 +50,34 @@ export function BoardsScreen() {
     <div className="intake">
       <header className="bench-bar">
         <button type="button" className="quiet" onClick={() => go("#/")}>
-          Jobs
+          {say`Jobs`}
         </button>
-        <h1>Own boards</h1>
+        <h1>{say`Own boards`}</h1>
       </header>
       <main>
         {kept !== null && kept.waiting > 0 && (
           <p className="sync" role="status">
-            The bench computer has not taken {kept.waiting} changes yet; they are safe in this browser.
+            {say(
+              saidCount(
+                kept.waiting,
+                "The bench computer has not taken {0} change yet; it is safe in this browser.",
+                "The bench computer has not taken {0} changes yet; they are safe in this browser.",
+              ),
+            )}
           </p>
         )}
         {deleted !== null && (
           <p className="sync undo-bar" role="status">
-            <span>{deleted.title} is off the list.</span>
+            <span>{sayWith`${<bdi>{deleted.title}</bdi>} is off the list.`}</span>
             <button type="button" onClick={() => void undo(deleted)}>
-              Bring it back
+              {say`Bring it back`}
             </button>
           </p>
         )}
         <BoardLines kept={kept} onRemove={(id) => void remove(id)} onCopy={(id) => void copy(id)} />
         <BringBoard boards={kept?.boards ?? []} onKept={() => void refresh()} />
         <button type="button" className="primary tall" onClick={() => go("#/new/board")}>
-          Describe a board
+          {say`Describe a board`}
         </button>
       </main>
     </div>
@@ -82,11 +91,13 @@ interface LinesProps {
 }
 
 function BoardLines({ kept, onRemove, onCopy }: LinesProps) {
-  if (kept === null) return <p role="status">Looking…</p>;
+  if (kept === null) return <p role="status">{say`Looking…`}</p>;
   if (kept.boards.length === 0)
-    return <p className="aside">None yet: describe one from a few questions, or bring a file of one.</p>;
+    return (
+      <p className="aside">{say`None yet: describe one from a few questions, or bring a file of one.`}</p>
+    );
   return (
-    <ul className="own-boards" aria-label="Own boards">
+    <ul className="own-boards" aria-label={say`Own boards`}>
       {kept.boards.map((board) => (
         <BoardLine key={board.id} board={board} onRemove={onRemove} onCopy={onCopy} />
       ))}
@@ -96,21 +107,23 @@ function BoardLines({ kept, onRemove, onCopy }: LinesProps) {
 
 function BoardLine({ board, onRemove, onCopy }: { readonly board: OwnBoardLine } & Omit<LinesProps, "kept">) {
   const { id, title, parts, assumed, versions, changedAt } = board;
-  const day = changedAt === "" ? "" : `, ${new Date(changedAt).toLocaleDateString("en-GB")}`;
+  const partsOf = saidCount(parts, "{0} part, {1} not seen", "{0} parts, {1} not seen", assumed);
+  const versionsOf = saidCount(versions, "1 version", "{0} versions");
   return (
     <li>
       <a className="job" href={`#/boards/${id}`}>
-        <span className="job-title">{title}</span>
+        <bdi className="job-title">{title}</bdi>
         <span className="figure job-when">
-          {parts} parts, {assumed} not seen; {versions === 1 ? "1 version" : `${versions} versions`}
-          {day}
+          {changedAt === ""
+            ? say`${partsOf}; ${versionsOf}`
+            : say`${partsOf}; ${versionsOf}, ${when(changedAt, { day: "2-digit", month: "2-digit", year: "numeric" })}`}
         </span>
       </a>
-      <button type="button" aria-label={`Copy ${title}`} onClick={() => onCopy(id)}>
-        Copy
+      <button type="button" aria-label={say`Copy ${title}`} onClick={() => onCopy(id)}>
+        {say`Copy`}
       </button>
-      <button type="button" aria-label={`Delete ${title}`} onClick={() => onRemove(id)}>
-        Delete
+      <button type="button" aria-label={say`Delete ${title}`} onClick={() => onRemove(id)}>
+        {say`Delete`}
       </button>
     </li>
   );

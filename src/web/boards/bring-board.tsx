@@ -3,6 +3,7 @@ import { useState } from "react";
 import { keepOwnBoard, newBoardId, type OwnBoardLine, openOwnBoard } from "../board-keeper.ts";
 import type { BroughtBoard } from "../engine-messages.ts";
 import { keepPackedAlbum } from "../picture/packed-album.ts";
+import { say, sayWith } from "../say.ts";
 import { useEngine } from "../use-engine.ts";
 import { TraceBoard } from "./trace-board.tsx";
 
@@ -47,10 +48,9 @@ export function BringBoard({ boards, onKept }: Props) {
     onKept();
   };
   return (
-    <section aria-label="Bring a board" className="bring-board">
+    <section aria-label={say`Bring a board`} className="bring-board">
       <label className="entry">
-        A file of a board (packed or bare), or a circuit traced elsewhere: a KiCad netlist or schematic, a
-        SPICE deck
+        {say`A file of a board (packed or bare), or a circuit traced elsewhere: a KiCad netlist or schematic, a SPICE deck`}
         <input
           type="file"
           accept=".json,.net,.kicad_sch,.cir,.sp,.spice,.ckt,application/json,text/plain"
@@ -63,26 +63,39 @@ export function BringBoard({ boards, onKept }: Props) {
       </label>
       {problem !== null && (
         <p role="alert" className="problem">
-          {problem}
+          {say(problem)}
         </p>
       )}
       {traced !== null && <TraceBoard key={traced.text} {...traced} onDone={() => setTraced(null)} />}
       {preview !== null && (
-        <div className="preview" role="status">
-          <h2>{preview.id === null ? `New: ${preview.title}` : `A new version of ${preview.title}`}</h2>
-          <ul>
-            {preview.changes.map((line) => (
-              <li key={line}>{line}</li>
-            ))}
-          </ul>
-          <button type="button" className="primary" onClick={() => void keep(preview)}>
-            {preview.id === null ? "Keep this board" : "Keep it as the new version"}
-          </button>
-          <button type="button" onClick={() => setPreview(null)}>
-            Leave it
-          </button>
-        </div>
+        <Brought preview={preview} onKeep={() => void keep(preview)} onLeave={() => setPreview(null)} />
       )}
     </section>
+  );
+}
+
+interface BroughtProps {
+  readonly preview: Preview;
+  onKeep(): void;
+  onLeave(): void;
+}
+
+function Brought({ preview: { id, title, changes }, onKeep, onLeave }: BroughtProps) {
+  const named = <bdi>{title}</bdi>;
+  return (
+    <div className="preview" role="status">
+      <h2>{id === null ? sayWith`New: ${named}` : sayWith`A new version of ${named}`}</h2>
+      <ul>
+        {changes.map((line) => (
+          <li key={line}>{say(line)}</li>
+        ))}
+      </ul>
+      <button type="button" className="primary" onClick={onKeep}>
+        {id === null ? say`Keep this board` : say`Keep it as the new version`}
+      </button>
+      <button type="button" onClick={onLeave}>
+        {say`Leave it`}
+      </button>
+    </div>
   );
 }

@@ -5,6 +5,7 @@ import { openOwnBoard } from "../board-keeper.ts";
 import type { JobSoFar } from "../engine-messages.ts";
 import { packedAlbum } from "../picture/packed-album.ts";
 import { saveFile } from "../save-file.ts";
+import { say } from "../say.ts";
 import { useEngine } from "../use-engine.ts";
 
 interface Props {
@@ -36,11 +37,10 @@ export function GiveBoard({ id, title, content }: Props) {
   };
   return (
     <details>
-      <summary>Give the board away</summary>
+      <summary>{say`Give the board away`}</summary>
       <label className="tick">
         <input type="checkbox" checked={counts} onChange={(event) => setCounts(event.target.checked)} />
-        With counts of the jobs closed on it (how many, how they ended, which parts were replaced) and with
-        what good boards beside theirs read; no customer, no note, no picture of a job
+        {say`With counts of the jobs closed on it (how many, how they ended, which parts were replaced) and with what good boards beside theirs read; no customer, no note, no picture of a job`}
       </label>
       <label className="tick">
         <input
@@ -48,15 +48,15 @@ export function GiveBoard({ id, title, content }: Props) {
           checked={withPictures}
           onChange={(event) => setWithPictures(event.target.checked)}
         />
-        With the photos of the board and the places pinned on them
+        {say`With the photos of the board and the places pinned on them`}
       </label>
       {problem !== null && (
         <p role="alert" className="problem">
-          {problem}
+          {say(problem)}
         </p>
       )}
       <button type="button" onClick={() => void give()}>
-        Save the file
+        {say`Save the file`}
       </button>
     </details>
   );

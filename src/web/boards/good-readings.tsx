@@ -1,8 +1,11 @@
 /** What good boards of this number read: written down by hand, forgotten again, and learnt from jobs with a good one beside. */
 import { useState } from "react";
+import { saidCount } from "../../messages/said.ts";
 import type { OwnBoardView } from "../../wire/composer-view.ts";
 import { SearchField } from "../bench/search-field.tsx";
 import type { GoodLine, GoodReadingsView } from "../engine-messages.ts";
+import { kindWords } from "../kind-words.ts";
+import { say, sayWith } from "../say.ts";
 import { MODE_WORDS } from "../words.ts";
 import { ReviewLists } from "./review-lists.tsx";
 import type { EditedBoard } from "./use-own-board.ts";
@@ -22,16 +25,15 @@ export function GoodReadings({ good, view, edited }: Props) {
     <details>
       <summary>
         <span>
-          What good ones read{" "}
-          <small>{many === 0 ? "nothing yet" : many === 1 ? "one check" : `${many} checks`}</small>
+          {say`What good ones read`}{" "}
+          <small>{many === 0 ? say`nothing yet` : say(saidCount(many, "one check", "{0} checks"))}</small>
         </span>
       </summary>
       <p className="aside">
-        Cold readings of boards known to be good, whole, their motor unplugged. They move what is expected at
-        that place; they replace nothing.
+        {say`Cold readings of boards known to be good, whole, their motor unplugged. They move what is expected at that place; they replace nothing.`}
       </p>
       {good.kept.length > 0 && (
-        <ul className="good-readings" aria-label="In the board's file">
+        <ul className="good-readings" aria-label={say`In the board's file`}>
           {good.kept.map((line) => (
             <GoodRow
               key={`${line.mode} ${line.red} ${line.black}`}
@@ -49,8 +51,8 @@ export function GoodReadings({ good, view, edited }: Props) {
         </ul>
       )}
       {good.fromJobs.length > 0 && (
-        <section aria-label="From jobs with a good one beside">
-          <h3>From jobs with a good one beside</h3>
+        <section aria-label={say`From jobs with a good one beside`}>
+          <h3>{say`From jobs with a good one beside`}</h3>
           <ul className="good-readings">
             {good.fromJobs.map((line) => (
               <GoodRow key={`${line.mode} ${line.red} ${line.black}`} line={line} onForget={null} />
@@ -64,17 +66,23 @@ export function GoodReadings({ good, view, edited }: Props) {
   );
 }
 
+const modeWords = (mode: string): string => say(MODE_WORDS[mode] ?? mode);
+
 function GoodRow({ line, onForget }: { readonly line: GoodLine; readonly onForget: (() => void) | null }) {
   const { mode, red, black, words } = line;
   return (
     <li>
       <span>
-        <b>{MODE_WORDS[mode]}</b>, red on {red}, black on {black}
-        <small>{words}</small>
+        {sayWith`${<b>{modeWords(mode)}</b>}, red on ${<bdi>{red}</bdi>}, black on ${<bdi>{black}</bdi>}`}
+        <small>{say(words)}</small>
       </span>
       {onForget !== null && (
-        <button type="button" aria-label={`Forget ${mode}, ${red} to ${black}`} onClick={onForget}>
-          Forget
+        <button
+          type="button"
+          aria-label={say`Forget ${modeWords(mode)}, ${red} to ${black}`}
+          onClick={onForget}
+        >
+          {say`Forget`}
         </button>
       )}
     </li>
@@ -87,10 +95,13 @@ function AddReading({ view, edited }: Pick<Props, "view" | "edited">) {
   const [black, setBlack] = useState("");
   const [text, setText] = useState("");
   const pins = view.parts.flatMap(({ ref, kind, pins: own }) =>
-    own.map(({ pin, net }) => ({ value: `${ref}.${pin}`, words: `${kind}, on ${net}` })),
+    own.map(({ pin, net }) => ({ value: `${ref}.${pin}`, words: say`${kindWords(kind)}, on ${net}` })),
   );
   const places = [
-    ...view.nets.map(({ name, pins: count }) => ({ value: name, words: `net, ${count} pins` })),
+    ...view.nets.map(({ name, pins: count }) => ({
+      value: name,
+      words: say(saidCount(count, "net, {0} pin", "net, {0} pins")),
+    })),
     ...pins,
   ];
   const known = (place: string) => places.some(({ value }) => value === place);
@@ -106,21 +117,21 @@ function AddReading({ view, edited }: Pick<Props, "view" | "edited">) {
         void add();
       }}
     >
-      <h3>One more reading</h3>
+      <h3>{say`One more reading`}</h3>
       <label className="entry">
-        Mode
+        {say`Mode`}
         <select value={mode} onChange={(event) => setMode(event.target.value as (typeof MODES)[number])}>
           {MODES.map((one) => (
             <option key={one} value={one}>
-              {MODE_WORDS[one]}
+              {modeWords(one)}
             </option>
           ))}
         </select>
       </label>
-      <SearchField label="Red on the good one" choices={places} value={red} onValue={setRed} />
-      <SearchField label="Black on the good one" choices={places} value={black} onValue={setBlack} />
+      <SearchField label={say`Red on the good one`} choices={places} value={red} onValue={setRed} />
+      <SearchField label={say`Black on the good one`} choices={places} value={black} onValue={setBlack} />
       <label className="entry">
-        What it reads
+        {say`What it reads`}
         <input
           value={text}
           autoComplete="off"
@@ -130,7 +141,7 @@ function AddReading({ view, edited }: Pick<Props, "view" | "edited">) {
         />
       </label>
       <button type="submit" className="primary" disabled={!known(red) || !known(black) || text.trim() === ""}>
-        Write it down
+        {say`Write it down`}
       </button>
     </form>
   );

@@ -1,6 +1,9 @@
 /** Names in a traced file that nobody can guess: what each is, and which of its pins is which. */
 import { useId } from "react";
+import { plain } from "../../messages/said.ts";
 import type { MappedPins, TracedFile } from "../../wire/own-board.ts";
+import { kindWords } from "../kind-words.ts";
+import { say } from "../say.ts";
 
 type Unmapped = TracedFile["unmapped"][number];
 type Mapped = Readonly<Record<string, MappedPins | null>>;
@@ -20,8 +23,8 @@ const LEFT_OUT = "left out";
 export function MappingTable({ asked, open, kinds, mapped, onMapped }: Props) {
   if (asked.length === 0) return null;
   return (
-    <section aria-label="What nobody could guess">
-      <h3>What nobody could guess</h3>
+    <section aria-label={say`What nobody could guess`}>
+      <h3>{say`What nobody could guess`}</h3>
       {asked.map((one) => (
         <MappedName
           key={one.name}
@@ -61,15 +64,17 @@ function MappedName({ unmapped, why, kinds, answer, onAnswer }: NameProps) {
         {name} <small>{refs.join(" ")}</small>
       </legend>
       <label className="entry">
-        What {name} is
+        {say`What ${name} is`}
         <select value={chosen} onChange={(event) => choose(event.target.value)}>
           <option value="" disabled>
-            choose
+            {say`choose`}
           </option>
-          <option value={LEFT_OUT}>no part of the board: leave it out</option>
+          <option value={LEFT_OUT}>{say`no part of the board: leave it out`}</option>
           {kinds.map((one) => (
             <option key={one.kind} value={one.kind}>
-              {one.words === one.kind ? one.kind : `${one.kind} (${one.words})`}
+              {plain(one.words) === one.kind
+                ? kindWords(one.kind)
+                : `${kindWords(one.kind)} (${say(one.words)})`}
             </option>
           ))}
         </select>
@@ -79,7 +84,9 @@ function MappedName({ unmapped, why, kinds, answer, onAnswer }: NameProps) {
           {pins.map(({ id, name: own, net }) => (
             <PinChoice
               key={id}
-              words={`Pin ${id}${own === "" || own === id ? "" : ` (${own})`}, on ${net}`}
+              words={
+                own === "" || own === id ? say`Pin ${id}, on ${net}` : say`Pin ${id} (${own}), on ${net}`
+              }
               kind={kind}
               value={answer.pins[id] ?? ""}
               onValue={(pin) => onAnswer({ ...answer, pins: { ...answer.pins, [id]: pin } })}
@@ -87,7 +94,7 @@ function MappedName({ unmapped, why, kinds, answer, onAnswer }: NameProps) {
           ))}
         </div>
       )}
-      {why !== null && answer !== null && <p className="aside">{why}</p>}
+      {why !== null && answer !== null && <p className="aside">{say(why)}</p>}
     </fieldset>
   );
 }
@@ -116,7 +123,7 @@ function PinChoice({ words, kind, value, onValue }: PinProps) {
         />
       ) : (
         <select id={id} value={value} onChange={(event) => onValue(event.target.value)}>
-          <option value="">none of them</option>
+          <option value="">{say`none of them`}</option>
           {kind.pins.map((pin) => (
             <option key={pin} value={pin}>
               {pin}

@@ -1,7 +1,9 @@
 /** Nets by the names that the silkscreen has. */
 import { useState } from "react";
+import { saidCount } from "../../messages/said.ts";
 import type { OwnBoardView } from "../../wire/composer-view.ts";
 import { SearchField } from "../bench/search-field.tsx";
+import { say } from "../say.ts";
 import { TypedField } from "./typed-field.tsx";
 import type { EditedBoard } from "./use-own-board.ts";
 
@@ -20,14 +22,19 @@ export function NetNames({ nets, edited }: Props) {
   };
   return (
     <details>
-      <summary>Rename a net</summary>
+      <summary>{say`Rename a net`}</summary>
       <SearchField
-        label="Net"
-        choices={nets.map(({ name, pins }) => ({ value: name, words: `${pins} pins` }))}
+        label={say`Net`}
+        choices={nets.map(({ name, pins }) => ({
+          value: name,
+          words: say(saidCount(pins, "{0} pin", "{0} pins")),
+        }))}
         value={chosen}
         onValue={setChosen}
       />
-      {net !== undefined && <TypedField label="Its name on the board" value={net.name} onValue={rename} />}
+      {net !== undefined && (
+        <TypedField label={say`Its name on the board`} value={net.name} onValue={rename} />
+      )}
     </details>
   );
 }

@@ -1,5 +1,6 @@
 /** One part of a board of one's own: its name, values and pins, whether it was seen, and off the board with it. */
 import type { OwnBoardView, PartView } from "../../wire/composer-view.ts";
+import { say } from "../say.ts";
 import { TypedField } from "./typed-field.tsx";
 import type { EditedBoard } from "./use-own-board.ts";
 
@@ -26,14 +27,14 @@ export function PartEditor({ part, nets, edited, onRenamed }: Props) {
           <option key={name} value={name} />
         ))}
       </datalist>
-      <TypedField label="Name on the board" value={ref} onValue={rename} />
+      <TypedField label={say`Name on the board`} value={ref} onValue={rename} />
       {part.values.map(({ field, text, words }) =>
         words.length === 0 ? (
           <TypedField
             key={field}
             label={field}
             value={text}
-            hint="as usual"
+            hint={say`as usual`}
             onValue={(typed) => change({ do: "value", ref, field, text: typed })}
           />
         ) : (
@@ -43,7 +44,7 @@ export function PartEditor({ part, nets, edited, onRenamed }: Props) {
               value={text}
               onChange={(event) => void change({ do: "value", ref, field, text: event.target.value })}
             >
-              <option value="">as usual</option>
+              <option value="">{say`as usual`}</option>
               {words.map((word) => (
                 <option key={word}>{word}</option>
               ))}
@@ -54,7 +55,7 @@ export function PartEditor({ part, nets, edited, onRenamed }: Props) {
       {part.pins.map(({ pin, net }) => (
         <TypedField
           key={pin}
-          label={`Pin ${pin} is on`}
+          label={say`Pin ${pin} is on`}
           value={net}
           listId={listId}
           onValue={(typed) => change({ do: "rewire", place: `${ref}.${pin}`, net: typed })}
@@ -66,10 +67,10 @@ export function PartEditor({ part, nets, edited, onRenamed }: Props) {
           aria-pressed={!part.assumed}
           onClick={() => void change({ do: "seen", ref, seen: part.assumed })}
         >
-          Seen, as it stands here
+          {say`Seen, as it stands here`}
         </button>
         <button type="button" onClick={() => void change({ do: "remove", ref })}>
-          Take it off the board
+          {say`Take it off the board`}
         </button>
       </div>
     </div>

@@ -1,4 +1,7 @@
 /** What a traced board runs on, and between which of its nets. */
+import { said } from "../../messages/said.ts";
+import { say } from "../say.ts";
+
 interface Typed {
   readonly kind: "ac" | "ac3" | "dc";
   readonly volts: string;
@@ -16,13 +19,13 @@ const KINDS: readonly {
   readonly words: string;
   readonly places: readonly string[];
 }[] = [
-  { kind: "ac", words: "Mains, one phase", places: ["Live comes in on", "Neutral comes in on"] },
+  { kind: "ac", words: said`Mains, one phase`, places: [said`Live comes in on`, said`Neutral comes in on`] },
   {
     kind: "ac3",
-    words: "Mains, three phases",
-    places: ["L1 comes in on", "L2 comes in on", "L3 comes in on"],
+    words: said`Mains, three phases`,
+    places: [said`L1 comes in on`, said`L2 comes in on`, said`L3 comes in on`],
   },
-  { kind: "dc", words: "Direct voltage", places: ["Plus comes in on", "Minus comes in on"] },
+  { kind: "dc", words: said`Direct voltage`, places: [said`Plus comes in on`, said`Minus comes in on`] },
 ];
 
 const placesOf = (kind: Typed["kind"]) => KINDS.find((one) => one.kind === kind)?.places ?? [];
@@ -47,20 +50,20 @@ export function SupplyFields({ nets, typed, onTyped }: Props) {
   const toKind = (kind: Typed["kind"]) =>
     onTyped({ ...typed, kind, at: placesOf(kind).map((_, i) => typed.at[i] ?? "") });
   return (
-    <section aria-label="What it runs on" className="supply-fields">
-      <h3>What it runs on</h3>
+    <section aria-label={say`What it runs on`} className="supply-fields">
+      <h3>{say`What it runs on`}</h3>
       <label className="entry">
-        Supply
+        {say`Supply`}
         <select value={typed.kind} onChange={(event) => toKind(event.target.value as Typed["kind"])}>
           {KINDS.map(({ kind, words }) => (
             <option key={kind} value={kind}>
-              {words}
+              {say(words)}
             </option>
           ))}
         </select>
       </label>
       <label className="entry">
-        Volts
+        {say`Volts`}
         <input
           inputMode="decimal"
           value={typed.volts}
@@ -69,7 +72,7 @@ export function SupplyFields({ nets, typed, onTyped }: Props) {
       </label>
       {typed.kind !== "dc" && (
         <label className="entry">
-          Hertz
+          {say`Hertz`}
           <input
             inputMode="decimal"
             value={typed.hz}
@@ -80,7 +83,7 @@ export function SupplyFields({ nets, typed, onTyped }: Props) {
       {places.map((words, i) => (
         <NetChoice
           key={words}
-          words={words}
+          words={say(words)}
           nets={nets}
           value={typed.at[i] ?? ""}
           onValue={(net) =>
@@ -89,7 +92,7 @@ export function SupplyFields({ nets, typed, onTyped }: Props) {
         />
       ))}
       <NetChoice
-        words="Rails are measured against"
+        words={say`Rails are measured against`}
         nets={nets}
         value={typed.zero}
         onValue={(zero) => onTyped({ ...typed, zero })}
@@ -110,7 +113,7 @@ function NetChoice({ words, nets, value, onValue }: NetProps) {
     <label className="entry">
       {words}
       <select value={value} onChange={(event) => onValue(event.target.value)}>
-        <option value="">choose a net</option>
+        <option value="">{say`choose a net`}</option>
         {nets.map((net) => (
           <option key={net} value={net}>
             {net}

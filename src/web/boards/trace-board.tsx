@@ -1,8 +1,10 @@
 /** A circuit traced elsewhere, becoming a board: what it runs on, what nobody could guess, and what is left out. */
 import { useEffect, useState } from "react";
+import { said, saidCount } from "../../messages/said.ts";
 import type { MappedPins, TraceAnswers, TracedFile } from "../../wire/own-board.ts";
 import { keepOwnBoard, newBoardId } from "../board-keeper.ts";
 import { go } from "../route.ts";
+import { figure, say, sayWith } from "../say.ts";
 import { useEngine } from "../use-engine.ts";
 import { MappingTable } from "./mapping-table.tsx";
 import { SupplyFields, type SupplyTyped, supplyOf, UNTYPED } from "./supply-fields.tsx";
@@ -24,17 +26,17 @@ export function TraceBoard({ fileName, text, onDone }: Props) {
     go(`#/boards/${id}`);
   };
   return (
-    <section className="preview traced" aria-label="A traced circuit">
-      <h2>Traced: {fileName}</h2>
+    <section className="preview traced" aria-label={say`A traced circuit`}>
+      <h2>{sayWith`Traced: ${<bdi>{fileName}</bdi>}`}</h2>
       {problem !== null && (
         <p role="alert" className="problem">
-          {problem}
+          {say(problem)}
         </p>
       )}
       {traced !== null && (
         <>
           <label className="entry">
-            What to call the board
+            {say`What to call the board`}
             <input value={name} autoComplete="off" onChange={(event) => setName(event.target.value)} />
           </label>
           <SupplyFields nets={traced.nets} typed={supply} onTyped={setSupply} />
@@ -47,12 +49,9 @@ export function TraceBoard({ fileName, text, onDone }: Props) {
           />
           <LeftOut traced={traced} />
           {traced.content === null ? (
-            <p role="status">No board yet: {traced.problem}</p>
+            <p role="status">{say`No board yet: ${traced.problem ?? ""}`}</p>
           ) : (
-            <p role="status">
-              A board of {traced.parts} parts
-              {traced.unmapped.length > 0 && `; ${traced.unmapped.length} names are still left out`}.
-            </p>
+            <p role="status">{say(madeWords(traced.parts, traced.unmapped.length))}</p>
           )}
           <button
             type="button"
@@ -60,15 +59,21 @@ export function TraceBoard({ fileName, text, onDone }: Props) {
             disabled={traced.content === null}
             onClick={() => traced.content !== null && void keep(traced.content)}
           >
-            Keep this board
+            {say`Keep this board`}
           </button>
         </>
       )}
       <button type="button" onClick={onDone}>
-        Leave it
+        {say`Leave it`}
       </button>
     </section>
   );
+}
+
+function madeWords(parts: number, leftOut: number): string {
+  const made = saidCount(parts, "A board of {0} part", "A board of {0} parts");
+  const open = saidCount(leftOut, "{0} name is still left out", "{0} names are still left out");
+  return leftOut === 0 ? said`${made}.` : said`${made}; ${open}.`;
 }
 
 /** The file read again with every answer. */
@@ -91,7 +96,7 @@ function useTrace(fileName: string, text: string) {
         setAsked((before) => moreAsked(before, found.unmapped));
         setProblem(null);
       },
-      (error: Error) => wanted && setProblem(`${fileName}: ${error.message}`),
+      (error: Error) => wanted && setProblem(said`${fileName}: ${error.message}`),
     );
     return () => {
       wanted = false;
@@ -110,18 +115,19 @@ function moreAsked(before: Asked, unmapped: TracedFile["unmapped"]): Asked {
 }
 
 function LeftOut({ traced: { notUnderstood } }: { readonly traced: TracedFile }) {
-  if (notUnderstood.length === 0) return <p className="aside">All of the file is understood.</p>;
+  if (notUnderstood.length === 0) return <p className="aside">{say`All of the file is understood.`}</p>;
   return (
     <details open={notUnderstood.length <= 8}>
       <summary>
         <span>
-          Not understood <small>{notUnderstood.length} places</small>
+          {say`Not understood`}{" "}
+          <small>{say(saidCount(notUnderstood.length, "{0} place", "{0} places"))}</small>
         </span>
       </summary>
-      <ul aria-label="Not understood">
+      <ul aria-label={say`Not understood`}>
         {notUnderstood.map(({ line, text, why }) => (
           <li key={`${line} ${text} ${why}`}>
-            line {line}, <b>{text}</b>: {why}
+            {sayWith`line ${figure(line)}, ${<b>{text}</b>}: ${say(why)}`}
           </li>
         ))}
       </ul>

@@ -1,5 +1,6 @@
 /** A board of one's own being edited: each change is kept at once, and the last can be taken back. */
 import { useEffect, useRef, useState } from "react";
+import { said } from "../../messages/said.ts";
 import type { BoardChange } from "../../wire/composer-view.ts";
 import type { ReferenceChange } from "../../wire/own-board.ts";
 import { keepOwnBoard, type OwnBoardKept, openOwnBoard } from "../board-keeper.ts";
@@ -37,7 +38,7 @@ export function useOwnBoard(id: string): EditedBoard {
     openOwnBoard(id)
       .then((kept) => {
         if (kept === null)
-          throw new Error("This board is neither in this browser nor on the bench computer.");
+          throw new Error(said`This board is neither in this browser nor on the bench computer.`);
         outcomes.current = kept.outcomes ?? {};
         return lessonsAtHand().then((lessons) => engine.ownBoard(kept.board, null, lessons));
       })
@@ -65,7 +66,7 @@ export function useOwnBoard(id: string): EditedBoard {
         await work(latest.current, engine);
         return true;
       } catch (error) {
-        setProblem(`Not changed: ${(error as Error).message}`);
+        setProblem(said`Not changed: ${(error as Error).message}`);
         return false;
       } finally {
         setWaiting((count) => count - 1);

@@ -1,9 +1,11 @@
 /** A board that nobody has described: four answers make one that can be worked on, the rest makes it exact. */
 import { useEffect, useState } from "react";
+import { said, saidCount } from "../../messages/said.ts";
 import type { ComposerView, QuestionView } from "../../wire/composer-view.ts";
 import { keepOwnBoard, newBoardId } from "../board-keeper.ts";
 import { chosenBoard, type Described, type IntakeProps } from "../intake/intake.ts";
 import { go } from "../route.ts";
+import { say } from "../say.ts";
 import { QuestionField, UNSURE } from "./question-field.tsx";
 import { useDescription } from "./use-description.ts";
 
@@ -14,19 +16,19 @@ export function DescribeScreen({ intake, change }: IntakeProps) {
   const { view, problem, stale } = useDescription(described);
   const [lacking, setLacking] = useState<string | null>(null);
   const [wanted, setWanted] = useState(false);
-  const say = (part: Partial<Described>) => {
+  const tell = (part: Partial<Described>) => {
     setLacking(null);
     change({ described: { ...described, ...part } });
   };
-  const answer = (id: string, value: string) => say({ answers: { ...described.answers, [id]: value } });
+  const answer = (id: string, value: string) => tell({ answers: { ...described.answers, [id]: value } });
   const use = async () => {
     if (view === null || problem !== null) return;
-    if (view.needed.length > 0) return setLacking(`Still to be answered: ${view.needed.join(", ")}.`);
+    if (view.needed.length > 0) return setLacking(said`Still to be answered: ${view.needed.join(", ")}.`);
     const id = described.id === "" ? newBoardId() : described.id;
     try {
       await keepOwnBoard({ id, title: view.name, board: view.board });
     } catch {
-      return setLacking("This browser could not keep the board: free some space in it, then tap again.");
+      return setLacking(said`This browser could not keep the board: free some space in it, then tap again.`);
     }
     change({ ...chosenBoard(id, view.board), described: { ...described, id } });
     go("#/new");
@@ -50,9 +52,9 @@ export function DescribeScreen({ intake, change }: IntakeProps) {
     <div className="intake">
       <header className="bench-bar">
         <button type="button" className="quiet" onClick={() => go("#/new")}>
-          Back
+          {say`Back`}
         </button>
-        <h1>Describe the board</h1>
+        <h1>{say`Describe the board`}</h1>
       </header>
       <main>
         {questions.filter(({ first }) => first).map(fieldOf)}
@@ -60,13 +62,13 @@ export function DescribeScreen({ intake, change }: IntakeProps) {
           <Details questions={questions.filter(({ first }) => !first)} fieldOf={fieldOf} />
         </div>
         <label className="entry">
-          What to call it (optional)
+          {say`What to call it (optional)`}
           <input
             autoComplete="off"
             maxLength={120}
             placeholder={view?.name ?? ""}
             value={described.name}
-            onChange={(event) => say({ name: event.target.value })}
+            onChange={(event) => tell({ name: event.target.value })}
           />
         </label>
         <UseBar view={view} problem={problem ?? lacking} busy={stale} onUse={() => setWanted(true)} />
@@ -87,14 +89,21 @@ function UseBar({ view, problem, busy, onUse }: UseBarProps) {
     <div className="start-bar">
       {problem !== null && (
         <p role="alert" className="entry-problem">
-          {problem}
+          {say(problem)}
         </p>
       )}
       <button type="button" className="primary tall" aria-busy={busy} onClick={onUse}>
-        Use this board
+        {say`Use this board`}
         {view !== null && (
           <small className="button-note">
-            {view.parts} parts, {view.assumed} of them not seen
+            {say(
+              saidCount(
+                view.parts,
+                "{0} part, {1} of them not seen",
+                "{0} parts, {1} of them not seen",
+                view.assumed,
+              ),
+            )}
           </small>
         )}
       </button>
@@ -121,10 +130,8 @@ function Details({ questions, fieldOf }: DetailsProps) {
     <details>
       <summary>
         <span>
-          What else is known{" "}
-          <small>
-            {open} of {questions.length} taken as usual and held to be uncertain
-          </small>
+          {say`What else is known`}{" "}
+          <small>{say`${open} of ${questions.length} taken as usual and held to be uncertain`}</small>
         </span>
       </summary>
       <div className="described">{questions.map(fieldOf)}</div>

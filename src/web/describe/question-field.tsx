@@ -1,6 +1,9 @@
 /** One question about a board: a few large answers, or a number. Not sure is an answer. */
+
+import { said } from "../../messages/said.ts";
 import type { QuestionView } from "../../wire/composer-view.ts";
 import { Choices } from "../intake/choices.tsx";
+import { say } from "../say.ts";
 
 interface Props {
   readonly question: QuestionView;
@@ -19,7 +22,7 @@ export function QuestionField(props: Props) {
       <Answer {...props} />
       {!question.first && question.answer === null && (
         <p className="aside">
-          Taken as usual: {question.usual} ({question.mark}: {question.source}).
+          {say`Taken as usual: ${question.usual} (${question.mark}: ${question.source}).`}
         </p>
       )}
     </div>
@@ -30,21 +33,22 @@ function Answer({ question, answer, onAnswer }: Props) {
   if (question.unit !== null)
     return (
       <label className="entry">
-        {question.title}, {question.unit}
+        {say`${question.title}, ${question.unit}`}
         <input
           inputMode="decimal"
           autoComplete="off"
-          placeholder={`not sure: ${question.usual}`}
+          placeholder={say`not sure: ${question.usual}`}
           value={answer === UNSURE ? "" : answer}
           onChange={(event) => onAnswer(event.target.value.trim() === "" ? UNSURE : event.target.value)}
         />
       </label>
     );
-  const unsure = { value: UNSURE, words: "Not sure" };
+  const unsure = { value: UNSURE, words: said`Not sure` };
+  const choices = question.first ? question.choices : [...question.choices, unsure];
   return (
     <Choices
-      title={question.title}
-      choices={question.first ? question.choices : [...question.choices, unsure]}
+      title={say(question.title)}
+      choices={choices.map((choice) => ({ ...choice, words: say(choice.words) }))}
       value={answer}
       onValue={onAnswer}
     />

@@ -1,5 +1,9 @@
 /** Boards kept for their parts, each with what still sits on it. */
+
+import { saidCount } from "../../messages/said.ts";
 import type { KeptLine } from "../../wire/stock-api.ts";
+import { kindWords } from "../kind-words.ts";
+import { say } from "../say.ts";
 import { lineKey, onDonor } from "./line-words.ts";
 
 export function DonorBoards({ lines }: { readonly lines: readonly KeptLine[] }) {
@@ -9,8 +13,8 @@ export function DonorBoards({ lines }: { readonly lines: readonly KeptLine[] }) 
       donors.set(line.donor, [...(donors.get(line.donor) ?? []), line]);
   if (donors.size === 0) return null;
   return (
-    <section aria-label="Donor boards">
-      <h2>Donor boards</h2>
+    <section aria-label={say`Donor boards`}>
+      <h2>{say`Donor boards`}</h2>
       <div className="folded">
         {[...donors].map(([donor, on]) => {
           const count = on.reduce((sum, line) => sum + (line.count ?? 0), 0);
@@ -18,18 +22,16 @@ export function DonorBoards({ lines }: { readonly lines: readonly KeptLine[] }) 
             <details key={donor}>
               <summary>
                 <span>
-                  {donor}{" "}
-                  <small>
-                    {count} {count === 1 ? "part" : "parts"} still on it
-                  </small>
+                  <bdi>{donor}</bdi>{" "}
+                  <small>{say(saidCount(count, "{0} part still on it", "{0} parts still on it"))}</small>
                 </span>
               </summary>
               <ul className="donor-parts">
                 {on.map((line) => (
                   <li key={lineKey(line)} data-none={(line.count ?? 0) === 0}>
                     <span className="ref">{line.type.name}</span>
-                    <span>{line.type.kind}</span>
-                    <span className="figure">{line.count ?? 0} pc</span>
+                    <span>{kindWords(line.type.kind)}</span>
+                    <span className="figure">{say`${line.count ?? 0} pc`}</span>
                   </li>
                 ))}
               </ul>

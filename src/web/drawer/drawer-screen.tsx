@@ -1,8 +1,10 @@
 /** The parts drawer: what lies in the shop and on its donor boards, found, added, corrected, taken in from a list and out again. */
 import { useEffect, useState } from "react";
+import { said } from "../../messages/said.ts";
 import type { KeptLine } from "../../wire/stock-api.ts";
 import { drawer } from "../keeper.ts";
 import { go } from "../route.ts";
+import { say } from "../say.ts";
 import { DonorBoards } from "./donor-boards.tsx";
 import { ImportPanel } from "./import-panel.tsx";
 import { LineForm } from "./line-form.tsx";
@@ -21,7 +23,7 @@ async function held(): Promise<Held> {
     if (answer !== null) return { lines: answer.lines, problem: null };
     return {
       lines: null,
-      problem: "The bench computer does not answer, and this browser has not seen the drawer yet.",
+      problem: said`The bench computer does not answer, and this browser has not seen the drawer yet.`,
     };
   } catch (error) {
     return { lines: null, problem: error instanceof Error ? error.message : String(error) };
@@ -41,13 +43,13 @@ export function DrawerScreen() {
     <div className="drawer">
       <header className="bench-bar">
         <button type="button" className="quiet" onClick={() => go("#/")}>
-          Jobs
+          {say`Jobs`}
         </button>
-        <h1>Parts drawer</h1>
+        <h1>{say`Parts drawer`}</h1>
       </header>
       <main>
-        {problem !== null && <p role="alert">{problem}</p>}
-        {lines === null && problem === null && <p role="status">Looking…</p>}
+        {problem !== null && <p role="alert">{say(problem)}</p>}
+        {lines === null && problem === null && <p role="status">{say`Looking…`}</p>}
         {lines !== null && (
           <>
             <DrawerKeys doing={doing} onDoing={setDoing} />
@@ -79,10 +81,10 @@ function DrawerKeys({ doing, onDoing }: DrawerKeysProps) {
   );
   return (
     <div className="drawer-keys">
-      {key("add", "Add a part")}
-      {key("import", "Take in a list")}
+      {key("add", say`Add a part`)}
+      {key("import", say`Take in a list`)}
       <a className="key-link" href="/api/stock/file" download="parts-drawer.csv">
-        Save as a list
+        {say`Save as a list`}
       </a>
     </div>
   );

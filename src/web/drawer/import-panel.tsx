@@ -1,7 +1,9 @@
 /** A list taken in: first what would become of every row, then all of them or none. */
-import { useState } from "react";
+import { type ReactNode, useState } from "react";
+import { said, saidCount } from "../../messages/said.ts";
 import type { ImportRow, ImportView, KeptLine, RowFate } from "../../wire/stock-api.ts";
 import { Away, api } from "../api.ts";
+import { figure, say, sayWith } from "../say.ts";
 import { useEngine } from "../use-engine.ts";
 
 interface ImportPanelProps {
@@ -21,11 +23,11 @@ function useImport({ lines, onDone }: Pick<ImportPanelProps, "lines" | "onDone">
   const engine = useEngine();
   const [progress, setProgress] = useState<{ readonly done: number; readonly of: number } | null>(null);
   const [tried, setTried] = useState<Tried | null>(null);
-  const [said, setSaid] = useState<string | null>(null);
+  const [outcome, setOutcome] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const read = async (file: File) => {
     setTried(null);
-    setSaid(null);
+    setOutcome(null);
     setProblem(null);
     if (engine === null) return;
     try {
@@ -34,7 +36,7 @@ function useImport({ lines, onDone }: Pick<ImportPanelProps, "lines" | "onDone">
       const view = await engine.importView(text, lines, (done, of) => setProgress({ done, of }));
       setTried({ text, view });
     } catch (error) {
-      setProblem(`${file.name}: ${error instanceof Error ? error.message : String(error)}`);
+      setProblem(said`${file.name}: ${error instanceof Error ? error.message : String(error)}`);
     } finally {
       setProgress(null);
     }
@@ -43,31 +45,31 @@ function useImport({ lines, onDone }: Pick<ImportPanelProps, "lines" | "onDone">
     api.stockImport(text).then(
       (answer) => {
         setTried(null);
-        setSaid(`Taken in: ${answer.new} new, ${answer.changed} changed, ${answer.same} as they were.`);
+        setOutcome(
+          said`Taken in: ${answer.new} new, ${answer.changed} changed, ${answer.same} as they were.`,
+        );
         onDone();
       },
       (error: Error) =>
         setProblem(
           error instanceof Away
-            ? "The bench computer does not answer: nothing was taken in. Try again when it does."
+            ? said`The bench computer does not answer: nothing was taken in. Try again when it does.`
             : error.message,
         ),
     );
-  return { busy: engine === null || progress !== null, progress, tried, said, problem, read, takeIn };
+  return { busy: engine === null || progress !== null, progress, tried, outcome, problem, read, takeIn };
 }
 
 export function ImportPanel({ lines, onDone, onAway }: ImportPanelProps) {
-  const { busy, progress, tried, said, problem, read, takeIn } = useImport({ lines, onDone });
+  const { busy, progress, tried, outcome, problem, read, takeIn } = useImport({ lines, onDone });
   return (
-    <section aria-label="Take in a list" className="import">
-      <h2>Take in a list</h2>
+    <section aria-label={say`Take in a list`} className="import">
+      <h2>{say`Take in a list`}</h2>
       <p className="aside">
-        A table with commas or semicolons (CSV), one line a type and place. Its first line names the columns:
-        name, kind, count, place, price, supplier, used, donor, and any rating. A line that is there already
-        is replaced by what the list says, and what it says of a type holds for every line of that type.
+        {say`A table with commas or semicolons (CSV), one line a type and place. Its first line names the columns: name, kind, count, place, price, supplier, used, donor, and any rating. A line that is there already is replaced by what the list says, and what it says of a type holds for every line of that type.`}
       </p>
       <label className="entry">
-        The file
+        {say`The file`}
         <input
           type="file"
           accept=".csv,text/csv"
@@ -80,30 +82,39 @@ export function ImportPanel({ lines, onDone, onAway }: ImportPanelProps) {
       </label>
       {progress !== null && (
         <label className="entry">
-          Reading rows
+          {say`Reading rows`}
           <progress value={progress.done} max={progress.of} />
         </label>
       )}
       {problem !== null && (
         <p role="alert" className="problem">
-          {problem}
+          {say(problem)}
         </p>
       )}
-      {said !== null && <p role="status">{said}</p>}
+      {outcome !== null && <p role="status">{say(outcome)}</p>}
       {tried !== null && <DryRun view={tried.view} onTakeIn={() => takeIn(tried)} />}
       <button type="button" onClick={onAway}>
-        {said === null ? "Leave it" : "Done"}
+        {outcome === null ? say`Leave it` : say`Done`}
       </button>
     </section>
   );
 }
 
-const FATES: Readonly<Record<RowFate, string>> = {
-  refused: "refused",
-  new: "new",
-  changed: "changed",
-  same: "as they were",
-};
+const FATES: readonly RowFate[] = ["refused", "new", "changed", "same"];
+
+function fateWords(fate: RowFate, count: ReactNode): ReactNode {
+  switch (fate) {
+    case "refused":
+      return sayWith`${count} refused`;
+    case "new":
+      return sayWith`${count} new`;
+    case "changed":
+      return sayWith`${count} changed`;
+    case "same":
+      return sayWith`${count} as they were`;
+  }
+}
+
 const ROWS_SHOWN = 100;
 
 interface DryRunProps {
@@ -122,11 +133,12 @@ function DryRun({ view, onTakeIn }: DryRunProps) {
   return (
     <>
       <p role="status">
-        {view.rows.length} rows read. Nothing is taken in yet
-        {view.counts.refused > 0 && ": put the refused rows right in the list, then choose it again"}.
+        {view.counts.refused > 0
+          ? say`${view.rows.length} rows read. Nothing is taken in yet: put the refused rows right in the list, then choose it again.`
+          : say`${view.rows.length} rows read. Nothing is taken in yet.`}
       </p>
-      <fieldset className="filters" aria-label="What becomes of the rows">
-        {(Object.keys(FATES) as RowFate[]).map((one) => (
+      <fieldset className="filters" aria-label={say`What becomes of the rows`}>
+        {FATES.map((one) => (
           <button
             type="button"
             key={one}
@@ -136,7 +148,7 @@ function DryRun({ view, onTakeIn }: DryRunProps) {
               setShown(ROWS_SHOWN);
             }}
           >
-            <span className="figure">{view.counts[one]}</span> {FATES[one]}
+            {fateWords(one, <span className="figure">{figure(view.counts[one])}</span>)}
           </button>
         ))}
       </fieldset>
@@ -149,7 +161,7 @@ function DryRun({ view, onTakeIn }: DryRunProps) {
           void onTakeIn().finally(() => setSending(false));
         }}
       >
-        {going === 0 ? "Nothing to take in" : `Take in ${going} ${going === 1 ? "row" : "rows"}`}
+        {going === 0 ? say`Nothing to take in` : say(saidCount(going, "Take in {0} row", "Take in {0} rows"))}
       </button>
       <ul className="import-rows">
         {rows.slice(0, most).map((row) => (
@@ -158,7 +170,7 @@ function DryRun({ view, onTakeIn }: DryRunProps) {
       </ul>
       {rows.length > most && (
         <button type="button" onClick={() => setShown(shown + ROWS_SHOWN)}>
-          Show {Math.min(ROWS_SHOWN, rows.length - most)} more
+          {say`Show ${Math.min(ROWS_SHOWN, rows.length - most)} more`}
         </button>
       )}
     </>
@@ -168,11 +180,12 @@ function DryRun({ view, onTakeIn }: DryRunProps) {
 function FateRow({ row }: { readonly row: ImportRow }) {
   return (
     <li data-fate={row.fate}>
-      <span className="figure">line {row.line}</span> <b>{row.name === "" ? "no name" : row.name}</b>
+      <span className="figure">{say`line ${row.line}`}</span>{" "}
+      <b>{row.name === "" ? say`no name` : <bdi>{row.name}</bdi>}</b>
       {row.reasons.length + row.changes.length > 0 && (
         <ul>
           {[...row.reasons, ...row.changes].map((words) => (
-            <li key={words}>{words}</li>
+            <li key={words}>{say(words)}</li>
           ))}
         </ul>
       )}

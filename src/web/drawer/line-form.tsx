@@ -1,8 +1,11 @@
 /** One line of stock, typed: what it is, where it lies, and the ratings that its place on a board will ask for. */
 import { useId, useState } from "react";
+import { plain, said } from "../../messages/said.ts";
 import type { KeptLine } from "../../wire/stock-api.ts";
 import { cellsOf, KINDS, RATING_COLUMNS, type RatingColumn } from "../../wire/stock-columns.ts";
 import { Away, api, Refused } from "../api.ts";
+import { kindWords } from "../kind-words.ts";
+import { say } from "../say.ts";
 
 interface LineFormProps {
   /** null: a new one */
@@ -16,11 +19,11 @@ interface LineFormProps {
 type Cells = Readonly<Record<string, string>>;
 
 const PLACES = [
-  { column: "count", words: "How many", digits: true },
-  { column: "place", words: "Place", digits: false },
-  { column: "price", words: "Price of one", digits: true },
-  { column: "supplier", words: "Supplier", digits: false },
-  { column: "donor", words: "Donor board", digits: false },
+  { column: "count", words: said`How many`, digits: true },
+  { column: "place", words: said`Place`, digits: false },
+  { column: "price", words: said`Price of one`, digits: true },
+  { column: "supplier", words: said`Supplier`, digits: false },
+  { column: "donor", words: said`Donor board`, digits: false },
 ] as const;
 
 /** Asked of nearly every part; the others are added where they are known. */
@@ -42,10 +45,10 @@ export function LineForm({ line, onDone, onAway, onAgain }: LineFormProps) {
         setSending(false);
         setProblem(
           error instanceof Away
-            ? "The bench computer does not answer: nothing was written down."
+            ? said`The bench computer does not answer: nothing was written down.`
             : error.message,
         );
-        if (error instanceof Refused && /look at the drawer again/.test(error.message)) onAgain();
+        if (error instanceof Refused && /look at the drawer again/.test(plain(error.message))) onAgain();
       },
     );
   };
@@ -53,7 +56,7 @@ export function LineForm({ line, onDone, onAway, onAgain }: LineFormProps) {
   return (
     <form
       className="line-form"
-      aria-label={line === null ? "A part to add" : `Correct ${line.type.name}`}
+      aria-label={line === null ? say`A part to add` : say`Correct ${line.type.name}`}
       onSubmit={(event) => {
         event.preventDefault();
         send(api.stockLine({ cells, was, countWas }));
@@ -64,7 +67,7 @@ export function LineForm({ line, onDone, onAway, onAgain }: LineFormProps) {
       <Ratings cells={cells} onType={type} />
       {problem !== null && (
         <p role="alert" className="problem">
-          {problem}
+          {say(problem)}
         </p>
       )}
       <LineKeys
@@ -88,14 +91,14 @@ function LineKeys({ isNew, sending, onAway, onGone }: LineKeysProps) {
   return (
     <div className="line-keys">
       <button type="submit" className="primary" disabled={sending}>
-        {isNew ? "Add it" : "Write it down"}
+        {isNew ? say`Add it` : say`Write it down`}
       </button>
       <button type="button" onClick={onAway}>
-        Leave it
+        {say`Leave it`}
       </button>
       {!isNew && (
         <button type="button" className="quiet small" disabled={sending} onClick={onGone}>
-          Take it off the list
+          {say`Take it off the list`}
         </button>
       )}
     </div>
@@ -111,7 +114,7 @@ function WhatItIs({ cells, onType }: CellsProps) {
   return (
     <div className="line-fields">
       <label className="entry">
-        Type, as it is marked
+        {say`Type, as it is marked`}
         <input
           autoComplete="off"
           autoCapitalize="off"
@@ -120,11 +123,13 @@ function WhatItIs({ cells, onType }: CellsProps) {
         />
       </label>
       <label className="entry">
-        Kind of part
+        {say`Kind of part`}
         <select value={cells.kind ?? ""} onChange={(event) => onType("kind", event.target.value)}>
-          <option value="">as the program knows it</option>
+          <option value="">{say`as the program knows it`}</option>
           {KINDS.map((kind) => (
-            <option key={kind}>{kind}</option>
+            <option key={kind} value={kind}>
+              {kindWords(kind)}
+            </option>
           ))}
         </select>
       </label>
@@ -137,7 +142,7 @@ function WhereItLies({ cells, onType }: CellsProps) {
     <div className="line-fields">
       {PLACES.map(({ column, words, digits }) => (
         <label className="entry" key={column}>
-          {words}
+          {say(words)}
           <input
             autoComplete="off"
             inputMode={digits ? "decimal" : "text"}
@@ -152,7 +157,7 @@ function WhereItLies({ cells, onType }: CellsProps) {
           checked={cells.used === "yes"}
           onChange={(event) => onType("used", event.target.checked ? "yes" : "")}
         />
-        Pulled off another board
+        {say`Pulled off another board`}
       </label>
     </div>
   );
@@ -165,7 +170,7 @@ function Ratings({ cells, onType }: CellsProps) {
     USUAL.includes(name) || added.includes(name) || (cells[name] ?? "") !== "";
   return (
     <fieldset className="line-ratings">
-      <legend>From its data sheet</legend>
+      <legend>{say`From its data sheet`}</legend>
       <div className="line-fields">
         {RATING_COLUMNS.filter(({ name }) => isShown(name)).map((column) => (
           <RatingField
@@ -176,12 +181,12 @@ function Ratings({ cells, onType }: CellsProps) {
           />
         ))}
         <label className="entry">
-          One more rating
+          {say`One more rating`}
           <select value="" onChange={(event) => setAdded([...added, event.target.value])}>
-            <option value="">choose</option>
+            <option value="">{say`choose`}</option>
             {RATING_COLUMNS.filter(({ name }) => !isShown(name)).map(({ name, words }) => (
               <option key={name} value={name}>
-                {words}
+                {say(words)}
               </option>
             ))}
           </select>
@@ -201,12 +206,14 @@ function RatingField({ column: { words, unit, choices }, text, onType }: RatingF
   const id = useId();
   return (
     <div className="entry">
-      <label htmlFor={id}>{unit === null ? words : `${words}, ${unit}`}</label>
+      <label htmlFor={id}>{unit === null ? say(words) : say`${words}, ${unit}`}</label>
       {choices.length > 0 ? (
         <select id={id} value={text} onChange={(event) => onType(event.target.value)}>
-          <option value="">not known</option>
+          <option value="">{say`not known`}</option>
           {choices.map((choice) => (
-            <option key={choice}>{choice}</option>
+            <option key={choice} value={plain(choice)}>
+              {say(choice)}
+            </option>
           ))}
         </select>
       ) : (

@@ -1,4 +1,6 @@
 import type { KeptLine } from "../../wire/stock-api.ts";
+import { kindWords } from "../kind-words.ts";
+import { figure, say } from "../say.ts";
 
 /** What tells one line from another, as one text. */
 export function lineKey({ type, place, used, donor }: KeptLine): string {
@@ -12,9 +14,17 @@ export function onDonor({ donor, place }: KeptLine): boolean {
 
 /** All the words by which a line is found. */
 export function lineWords({ type, place, supplier, donor, used }: KeptLine): string {
-  return [type.name, type.kind, place, supplier, donor, used ? "pulled" : "new"].join(" ");
+  return [
+    type.name,
+    type.kind,
+    kindWords(type.kind),
+    place,
+    supplier,
+    donor,
+    used ? say`pulled` : say`new`,
+  ].join(" ");
 }
 
 export function priceText(price: number | null): string {
-  return price === null ? "no price" : price.toFixed(2);
+  return price === null ? say`no price` : figure(price.toFixed(2));
 }

@@ -1,6 +1,9 @@
 /** Every line of stock, found by any of its words; a tap opens it for correction. */
 import { useMemo, useState } from "react";
+import { said, saidCount } from "../../messages/said.ts";
 import type { KeptLine } from "../../wire/stock-api.ts";
+import { kindWords } from "../kind-words.ts";
+import { say, sayWith } from "../say.ts";
 import { LineForm } from "./line-form.tsx";
 import { lineKey, lineWords, onDonor, priceText } from "./line-words.ts";
 
@@ -12,10 +15,10 @@ interface StockListProps {
 
 type Which = "all" | "lying" | "donor" | "short";
 const WHICH: readonly { readonly which: Which; readonly words: string }[] = [
-  { which: "all", words: "All" },
-  { which: "lying", words: "In the house" },
-  { which: "donor", words: "On donors" },
-  { which: "short", words: "Count again" },
+  { which: "all", words: said`All` },
+  { which: "lying", words: said`In the house` },
+  { which: "donor", words: said`On donors` },
+  { which: "short", words: said`Count again` },
 ];
 const ROWS_SHOWN = 60;
 
@@ -41,12 +44,11 @@ export function StockList({ lines, onChanged, onAgain }: StockListProps) {
   if (lines.length === 0)
     return (
       <p className="aside">
-        Nothing is counted yet. Add what lies in the drawers part by part, or take in a list: one line a type
-        and place, its first line naming the columns.
+        {say`Nothing is counted yet. Add what lies in the drawers part by part, or take in a list: one line a type and place, its first line naming the columns.`}
       </p>
     );
   return (
-    <section aria-label="In stock" className="stock">
+    <section aria-label={say`In stock`} className="stock">
       <Finders
         typed={typed}
         which={which}
@@ -58,8 +60,8 @@ export function StockList({ lines, onChanged, onAgain }: StockListProps) {
       />
       <p role="status" className="aside">
         {matches.length === lines.length
-          ? `${lines.length} ${lines.length === 1 ? "line" : "lines"}`
-          : `${matches.length} of ${lines.length} lines`}
+          ? say(saidCount(lines.length, "{0} line", "{0} lines"))
+          : say`${matches.length} of ${lines.length} lines`}
       </p>
       <ul className="stock-rows">
         {matches.slice(0, shown).map((line) => {
@@ -84,7 +86,7 @@ export function StockList({ lines, onChanged, onAgain }: StockListProps) {
       </ul>
       {matches.length > shown && (
         <button type="button" onClick={() => setShown(shown + ROWS_SHOWN)}>
-          Show {Math.min(ROWS_SHOWN, matches.length - shown)} more
+          {say`Show ${Math.min(ROWS_SHOWN, matches.length - shown)} more`}
         </button>
       )}
     </section>
@@ -102,16 +104,16 @@ function Finders({ typed, which, onTyped, onWhich }: FindersProps) {
   return (
     <>
       <label className="entry">
-        Find
+        {say`Find`}
         <input
           type="search"
           autoComplete="off"
-          placeholder="type, kind, place, donor"
+          placeholder={say`type, kind, place, donor`}
           value={typed}
           onChange={(event) => onTyped(event.target.value)}
         />
       </label>
-      <fieldset className="filters" aria-label="Which lines">
+      <fieldset className="filters" aria-label={say`Which lines`}>
         {WHICH.map((one) => (
           <button
             type="button"
@@ -119,7 +121,7 @@ function Finders({ typed, which, onTyped, onWhich }: FindersProps) {
             aria-pressed={which === one.which}
             onClick={() => onWhich(one.which)}
           >
-            {one.words}
+            {say(one.words)}
           </button>
         ))}
       </fieldset>
@@ -138,18 +140,30 @@ function StockRow({ line, open, onOpen }: StockRowProps) {
     <button type="button" className="stock-row" aria-expanded={open} onClick={onOpen}>
       <span className="ref">{line.type.name}</span>
       <span className="figure stock-count" data-none={(line.count ?? 0) === 0}>
-        {line.count === null ? "none" : `${line.count} pc`}
+        {line.count === null ? say`none` : say`${line.count} pc`}
       </span>
       <span className="stock-where">
-        {line.type.kind}, {onDonor(line) ? `still on ${line.donor}` : (line.place ?? "no place")}
-        {line.used && !onDonor(line) && ", pulled"}
+        <Where line={line} />
       </span>
       <span className="figure stock-price">{priceText(line.price)}</span>
       {line.short > 0 && (
         <span className="stock-short">
-          {line.short} more {line.short === 1 ? "was" : "were"} fitted than counted here: count again.
+          {say(
+            saidCount(
+              line.short,
+              "{0} more was fitted than counted here: count again.",
+              "{0} more were fitted than counted here: count again.",
+            ),
+          )}
         </span>
       )}
     </button>
   );
+}
+
+function Where({ line }: { readonly line: KeptLine }) {
+  const kind = kindWords(line.type.kind);
+  if (onDonor(line)) return sayWith`${kind}, still on ${<bdi>{line.donor}</bdi>}`;
+  const place = line.place === null ? say`no place` : <bdi>{line.place}</bdi>;
+  return line.used ? sayWith`${kind}, ${place}, pulled` : sayWith`${kind}, ${place}`;
 }

@@ -1,5 +1,6 @@
 /** A new job on one screen, in under a minute. */
 import { useEffect, useState } from "react";
+import { said, saidCount } from "../../messages/said.ts";
 import { DescribeScreen } from "../describe/describe-screen.tsx";
 import { benchEquipment, keepBenchEquipment } from "../hands/bench-equipment.ts";
 import { EquipmentKeys } from "../hands/equipment-keys.tsx";
@@ -9,6 +10,7 @@ import { useLessons } from "../learnt/use-lessons.ts";
 import { type BenchLessons, lessonsAtHand } from "../lessons.ts";
 import { shopTyped } from "../money/shop-terms.ts";
 import { go } from "../route.ts";
+import { forms, say, sayWith } from "../say.ts";
 import { SafetyNotice } from "../shell/safety-notice.tsx";
 import { useEngine } from "../use-engine.ts";
 import { BoardChoice } from "./board-choice.tsx";
@@ -75,9 +77,9 @@ export function IntakeScreen({ describing }: { readonly describing: boolean }) {
     <div className="intake">
       <header className="bench-bar">
         <button type="button" className="quiet" onClick={() => go("#/")}>
-          Jobs
+          {say`Jobs`}
         </button>
-        <h1>New job</h1>
+        <h1>{say`New job`}</h1>
       </header>
       <main>
         <SafetyNotice />
@@ -86,11 +88,11 @@ export function IntakeScreen({ describing }: { readonly describing: boolean }) {
         <div className="start-bar">
           {problem !== null && (
             <p role="alert" className="entry-problem">
-              {problem}
+              {say(problem)}
             </p>
           )}
           <button type="button" className="primary tall" onClick={() => void start()}>
-            {intake.practice ? "Start the practice job" : "Start the job"}
+            {intake.practice ? say`Start the practice job` : say`Start the job`}
           </button>
         </div>
       </main>
@@ -103,8 +105,20 @@ function Taught({ lessons }: { readonly lessons: BenchLessons }) {
   if (read + lessons.toRead === 0) return null;
   return (
     <p className="aside">
-      Likelihoods start from what {read === 1 ? "1 closed job" : `${read} closed jobs`} taught
-      {lessons.toRead > 0 && `, ${lessons.toRead} more being read`}.
+      {say(
+        lessons.toRead === 0
+          ? saidCount(
+              read,
+              "Likelihoods start from what 1 closed job taught.",
+              "Likelihoods start from what {0} closed jobs taught.",
+            )
+          : saidCount(
+              read,
+              "Likelihoods start from what 1 closed job taught, {1} more being read.",
+              "Likelihoods start from what {0} closed jobs taught, {1} more being read.",
+              lessons.toRead,
+            ),
+      )}
     </p>
   );
 }
@@ -121,40 +135,44 @@ function IntakeFields({ intake, change, asked }: FieldsProps) {
       <BoardChoice intake={intake} change={change} />
       {intake.board !== null && <EarlierJobs board={intake.board} />}
       <Choices
-        title="What happened to it"
-        choices={CAUSES.map(({ cause, words, hint }) => ({ value: cause, words, hint }))}
+        title={say`What happened to it`}
+        choices={CAUSES.map(({ cause, words, hint }) => ({
+          value: cause,
+          words: say(words),
+          hint: say(hint),
+        }))}
         value={intake.cause}
         onValue={(cause) => change({ cause })}
       />
       {intake.cause === "water" && (
         <Choices
-          title="Was it powered while wet?"
-          choices={WET}
+          title={say`Was it powered while wet?`}
+          choices={WET.map(({ value, words }) => ({ value, words: say(words) }))}
           value={intake.poweredWet}
           onValue={(poweredWet) => change({ poweredWet: poweredWet as Intake["poweredWet"] })}
         />
       )}
       <Choices
-        title="What it does"
-        choices={SYMPTOMS.map(({ symptom, words }) => ({ value: symptom, words }))}
+        title={say`What it does`}
+        choices={SYMPTOMS.map(({ symptom, words }) => ({ value: symptom, words: say(words) }))}
         value={intake.symptom}
         onValue={(symptom) => change({ symptom })}
       />
       <PartMarks intake={intake} change={change} />
       <fieldset className="whose">
-        <legend>To find it by (optional)</legend>
+        <legend>{say`To find it by (optional)`}</legend>
         <label className="entry">
-          Unit
+          {say`Unit`}
           <input
             autoComplete="off"
             maxLength={80}
-            placeholder="what it came out of"
+            placeholder={say`what it came out of`}
             value={intake.unit}
             onChange={(event) => change({ unit: event.target.value })}
           />
         </label>
         <label className="entry">
-          Customer
+          {say`Customer`}
           <input
             autoComplete="off"
             maxLength={80}
@@ -173,30 +191,26 @@ function IntakeFields({ intake, change, asked }: FieldsProps) {
 }
 
 const WET = [
-  { value: "yes", words: "Yes" },
-  { value: "no", words: "No" },
-  { value: "unknown", words: "Nobody knows" },
+  { value: "yes", words: said`Yes` },
+  { value: "no", words: said`No` },
+  { value: "unknown", words: said`Nobody knows` },
 ];
 
 function EquipmentTicks({ intake, change, asked }: FieldsProps) {
   const here = EQUIPMENT.filter(({ name }) => intake.equipment.has(name)).map(({ words }) =>
-    words.toLowerCase(),
+    say(words).toLowerCase(),
   );
   return (
     <details key={String(asked)} open={!asked}>
       <summary>
         <span>
-          On this bench <small>{["a meter", ...here].join("; ")}</small>
+          {say`On this bench`} <small>{forms().list([say`a meter`, ...here])}</small>
         </span>
       </summary>
       <p className="aside">
-        {asked ? (
-          <>
-            For this job alone. For every job: <a href="#/bench">This bench</a>.
-          </>
-        ) : (
-          "Asked once: only what is marked here is ever proposed. It is kept for every job."
-        )}
+        {asked
+          ? sayWith`For this job alone. For every job: ${<a href="#/bench">{say`This bench`}</a>}.`
+          : say`Asked once: only what is marked here is ever proposed. It is kept for every job.`}
       </p>
       <EquipmentKeys equipment={intake.equipment} onEquipment={(equipment) => change({ equipment })} />
     </details>
@@ -206,18 +220,18 @@ function EquipmentTicks({ intake, change, asked }: FieldsProps) {
 function PracticeSwitch({ intake, change }: IntakeProps) {
   return (
     <fieldset className="practice-switch" data-on={intake.practice}>
-      <legend>Practice</legend>
+      <legend>{say`Practice`}</legend>
       <label className="tick">
         <input
           type="checkbox"
           checked={intake.practice}
           onChange={(event) => change({ practice: event.target.checked })}
         />
-        No board at hand: hide faults, and let a simulated board answer
+        {say`No board at hand: hide faults, and let a simulated board answer`}
       </label>
       {intake.practice && (
         <label className="entry">
-          Practice number: the same number hides the same faults; leave it empty for any
+          {say`Practice number: the same number hides the same faults; leave it empty for any`}
           <input
             inputMode="numeric"
             autoComplete="off"

@@ -1,43 +1,45 @@
 /** What the intake gathers, and the job it becomes. */
+
+import { said } from "../../messages/said.ts";
 import { partFacts, withAssumed } from "../board-facts.ts";
 import { happened, type JobHeader, type KeptEvent, newId } from "../job-event.ts";
 import { type TermsTyped, termsOf, termsProblem, USUAL_TERMS } from "../money/terms-typed.ts";
 import type { PictureToSend } from "../picture/kept-picture.ts";
 
 export const CAUSES: readonly { readonly cause: string; readonly words: string; readonly hint: string }[] = [
-  { cause: "water", words: "Water", hint: "leak, flood, condensation" },
-  { cause: "surge", words: "Surge", hint: "thunderstorm, mains trouble" },
-  { cause: "overload", words: "Overload", hint: "locked rotor, heat" },
-  { cause: "age", words: "Age", hint: "worn out, faded slowly" },
-  { cause: "insects", words: "Insects", hint: "ants, geckos, nests" },
-  { cause: "impact", words: "Impact", hint: "dropped, struck" },
-  { cause: "unknown", words: "Not known", hint: "nobody can say" },
+  { cause: "water", words: said`Water`, hint: said`leak, flood, condensation` },
+  { cause: "surge", words: said`Surge`, hint: said`thunderstorm, mains trouble` },
+  { cause: "overload", words: said`Overload`, hint: said`locked rotor, heat` },
+  { cause: "age", words: said`Age`, hint: said`worn out, faded slowly` },
+  { cause: "insects", words: said`Insects`, hint: said`ants, geckos, nests` },
+  { cause: "impact", words: said`Impact`, hint: said`dropped, struck` },
+  { cause: "unknown", words: said`Not known`, hint: said`nobody can say` },
 ];
 
 export const SYMPTOMS: readonly { readonly symptom: string; readonly words: string }[] = [
-  { symptom: "dead", words: "Dead" },
-  { symptom: "trips-supply", words: "Trips the supply" },
-  { symptom: "starts-then-stops", words: "Starts, then stops" },
-  { symptom: "no-output", words: "Lives, but no output" },
-  { symptom: "other", words: "Something else" },
+  { symptom: "dead", words: said`Dead` },
+  { symptom: "trips-supply", words: said`Trips the supply` },
+  { symptom: "starts-then-stops", words: said`Starts, then stops` },
+  { symptom: "no-output", words: said`Lives, but no output` },
+  { symptom: "other", words: said`Something else` },
 ];
 
 export const EQUIPMENT: readonly { readonly name: string; readonly words: string }[] = [
-  { name: "lamp-60", words: "Lamp, 60 W" },
-  { name: "lamp-100", words: "Lamp, 100 W" },
-  { name: "lamp-200", words: "Lamp, 200 W" },
-  { name: "resistor-2200", words: "Resistor, 2.2 kohm 10 W" },
-  { name: "resistor-4700", words: "Resistor, 4.7 kohm 10 W" },
-  { name: "resistor-10000", words: "Resistor, 10 kohm 10 W" },
-  { name: "bench-supply", words: "Bench supply" },
-  { name: "high-voltage-supply", words: "Isolated supply, 100 to 150 V" },
-  { name: "rechargeable-cell", words: "1.2 V cell with 1 ohm" },
-  { name: "milliohm-meter", words: "Milliohm meter" },
-  { name: "isolation-transformer", words: "Isolation transformer" },
-  { name: "thermometer", words: "Spot thermometer" },
-  { name: "thermal-camera", words: "Thermal camera" },
-  { name: "clip-leads", words: "Clip-on leads" },
-  { name: "hot-air", words: "Hot air" },
+  { name: "lamp-60", words: said`Lamp, 60 W` },
+  { name: "lamp-100", words: said`Lamp, 100 W` },
+  { name: "lamp-200", words: said`Lamp, 200 W` },
+  { name: "resistor-2200", words: said`Resistor, 2.2 kohm 10 W` },
+  { name: "resistor-4700", words: said`Resistor, 4.7 kohm 10 W` },
+  { name: "resistor-10000", words: said`Resistor, 10 kohm 10 W` },
+  { name: "bench-supply", words: said`Bench supply` },
+  { name: "high-voltage-supply", words: said`Isolated supply, 100 to 150 V` },
+  { name: "rechargeable-cell", words: said`1.2 V cell with 1 ohm` },
+  { name: "milliohm-meter", words: said`Milliohm meter` },
+  { name: "isolation-transformer", words: said`Isolation transformer` },
+  { name: "thermometer", words: said`Spot thermometer` },
+  { name: "thermal-camera", words: said`Thermal camera` },
+  { name: "clip-leads", words: said`Clip-on leads` },
+  { name: "hot-air", words: said`Hot air` },
 ];
 
 /** How a part of this board stands to the board file. */
@@ -91,12 +93,12 @@ export const FIRST_INTAKE: Intake = {
 
 /** What is still missing before the job can start; null where it can. */
 export function missing(intake: Intake): string | null {
-  if (intake.board === null) return "Choose the board that is like this one.";
-  if (intake.cause === "") return "Choose what happened to it; 'not known' is an answer too.";
+  if (intake.board === null) return said`Choose the board that is like this one.`;
+  if (intake.cause === "") return said`Choose what happened to it; 'not known' is an answer too.`;
   const wrong = termsProblem(intake.terms);
   if (wrong !== null) return wrong;
   if (intake.practice && intake.seed !== "" && !/^\d{1,9}$/.test(intake.seed))
-    return "The practice number is up to nine digits, or empty for any.";
+    return said`The practice number is up to nine digits, or empty for any.`;
   return null;
 }
 

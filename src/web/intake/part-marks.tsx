@@ -2,6 +2,8 @@
 import { useState } from "react";
 import { matching } from "../bench/search-field.tsx";
 import { type PartFact, partFacts } from "../board-facts.ts";
+import { kindWords, stageWords } from "../kind-words.ts";
+import { say, sayWith } from "../say.ts";
 import type { IntakeProps, PartMark } from "./intake.ts";
 
 const SHOWN = 12;
@@ -13,7 +15,7 @@ export function PartMarks({ intake, change }: IntakeProps) {
   const loose = parts.filter((part) => part.plugged || part.kind === "motor");
   const rest = parts.filter((part) => !loose.includes(part));
   const found = matching(
-    rest.map((part) => ({ value: part.ref, words: `${part.kind} ${part.stage} ${part.role}` })),
+    rest.map((part) => ({ value: part.ref, words: wordsOf(part) })),
     typed,
   );
   const refs = new Set(found.slice(0, SHOWN).map(({ value }) => value));
@@ -26,17 +28,17 @@ export function PartMarks({ intake, change }: IntakeProps) {
   };
   return (
     <fieldset>
-      <legend>What came with it</legend>
+      <legend>{say`What came with it`}</legend>
       {loose.map((part) => (
         <Came key={part.ref} part={part} absent={intake.marks.get(part.ref) === "absent"} onMark={mark} />
       ))}
       <details>
-        <summary>Parts that are missing, different, or that you are unsure of</summary>
+        <summary>{say`Parts that are missing, different, or that you are unsure of`}</summary>
         <label className="entry">
-          Find a part
+          {say`Find a part`}
           <input
             value={typed}
-            placeholder="R12, fuse, rectifier"
+            placeholder={say`R12, fuse, rectifier`}
             onChange={(event) => setTyped(event.target.value)}
           />
         </label>
@@ -45,11 +47,17 @@ export function PartMarks({ intake, change }: IntakeProps) {
             <Marks key={part.ref} part={part} mark={intake.marks.get(part.ref) ?? null} onMark={mark} />
           ))}
         </ul>
-        {found.length > SHOWN && <p className="aside">{found.length - SHOWN} more: type to narrow.</p>}
+        {found.length > SHOWN && (
+          <p className="aside">{say`${found.length - SHOWN} more: type to narrow.`}</p>
+        )}
       </details>
     </fieldset>
   );
 }
+
+/** All by which it is found: as the file has it, and as the page says it. */
+const wordsOf = ({ kind, stage, role }: PartFact): string =>
+  `${kind} ${kindWords(kind)} ${stage} ${stageWords(stage)} ${role}`;
 
 interface CameProps {
   readonly part: PartFact;
@@ -61,8 +69,9 @@ function Came({ part, absent, onMark }: CameProps) {
   return (
     <label className="tick">
       <input type="checkbox" checked={!absent} onChange={() => onMark(part.ref, absent ? null : "absent")} />
-      <span className="ref">{part.ref}</span> {part.role === "" ? part.kind : part.role} is here and plugged
-      in
+      <span>
+        {sayWith`${<span className="ref">{part.ref}</span>} ${part.role === "" ? kindWords(part.kind) : part.role} is here and plugged in`}
+      </span>
     </label>
   );
 }
@@ -86,11 +95,11 @@ function Marks({ part, mark, onMark }: MarksProps) {
   return (
     <li>
       <span>
-        <span className="ref">{part.ref}</span> {part.kind}, {part.stage}
+        <span className="ref">{part.ref}</span> {say`${kindWords(part.kind)}, ${stageWords(part.stage)}`}
       </span>
-      {key("absent", "Missing")}
-      {key("different", "Different")}
-      {key("unsure", "Not sure")}
+      {key("absent", say`Missing`)}
+      {key("different", say`Different`)}
+      {key("unsure", say`Not sure`)}
     </li>
   );
 }

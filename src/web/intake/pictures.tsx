@@ -2,6 +2,7 @@
 
 import { useState } from "react";
 import { type KeptPicture, keptPicture, NoPicture } from "../picture/kept-picture.ts";
+import { say } from "../say.ts";
 import type { IntakeProps } from "./intake.ts";
 
 interface FieldProps {
@@ -38,7 +39,7 @@ export function PictureField({ words, onPictures, single = false }: FieldProps) 
           }}
         />
       </label>
-      {problem !== null && <p role="alert">{problem}</p>}
+      {problem !== null && <p role="alert">{say(problem)}</p>}
     </>
   );
 }
@@ -48,12 +49,12 @@ export function Pictures({ intake, change }: IntakeProps) {
     <details>
       <summary>
         <span>
-          Pictures{" "}
-          <small>{intake.pictures.length === 0 ? "none yet" : `${intake.pictures.length} taken`}</small>
+          {say`Pictures`}{" "}
+          <small>{intake.pictures.length === 0 ? say`none yet` : say`${intake.pictures.length} taken`}</small>
         </span>
       </summary>
       <PictureField
-        words="Both sides, before anything is touched"
+        words={say`Both sides, before anything is touched`}
         onPictures={(taken) => change({ pictures: [...intake.pictures, ...taken] })}
       />
     </details>

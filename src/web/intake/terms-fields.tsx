@@ -1,7 +1,10 @@
 /** The job's money. Where no price is agreed the shop's usual one is counted with, and every card that uses it says so. */
+
+import { said } from "../../messages/said.ts";
 import { TermField } from "../money/term-field.tsx";
 import { SHOP_TERMS } from "../money/terms-typed.ts";
 import { go } from "../route.ts";
+import { say } from "../say.ts";
 import type { IntakeProps } from "./intake.ts";
 
 /** What may be another for each job; the rest is the shop's. */
@@ -16,14 +19,16 @@ const OF_THE_JOB = new Set([
 ]);
 
 export function TermsFields({ intake, change }: IntakeProps) {
+  const { agreedPrice, currency, ratePerHour } = intake.terms;
   return (
     <details>
       <summary>
         <span>
-          Terms{" "}
+          {say`Terms`}{" "}
           <small>
-            {intake.agreed ? "agreed" : "the shop's usual"}: {intake.terms.agreedPrice}{" "}
-            {intake.terms.currency}, {intake.terms.ratePerHour} an hour
+            {intake.agreed
+              ? say`agreed: ${agreedPrice} ${currency}, ${ratePerHour} an hour`
+              : say`the shop's usual: ${agreedPrice} ${currency}, ${ratePerHour} an hour`}
           </small>
         </span>
       </summary>
@@ -33,7 +38,7 @@ export function TermsFields({ intake, change }: IntakeProps) {
           checked={intake.agreed}
           onChange={(event) => change({ agreed: event.target.checked })}
         />
-        A price is agreed with the customer
+        {say`A price is agreed with the customer`}
       </label>
       <div className="terms">
         {SHOP_TERMS.filter(({ name }) => OF_THE_JOB.has(name)).map((term) => {
@@ -43,7 +48,7 @@ export function TermsFields({ intake, change }: IntakeProps) {
               key={term.name}
               term={term}
               terms={intake.terms}
-              {...(price && intake.agreed ? { words: "Price when repaired" } : {})}
+              {...(price && intake.agreed ? { words: said`Price when repaired` } : {})}
               disabled={price && !intake.agreed}
               onType={(typed) => change({ terms: { ...intake.terms, ...typed } })}
             />
@@ -51,7 +56,7 @@ export function TermsFields({ intake, change }: IntakeProps) {
         })}
       </div>
       <button type="button" className="quiet small" onClick={() => go("#/shop")}>
-        All of the shop's terms
+        {say`All of the shop's terms`}
       </button>
     </details>
   );

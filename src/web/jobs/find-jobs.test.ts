@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { plain } from "../../messages/said.ts";
 import { jobNumber, scannedId } from "../../wire/job-number.ts";
 import { findJobs } from "./find-jobs.ts";
 import { jobGroups, waitedWords } from "./job-groups.ts";
@@ -53,7 +54,7 @@ describe("looking for a job", () => {
   });
 
   it("stands by what it waits for, longest first, closed ones last", () => {
-    expect(jobGroups(JOBS).map(({ title, jobs }) => [title, jobs.map(({ id }) => id)])).toEqual([
+    expect(jobGroups(JOBS).map(({ title, jobs }) => [plain(title), jobs.map(({ id }) => id)])).toEqual([
       ["On the bench", [ID]],
       ["Waiting for the customer's yes", ["e"]],
       ["Waiting for a part", ["c", "b"]],

@@ -1,5 +1,6 @@
 /** Finds jobs by anything that stands on them: unit, customer, board, label number, part, what they wait for, verdict. */
 import { jobNumber } from "../../wire/job-number.ts";
+import { say } from "../say.ts";
 import { verdictWords } from "../words.ts";
 import { WAITS_FOR_WORDS } from "./job-groups.ts";
 import type { JobLine } from "./job-list.ts";
@@ -22,8 +23,8 @@ function textOf(job: JobLine): string {
     job.unit,
     jobNumber(job.id),
     ...job.fitted,
-    waiting === null ? null : `${WAITS_FOR_WORDS[waiting.for]} ${waiting.what ?? ""}`,
-    verdict === null ? null : verdictWords(verdict),
-    job.practice === null ? null : "practice",
+    waiting === null ? null : `${say(WAITS_FOR_WORDS[waiting.for])} ${waiting.what ?? ""}`,
+    verdict === null ? null : say(verdictWords(verdict)),
+    job.practice === null ? null : say`Practice`,
   ].join("\n");
 }

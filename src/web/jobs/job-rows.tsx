@@ -1,6 +1,9 @@
 /** Jobs as rows: what it is, whose, what it waits for and since when. */
 import { useState } from "react";
+import { saidCount } from "../../messages/said.ts";
 import { jobNumber } from "../../wire/job-number.ts";
+import { say } from "../say.ts";
+import { when } from "../when.ts";
 import { verdictWords } from "../words.ts";
 import { waitedWords } from "./job-groups.ts";
 import type { JobLine } from "./job-list.ts";
@@ -27,7 +30,7 @@ export function JobRows({ title, jobs, most }: RowsProps) {
       </ul>
       {shown.length < jobs.length && (
         <button type="button" className="quiet" onClick={() => setAll(true)}>
-          Show {jobs.length - shown.length} more
+          {say`Show ${jobs.length - shown.length} more`}
         </button>
       )}
     </section>
@@ -36,30 +39,32 @@ export function JobRows({ title, jobs, most }: RowsProps) {
 
 function JobRow({ job }: { readonly job: JobLine }) {
   const { waiting, verdict, customer, unit } = job;
+  const since = waiting?.since ?? job.changedAt;
   const whose = [unit, customer].filter((part) => part !== null && !job.title.includes(part));
   return (
     <li>
       <a className="job" href={`#/job/${job.id}`}>
-        <span className="job-title">{job.title}</span>
+        <bdi className="job-title">{job.title}</bdi>
         <span className="figure job-number">{jobNumber(job.id)}</span>
         <span className="job-board">
-          {[job.boardName, ...whose].join(", ")}
-          {verdict !== null && `: ${verdictWords(verdict)}`}
+          <bdi>{[job.boardName, ...whose].join(", ")}</bdi>
+          {verdict !== null && `: ${say(verdictWords(verdict))}`}
         </span>
         {waiting === null ? (
           <span className="job-when">
-            {job.practice !== null && <span className="practice-mark">Practice</span>}
+            {job.practice !== null && <span className="practice-mark">{say`Practice`}</span>}
             <span className="figure">
-              {job.eventCount === 1 ? "1 entry" : `${job.eventCount} entries`}, {dayWords(job.changedAt)}
+              {say(saidCount(job.eventCount, "1 entry, {1}", "{0} entries, {1}", dayWords(job.changedAt)))}
             </span>
           </span>
         ) : (
           <span className="job-when">
-            {waiting.what !== null && <b>{waiting.what} </b>}
-            <span className="figure">
-              {waitedWords(waiting.since ?? job.changedAt, Date.now())}, since{" "}
-              {dayWords(waiting.since ?? job.changedAt)}
-            </span>
+            {waiting.what !== null && (
+              <b>
+                <bdi>{waiting.what}</bdi>{" "}
+              </b>
+            )}
+            <span className="figure">{say`${waitedWords(since, Date.now())}, since ${dayWords(since)}`}</span>
           </span>
         )}
       </a>
@@ -67,11 +72,7 @@ function JobRow({ job }: { readonly job: JobLine }) {
   );
 }
 
+/** `27 Nov, 11:45`. */
 export function dayWords(at: string): string {
-  return new Date(at).toLocaleString("en-GB", {
-    day: "numeric",
-    month: "short",
-    hour: "2-digit",
-    minute: "2-digit",
-  });
+  return when(at, { day: "numeric", month: "short", hour: "2-digit", minute: "2-digit" });
 }

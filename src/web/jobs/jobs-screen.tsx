@@ -1,7 +1,9 @@
 /** The front page: a new job, the jobs by what each waits for, and what the shop keeps. */
 import { useEffect, useId, useState } from "react";
+import { said } from "../../messages/said.ts";
 import { scannedId } from "../../wire/job-number.ts";
 import { go } from "../route.ts";
+import { say } from "../say.ts";
 import { Wordmark } from "../shell/icons.tsx";
 import { findJobs } from "./find-jobs.ts";
 import { jobGroups } from "./job-groups.ts";
@@ -11,12 +13,12 @@ import { Newcomer } from "./newcomer.tsx";
 
 /** What the bench keeps beside its jobs. */
 const SHOP = [
-  { to: "#/drawer", words: "Parts drawer" },
-  { to: "#/boards", words: "Own boards" },
-  { to: "#/shop", words: "The shop's terms" },
-  { to: "#/meter", words: "Meter on the wire" },
-  { to: "#/bench", words: "This bench" },
-  { to: "#/learnt", words: "What was learnt" },
+  { to: "#/drawer", words: said`Parts drawer` },
+  { to: "#/boards", words: said`Own boards` },
+  { to: "#/shop", words: said`The shop's terms` },
+  { to: "#/meter", words: said`Meter on the wire` },
+  { to: "#/bench", words: said`This bench` },
+  { to: "#/learnt", words: said`What was learnt` },
 ] as const;
 
 /** A shop has hundreds of closed jobs: the latest are shown, the others found or asked for. */
@@ -34,7 +36,7 @@ export function JobsScreen() {
         <h1>
           <Wordmark />
         </h1>
-        <p>From a dead board to a verdict: which check next, what it means, what to replace, when to stop.</p>
+        <p>{say`From a dead board to a verdict: which check next, what it means, what to replace, when to stop.`}</p>
       </header>
       <main>
         {listed !== null && !worked && (
@@ -45,19 +47,18 @@ export function JobsScreen() {
           className={listed !== null && !worked ? "tall" : "primary tall"}
           onClick={() => go("#/new")}
         >
-          New job
+          {say`New job`}
         </button>
         {listed?.away === true && (
           <p className="sync" role="status">
-            The bench computer does not answer. This is the list as it was last; jobs seen in this browser
-            still open.
+            {say`The bench computer does not answer. This is the list as it was last; jobs seen in this browser still open.`}
           </p>
         )}
-        {listed === null ? <p role="status">Looking…</p> : <Jobs jobs={jobs} />}
-        <nav className="shop-keys" aria-label="The shop">
+        {listed === null ? <p role="status">{say`Looking…`}</p> : <Jobs jobs={jobs} />}
+        <nav className="shop-keys" aria-label={say`The shop`}>
           {SHOP.map(({ to, words }) => (
             <button type="button" key={to} onClick={() => go(to)}>
-              {words}
+              {say(words)}
             </button>
           ))}
         </nav>
@@ -72,14 +73,15 @@ function Jobs({ jobs }: { readonly jobs: readonly JobLine[] }) {
   const looking = typed.trim() !== "";
   return (
     <>
-      <h2>Jobs</h2>
+      <h2>{say`Jobs`}</h2>
       {jobs.length > 1 && <Find typed={typed} found={found} onTyped={setTyped} />}
-      {jobs.length === 0 && <p className="aside">None yet.</p>}
+      {jobs.length === 0 && <p className="aside">{say`None yet.`}</p>}
       {jobGroups(found).map((group) => (
         <JobRows
-          key={group.title}
-          {...group}
-          most={group.title === "Closed" && !looking ? CLOSED_SHOWN : Number.POSITIVE_INFINITY}
+          key={group.of}
+          title={say(group.title)}
+          jobs={group.jobs}
+          most={group.of === "closed" && !looking ? CLOSED_SHOWN : Number.POSITIVE_INFINITY}
         />
       ))}
     </>
@@ -107,27 +109,27 @@ function Find({ typed, found, onTyped }: FindProps) {
           if (opens !== null && typed.trim() !== "") go(`#/job/${opens}`);
         }}
       >
-        <label htmlFor={id}>Find a job</label>
+        <label htmlFor={id}>{say`Find a job`}</label>
         <input
           id={id}
           type="search"
           autoComplete="off"
           autoCapitalize="off"
           enterKeyHint="go"
-          placeholder="unit, customer, part, verdict"
+          placeholder={say`unit, customer, part, verdict`}
           value={typed}
           onChange={(event) => onTyped(event.target.value)}
         />
         <p className="aside" role="status">
-          {typed.trim() === ""
-            ? ""
-            : scanned !== null
-              ? "A label's code: Enter opens its job."
-              : found.length === 0
-                ? "No job has all of these words. Try fewer."
-                : `${found.length} found${only === null ? "" : ": Enter opens it"}.`}
+          {typed.trim() === "" ? "" : say(foundWords(scanned !== null, found.length))}
         </p>
       </form>
     </search>
   );
+}
+
+function foundWords(scanned: boolean, found: number): string {
+  if (scanned) return said`A label's code: Enter opens its job.`;
+  if (found === 0) return said`No job has all of these words. Try fewer.`;
+  return found === 1 ? said`1 found: Enter opens it.` : said`${found} found.`;
 }

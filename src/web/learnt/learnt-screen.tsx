@@ -1,10 +1,12 @@
 /** What this bench has learnt: each figure beside the default that it takes the place of, and the jobs it comes from. */
 import { useState } from "react";
+import { saidCount } from "../../messages/said.ts";
 import type { LearntView } from "../../wire/learnt-view.ts";
 import { api } from "../api.ts";
 import { happened } from "../job-event.ts";
 import type { JobLesson } from "../lessons.ts";
 import { go } from "../route.ts";
+import { forms, say, sayWith } from "../say.ts";
 import { useEngine } from "../use-engine.ts";
 import { useLearnt, useLessons } from "./use-lessons.ts";
 
@@ -16,22 +18,21 @@ export function LearntScreen() {
     <div className="learnt-screen">
       <header className="bench-bar">
         <button type="button" className="quiet" onClick={() => go("#/")}>
-          Jobs
+          {say`Jobs`}
         </button>
-        <h1>What this bench has learnt</h1>
+        <h1>{say`What this bench has learnt`}</h1>
       </header>
       <main>
         <p className="aside">
-          Counted from closed jobs: what was found, replaced and cured. Practice never counts. A job keeps the
-          figures that it was begun with.
+          {say`Counted from closed jobs: what was found, replaced and cured. Practice never counts. A job keeps the figures that it was begun with.`}
         </p>
         {problem !== null && (
           <p role="alert" className="problem">
-            {problem}
+            {say(problem)}
           </p>
         )}
         <p role="status" className={lessons?.toRead === 0 && !lessons.away ? "aside" : "sync"}>
-          {lessons === null ? "Looking…" : statusWords(lessons.toRead, lessons.away)}
+          {lessons === null ? say`Looking…` : statusWords(lessons.toRead, lessons.away)}
         </p>
         {learnt !== null && <Learnt learnt={learnt} />}
         {lessons !== null && <JobsBehind jobs={lessons.jobs} onChange={again} />}
@@ -41,20 +42,21 @@ export function LearntScreen() {
 }
 
 function statusWords(toRead: number, away: boolean): string {
-  if (away) return "The bench computer does not answer: what was read before is shown.";
-  if (toRead === 0) return "All closed jobs are read.";
-  return `Reading ${toRead === 1 ? "1 job" : `${toRead} jobs`} more…`;
+  if (away) return say`The bench computer does not answer: what was read before is shown.`;
+  if (toRead === 0) return say`All closed jobs are read.`;
+  return say(saidCount(toRead, "Reading 1 job more…", "Reading {0} jobs more…"));
 }
 
 function Learnt({ learnt }: { readonly learnt: LearntView }) {
   if (learnt.jobs === 0)
-    return <p>Nothing yet: every figure is the program's own until a job on a real board is closed.</p>;
+    return (
+      <p>{say`Nothing yet: every figure is the program's own until a job on a real board is closed.`}</p>
+    );
+  const jobs = saidCount(learnt.jobs, "1 closed job", "{0} closed jobs");
+  const boards = saidCount(learnt.boards, "1 board", "{0} boards");
   return (
     <>
-      <p>
-        From {learnt.jobs === 1 ? "1 closed job" : `${learnt.jobs} closed jobs`} on{" "}
-        {learnt.boards === 1 ? "1 board" : `${learnt.boards} boards`}.
-      </p>
+      <p>{say`From ${jobs} on ${boards}.`}</p>
       {learnt.sections
         .filter(({ rows, unchanged }) => rows.length + unchanged > 0)
         .map((section) => (
@@ -67,26 +69,23 @@ function Learnt({ learnt }: { readonly learnt: LearntView }) {
 function Section({ section }: { readonly section: LearntView["sections"][number] }) {
   const { title, note, rows, unchanged } = section;
   return (
-    <section aria-label={title}>
-      <h2>{title}</h2>
-      <p className="aside">{note}</p>
+    <section aria-label={say(title)}>
+      <h2>{say(title)}</h2>
+      <p className="aside">{say(note)}</p>
       {rows.length > 0 && (
         <ul className="learnt-rows">
           {rows.map((row) => (
             <li key={row.what}>
-              <span className="learnt-what">{row.what}</span>
-              <span className="figure">
-                {row.before} → <b>{row.now}</b>
-              </span>
+              <span className="learnt-what">{say(row.what)}</span>
+              <span className="figure">{sayWith`${say(row.before)} → ${<b>{say(row.now)}</b>}`}</span>
               <span className="figure aside">
-                {row.between !== "" && `${row.between}; `}
-                {row.seen}
+                {forms().list([row.between, row.seen].filter((text) => text !== "").map((text) => say(text)))}
               </span>
             </li>
           ))}
         </ul>
       )}
-      {unchanged > 0 && <p className="aside">{unchanged} as before.</p>}
+      {unchanged > 0 && <p className="aside">{say`${unchanged} as before.`}</p>}
     </section>
   );
 }
@@ -114,11 +113,11 @@ function JobsBehind({ jobs, onChange }: JobsBehindProps) {
     }
   };
   return (
-    <section aria-label="The jobs behind it">
-      <h2>The jobs behind it</h2>
+    <section aria-label={say`The jobs behind it`}>
+      <h2>{say`The jobs behind it`}</h2>
       {problem !== null && (
         <p role="alert" className="problem">
-          Not changed: {problem}
+          {say`Not changed: ${problem}`}
         </p>
       )}
       <ul className="learnt-jobs">
@@ -126,7 +125,7 @@ function JobsBehind({ jobs, onChange }: JobsBehindProps) {
           <li key={job.id} data-out={job.leftOutBy !== null}>
             <a href={`#/job/${job.id}`}>{job.title}</a>
             <button type="button" onClick={() => void turn(job)}>
-              {job.leftOutBy === null ? "Leave out" : "Take in again"}
+              {job.leftOutBy === null ? say`Leave out` : say`Take in again`}
             </button>
           </li>
         ))}

@@ -1,6 +1,9 @@
 /** The job's money beside the card: spent, still expected, the stop line, and what is left on giving up. */
+
+import { said } from "../../messages/said.ts";
 import type { MoneyView, ToGoView } from "../../wire/bench-view.ts";
 import { go } from "../route.ts";
+import { figure, say, sayWith } from "../say.ts";
 import { minutes, percent } from "../words.ts";
 import { MoneyLines } from "./money-lines.tsx";
 
@@ -15,47 +18,44 @@ export function MoneyFold({ id, money }: Props) {
     <details className="money-fold">
       <summary>
         <span>
-          Money{" "}
+          {say`Money`}{" "}
           <small>
-            <span className="figure">{spent.total}</span> {currency} spent
-            {toGo !== null && (
-              <>
-                , <span className="figure">{toGo.money.mean}</span> still expected
-              </>
-            )}
+            {toGo === null
+              ? sayWith`${<Figure of={spent.total} />} ${currency} spent`
+              : sayWith`${<Figure of={spent.total} />} ${currency} spent, ${<Figure of={toGo.money.mean} />} still expected`}
           </small>
         </span>
       </summary>
       <div className="money-body">
-        <p className="money-advice">{money.advice}</p>
+        <p className="money-advice">{say(money.advice)}</p>
         {money.askAgain !== null && (
           <p className="problem" role="status">
-            {money.askAgain}
+            {say(money.askAgain)}
           </p>
         )}
         {toGo !== null && <StopLine toGo={toGo} currency={currency} />}
-        <section aria-label="Spent">
-          <h3>Spent</h3>
+        <section aria-label={say`Spent`}>
+          <h3>{say`Spent`}</h3>
           <MoneyLines
-            caption="What the job has taken"
+            caption={say`What the job has taken`}
             lines={[
-              { words: `work, ${minutes(spent.minutes)}`, amount: spent.labour, estimated: false },
+              { words: said`work, ${minutes(spent.minutes)}`, amount: spent.labour, estimated: false },
               ...spent.parts,
             ]}
-            sums={[{ words: `together, ${currency}`, amount: spent.total }]}
+            sums={[{ words: said`together, ${currency}`, amount: spent.total }]}
           />
         </section>
         {toGo !== null && <ToGo toGo={toGo} currency={currency} />}
         <GivenUp money={money} />
         <div className="keys">
           <button type="button" onClick={() => go(`#/job/${id}/quote`)}>
-            Quote
+            {say`Quote`}
           </button>
           <button type="button" onClick={() => go(`#/job/${id}/papers/bill`)}>
-            Bill
+            {say`Bill`}
           </button>
           <button type="button" onClick={() => go(`#/job/${id}/papers/label`)}>
-            Papers
+            {say`Papers`}
           </button>
         </div>
       </div>
@@ -74,7 +74,7 @@ function StopLine({ toGo, currency }: { readonly toGo: ToGoView; readonly curren
   );
   const most = Math.max(mean ?? 0, high ?? 0, stop ?? 0, 1e-9) * 1.08;
   const at = (money = 0) => (WIDTH * money) / most;
-  const words = `Still expected ${toGo.money.mean} ${currency}, in eight of ten jobs ${toGo.money.low} to ${toGo.money.high}; giving up is better from ${toGo.stopLine} on.`;
+  const words = say`Still expected ${toGo.money.mean} ${currency}, in eight of ten jobs ${toGo.money.low} to ${toGo.money.high}; giving up is better from ${toGo.stopLine} on.`;
   return (
     <figure className="stop-line" data-over={toGo.over}>
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={words}>
@@ -84,45 +84,47 @@ function StopLine({ toGo, currency }: { readonly toGo: ToGoView; readonly curren
         <line className="stop-mark" x1={at(stop)} x2={at(stop)} y1="4" y2="44" />
       </svg>
       <figcaption>
-        {toGo.over ? "Past the stop line" : "Before the stop line"}:{" "}
-        <span className="figure">{toGo.money.mean}</span> still expected, stop from{" "}
-        <span className="figure">{toGo.stopLine}</span> {currency} on.
+        {toGo.over
+          ? sayWith`Past the stop line: ${<Figure of={toGo.money.mean} />} still expected, stop from ${<Figure of={toGo.stopLine} />} ${currency} on.`
+          : sayWith`Before the stop line: ${<Figure of={toGo.money.mean} />} still expected, stop from ${<Figure of={toGo.stopLine} />} ${currency} on.`}
       </figcaption>
     </figure>
   );
 }
 
+function Figure({ of }: { readonly of: string }) {
+  return <span className="figure">{figure(of)}</span>;
+}
+
 function ToGo({ toGo, currency }: { readonly toGo: ToGoView; readonly currency: string }) {
-  const span = (low: string, high: string) => `${low} to ${high}`;
+  const span = (low: string | number, high: string | number) => say`${low} to ${high}`;
   return (
-    <section aria-label="Still expected">
-      <h3>Still expected, and in eight of ten such jobs</h3>
+    <section aria-label={say`Still expected`}>
+      <h3>{say`Still expected, and in eight of ten such jobs`}</h3>
       <dl className="money-facts">
-        <dt>Minutes</dt>
+        <dt>{say`Minutes`}</dt>
         <dd className="figure">
-          {Math.round(toGo.minutes.mean)}{" "}
-          <small>
-            {Math.round(toGo.minutes.low)} to {Math.round(toGo.minutes.high)}
-          </small>
+          {figure(Math.round(toGo.minutes.mean))}{" "}
+          <small>{span(Math.round(toGo.minutes.low), Math.round(toGo.minutes.high))}</small>
         </dd>
-        <dt>Parts, {currency}</dt>
+        <dt>{say`Parts, ${currency}`}</dt>
         <dd className="figure">
-          {toGo.parts.mean} <small>{span(toGo.parts.low, toGo.parts.high)}</small>
+          {figure(toGo.parts.mean)} <small>{span(toGo.parts.low, toGo.parts.high)}</small>
         </dd>
-        <dt>All of it, the hour counted</dt>
+        <dt>{say`All of it, the hour counted`}</dt>
         <dd className="figure">
-          {toGo.money.mean} <small>{span(toGo.money.low, toGo.money.high)}</small>
+          {figure(toGo.money.mean)} <small>{span(toGo.money.low, toGo.money.high)}</small>
         </dd>
-        <dt>Ends repaired</dt>
+        <dt>{say`Ends repaired`}</dt>
         <dd className="figure">{percent(toGo.repairProbability)}</dd>
-        <dt>Margin of going on</dt>
-        <dd className="figure">{toGo.margin}</dd>
-        <dt>Stop line</dt>
-        <dd className="figure">{toGo.stopLine}</dd>
+        <dt>{say`Margin of going on`}</dt>
+        <dd className="figure">{figure(toGo.margin)}</dd>
+        <dt>{say`Stop line`}</dt>
+        <dd className="figure">{figure(toGo.stopLine)}</dd>
         {toGo.stopLineWithRemains !== null && (
           <>
-            <dt>Stop line, what remains of the board counted</dt>
-            <dd className="figure">{toGo.stopLineWithRemains}</dd>
+            <dt>{say`Stop line, what remains of the board counted`}</dt>
+            <dd className="figure">{figure(toGo.stopLineWithRemains)}</dd>
           </>
         )}
       </dl>
@@ -132,19 +134,19 @@ function ToGo({ toGo, currency }: { readonly toGo: ToGoView; readonly currency: 
 
 function GivenUp({ money: { givenUp } }: { readonly money: MoneyView }) {
   return (
-    <section aria-label="Given up now">
-      <h3>Given up now</h3>
+    <section aria-label={say`Given up now`}>
+      <h3>{say`Given up now`}</h3>
       <MoneyLines
-        caption="What is left on giving up"
+        caption={say`What is left on giving up`}
         lines={givenUp.rows.map(({ what, why, amount, counted }) => ({
           words: what,
-          aside: counted ? why : `not counted: ${why}`,
+          aside: counted ? why : said`not counted: ${why}`,
           amount,
           estimated: false,
         }))}
         sums={[
-          { words: "together", amount: givenUp.total },
-          { words: "less what was spent", amount: givenUp.result },
+          { words: said`together`, amount: givenUp.total },
+          { words: said`less what was spent`, amount: givenUp.result },
         ]}
       />
     </section>

@@ -1,3 +1,5 @@
+import { figure, say } from "../say.ts";
+
 /** Lines of money, amounts under each other, sums below a rule. */
 
 interface Line {
@@ -22,19 +24,19 @@ export function MoneyLines({ caption, lines, sums }: Props) {
           // biome-ignore lint/suspicious/noArrayIndexKey: two lines of a bill may read the same
           <tr key={at}>
             <th scope="row">
-              {words}
-              {estimated && <small>price not noted: the usual one</small>}
-              {aside !== undefined && <small>{aside}</small>}
+              {say(words)}
+              {estimated && <small>{say`price not noted: the usual one`}</small>}
+              {aside !== undefined && <small>{say(aside)}</small>}
             </th>
-            <td className="figure">{amount}</td>
+            <td className="figure">{figure(amount)}</td>
           </tr>
         ))}
       </tbody>
       <tfoot>
         {sums.map(({ words, amount }) => (
           <tr key={words}>
-            <th scope="row">{words}</th>
-            <td className="figure">{amount}</td>
+            <th scope="row">{say(words)}</th>
+            <td className="figure">{figure(amount)}</td>
           </tr>
         ))}
       </tfoot>

@@ -1,6 +1,7 @@
 /** The frame of a paper on the screen: the way back above it, which is not printed. */
 import { type ReactNode, useEffect, useState } from "react";
 import { go } from "../route.ts";
+import { say } from "../say.ts";
 import { shopTyped } from "./shop-terms.ts";
 
 interface Props {
@@ -14,9 +15,9 @@ export function PaperFrame({ id, title, children }: Props) {
   useEffect(() => void shopTyped().then(({ name }) => setShop(name)), []);
   return (
     <div className="paper-screen">
-      <nav className="not-printed" aria-label="Job">
+      <nav className="not-printed" aria-label={say`Job`}>
         <button type="button" className="quiet" onClick={() => go(`#/job/${id}`)}>
-          Back to the bench
+          {say`Back to the bench`}
         </button>
       </nav>
       <main className="paper">

@@ -1,9 +1,11 @@
 /** The quote: what the customer is offered, and the answer, which goes into the log. */
 import { useState } from "react";
+import { said } from "../../messages/said.ts";
 import type { BenchView, MoneyView, OfferView } from "../../wire/bench-view.ts";
 import { putAside } from "../bench/put-aside.tsx";
 import { happened } from "../job-event.ts";
 import { go } from "../route.ts";
+import { figure, say, sayWith } from "../say.ts";
 import { OpenedJob } from "../shell/opened-job.tsx";
 import type { OpenJob } from "../use-job.ts";
 import { amountTyped } from "./amount-typed.ts";
@@ -14,9 +16,14 @@ export function QuoteScreen({ id }: { readonly id: string }) {
 }
 
 const OFFER_WORDS: Readonly<Record<string, string>> = {
-  repair: "Repair this board",
-  replace: "A new board",
-  decline: "No repair",
+  repair: said`Repair this board`,
+  replace: said`A new board`,
+  decline: said`No repair`,
+};
+
+const ANSWER_WORDS: Readonly<Record<string, string>> = {
+  accepted: said`accepted`,
+  refused: said`refused`,
 };
 
 interface PaperProps {
@@ -30,19 +37,19 @@ function QuotePaper({ open, view }: PaperProps) {
   const offer = money.quote.offers.find((one) => one.offer === chosen);
   const percent = money.bill.taxPercent;
   return (
-    <PaperFrame id={open.id} title="Quote">
+    <PaperFrame id={open.id} title={say`Quote`}>
       <p className="aside">{view.boardName}</p>
       <div className="keys not-printed">
         <button type="button" onClick={() => go(`#/job/${open.id}/papers/quote`)}>
-          As a paper for the customer
+          {say`As a paper for the customer`}
         </button>
         <button type="button" onClick={() => go(`#/job/${open.id}/papers/message`)}>
-          As a short message
+          {say`As a short message`}
         </button>
       </div>
-      <p>{money.quote.reason}</p>
+      <p>{say(money.quote.reason)}</p>
       <fieldset>
-        <legend>What is offered</legend>
+        <legend>{say`What is offered`}</legend>
         <div className="offers">
           {money.quote.offers.map((one) => (
             <label className="choice" key={one.offer}>
@@ -53,22 +60,27 @@ function QuotePaper({ open, view }: PaperProps) {
                 onChange={() => setChosen(one.offer)}
               />
               <span className="key-words">
-                {OFFER_WORDS[one.offer]}
-                {one.offer === money.quote.advised && ", advised"}
+                {one.offer === money.quote.advised
+                  ? say`${offerWords(one.offer)}, advised`
+                  : say(offerWords(one.offer))}
               </span>
               {one.price !== null && (
                 <span className="figure">
-                  {one.price} {money.currency}
+                  {figure(one.price)} {money.currency}
                 </span>
               )}
-              <span className="key-hint">{one.why}</span>
+              <span className="key-hint">{say(one.why)}</span>
             </label>
           ))}
         </div>
       </fieldset>
-      <p className="aside">{percent > 0 ? `All sums before tax of ${percent} %.` : "All sums before tax."}</p>
+      <p className="aside">
+        {percent > 0 ? say`All sums before tax of ${percent} %.` : say`All sums before tax.`}
+      </p>
       <Answered money={money} />
-      {view.waiting?.for === "answer" && <p role="status">Put aside until the customer has answered.</p>}
+      {view.waiting?.for === "answer" && (
+        <p role="status">{say`Put aside until the customer has answered.`}</p>
+      )}
       {offer !== undefined && view.verdict === null && (
         <AnswerForm key={chosen} offer={offer} open={open} currency={money.currency} powered={view.powered} />
       )}
@@ -76,19 +88,21 @@ function QuotePaper({ open, view }: PaperProps) {
   );
 }
 
+const offerWords = (offer: string): string => OFFER_WORDS[offer] ?? offer;
+
 function Answered({ money: { quote, currency } }: { readonly money: MoneyView }) {
   const { answered } = quote;
   if (answered === null) return null;
-  const sum = answered.price === null ? "" : ` at ${answered.price} ${currency}`;
-  const most = answered.cap === null ? "" : `, not above ${answered.cap} ${currency} without asking again`;
+  const { price, cap } = answered;
+  const offer = offerWords(answered.offer);
+  const priced = price === null ? offer : said`${offer} at ${price} ${currency}`;
+  const what = cap === null ? priced : said`${priced}, not above ${cap} ${currency} without asking again`;
+  const answer = <strong>{say(ANSWER_WORDS[answered.answer] ?? answered.answer)}</strong>;
   return (
     <p className="answered" role="status">
-      {OFFER_WORDS[answered.offer]}
-      {sum}
-      {most}: <strong>{answered.answer}</strong>.{" "}
       {answered.answer === "accepted" && answered.offer === "repair"
-        ? "The bench counts with this price from now on."
-        : "Close the job from the bench."}
+        ? sayWith`${say(what)}: ${answer}. The bench counts with this price from now on.`
+        : sayWith`${say(what)}: ${answer}. Close the job from the bench.`}
     </p>
   );
 }
@@ -108,9 +122,9 @@ function AnswerForm({ offer, open, currency, powered }: FormProps) {
   const repairs = offer.offer === "repair";
   const problem =
     asked === "wrong" || most === "wrong"
-      ? "Type an amount, such as 140 or 139.50."
+      ? say`Type an amount, such as ${"140"} or ${"139.50"}.`
       : repairs && asked !== null && most !== null && most < asked
-        ? "The cap is below the price: it is what the price may rise to."
+        ? say`The cap is below the price: it is what the price may rise to.`
         : null;
   const answer = (given: "accepted" | "refused") =>
     open.record([
@@ -122,7 +136,7 @@ function AnswerForm({ offer, open, currency, powered }: FormProps) {
   return (
     <form className="quote-form not-printed" onSubmit={(event) => event.preventDefault()}>
       <label className="entry">
-        Price, {currency}
+        {say`Price, ${currency}`}
         <input
           inputMode="decimal"
           autoComplete="off"
@@ -132,7 +146,7 @@ function AnswerForm({ offer, open, currency, powered }: FormProps) {
       </label>
       {repairs && (
         <label className="entry">
-          Not above this without asking again, {currency}
+          {say`Not above this without asking again, ${currency}`}
           <input
             inputMode="decimal"
             autoComplete="off"
@@ -153,17 +167,17 @@ function AnswerForm({ offer, open, currency, powered }: FormProps) {
           disabled={problem !== null}
           onClick={() => answer("accepted")}
         >
-          Customer accepts
+          {say`Customer accepts`}
         </button>
         <button type="button" disabled={problem !== null} onClick={() => answer("refused")}>
-          Customer refuses
+          {say`Customer refuses`}
         </button>
         <button
           type="button"
           disabled={problem !== null || powered}
           onClick={() => open.record([putAside("answer", asked === null ? "" : `${asked} ${currency}`)])}
         >
-          They will say: put it aside
+          {say`They will say: put it aside`}
         </button>
       </div>
     </form>

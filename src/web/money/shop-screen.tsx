@@ -2,6 +2,7 @@
 import { useEffect, useRef, useState } from "react";
 import { Away, api } from "../api.ts";
 import { go } from "../route.ts";
+import { say } from "../say.ts";
 import { keepShop, type ShopTyped, sendShop, shopTyped } from "./shop-terms.ts";
 import { TermField } from "./term-field.tsx";
 import { SHOP_TERMS, type TermsTyped, termsOf, termsProblem } from "./terms-typed.ts";
@@ -26,8 +27,8 @@ function useShop() {
       (sent) =>
         setSaid(
           sent
-            ? "Kept, for every page and the terminal."
-            : "Kept in this browser; the bench computer gets it when it answers again.",
+            ? say`Kept, for every page and the terminal.`
+            : say`Kept in this browser; the bench computer gets it when it answers again.`,
         ),
       (error: Error) => setSaid(error.message),
     );
@@ -40,7 +41,7 @@ function useShop() {
       () => {
         resting.current = setTimeout(() => void send(), REST_MS);
       },
-      (error: Error) => setSaid(`This browser keeps nothing (${error.message}).`),
+      (error: Error) => setSaid(say`This browser keeps nothing (${error.message}).`),
     );
   };
   return { shop, said, type };
@@ -48,21 +49,21 @@ function useShop() {
 
 export function ShopScreen() {
   const { shop, said, type } = useShop();
-  if (shop === null) return said === "" ? null : <p role="alert">{said}</p>;
+  if (shop === null) return said === "" ? null : <p role="alert">{say(said)}</p>;
   const { name, terms } = shop;
   const problem = termsProblem(terms);
   const change = (typed: Partial<TermsTyped>) => type({ ...shop, terms: { ...terms, ...typed } });
   return (
     <div className="jobs-screen">
       <header className="front">
-        <h1>The shop's terms</h1>
+        <h1>{say`The shop's terms`}</h1>
         <p>
-          Every new job starts with these. Sums are before tax. Jobs that are open keep the terms they have.
+          {say`Every new job starts with these. Sums are before tax. Jobs that are open keep the terms they have.`}
         </p>
       </header>
       <main className="shop">
         <label className="entry">
-          Name and address, for the head of papers
+          {say`Name and address, for the head of papers`}
           <input
             autoComplete="off"
             maxLength={200}
@@ -77,10 +78,10 @@ export function ShopScreen() {
         </div>
         <Warranty terms={terms} onUse={(warrantyCost) => change({ warrantyCost })} />
         <p className={problem === null ? "aside" : "entry-problem"} role="status">
-          {problem ?? said}
+          {say(problem ?? said)}
         </p>
         <button type="button" className="primary tall" onClick={() => go("#/")}>
-          All jobs
+          {say`All jobs`}
         </button>
       </main>
     </div>
@@ -107,7 +108,7 @@ function Warranty({ terms, onUse }: WarrantyProps) {
             ? null
             : {
                 cost: costOfOne.toFixed(2),
-                words: `${repaired} repaired, ${comebacks} came back: ${costOfOne.toFixed(2)} ${currency} for each repair, the figure above counting as twenty of them.`,
+                words: say`${repaired} repaired, ${comebacks} came back: ${costOfOne.toFixed(2)} ${String(currency)} for each repair, the figure above counting as twenty of them.`,
               },
         ),
       (problem: unknown) => {
@@ -120,10 +121,10 @@ function Warranty({ terms, onUse }: WarrantyProps) {
   }, [currency, inTerms]);
   if (own === null) return null;
   return (
-    <section className="own-warranty" aria-label="This shop's own come-backs">
+    <section className="own-warranty" aria-label={say`This shop's own come-backs`}>
       <p>{own.words}</p>
       <button type="button" className="small" onClick={() => onUse(own.cost)}>
-        Set {own.cost} aside
+        {say`Set ${own.cost} aside`}
       </button>
     </section>
   );

@@ -1,3 +1,4 @@
+import { say } from "../say.ts";
 import type { SHOP_TERMS, TermsTyped } from "./terms-typed.ts";
 
 interface Props {
@@ -19,7 +20,7 @@ export function TermField({
 }: Props) {
   const label = (
     <span>
-      {words} {hint !== "" && <small className="aside">{hint}</small>}
+      {say(words)} {hint !== "" && <small className="aside">{say(hint)}</small>}
     </span>
   );
   if (typed === "tick")

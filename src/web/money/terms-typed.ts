@@ -1,48 +1,68 @@
 /** The terms as they are typed, and the job file's terms made of them. */
+
+import { said } from "../../messages/said.ts";
 import { amountTyped } from "./amount-typed.ts";
 
 /** What a term is typed in: money of the currency, per cent (a share in the job file), the currency's own word, or a tick. */
 type TypedIn = "money" | "percent" | "word" | "tick";
 
 export const SHOP_TERMS = [
-  { name: "currency", words: "Currency", usual: "EUR", typed: "word", hint: "three letters, such as EUR" },
-  { name: "ratePerHour", words: "Rate an hour", usual: "30", typed: "money", hint: "" },
-  { name: "agreedPrice", words: "Usual price when repaired", usual: "140", typed: "money", hint: "" },
-  { name: "newBoardPrice", words: "A new board costs", usual: "260", typed: "money", hint: "" },
+  {
+    name: "currency",
+    words: said`Currency`,
+    usual: "EUR",
+    typed: "word",
+    hint: said`three letters, such as EUR`,
+  },
+  { name: "ratePerHour", words: said`Rate an hour`, usual: "30", typed: "money", hint: "" },
+  { name: "agreedPrice", words: said`Usual price when repaired`, usual: "140", typed: "money", hint: "" },
+  { name: "newBoardPrice", words: said`A new board costs`, usual: "260", typed: "money", hint: "" },
   {
     name: "partsMarkUp",
-    words: "Mark-up on parts, %",
+    words: said`Mark-up on parts, %`,
     usual: "0",
     typed: "percent",
-    hint: "on the bill alone",
+    hint: said`on the bill alone`,
   },
-  { name: "feeIfNotRepaired", words: "Diagnosis fee when given up", usual: "0", typed: "money", hint: "" },
+  {
+    name: "feeIfNotRepaired",
+    words: said`Diagnosis fee when given up`,
+    usual: "0",
+    typed: "money",
+    hint: "",
+  },
   {
     name: "minimumMargin",
-    words: "Least margin of a job",
+    words: said`Least margin of a job`,
     usual: "0",
     typed: "money",
-    hint: "above giving it up; before it is quoted",
+    hint: said`above giving it up; before it is quoted`,
   },
-  { name: "comebackCost", words: "A come-back costs", usual: "30", typed: "money", hint: "" },
-  { name: "waitCost", words: "Waiting for a part costs", usual: "0", typed: "money", hint: "" },
+  { name: "comebackCost", words: said`A come-back costs`, usual: "30", typed: "money", hint: "" },
+  { name: "waitCost", words: said`Waiting for a part costs`, usual: "0", typed: "money", hint: "" },
   {
     name: "warrantyCost",
-    words: "Set aside for each repair",
+    words: said`Set aside for each repair`,
     usual: "0",
     typed: "money",
-    hint: "for come-backs",
+    hint: said`for come-backs`,
   },
-  { name: "taxRate", words: "Tax, %", usual: "0", typed: "percent", hint: "added to the bill" },
+  { name: "taxRate", words: said`Tax, %`, usual: "0", typed: "percent", hint: said`added to the bill` },
   {
     name: "boardStays",
-    words: "A board given up stays here",
+    words: said`A board given up stays here`,
     usual: "no",
     typed: "tick",
-    hint: "what remains of it counts in when to stop",
+    hint: said`what remains of it counts in when to stop`,
   },
-  { name: "carcassValue", words: "A dead board fetches", usual: "0", typed: "money", hint: "for its parts" },
-  { name: "exchangeCredit", words: "Given for it in exchange", usual: "0", typed: "money", hint: "" },
+  {
+    name: "carcassValue",
+    words: said`A dead board fetches`,
+    usual: "0",
+    typed: "money",
+    hint: said`for its parts`,
+  },
+  { name: "exchangeCredit", words: said`Given for it in exchange`, usual: "0", typed: "money", hint: "" },
 ] as const satisfies readonly {
   readonly name: string;
   readonly words: string;
@@ -74,12 +94,12 @@ export function termsProblem(terms: TermsTyped): string | null {
     const text = terms[name].trim();
     if (typed === "tick") continue;
     if (typed === "word") {
-      if (!/^[A-Za-z]{1,8}$/.test(text)) return `${words}: type a short word, such as ${usual}.`;
+      if (!/^[A-Za-z]{1,8}$/.test(text)) return said`${words}: type a short word, such as ${usual}.`;
       continue;
     }
     const amount = amountTyped(text);
-    if (amount === null || amount === "wrong") return `${words}: type an amount, such as ${usual}.`;
-    if (name === "taxRate" && amount > 100) return `${words}: 100 at the most.`;
+    if (amount === null || amount === "wrong") return said`${words}: type an amount, such as ${usual}.`;
+    if (name === "taxRate" && amount > 100) return said`${words}: 100 at the most.`;
   }
   return null;
 }

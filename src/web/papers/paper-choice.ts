@@ -1,7 +1,8 @@
-/** In which language and on which sheet this shop prints, and what it says of its warranty: kept in this browser. */
-import { get, set } from "idb-keyval";
+/** In which language and on which sheet this shop prints, and what it says of its warranty: what was chosen is kept in this browser. */
+import { get, set, update } from "idb-keyval";
 import type { Language } from "../../messages/language.ts";
 import type { PdfRequest } from "../../wire/paper-api.ts";
+import { language } from "../say.ts";
 
 export interface PaperChoice {
   readonly language: Language;
@@ -11,14 +12,15 @@ export interface PaperChoice {
 }
 
 const KEY = "paper-choice";
-const USUAL: PaperChoice = { language: "en", size: "a4", warranty: "" };
 
+/** As it was chosen; a language that nobody chose is the page's. */
 export async function paperChoice(): Promise<PaperChoice> {
-  return { ...USUAL, ...((await get<Partial<PaperChoice>>(KEY)) ?? {}) };
+  const usual: PaperChoice = { language: language(), size: "a4", warranty: "" };
+  return { ...usual, ...((await get<Partial<PaperChoice>>(KEY)) ?? {}) };
 }
 
-export function keepPaperChoice(choice: PaperChoice): Promise<void> {
-  return set(KEY, choice);
+export function keepPaperChoice(change: Partial<PaperChoice>): Promise<void> {
+  return update<Partial<PaperChoice>>(KEY, (kept) => ({ ...kept, ...change }));
 }
 
 /** For whom the papers of one job are, and under which number. */

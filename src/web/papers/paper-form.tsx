@@ -1,18 +1,20 @@
 /** Which paper, for whom, in which language and on which sheet. */
 import type { ReactNode } from "react";
 import { LANGUAGES } from "../../messages/language.ts";
+import { said } from "../../messages/said.ts";
 import type { PaperKind } from "../../wire/paper-api.ts";
 import { go } from "../route.ts";
+import { say } from "../say.ts";
 import type { PaperChoice, PaperNames } from "./paper-choice.ts";
 
 const KINDS: readonly { readonly kind: PaperKind; readonly words: string }[] = [
-  { kind: "label", words: "Board label" },
-  { kind: "sheet", words: "Bench sheet" },
-  { kind: "report", words: "Customer’s report" },
-  { kind: "slip", words: "Fitter’s slip" },
-  { kind: "message", words: "Short message" },
-  { kind: "quote", words: "Quote" },
-  { kind: "bill", words: "Bill" },
+  { kind: "label", words: said`Board label` },
+  { kind: "sheet", words: said`Bench sheet` },
+  { kind: "report", words: said`Customer’s report` },
+  { kind: "slip", words: said`Fitter’s slip` },
+  { kind: "message", words: said`Short message` },
+  { kind: "quote", words: said`Quote` },
+  { kind: "bill", words: said`Bill` },
 ];
 
 interface Props {
@@ -30,7 +32,7 @@ export function PaperForm({ children, ...props }: Props) {
   return (
     <form
       className="paper-form not-printed"
-      aria-label="Which paper"
+      aria-label={say`Which paper`}
       onSubmit={(event) => event.preventDefault()}
     >
       <Which {...props} />
@@ -44,17 +46,17 @@ function Which({ id, kind, choice, onChoose }: Omit<Props, "children">) {
   return (
     <>
       <label className="entry whole">
-        Paper
+        {say`Paper`}
         <select value={kind} onChange={(event) => go(`#/job/${id}/papers/${event.target.value}`)}>
           {KINDS.map((one) => (
             <option key={one.kind} value={one.kind}>
-              {one.words}
+              {say(one.words)}
             </option>
           ))}
         </select>
       </label>
       <label className="entry">
-        Language
+        {say`Language`}
         <select
           value={choice.language}
           onChange={(event) => {
@@ -70,14 +72,14 @@ function Which({ id, kind, choice, onChoose }: Omit<Props, "children">) {
         </select>
       </label>
       <label className="entry">
-        Sheet
+        {say`Sheet`}
         <select
           value={choice.size}
           onChange={(event) => onChoose({ size: event.target.value as PaperChoice["size"] })}
         >
           <option value="a4">A4</option>
-          <option value="letter">Letter</option>
-          <option value="label">Label</option>
+          <option value="letter">{say`Letter`}</option>
+          <option value="label">{say`Label`}</option>
         </select>
       </label>
     </>
@@ -88,7 +90,7 @@ function ForWhom({ kind, choice, names, onName, onChoose }: Omit<Props, "childre
   return (
     <>
       <label className="entry">
-        To
+        {say`For whom`}
         <input
           autoComplete="off"
           maxLength={200}
@@ -97,7 +99,7 @@ function ForWhom({ kind, choice, names, onName, onChoose }: Omit<Props, "childre
         />
       </label>
       <label className="entry">
-        Number
+        {say`Number`}
         <input
           autoComplete="off"
           maxLength={40}
@@ -107,7 +109,7 @@ function ForWhom({ kind, choice, names, onName, onChoose }: Omit<Props, "childre
       </label>
       {kind === "report" && (
         <label className="entry whole">
-          Terms of warranty, as your shop has them
+          {say`Terms of warranty, as your shop has them`}
           <textarea
             rows={2}
             maxLength={2000}

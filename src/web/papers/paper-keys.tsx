@@ -1,8 +1,10 @@
 /** What is done with a paper: printed, saved as a file, copied into a messenger. */
 import { useState } from "react";
+import { said } from "../../messages/said.ts";
 import type { Paper, PaperKind, PdfRequest } from "../../wire/paper-api.ts";
 import { api } from "../api.ts";
 import { saveBlob } from "../save-file.ts";
+import { say } from "../say.ts";
 
 interface Props {
   readonly paper: Paper;
@@ -11,15 +13,15 @@ interface Props {
 }
 
 export function PaperKeys({ paper, kind, size }: Props) {
-  const [said, setSaid] = useState("");
+  const [outcome, setOutcome] = useState("");
   const pdf = () => {
-    setSaid("Making the PDF…");
+    setOutcome(said`Making the PDF…`);
     api.paperPdf({ paper, size }).then(
       (file) => {
         saveBlob(`${kind}-${paper.language}.pdf`, file);
-        setSaid("");
+        setOutcome("");
       },
-      (error: Error) => setSaid(`No PDF: ${error.message}. Printing from this browser still works.`),
+      (error: Error) => setOutcome(said`No PDF: ${error.message}. Printing from this browser still works.`),
     );
   };
   const text = paper.blocks.flatMap((block) => (block.block === "text" ? [block.text] : [])).join("\n");
@@ -29,20 +31,20 @@ export function PaperKeys({ paper, kind, size }: Props) {
         <button
           type="button"
           className="primary"
-          onClick={() => setSaid(copied(text) ? "Copied." : "Select the text and copy it.")}
+          onClick={() => setOutcome(copied(text) ? said`Copied.` : said`Select the text and copy it.`)}
         >
-          Copy the text
+          {say`Copy the text`}
         </button>
       ) : (
         <button type="button" className="primary" onClick={() => print()}>
-          Print
+          {say`Print`}
         </button>
       )}
       <button type="button" onClick={pdf}>
-        Save as PDF
+        {say`Save as PDF`}
       </button>
       <p className="aside" role="status">
-        {said}
+        {say(outcome)}
       </p>
     </div>
   );

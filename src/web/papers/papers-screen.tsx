@@ -5,6 +5,7 @@ import type { Paper, PaperHead, PaperKind } from "../../wire/paper-api.ts";
 import { picturesOf } from "../keeper.ts";
 import { shopTyped } from "../money/shop-terms.ts";
 import { go } from "../route.ts";
+import { say } from "../say.ts";
 import { OpenedJob } from "../shell/opened-job.tsx";
 import type { OpenJob } from "../use-job.ts";
 import {
@@ -29,10 +30,9 @@ export function PapersScreen({ id, kind }: Props) {
   useEffect(() => void paperChoice().then(setChoice), []);
   if (choice === null) return null;
   const choose = (change: Partial<PaperChoice>) => {
-    const chosen = { ...choice, ...change };
-    setChoice(chosen);
+    setChoice({ ...choice, ...change });
     // What a browser does not keep is chosen again next time.
-    keepPaperChoice(chosen).catch(() => undefined);
+    keepPaperChoice(change).catch(() => undefined);
   };
   return (
     <OpenedJob id={id}>
@@ -64,9 +64,9 @@ function Papers({ open, kind, choice, onChoose }: PapersProps) {
   return (
     <div className="paper-screen">
       <style>{pageRule(choice.size)}</style>
-      <nav className="not-printed" aria-label="Job">
+      <nav className="not-printed" aria-label={say`Job`}>
         <button type="button" className="quiet" onClick={() => go(`#/job/${open.id}`)}>
-          Back to the bench
+          {say`Back to the bench`}
         </button>
       </nav>
       <PaperForm id={open.id} kind={kind} choice={choice} names={names} onName={name} onChoose={onChoose}>
@@ -76,12 +76,12 @@ function Papers({ open, kind, choice, onChoose }: PapersProps) {
       </PaperForm>
       {problem !== null && (
         <p className="problem not-printed" role="alert">
-          {problem}
+          {say(problem)}
         </p>
       )}
       <main className={`paper paper-${choice.size}`}>
         {paper === null ? (
-          <p role="status">Working it out…</p>
+          <p role="status">{say`Working it out…`}</p>
         ) : (
           <PaperView paper={paper} pictures={pictures} />
         )}

@@ -4,6 +4,7 @@ import type { ActionView } from "../../wire/bench-view.ts";
 import type { BoardSide } from "../../wire/job-api.ts";
 import type { PanelProps } from "../bench/bench-props.ts";
 import { field } from "../job-event.ts";
+import { say } from "../say.ts";
 import { turnedFace, withPin } from "./album.ts";
 import { askedSpots, marksOf } from "./asked-spots.ts";
 import type { Mark } from "./board-svg.tsx";
@@ -16,15 +17,15 @@ export function BoardPanel({ open, view, desk }: PanelProps) {
   const { picture } = desk;
   return (
     <div className="board-panel">
-      <section aria-label="The board's picture" className="board-picture">
-        <h3>Where to probe now</h3>
+      <section aria-label={say`The board's picture`} className="board-picture">
+        <h3>{say`Where to probe now`}</h3>
         {picture.faces.length === 0 ? (
-          <p className="aside">This board has no picture yet. A photo of each side is enough.</p>
+          <p className="aside">{say`This board has no picture yet. A photo of each side is enough.`}</p>
         ) : (
           <Picture open={open} view={view} desk={desk} />
         )}
         {picture.drawn && (
-          <p className="aside">Drawn by us for this practice board: of a board on the bench take a photo.</p>
+          <p className="aside">{say`Drawn by us for this practice board: of a board on the bench take a photo.`}</p>
         )}
         <FacePhotos picture={picture} job={open.id} />
       </section>
@@ -65,16 +66,16 @@ function Picture({ view, desk }: Omit<PanelProps, "hands">) {
               aria-pressed={side === face.side}
               onClick={() => setChosen(side)}
             >
-              {side === "top" ? "Parts side" : "Solder side"}
+              {side === "top" ? say`Parts side` : say`Solder side`}
             </button>
           ))}
         {!picture.drawn && (
           <>
             <button type="button" onClick={() => picture.change((album) => turnedFace(album, face.side))}>
-              Turn
+              {say`Turn`}
             </button>
             <button type="button" aria-pressed={pinning} onClick={() => setPinning(!pinning)}>
-              Pin places
+              {say`Pin places`}
             </button>
           </>
         )}

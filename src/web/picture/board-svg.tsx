@@ -1,5 +1,7 @@
 /** A piece of a board's picture with marks on it. Red is round and black is square, so that they differ without colour too. */
 import type { ReactNode } from "react";
+import { said } from "../../messages/said.ts";
+import { say } from "../say.ts";
 import { type Point, shownPoint, turnTransform } from "./turned.ts";
 import type { ShownFace } from "./use-board-picture.ts";
 
@@ -75,24 +77,28 @@ export function MarkShape({
       {shape("mark-case", width * 2.4)}
       {shape(`mark-${mark.tone}`, width)}
       <text className={`mark-letter mark-letter-${mark.tone}`} x={x} y={y - size * 1.6} fontSize={size * 1.7}>
-        {{ red: "R", black: "B", here: "" }[mark.tone]}
+        {{ red: say`R`, black: say`B`, here: "" }[mark.tone]}
       </text>
     </g>
   );
 }
 
-const ACROSS = ["left", "middle", "right"] as const;
-const DOWN = ["upper", "", "lower"] as const;
+/** Rows from the upper edge, each from the left: a picture is not turned round for a reader from right to left. */
+const FIELDS = [
+  [said`upper left`, said`upper middle`, said`upper right`],
+  [said`left`, said`middle`, said`right`],
+  [said`lower left`, said`lower middle`, said`lower right`],
+] as const;
 
 /** `upper left`, `middle`, for who cannot see the picture. */
 export function fieldWords(face: ShownFace, at: Point): string {
   const { x, y } = shownPoint(face, at);
   const third = (share: number) => Math.min(2, Math.floor(share * 3)) as 0 | 1 | 2;
   const turned = face.turn % 180 !== 0;
-  const across = ACROSS[third(x / (turned ? face.height : face.width))];
-  return `${DOWN[third(y / (turned ? face.width : face.height))]} ${across}`.trim();
+  const row = FIELDS[third(y / (turned ? face.width : face.height))];
+  return row[third(x / (turned ? face.height : face.width))];
 }
 
 export function sideWords(side: ShownFace["side"]): string {
-  return side === "top" ? "parts side" : "solder side";
+  return side === "top" ? said`parts side` : said`solder side`;
 }

@@ -1,5 +1,6 @@
 /** The board's picture to look into: moved by a finger, enlarged by two or by keys. A tap tells where it was. */
 import { type PointerEvent, type ReactNode, useRef, useState } from "react";
+import { say } from "../say.ts";
 import { BoardSvg, type Mark, MarkShape, sideWords } from "./board-svg.tsx";
 import { type Point, pointShownAt, shownPoint, shownSize } from "./turned.ts";
 import type { ShownFace } from "./use-board-picture.ts";
@@ -68,7 +69,7 @@ export function BoardViewer({ face, marks, onTap, children }: Props) {
         }}
         {...fingers}
       >
-        <BoardSvg face={face} window={seen} words={`The board, ${sideWords(face.side)}`}>
+        <BoardSvg face={face} window={seen} words={say`The board, ${sideWords(face.side)}`}>
           {marks.map((mark) => (
             <MarkShape key={mark.key} face={face} mark={mark} size={MARK * seen.width} />
           ))}
@@ -77,7 +78,7 @@ export function BoardViewer({ face, marks, onTap, children }: Props) {
       <div className="board-keys">
         <button
           type="button"
-          aria-label="Closer"
+          aria-label={say`Closer`}
           disabled={look.times >= MOST_TIMES}
           onClick={() => closer(look.times * STEP)}
         >
@@ -85,14 +86,14 @@ export function BoardViewer({ face, marks, onTap, children }: Props) {
         </button>
         <button
           type="button"
-          aria-label="Farther"
+          aria-label={say`Farther`}
           disabled={look.times <= 1}
           onClick={() => closer(look.times / STEP)}
         >
           −
         </button>
         <button type="button" disabled={look.times <= 1} onClick={() => setLook(WHOLE)}>
-          Whole
+          {say`Whole`}
         </button>
         <ToMarks marks={marks} onMark={closeTo} />
         {children}
@@ -108,7 +109,7 @@ function ToMarks({ marks, onMark }: { readonly marks: readonly Mark[]; onMark(ma
     .filter(({ tone }) => tone !== "pin")
     .map((mark) => (
       <button type="button" key={mark.key} onClick={() => onMark(mark)}>
-        {{ red: "To red", black: "To black", here: "To the place", pin: "" }[mark.tone]}
+        {{ red: say`To red`, black: say`To black`, here: say`To the place`, pin: "" }[mark.tone]}
       </button>
     ));
 }

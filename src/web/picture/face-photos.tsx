@@ -1,9 +1,11 @@
 /** Photos of the board's two sides: taken now, or one of the pictures that the job has already. */
 import { useEffect, useState } from "react";
+import { said, saidCount } from "../../messages/said.ts";
 import type { BoardSide } from "../../wire/job-api.ts";
 import { PictureField } from "../intake/pictures.tsx";
 import { newId } from "../job-event.ts";
 import { picturesOf } from "../keeper.ts";
+import { say } from "../say.ts";
 import { withFace } from "./album.ts";
 import { sideWords } from "./board-svg.tsx";
 import type { KeptPicture } from "./kept-picture.ts";
@@ -21,16 +23,15 @@ export function FacePhotos({ picture, job }: Props) {
     picture.change((album) => withFace(album, { side, picture: id, width, height, turn: 0 }), [{ id, data }]);
   return (
     <details className="face-photos">
-      <summary>Photos of this board</summary>
+      <summary>{say`Photos of this board`}</summary>
       <p className="aside">
-        They stay with boards of this number, here and in later jobs. Only what is to be seen is kept: no
-        place, no time, no camera.
+        {say`They stay with boards of this number, here and in later jobs. Only what is to be seen is kept: no place, no time, no camera.`}
       </p>
       {SIDES.map((side) => (
         <PictureField
           key={side}
           single
-          words={fieldWordsOf(picture, side)}
+          words={say(fieldWordsOf(picture, side))}
           onPictures={([taken]) => taken !== undefined && use(side, taken)}
         />
       ))}
@@ -40,10 +41,16 @@ export function FacePhotos({ picture, job }: Props) {
 }
 
 function fieldWordsOf({ faces, pins, drawn }: BoardPicture, side: BoardSide): string {
-  if (drawn || !faces.some((face) => face.side === side)) return `Photo of the ${sideWords(side)}`;
+  if (drawn || !faces.some((face) => face.side === side)) return said`Photo of the ${sideWords(side)}`;
   const count = pins.filter((pin) => pin.side === side).length;
-  const goes = count === 0 ? "" : `; the ${count} pins on the old one go with it`;
-  return `Another photo of the ${sideWords(side)}${goes}`;
+  return count === 0
+    ? said`Another photo of the ${sideWords(side)}`
+    : saidCount(
+        count,
+        "Another photo of the {1}; the {0} pin on the old one goes with it",
+        "Another photo of the {1}; the {0} pins on the old one go with it",
+        sideWords(side),
+      );
 }
 
 interface FromProps {
@@ -73,13 +80,13 @@ function FromTheJob({ job, onChosen }: FromProps) {
     image.close();
   };
   return (
-    <ul className="from-the-job" aria-label="Pictures of this job">
+    <ul className="from-the-job" aria-label={say`Pictures of this job`}>
       {blobs.map(({ address, data }, index) => (
         <li key={address}>
-          <img src={address} alt={`Taken in this job, ${index + 1}`} />
+          <img src={address} alt={say`Taken in this job, ${index + 1}`} />
           {SIDES.map((side) => (
             <button type="button" className="small" key={side} onClick={() => void choose(side, data)}>
-              It is the {sideWords(side)}
+              {say`It is the ${sideWords(side)}`}
             </button>
           ))}
         </li>

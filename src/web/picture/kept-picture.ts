@@ -2,6 +2,8 @@
  * A picture as it is kept: small enough for a shop's disk, large enough to read a part's print. It is drawn anew, so that nothing of the file
  * is left but what is to be seen: not where it was taken, nor when, nor by which camera.
  */
+
+import { said } from "../../messages/said.ts";
 import { newId } from "../job-event.ts";
 
 export interface PictureToSend {
@@ -29,10 +31,10 @@ export class NoPicture extends Error {}
 export async function keptPicture(file: File): Promise<KeptPicture> {
   if (file.size > MOST_MEGABYTES * 1e6)
     throw new NoPicture(
-      `${file.name} has ${Math.round(file.size / 1e6)} MB: take one of at most ${MOST_MEGABYTES} MB.`,
+      said`${file.name} has ${Math.round(file.size / 1e6)} MB: take one of at most ${MOST_MEGABYTES} MB.`,
     );
   const image = await createImageBitmap(file).catch(() => {
-    throw new NoPicture(`${file.name} is no picture this browser can read: take a JPEG or PNG.`);
+    throw new NoPicture(said`${file.name} is no picture this browser can read: take a JPEG or PNG.`);
   });
   const scale = Math.min(1, LONGEST_SIDE / Math.max(image.width, image.height));
   const canvas = new OffscreenCanvas(Math.round(image.width * scale), Math.round(image.height * scale));

@@ -1,5 +1,6 @@
 /** The surroundings of one spot, enlarged, with four ticks that point at it and leave it free to be seen. */
 import type { BoardPin } from "../../wire/job-api.ts";
+import { say, sayWith } from "../say.ts";
 import { BoardSvg, fieldWords, sideWords, type Tone } from "./board-svg.tsx";
 import { shownPoint } from "./turned.ts";
 import type { BoardPicture, ShownFace } from "./use-board-picture.ts";
@@ -21,7 +22,7 @@ export function Magnifier({ picture, spot, tone }: Props) {
     <figure className="magnifier">
       <Enlarged face={face} spot={spot} tone={tone} />
       <figcaption>
-        <b>{spot.place.replace(".", " ")}</b>, {sideWords(face.side)}, {fieldWords(face, spot)}
+        {sayWith`${<b>{spot.place.replace(".", " ")}</b>}, ${say(sideWords(face.side))}, ${say(fieldWords(face, spot))}`}
       </figcaption>
     </figure>
   );
@@ -46,7 +47,7 @@ function Enlarged({
     <BoardSvg
       face={face}
       window={{ x: x - width / 2, y: y - height / 2, width, height }}
-      words={`${spot.place.replace(".", " ")} enlarged`}
+      words={say`${spot.place.replace(".", " ")} enlarged`}
       fill
     >
       <path className="tick-case" d={ticks} strokeWidth={height * 0.07} />

@@ -1,4 +1,6 @@
 /** A board's photos and pins, into a file that is given away and out of one that was brought. */
+
+import { said } from "../../messages/said.ts";
 import type { BoardFace } from "../../wire/job-api.ts";
 import type { PackedPictures } from "../engine-messages.ts";
 import { newId } from "../job-event.ts";
@@ -13,7 +15,7 @@ export async function packedAlbum(board: string): Promise<PackedPictures | null>
       const data = await albumPicture(picture);
       if (data === null)
         throw new Error(
-          "a photo of this board is on the bench computer, which does not answer; try again later",
+          said`a photo of this board is on the bench computer, which does not answer; try again later`,
         );
       const type = data.type === "image/png" ? ("image/png" as const) : ("image/jpeg" as const);
       return { ...face, type, data: await base64Of(data) };

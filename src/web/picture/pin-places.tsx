@@ -1,6 +1,9 @@
 /** Pinning: a place is chosen, then tapped on the photo, as often as it has pads. What the next checks ask for comes first. */
+
+import { saidCount } from "../../messages/said.ts";
 import type { BenchView } from "../../wire/bench-view.ts";
 import { SearchField } from "../bench/search-field.tsx";
+import { say, sayWith } from "../say.ts";
 import { withoutLastPin } from "./album.ts";
 import { spotsOf } from "./spots.ts";
 import type { BoardPicture } from "./use-board-picture.ts";
@@ -21,19 +24,19 @@ export function PinPlaces({ picture, places, next, place, onPlace }: Props) {
   const own = picture.pins.filter((pin) => pin.place === place);
   const missing = next.filter((one) => spotsOf(picture.pins, one, picture.now).length === 0);
   return (
-    <section className="pin-places" aria-label="Pin places">
+    <section className="pin-places" aria-label={say`Pin places`}>
       <p role="status">
         {known === undefined ? (
-          "Choose a place, then tap it on the photo; tap every pad of it that you know."
+          say`Choose a place, then tap it on the photo; tap every pad of it that you know.`
         ) : (
           <>
-            Tap <b className="ref">{place}</b> on the photo: {known.words}.
-            {own.length > 0 && ` Pinned ${own.length === 1 ? "once" : `${own.length} times`}.`}
+            {sayWith`Tap ${<b className="ref">{place}</b>} on the photo: ${say(known.words)}.`}
+            {own.length > 0 && ` ${say(saidCount(own.length, "Pinned once.", "Pinned {0} times."))}`}
           </>
         )}
       </p>
       {missing.length > 0 && (
-        <fieldset className="pin-next" aria-label="Asked for next">
+        <fieldset className="pin-next" aria-label={say`Asked for next`}>
           {missing.slice(0, OFFERED).map((one) => (
             <button type="button" key={one} aria-pressed={one === place} onClick={() => onPlace(one)}>
               {one}
@@ -41,14 +44,14 @@ export function PinPlaces({ picture, places, next, place, onPlace }: Props) {
           ))}
         </fieldset>
       )}
-      <SearchField label="Any other place" choices={choicesOf(places)} value={place} onValue={onPlace} />
+      <SearchField label={say`Any other place`} choices={choicesOf(places)} value={place} onValue={onPlace} />
       {own.length > 0 && (
         <button
           type="button"
           className="small"
           onClick={() => picture.change((album) => withoutLastPin(album, place))}
         >
-          Take the last pin of {place} off
+          {say`Take the last pin of ${place} off`}
         </button>
       )}
     </section>
@@ -56,4 +59,4 @@ export function PinPlaces({ picture, places, next, place, onPlace }: Props) {
 }
 
 const choicesOf = (places: BenchView["places"]) =>
-  places.map(({ place, words }) => ({ value: place, words }));
+  places.map(({ place, words }) => ({ value: place, words: say(words) }));

@@ -1,5 +1,6 @@
 /** Where to probe: on the picture where the place is pinned, and on one side of the board where that can be. */
 import { describe, expect, it } from "vitest";
+import { plain } from "../../messages/said.ts";
 import type { BoardPin, BoardSide } from "../../wire/job-api.ts";
 import { pairOf, pinsInWords, spotsOf } from "./spots.ts";
 import { pointShownAt, shownPoint, shownSize, turnTransform } from "./turned.ts";
@@ -31,7 +32,7 @@ describe("a place on the picture", () => {
 
   it("that nobody has pinned is told by part and pin", () => {
     expect(pinsInWords("PBUS", whole)).toBe("C5 plus, Q1 c");
-    expect(pinsInWords("PBUS", whole, 1)).toBe("C5 plus and 1 more");
+    expect(plain(pinsInWords("PBUS", whole, 1))).toBe("C5 plus and 1 more");
     expect(pinsInWords("PBUS", { ...whole, off: new Set(["Q1"]) })).toBe("C5 plus");
   });
 });

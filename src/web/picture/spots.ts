@@ -1,4 +1,6 @@
 /** Where on the board's picture a place is, and which of its spots to point at. */
+
+import { said } from "../../messages/said.ts";
 import type { BoardPin, BoardSide } from "../../wire/job-api.ts";
 
 /** What is known of the board that its picture does not show. */
@@ -48,5 +50,6 @@ export function pinsInWords(place: string, { nets, lifted, off }: BoardNow, most
     .filter(([pin, net]) => net === place && !lifted.has(pin) && !off.has(pin.slice(0, pin.indexOf("."))))
     .map(([pin]) => pin.replace(".", " "));
   const more = pins.length - most;
-  return pins.slice(0, most).join(", ") + (more > 0 ? ` and ${more} more` : "");
+  const named = pins.slice(0, most).join(", ");
+  return more > 0 ? said`${named} and ${more} more` : named;
 }

@@ -1,6 +1,8 @@
 /** The stages of the board from mains to motor, with what the readings have said of each: by words, by pattern, and by colour. */
 import { useEffect, useState } from "react";
+import { said, saidCount } from "../../messages/said.ts";
 import type { StageState, StageView } from "../../wire/bench-view.ts";
+import { say } from "../say.ts";
 import type { OpenJob } from "../use-job.ts";
 import { percent } from "../words.ts";
 
@@ -23,8 +25,8 @@ export function StageMap({ ask }: { readonly ask: OpenJob["stages"] }) {
   }, [ask]);
   return (
     <section className="stage-map" aria-labelledby="stage-map-title">
-      <h3 id="stage-map-title">From the mains to the motor</h3>
-      {problem !== null && <p role="alert">{problem}</p>}
+      <h3 id="stage-map-title">{say`From the mains to the motor`}</h3>
+      {problem !== null && <p role="alert">{say(problem)}</p>}
       <ol className="stages">
         {placed(stages).map(({ stage, column, row, link }) => (
           <li
@@ -35,23 +37,23 @@ export function StageMap({ ask }: { readonly ask: OpenJob["stages"] }) {
           >
             <Swatch state={stage.state} />
             <div>
-              <b>{stage.words}</b>
+              <b>{say(stage.words)}</b>
               {stage.from !== null && (
                 <span className="for-readers">
                   {" "}
-                  fed from {stages.find((one) => one.stage === stage.from)?.words}:{" "}
+                  {say`fed from ${stages.find((one) => one.stage === stage.from)?.words ?? ""}:`}{" "}
                 </span>
               )}
-              <p>{standingWords(stage)}</p>
+              <p>{say(standingWords(stage))}</p>
             </div>
           </li>
         ))}
       </ol>
-      <ul className="stage-key" aria-label="What the patterns mean">
+      <ul className="stage-key" aria-label={say`What the patterns mean`}>
         {(Object.keys(STATE_WORDS) as StageState[]).map((state) => (
           <li key={state}>
             <Swatch state={state} />
-            {STATE_WORDS[state]}
+            {say(STATE_WORDS[state])}
           </li>
         ))}
       </ul>
@@ -60,10 +62,10 @@ export function StageMap({ ask }: { readonly ask: OpenJob["stages"] }) {
 }
 
 const STATE_WORDS: Readonly<Record<StageState, string>> = {
-  suspect: "suspect",
-  masked: "hidden by another fault",
-  untested: "not tested yet",
-  cleared: "cleared",
+  suspect: said`suspect`,
+  masked: said`hidden by another fault`,
+  untested: said`not tested yet`,
+  cleared: said`cleared`,
 };
 
 const SUSPECTS_NAMED = 3;
@@ -77,19 +79,29 @@ function standingWords({
   untested,
   parts,
 }: StageView): string {
-  const rest = untested.length === 0 ? "" : `; ${untested.length} of ${parts} parts not tested`;
+  const open = untested.length;
   switch (state) {
-    case "suspect":
-      return `Suspect, ${percent(probability)}: ${suspects
+    case "suspect": {
+      const named = suspects
         .slice(0, SUSPECTS_NAMED)
         .map(({ part }) => part)
-        .join(", ")}${rest}`;
+        .join(", ");
+      return open === 0
+        ? said`Suspect, ${percent(probability)}: ${named}`
+        : said`Suspect, ${percent(probability)}: ${named}; ${open} of ${parts} parts not tested`;
+    }
     case "masked":
-      return `Hidden by ${maskedBy.join(", ")}: ${masked.length === 1 ? masked[0] : `${masked.length} parts`}`;
+      return saidCount(
+        masked.length,
+        "Hidden by {1}: {2}",
+        "Hidden by {1}: {0} parts",
+        maskedBy.join(", "),
+        masked[0] ?? "",
+      );
     case "untested":
-      return `Not tested: ${untested.length} of ${parts} parts`;
+      return said`Not tested: ${open} of ${parts} parts`;
     case "cleared":
-      return `Cleared${rest}`;
+      return open === 0 ? said`Cleared` : said`Cleared; ${open} of ${parts} parts not tested`;
   }
 }
 

@@ -1,7 +1,10 @@
 /** On the card: the whole board, small, with the marks of this step. Opens the board's own tab. */
+
+import { plain, said } from "../../messages/said.ts";
 import type { BenchView } from "../../wire/bench-view.ts";
+import { forms, say, sayWith } from "../say.ts";
 import { type AskedSpots, marksOf } from "./asked-spots.ts";
-import { BoardSvg, fieldWords, MarkShape, sideWords } from "./board-svg.tsx";
+import { BoardSvg, fieldWords, MarkShape, sideWords, type Tone } from "./board-svg.tsx";
 import { Magnifier } from "./magnifier.tsx";
 import { pinsInWords } from "./spots.ts";
 import { shownSize } from "./turned.ts";
@@ -24,10 +27,19 @@ export function WholeBoard({ picture, asked, onBoard }: Props) {
         {shown.map((face) => (
           <Small key={face.side} face={face} asked={asked} />
         ))}
-        <span>{shown.map(({ side }) => sideWords(side)).join(" and ")}: open</span>
+        <span>{say(openWords(shown.map(({ side }) => sideWords(side))))}</span>
       </button>
     </>
   );
+}
+
+function openWords([first = "", second]: readonly string[]): string {
+  return second === undefined ? said`${first}: open` : said`${first} and ${second}: open`;
+}
+
+function markWords(tone: Tone, field: string): string {
+  if (tone === "red") return said`red ${field}`;
+  return tone === "black" ? said`black ${field}` : said`the place ${field}`;
 }
 
 /** Radius of a mark, as a share of the longer side. */
@@ -36,14 +48,12 @@ const MARK = 0.03;
 function Small({ face, asked }: { readonly face: ShownFace; readonly asked: AskedSpots }) {
   const size = shownSize(face);
   const marks = marksOf(asked, face.side);
-  const words = marks.map(
-    ({ tone, at }) => `${tone === "here" ? "the place" : tone} ${fieldWords(face, at)}`,
-  );
+  const words = marks.map(({ tone, at }) => markWords(tone, fieldWords(face, at)));
   return (
     <BoardSvg
       face={face}
       window={{ x: 0, y: 0, ...size }}
-      words={`${sideWords(face.side)} of the board: ${words.join(", ")}`}
+      words={say`${sideWords(face.side)} of the board: ${words.join(", ")}`}
     >
       {marks.map((mark) => (
         <MarkShape key={mark.key} face={face} mark={mark} size={MARK * Math.max(size.width, size.height)} />
@@ -65,16 +75,19 @@ export function Unpinned({ picture, asked, places, onBoard }: UnpinnedProps) {
   );
   return missing.map(({ tone, place }) => {
     const at = pinsInWords(place, picture.now);
-    const words = at === "" ? places.find((one) => one.place === place)?.words : `at ${at}`;
+    const words = at === "" ? places.find((one) => one.place === place)?.words : said`at ${at}`;
+    const probe = <b>{tone === "red" ? say`Red` : say`Black`}</b>;
+    const where = <b className="ref">{place}</b>;
     return (
       <p className="unpinned" key={tone}>
         <span>
-          <b>{tone === "red" ? "Red" : "Black"}</b> is not on the picture yet: <b className="ref">{place}</b>
-          {words !== undefined && words !== place && <>, {words}</>}.
+          {words === undefined || plain(words) === place
+            ? sayWith`${probe} is not on the picture yet: ${where}.`
+            : sayWith`${probe} is not on the picture yet: ${where}, ${say(words)}.`}
         </span>
         {!picture.drawn && (
           <button type="button" className="small" onClick={() => onBoard(place)}>
-            Pin {place}
+            {say`Pin ${place}`}
           </button>
         )}
       </p>
@@ -86,13 +99,13 @@ function NoPictureYet({ picture, asked, onBoard }: Props) {
   if (asked.places === null) return null;
   const lines = [asked.places.red, asked.places.black].flatMap((place) => {
     const at = pinsInWords(place, picture.now);
-    return at === "" ? [] : [`${place}: ${at}`];
+    return at === "" ? [] : [`${place}: ${say(at)}`];
   });
   return (
     <p className="unpinned">
-      <span>{lines.join("; ")}</span>
+      <span>{forms().list(lines)}</span>
       <button type="button" className="quiet small" onClick={() => onBoard(null)}>
-        Show it on a photo of the board
+        {say`Show it on a photo of the board`}
       </button>
     </p>
   );
