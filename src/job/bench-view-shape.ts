@@ -136,6 +136,8 @@ export interface BenchView {
   readonly lifted: readonly string[];
   /** parts off the board */
   readonly off: readonly string[];
+  /** hardware revision as printed on this board; null where nobody has said */
+  readonly revision: string | null;
   readonly money: MoneyView;
   /** below this the job's meter beeps */
   readonly beepOhms: number;

@@ -33,6 +33,7 @@ import { stageGrids } from "./grids.ts";
 import { moneyView } from "./money-view.ts";
 import { baselinesView, baselineWords, besideOf, recheckView } from "./recheck-view.ts";
 import { safetyView } from "./safety-view.ts";
+import { revisionTold } from "./told-in.ts";
 import { actionWords, modeWords, placeWords } from "./words.ts";
 
 export function benchView(assessment: Assessment): BenchView {
@@ -72,6 +73,7 @@ export function benchView(assessment: Assessment): BenchView {
     baselines: baselinesView(beside),
     lifted: [...timeline.now.lifted],
     off: [...timeline.now.off],
+    revision: revisionTold(job.log),
     money: moneyView(assessment),
     beepOhms: assessment.job.meter.beepOhms,
     ...spent(assessment),

@@ -3,6 +3,7 @@ import { useState } from "react";
 import { matching } from "../bench/search-field.tsx";
 import { go } from "../route.ts";
 import { AddPart } from "./add-part.tsx";
+import { BoardPhotos } from "./board-photos.tsx";
 import { BoardVersions } from "./board-versions.tsx";
 import { GiveBoard } from "./give-board.tsx";
 import { GoodReadings } from "./good-readings.tsx";
@@ -108,6 +109,7 @@ function PartList({ id, edited }: { readonly id: string; readonly edited: Edited
       <div className="folded">
         <AddPart kinds={kinds} nets={nets} edited={edited} />
         <NetNames nets={nets} edited={edited} />
+        <BoardPhotos board={board} />
         <GoodReadings good={board.good} view={board.view} edited={edited} />
         <BoardVersions id={id} title={name} onBack={edited.back} />
         <GiveBoard id={id} title={name} content={board.content} />

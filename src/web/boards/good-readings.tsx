@@ -4,6 +4,7 @@ import type { OwnBoardView } from "../../wire/composer-view.ts";
 import { SearchField } from "../bench/search-field.tsx";
 import type { GoodLine, GoodReadingsView } from "../engine-messages.ts";
 import { MODE_WORDS } from "../words.ts";
+import { placesOf } from "./places.ts";
 import { ReviewLists } from "./review-lists.tsx";
 import type { EditedBoard } from "./use-own-board.ts";
 
@@ -86,13 +87,7 @@ function AddReading({ view, edited }: Pick<Props, "view" | "edited">) {
   const [red, setRed] = useState("");
   const [black, setBlack] = useState("");
   const [text, setText] = useState("");
-  const pins = view.parts.flatMap(({ ref, kind, pins: own }) =>
-    own.map(({ pin, net }) => ({ value: `${ref}.${pin}`, words: `${kind}, on ${net}` })),
-  );
-  const places = [
-    ...view.nets.map(({ name, pins: count }) => ({ value: name, words: `net, ${count} pins` })),
-    ...pins,
-  ];
+  const places = placesOf(view).map(({ place, words }) => ({ value: place, words }));
   const known = (place: string) => places.some(({ value }) => value === place);
   const add = async () => {
     // the places stay: the next board is read at the same ones

@@ -1,6 +1,8 @@
 /** The board's picture to look into: moved by a finger, enlarged by two or by keys. A tap tells where it was. */
 import { type PointerEvent, type ReactNode, useRef, useState } from "react";
-import { BoardSvg, type Mark, MarkShape, sideWords } from "./board-svg.tsx";
+import { say } from "../say.ts";
+import { BoardSvg, fieldWords, type Mark, MarkShape, sideWords } from "./board-svg.tsx";
+import { CrossShape, useCross } from "./cross.tsx";
 import { type Point, pointShownAt, shownPoint, shownSize } from "./turned.ts";
 import type { ShownFace } from "./use-board-picture.ts";
 
@@ -9,11 +11,13 @@ interface Props {
   readonly marks: readonly Mark[];
   /** left out: a tap does nothing */
   onTap?: ((at: Point) => void) | undefined;
+  /** what a tap would pin, for who works by keys */
+  readonly pins?: string;
   readonly children?: ReactNode;
 }
 
 /** How much is enlarged, and the middle of what is seen, by fractions of the picture as shown. */
-interface Look {
+export interface Look {
   readonly times: number;
   readonly middle: Point;
 }
@@ -35,7 +39,7 @@ function within({ times, middle }: Look): Look {
   return { times: held, middle: { x: inside(middle.x), y: inside(middle.y) } };
 }
 
-export function BoardViewer({ face, marks, onTap, children }: Props) {
+export function BoardViewer({ face, marks, onTap, pins = "", children }: Props) {
   const [look, setLook] = useState(WHOLE);
   const size = shownSize(face);
   const seen = {
@@ -50,6 +54,7 @@ export function BoardViewer({ face, marks, onTap, children }: Props) {
     (share) =>
       onTap?.(pointShownAt(face, { x: seen.x + share.x * seen.width, y: seen.y + share.y * seen.height })),
   );
+  const cross = useCross(face, look, (next) => setLook(within(next)), onTap);
   const closer = (times: number, middle = look.middle) => setLook(within({ times, middle }));
   const closeTo = (mark: Mark) => {
     const { x, y } = shownPoint(face, mark.at);
@@ -67,13 +72,29 @@ export function BoardViewer({ face, marks, onTap, children }: Props) {
           width: `min(100%, ${(MOST_HEIGHT * size.width) / size.height}vh)`,
         }}
         {...fingers}
+        {...(onTap === undefined
+          ? {}
+          : {
+              ...cross.keys,
+              role: "application",
+              tabIndex: 0,
+              "aria-label": say`Photo, ${sideWords(face.side)}: arrow keys move the cross, with Shift in longer steps; Enter pins ${pins}`,
+            })}
       >
         <BoardSvg face={face} window={seen} words={`The board, ${sideWords(face.side)}`}>
           {marks.map((mark) => (
             <MarkShape key={mark.key} face={face} mark={mark} size={MARK * seen.width} />
           ))}
+          {onTap !== undefined && cross.at !== null && (
+            <CrossShape at={shownPoint(face, cross.at)} size={2 * MARK * seen.width} />
+          )}
         </BoardSvg>
       </div>
+      {onTap !== undefined && cross.at !== null && (
+        <p className="for-readers" role="status">
+          {say`The cross: ${fieldWords(face, cross.at)}, ${percent(cross.share.x)} % from the left, ${percent(cross.share.y)} % from the top.`}
+        </p>
+      )}
       <div className="board-keys">
         <button
           type="button"
@@ -100,6 +121,8 @@ export function BoardViewer({ face, marks, onTap, children }: Props) {
     </div>
   );
 }
+
+const percent = (share: number): number => Math.round(100 * share);
 
 /** A key for each probe, red first: the marks are in the order in which they are drawn, red on top. */
 function ToMarks({ marks, onMark }: { readonly marks: readonly Mark[]; onMark(mark: Mark): void }) {

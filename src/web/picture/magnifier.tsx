@@ -1,6 +1,8 @@
 /** The surroundings of one spot, enlarged, with four ticks that point at it and leave it free to be seen. */
 import type { BoardPin } from "../../wire/job-api.ts";
+import { say } from "../say.ts";
 import { BoardSvg, fieldWords, sideWords, type Tone } from "./board-svg.tsx";
+import { isOther } from "./revisions.tsx";
 import { shownPoint } from "./turned.ts";
 import type { BoardPicture, ShownFace } from "./use-board-picture.ts";
 
@@ -22,6 +24,9 @@ export function Magnifier({ picture, spot, tone }: Props) {
       <Enlarged face={face} spot={spot} tone={tone} />
       <figcaption>
         <b>{spot.place.replace(".", " ")}</b>, {sideWords(face.side)}, {fieldWords(face, spot)}
+        {isOther(spot.revision, picture.revision) && (
+          <span className="other-revision">{say`pinned on ${spot.revision}, this board is ${picture.revision ?? ""}`}</span>
+        )}
       </figcaption>
     </figure>
   );
