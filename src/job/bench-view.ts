@@ -22,6 +22,7 @@ import type {
   BecauseView,
   BenchView,
   CardView,
+  GoodHere,
   GridView,
   LogLineView,
   SuspectView,
@@ -111,8 +112,7 @@ function cardView(assessment: Assessment, beside: ReturnType<typeof besideOf>): 
     expect: proposal.expect,
     cautions: proposal.cautions,
     wait: measure === null ? null : waitWords(assessment, measure),
-    good: goodWords(assessment, action),
-    restsOn: goodReading(assessment, action)?.restsOn ?? [],
+    ...goodHere(assessment, action),
     atStake: proposal.atStake,
     forecast: proposal.forecast,
     firstMinute: proposal.firstMinute(),
@@ -127,18 +127,23 @@ function cardView(assessment: Assessment, beside: ReturnType<typeof besideOf>): 
   };
 }
 
+/** What a good board shows at a step of one's own, as the card of a proposal says it. */
+export function goodHere(believed: Believed, action: Action): GoodHere {
+  return { good: goodWords(believed, action), restsOn: goodReading(believed, action)?.restsOn ?? [] };
+}
+
 /** The reading of a good board at a cold check, with the bench as it is; null where the step is none. */
-function goodReading({ predictor }: Assessment, action: Action): MeterReading | null {
+function goodReading({ predictor }: Believed, action: Action): MeterReading | null {
   const check = action.do === "measure" ? coldCheckOf(action) : null;
   const good = check === null ? null : predictor.predict(check, []);
   return good?.solved === true ? good : null;
 }
 
-function goodWords(assessment: Assessment, action: Action): string | null {
-  const good = goodReading(assessment, action);
+function goodWords(believed: Believed, action: Action): string | null {
+  const good = goodReading(believed, action);
   const check = action.do === "measure" ? coldCheckOf(action) : null;
   if (good === null || check === null) return null;
-  const reference = referenceFor(assessment.job.board, check);
+  const reference = referenceFor(believed.job.board, check);
   const words = shownWords(check.mode, good.shown);
   return reference === null ? words : `${words} (${referenceWords(reference)})`;
 }

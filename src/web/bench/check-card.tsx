@@ -18,6 +18,7 @@ import { Probes } from "./probes.tsx";
 import { fittedHere } from "./shelve.tsx";
 import { SomethingElse } from "./something-else.tsx";
 import { SwitchOn } from "./switch-on.tsx";
+import { useGood } from "./use-good.ts";
 import { usePartFit } from "./use-part-fit.ts";
 import { WhichPart } from "./which-part.tsx";
 
@@ -152,13 +153,14 @@ function BeforeStep({
 
 /** Why this step, what it is expected to show, and what else could be done. */
 function Reasoning({ open, card, view, agenda, hands }: CardProps) {
+  const { good, restsOn } = useGood(open, card, agenda.chosen === null && agenda.inRow === null);
   return (
     <>
       {card.why !== "" && <p className="why">{card.why}</p>}
-      {card.good !== null && (
+      {good !== null && (
         <p className="why">
-          A good board shows <span className="figure">{card.good}</span>.
-          {card.restsOn.length > 0 && ` ${restsOnWords(card.restsOn)}`}
+          A good board shows <span className="figure">{good}</span>.
+          {restsOn.length > 0 && ` ${restsOnWords(restsOn)}`}
         </p>
       )}
       <CardPlots open={open} card={card} powered={view.powered} />
