@@ -1,7 +1,10 @@
 /** What was learnt, line by line in words and figures, each default beside what took its place. */
+
+import { said } from "../messages/said.ts";
 import { formatQuantity } from "../units/quantity.ts";
 import { gammaSpread, type Spread } from "./conjugate.ts";
-import type { Learnt, LearntFactor, LearntShares } from "./learnt.ts";
+import type { Learnt, LearntShares } from "./learnt.ts";
+import type { LearntFactor } from "./rate-chain.ts";
 
 export interface LearntRow {
   readonly what: string;
@@ -68,6 +71,14 @@ function rateRows(factors: ReadonlyMap<string, LearntFactor>, met?: ReadonlyMap<
   }));
 }
 
+function benchRows({ bench }: Learnt): Weighed[] {
+  if (bench === null) return [];
+  return rateRows(new Map([["", bench]])).map(({ change, row }) => ({
+    change,
+    row: { ...row, what: said`on a board that comes in` },
+  }));
+}
+
 function shareRows(shares: ReadonlyMap<string, LearntShares>): Weighed[] {
   return [...shares].map(([key, { modes, before, shares: now, counts }]) => ({
     change: Math.max(...now.map((one, at) => Math.abs(one - (before[at] ?? 0)))),
@@ -89,7 +100,12 @@ export function learntView(learnt: Learnt, ruleWords: (id: string) => string): L
     jobs: learnt.jobs,
     boards: learnt.boards,
     sections: [
-      section("Sorts of parts", against("the tables expect"), rateRows(learnt.sorts, learnt.seen)),
+      section(said`All faults together`, against("the tables expect"), benchRows(learnt)),
+      section(
+        "Sorts of parts",
+        against("the tables and all faults together lead to expect"),
+        rateRows(learnt.sorts, learnt.seen),
+      ),
       section("After one cause", against("their sort leads to expect"), rateRows(learnt.causes)),
       section("In one family of boards", against("sort and cause lead to expect"), rateRows(learnt.families)),
       section(
