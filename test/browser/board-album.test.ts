@@ -86,7 +86,11 @@ describe("the photos of a board of one's own", () => {
     await page.keyboard.press("Enter");
     await pinByKeys(page, "GND", 2, -3);
     await page.getByText(/Pinned once/).waitFor();
-    await page.getByText("The cross: upper middle, 66 % from the left, 26 % from the top.").waitFor();
+    // the cross stays where it is, and the keys with it: the next pad is one press away
+    expect(await page.evaluate(() => document.activeElement?.getAttribute("role"))).toBe("application");
+    expect(await page.locator(".board-viewer .for-readers").textContent()).toBe(
+      "The cross: upper middle, 66 % from the left, 26 % from the top.",
+    );
     await inspect(page, "own-board-pinned");
     await expect.poll(albumNow).toEqual({
       faces: [expect.objectContaining({ side: "top", turn: 90, revision: "rev C" })],

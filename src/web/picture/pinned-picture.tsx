@@ -36,7 +36,7 @@ export function PinnedPicture({ picture, places, marksOn, lies, wanted, next }: 
   return (
     <>
       <BoardViewer
-        key={`${face.picture} ${face.turn}`}
+        key={face.picture}
         face={face}
         marks={[...marksOn(face.side), ...pinned]}
         pins={place}

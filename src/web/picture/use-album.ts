@@ -1,5 +1,5 @@
 /** The album of a board, as it is now and as others change it, with its photos to be shown. */
-import { useCallback, useEffect, useState } from "react";
+import { useCallback, useEffect, useMemo, useState } from "react";
 import { type BoardAlbum, type BoardFace, EMPTY_ALBUM } from "../../wire/job-api.ts";
 import { albumPicture, changeAlbum, openAlbum, sendAlbums, watchAlbum } from "./album-keeper.ts";
 import type { PictureToSend } from "./kept-picture.ts";
@@ -41,25 +41,31 @@ export function useAlbum(board: string): readonly [BoardAlbum | null, ChangeAlbu
   return [album, change];
 }
 
-/** The photos with addresses of this page's own, let go of when they change. */
+/** The photos with addresses of this page's own; one keeps its address while it is shown, whatever is pinned or turned. */
 export function useFaces(album: BoardAlbum | null): readonly BoardFace[] {
-  const [faces, setFaces] = useState<readonly BoardFace[]>([]);
+  const [addresses, setAddresses] = useState<ReadonlyMap<string, string>>(new Map());
+  const faces = album?.faces;
+  const ids = (faces ?? []).map(({ picture }) => picture).join(" ");
   useEffect(() => {
-    let addresses: readonly string[] = [];
+    const made = new Map<string, string>();
     let wanted = true;
-    const load = async (face: BoardFace): Promise<readonly BoardFace[]> => {
-      const data = await albumPicture(face.picture);
-      return data === null ? [] : [{ ...face, picture: URL.createObjectURL(data) }];
+    const load = async (id: string) => {
+      const data = await albumPicture(id);
+      if (data !== null && wanted) made.set(id, URL.createObjectURL(data));
     };
-    void Promise.all((album?.faces ?? []).map(load)).then((loaded) => {
-      addresses = loaded.flat().map(({ picture }) => picture);
-      if (wanted) setFaces(loaded.flat());
-      else for (const address of addresses) URL.revokeObjectURL(address);
-    });
+    const all = ids === "" ? [] : ids.split(" ").map(load);
+    void Promise.all(all).then(() => wanted && setAddresses(new Map(made)));
     return () => {
       wanted = false;
-      for (const address of addresses) URL.revokeObjectURL(address);
+      for (const address of made.values()) URL.revokeObjectURL(address);
     };
-  }, [album]);
-  return faces;
+  }, [ids]);
+  return useMemo(
+    () =>
+      (faces ?? []).flatMap((face) => {
+        const picture = addresses.get(face.picture);
+        return picture === undefined ? [] : [{ ...face, picture }];
+      }),
+    [faces, addresses],
+  );
 }
