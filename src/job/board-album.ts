@@ -41,7 +41,7 @@ export interface AlbumWay {
   readonly pins: readonly BoardPin[];
 }
 
-/** What two devices changed, each without knowing of the other: a person says which holds. */
+/** What two screens changed, each without knowing of the other: a person says which holds. */
 export interface AlbumConflict {
   readonly side: BoardSide;
   /** null: the photo of the side itself */

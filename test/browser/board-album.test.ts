@@ -1,4 +1,4 @@
-/** Photos and pins on the screen of a board of one's own: pinned by keys, from two devices at once, and of another revision than the job's. */
+/** Photos and pins on the screen of a board of one's own: pinned by keys, from two screens at once, and of another revision than the job's. */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { cardReady, inspect } from "./bench-page.ts";
@@ -100,7 +100,7 @@ describe("the photos of a board of one's own", () => {
     await page.context().close();
   });
 
-  it("are pinned by two devices that do not reach the bench computer: nothing is lost, and one place in two spots is shown", async () => {
+  it("are pinned by two screens that do not reach the bench computer: nothing is lost, and one place in two spots is shown", async () => {
     const [phone, laptop] = [await served.phone(), await served.laptop()];
     for (const page of [phone, laptop]) {
       await openPhotos(page);
@@ -115,8 +115,8 @@ describe("the photos of a board of one's own", () => {
     await phone.unroute("**/api/**");
     await expect.poll(async () => (await albumNow())?.pins.length, { timeout: 15_000 }).toBe(3);
     await laptop.unroute("**/api/**");
-    const clash = laptop.getByRole("alert", { name: "Pinned on two devices" });
-    await clash.getByText(/^V15 was pinned differently on two devices/).waitFor();
+    const clash = laptop.getByRole("alert", { name: "Pinned on two screens" });
+    await clash.getByText(/^V15 was pinned differently on two screens/).waitFor();
     const merged = await albumNow();
     expect(merged?.pins.map(({ place }) => place).sort()).toEqual(["F1.1", "GND", "R1.1", "V15", "V15"]);
     await inspect(laptop, "album-conflict");

@@ -1,4 +1,4 @@
-/** What two devices pinned or photographed differently while neither knew of the other: shown until somebody says which holds. */
+/** What two screens pinned or photographed differently while neither knew of the other: shown until somebody says which holds. */
 import { useEffect, useState } from "react";
 import { type AlbumConflict, type AlbumWay, type BoardPin, settledAlbum } from "../../wire/job-api.ts";
 import { say } from "../say.ts";
@@ -11,7 +11,7 @@ export function AlbumConflicts({ picture }: { readonly picture: BoardPicture }) 
   const { conflicts, change } = picture;
   if (conflicts.length === 0) return null;
   return (
-    <section className="album-conflicts" role="alert" aria-label={say`Pinned on two devices`}>
+    <section className="album-conflicts" role="alert" aria-label={say`Pinned on two screens`}>
       {conflicts.map((conflict) => {
         const settle = (holds: 0 | 1 | "both") => change((album) => settledAlbum(album, conflict, holds));
         return conflict.place === null ? (
@@ -44,7 +44,7 @@ function TwoSpots({
   const face = picture.faces.find(({ side }) => side === conflict.side);
   return (
     <article>
-      <p>{say`${place} was pinned differently on two devices, ${sideWords(conflict.side)}. Both are kept until you say which holds.`}</p>
+      <p>{say`${place} was pinned differently on two screens, ${sideWords(conflict.side)}. Both are kept until you say which holds.`}</p>
       {face !== undefined && <BothWays face={face} ways={conflict.ways} place={place} />}
       <div className="keys">
         {conflict.ways.map((way, at) => (
@@ -104,7 +104,7 @@ function BothWays({
 function TwoPhotos({ conflict, onSettle }: Props) {
   return (
     <article>
-      <p>{say`Two devices changed the photo of the ${sideWords(conflict.side)}. Only one can hold, with the places pinned on it; the other is kept until you say which.`}</p>
+      <p>{say`Two screens changed the photo of the ${sideWords(conflict.side)}. Only one can hold, with the places pinned on it; the other is kept until you say which.`}</p>
       <ul className="from-the-job">
         {conflict.ways.map((way, at) => (
           <li key={at === 0 ? "first" : "second"}>

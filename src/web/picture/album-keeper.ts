@@ -1,6 +1,6 @@
 /**
  * The pictures of boards and the pins on them, kept in this browser and on the bench computer. A change is safe here first and goes to the
- * server second; pictures go before the pins that stand on them. Where another device has pinned meanwhile, both are put together by place.
+ * server second; pictures go before the pins that stand on them. Where another screen has pinned meanwhile, both are put together by place.
  */
 import { get, set, update } from "idb-keyval";
 import { type AlbumVersion, type BoardAlbum, EMPTY_ALBUM, mergeAlbums } from "../../wire/job-api.ts";

@@ -1,8 +1,7 @@
 /** The board's picture to look into: moved by a finger, enlarged by two or by keys. A tap tells where it was. */
 import { type PointerEvent, type ReactNode, useRef, useState } from "react";
-import { say } from "../say.ts";
-import { BoardSvg, fieldWords, type Mark, MarkShape, sideWords } from "./board-svg.tsx";
-import { CrossShape, useCross } from "./cross.tsx";
+import { BoardSvg, type Mark, MarkShape, sideWords } from "./board-svg.tsx";
+import { CrossInWords, CrossShape, type Look, useCross } from "./cross.tsx";
 import { type Point, pointShownAt, shownPoint, shownSize } from "./turned.ts";
 import type { ShownFace } from "./use-board-picture.ts";
 
@@ -14,12 +13,6 @@ interface Props {
   /** what a tap would pin, for who works by keys */
   readonly pins?: string;
   readonly children?: ReactNode;
-}
-
-/** How much is enlarged, and the middle of what is seen, by fractions of the picture as shown. */
-export interface Look {
-  readonly times: number;
-  readonly middle: Point;
 }
 
 const WHOLE: Look = { times: 1, middle: { x: 0.5, y: 0.5 } };
@@ -54,7 +47,7 @@ export function BoardViewer({ face, marks, onTap, pins = "", children }: Props) 
     (share) =>
       onTap?.(pointShownAt(face, { x: seen.x + share.x * seen.width, y: seen.y + share.y * seen.height })),
   );
-  const cross = useCross(face, look, (next) => setLook(within(next)), onTap);
+  const cross = useCross({ face, look, onLook: (next) => setLook(within(next)), onTap, pins });
   const closer = (times: number, middle = look.middle) => setLook(within({ times, middle }));
   const closeTo = (mark: Mark) => {
     const { x, y } = shownPoint(face, mark.at);
@@ -72,29 +65,16 @@ export function BoardViewer({ face, marks, onTap, pins = "", children }: Props) 
           width: `min(100%, ${(MOST_HEIGHT * size.width) / size.height}vh)`,
         }}
         {...fingers}
-        {...(onTap === undefined
-          ? {}
-          : {
-              ...cross.keys,
-              role: "application",
-              tabIndex: 0,
-              "aria-label": say`Photo, ${sideWords(face.side)}: arrow keys move the cross, with Shift in longer steps; Enter pins ${pins}`,
-            })}
+        {...cross.keys}
       >
         <BoardSvg face={face} window={seen} words={`The board, ${sideWords(face.side)}`}>
           {marks.map((mark) => (
             <MarkShape key={mark.key} face={face} mark={mark} size={MARK * seen.width} />
           ))}
-          {onTap !== undefined && cross.at !== null && (
-            <CrossShape at={shownPoint(face, cross.at)} size={2 * MARK * seen.width} />
-          )}
+          {cross.at !== null && <CrossShape at={shownPoint(face, cross.at)} size={2 * MARK * seen.width} />}
         </BoardSvg>
       </div>
-      {onTap !== undefined && cross.at !== null && (
-        <p className="for-readers" role="status">
-          {say`The cross: ${fieldWords(face, cross.at)}, ${percent(cross.share.x)} % from the left, ${percent(cross.share.y)} % from the top.`}
-        </p>
-      )}
+      {cross.at !== null && <CrossInWords face={face} at={cross.at} />}
       <div className="board-keys">
         <button
           type="button"
@@ -121,8 +101,6 @@ export function BoardViewer({ face, marks, onTap, pins = "", children }: Props) 
     </div>
   );
 }
-
-const percent = (share: number): number => Math.round(100 * share);
 
 /** A key for each probe, red first: the marks are in the order in which they are drawn, red on top. */
 function ToMarks({ marks, onMark }: { readonly marks: readonly Mark[]; onMark(mark: Mark): void }) {

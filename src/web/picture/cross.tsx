@@ -1,8 +1,15 @@
 /** Pointing at the picture by keys alone: arrows move a cross, Enter taps where it stands. */
 import { type KeyboardEvent, useState } from "react";
-import type { Look } from "./board-viewer.tsx";
-import { type Point, pointShownAt, shownSize } from "./turned.ts";
+import { say } from "../say.ts";
+import { fieldWords, sideWords } from "./board-svg.tsx";
+import { type Point, pointShownAt, shownPoint, shownSize } from "./turned.ts";
 import type { ShownFace } from "./use-board-picture.ts";
+
+/** How much is enlarged, and the middle of what is seen, by fractions of the picture as shown. */
+export interface Look {
+  readonly times: number;
+  readonly middle: Point;
+}
 
 /** Of what is seen, by one press of an arrow; with Shift. */
 const STEP = 0.01;
@@ -18,13 +25,18 @@ const ARROWS: Readonly<Record<string, Point>> = {
 const between = (least: number, value: number, most: number): number =>
   Math.min(most, Math.max(least, value));
 
-/** The cross stands in the middle of what is seen once the picture has the focus by a key; what is seen moves with it. */
-export function useCross(
-  face: ShownFace,
-  look: Look,
-  onLook: (next: Look) => void,
-  onTap: ((at: Point) => void) | undefined,
-) {
+interface CrossProps {
+  readonly face: ShownFace;
+  readonly look: Look;
+  onLook(next: Look): void;
+  /** left out: nothing is pinned, and there is no cross */
+  readonly onTap: ((at: Point) => void) | undefined;
+  /** what a tap would pin */
+  readonly pins: string;
+}
+
+/** The cross stands in the middle of what is seen at the first key pressed on the picture; what is seen moves with it. */
+export function useCross({ face, look, onLook, onTap, pins }: CrossProps) {
   /** fractions of the picture as shown; null: no key has been pressed yet */
   const [share, setShare] = useState<Point | null>(null);
   const size = shownSize(face);
@@ -42,8 +54,8 @@ export function useCross(
   };
   const onKeyDown = (event: KeyboardEvent) => {
     const arrow = ARROWS[event.key];
-    const pins = event.key === "Enter" || event.key === " ";
-    if (arrow === undefined && !pins) return;
+    const taps = event.key === "Enter" || event.key === " ";
+    if (arrow === undefined && !taps) return;
     // the bench's own keys stay out of it
     event.preventDefault();
     event.stopPropagation();
@@ -53,7 +65,28 @@ export function useCross(
     } else if (!event.repeat && share !== null) onTap?.(pointAt(share));
     else if (share === null) setShare(look.middle);
   };
-  return { at: share === null ? null : pointAt(share), share: share ?? look.middle, keys: { onKeyDown } };
+  if (onTap === undefined) return { at: null, keys: {} };
+  return {
+    at: share === null ? null : pointAt(share),
+    keys: {
+      onKeyDown,
+      role: "application",
+      tabIndex: 0,
+      "aria-label": say`Photo, ${sideWords(face.side)}: arrow keys move the cross, with Shift in longer steps; Enter pins ${pins}`,
+    },
+  };
+}
+
+/** Where the cross stands, for who cannot see it. */
+export function CrossInWords({ face, at }: { readonly face: ShownFace; readonly at: Point }) {
+  const { x, y } = shownPoint(face, at);
+  const { width, height } = shownSize(face);
+  const percent = (share: number) => Math.round(100 * share);
+  return (
+    <p className="for-readers" role="status">
+      {say`The cross: ${fieldWords(face, at)}, ${percent(x / width)} % from the left, ${percent(y / height)} % from the top.`}
+    </p>
+  );
 }
 
 export function CrossShape({ at: { x, y }, size }: { readonly at: Point; readonly size: number }) {

@@ -14,7 +14,7 @@ export interface BoardPicture {
   /** empty where there is neither photo nor drawing, or not yet */
   readonly faces: readonly ShownFace[];
   readonly pins: readonly BoardPin[];
-  /** what two devices left differently */
+  /** what two screens left differently */
   readonly conflicts: readonly AlbumConflict[];
   /** our own drawing: nothing to pin, nothing to turn */
   readonly drawn: boolean;

@@ -5,14 +5,14 @@ export const ALBUMS: Sayings = {
   "Photos and pins": "الصور والعلامات",
   "none yet": "لا شيء بعد",
   "photos {0}, pins {1}": "الصور {0}، العلامات {1}",
-  "Pinned on two devices": "وُضعت العلامات على جهازين",
-  "{0} was pinned differently on two devices, {1}. Both are kept until you say which holds.":
+  "Pinned on two screens": "وُضعت العلامات على جهازين",
+  "{0} was pinned differently on two screens, {1}. Both are kept until you say which holds.":
     "وُضعت علامة {0} في موضعين مختلفين على جهازين، {1}. يُحتفظ بالاثنتين إلى أن تقول أيهما الصحيحة.",
   "{0}: not pinned at all": "{0}: بلا علامة",
   "{0} holds: {1}": "{0} هي الصحيحة: {1}",
   "Both hold: it has several pads": "كلتاهما صحيحة: لها عدة نقاط لحام",
   "Both ways in which {0} was pinned": "طريقتا وضع علامة {0}",
-  "Two devices changed the photo of the {0}. Only one can hold, with the places pinned on it; the other is kept until you say which.":
+  "Two screens changed the photo of the {0}. Only one can hold, with the places pinned on it; the other is kept until you say which.":
     "غيّر جهازان صورة {0}. لا تصح إلا واحدة مع ما عليها من علامات؛ ويُحتفظ بالأخرى إلى أن تقول أيهما.",
   "Photo {0}": "الصورة {0}",
   "{0} holds: places pinned {1}": "{0} هي الصحيحة: المواضع المعلّمة {1}",

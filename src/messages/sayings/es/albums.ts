@@ -5,14 +5,14 @@ export const ALBUMS: Sayings = {
   "Photos and pins": "Fotos y marcas",
   "none yet": "ninguna todavía",
   "photos {0}, pins {1}": "fotos {0}, marcas {1}",
-  "Pinned on two devices": "Marcado en dos dispositivos",
-  "{0} was pinned differently on two devices, {1}. Both are kept until you say which holds.":
+  "Pinned on two screens": "Marcado en dos dispositivos",
+  "{0} was pinned differently on two screens, {1}. Both are kept until you say which holds.":
     "{0} se marcó de forma distinta en dos dispositivos, {1}. Se conservan las dos hasta que diga cuál vale.",
   "{0}: not pinned at all": "{0}: sin marcar",
   "{0} holds: {1}": "Vale la {0}: {1}",
   "Both hold: it has several pads": "Valen las dos: tiene varios puntos de soldadura",
   "Both ways in which {0} was pinned": "Las dos formas en que se marcó {0}",
-  "Two devices changed the photo of the {0}. Only one can hold, with the places pinned on it; the other is kept until you say which.":
+  "Two screens changed the photo of the {0}. Only one can hold, with the places pinned on it; the other is kept until you say which.":
     "Dos dispositivos cambiaron la foto del {0}. Solo puede valer una, con los lugares marcados en ella; la otra se conserva hasta que diga cuál.",
   "Photo {0}": "Foto {0}",
   "{0} holds: places pinned {1}": "Vale la {0}: lugares marcados {1}",

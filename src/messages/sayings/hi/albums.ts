@@ -5,14 +5,14 @@ export const ALBUMS: Sayings = {
   "Photos and pins": "फ़ोटो और निशान",
   "none yet": "अभी कोई नहीं",
   "photos {0}, pins {1}": "फ़ोटो {0}, निशान {1}",
-  "Pinned on two devices": "दो उपकरणों पर निशान लगाए गए",
-  "{0} was pinned differently on two devices, {1}. Both are kept until you say which holds.":
+  "Pinned on two screens": "दो उपकरणों पर निशान लगाए गए",
+  "{0} was pinned differently on two screens, {1}. Both are kept until you say which holds.":
     "{0} का निशान दो उपकरणों पर अलग-अलग जगह लगाया गया, {1}। जब तक आप न बताएँ कि कौन सा सही है, दोनों रखे जाते हैं।",
   "{0}: not pinned at all": "{0}: कोई निशान नहीं",
   "{0} holds: {1}": "{0} सही है: {1}",
   "Both hold: it has several pads": "दोनों सही हैं: इसके कई पैड हैं",
   "Both ways in which {0} was pinned": "{0} के निशान के दोनों रूप",
-  "Two devices changed the photo of the {0}. Only one can hold, with the places pinned on it; the other is kept until you say which.":
+  "Two screens changed the photo of the {0}. Only one can hold, with the places pinned on it; the other is kept until you say which.":
     "दो उपकरणों ने {0} की फ़ोटो बदली। अपने निशानों के साथ केवल एक ही रह सकती है; जब तक आप न बताएँ कि कौन सी, दूसरी भी रखी जाती है।",
   "Photo {0}": "फ़ोटो {0}",
   "{0} holds: places pinned {1}": "{0} सही है: निशान लगी जगहें {1}",
