@@ -28,20 +28,22 @@ function lossRows(scores: ReadonlyMap<FiguresName, readonly Score[]>): string[] 
 }
 
 export function shopText({ before, after, readAt }: ShopRun): string {
-  const rows = calibrationOf(
-    (before.get("learnt") ?? []).slice(Math.floor((before.get("learnt")?.length ?? 0) / 2)),
-  );
   return [
     "before any reading:",
     ...lossRows(before),
     `after eight readings, ${readAt.length} jobs:`,
     ...lossRows(after),
-    "said and was, learnt, second half, before any reading:",
-    ...rows.map(
-      ({ from, to, parts, said, was }) =>
-        `  ${from} to ${to}: ${parts} parts, said ${said.toFixed(4)}, was ${was.toFixed(4)}`,
-    ),
+    "said and was, second half, before any reading, by each set of figures:",
+    ...FIGURES.flatMap((name) => [`  ${name}:`, ...calibrationRows(before.get(name) ?? [])]),
   ].join("\n");
+}
+
+function calibrationRows(scores: readonly Score[]): string[] {
+  const rows = calibrationOf(scores.slice(Math.floor(scores.length / 2)));
+  return rows.map(
+    ({ from, to, parts, said, was, error }) =>
+      `    ${from} to ${to}: ${parts} parts, said ${said.toFixed(4)}, was ${was.toFixed(4)} +- ${error.toFixed(4)}`,
+  );
 }
 
 const SIZE = { width: 920, height: 340, left: 60, right: 170, top: 12, bottom: 40 } as const;

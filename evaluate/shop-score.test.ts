@@ -30,6 +30,17 @@ describe("the score of a belief", () => {
     );
     const row = calibrationOf(scores).find(({ parts }) => parts > 0);
     expect(row).toMatchObject({ parts: 10, said: expect.closeTo(0.2, 12), was: 0.2 });
+    // each job is one draw: the variance of a share of ten
+    expect(row?.error).toBeCloseTo(Math.sqrt((0.2 * 0.8) / 10), 12);
+  });
+
+  it("counts parts that are bad together as one draw", () => {
+    const together = (bad: boolean) =>
+      scoreOf(belief({ F1: 0.2, C1: 0.2 }), new Set(bad ? ["F1", "C1"] : []));
+    const scores = Array.from({ length: 10 }, (_, at) => together(at < 2));
+    const row = calibrationOf(scores).find(({ parts }) => parts > 0);
+    expect(row).toMatchObject({ parts: 20, was: 0.2 });
+    expect(row?.error).toBeCloseTo(Math.sqrt((0.2 * 0.8) / 10), 12);
   });
 
   it("is compared job by job, so that a hard job weighs on neither side", () => {

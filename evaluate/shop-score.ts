@@ -36,20 +36,26 @@ export interface CalibrationRow {
   readonly parts: number;
   readonly said: number;
   readonly was: number;
+  /** standard error of `was` against `said`: of a board several parts are bad at once, so jobs count and not parts */
+  readonly error: number;
 }
 
 export function calibrationOf(scores: readonly Score[]): readonly CalibrationRow[] {
-  const all = scores.flatMap(({ said }) => said);
   return EDGES.slice(0, -1).map((from, at) => {
     const to = EDGES[at + 1] ?? 1;
-    const inside = all.filter(({ probability }) => probability >= from && probability < to);
+    const within = ({ said }: Score) => said.filter((one) => one.probability >= from && one.probability < to);
+    const inside = scores.flatMap(within);
     const parts = inside.length;
+    const squares = scores
+      .map((one) => within(one).reduce((sum, { probability, bad }) => sum + (bad ? 1 : 0) - probability, 0))
+      .reduce((sum, off) => sum + off ** 2, 0);
     return {
       from,
       to: Math.min(1, to),
       parts,
       said: inside.reduce((sum, one) => sum + one.probability, 0) / Math.max(1, parts),
       was: inside.filter(({ bad }) => bad).length / Math.max(1, parts),
+      error: Math.sqrt(squares) / Math.max(1, parts),
     };
   });
 }

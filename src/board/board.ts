@@ -158,4 +158,14 @@ export interface Board {
   readonly benchMinutes?: BenchMinutes;
   /** left out: none was read */
   readonly references?: readonly ReferenceReading[];
+  /** logs of good boards that are counted in them already; left out: not known of any */
+  readonly referencesFrom?: readonly CountedLog[];
+}
+
+/** The beginning of a log that has been counted. */
+export interface CountedLog {
+  /** how many of its entries */
+  readonly entries: number;
+  /** SHA-256 of those, in hexadecimal */
+  readonly log: string;
 }

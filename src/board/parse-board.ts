@@ -5,7 +5,7 @@ import { quoted, suggestion } from "../units/nearest.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { Board, Part, Rail, Supply, TestPoint } from "./board.ts";
 import { readPart } from "./parse-part.ts";
-import { readReferences } from "./parse-references.ts";
+import { readCountedLogs, readReferences } from "./parse-references.ts";
 
 export const BOARD_FORMAT = "faultwright-board/1";
 /** A board of more parts than this is no repair job; the bound keeps a hostile file from costing minutes. */
@@ -23,6 +23,7 @@ const BOARD_FIELDS = [
   "rails",
   "points",
   "references",
+  "referencesFrom",
 ] as const;
 
 type Nets = ReadonlyMap<string, string | null>;
@@ -154,6 +155,7 @@ export function parseBoard(input: unknown): Parsed<Board> {
   const refs = parts.map((part) => part.ref);
   const zero = knownNet(file, "zero", nets);
   const references = readReferences(file, nets, parts, problems);
+  const counted = readCountedLogs(file, problems);
   const board: Board = {
     name: file.text("name") ?? "",
     family: file.text("family") ?? "",
@@ -164,6 +166,7 @@ export function parseBoard(input: unknown): Parsed<Board> {
     rails: readRails(file, nets, refs, zero),
     points: readPoints(file, nets, problems),
     ...(references === undefined ? {} : { references }),
+    ...(counted === undefined ? {} : { referencesFrom: counted }),
   };
   return problems.outcome(deepFreeze(board));
 }

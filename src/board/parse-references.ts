@@ -1,7 +1,7 @@
 import { said } from "../messages/said.ts";
 import { Fields, type Problems } from "../units/fields.ts";
 import { quoted } from "../units/nearest.ts";
-import type { Part, ReferenceMode, ReferenceReading } from "./board.ts";
+import type { CountedLog, Part, ReferenceMode, ReferenceReading } from "./board.ts";
 
 export const REFERENCE_MODES: readonly ReferenceMode[] = ["diode", "ohms", "farads"];
 const FIELDS = ["mode", "red", "black", "reading", "spread", "count"] as const;
@@ -40,5 +40,20 @@ export function readReferences(
       spread: one.number("spread", { least: 0 }) ?? 0,
       count: one.number("count", { least: 1 }) ?? 1,
     };
+  });
+}
+
+const SHA_256 = /^[0-9a-f]{64}$/;
+
+/** The `referencesFrom` of a board file; undefined where it has none. */
+export function readCountedLogs(file: Fields, problems: Problems): readonly CountedLog[] | undefined {
+  if (!file.has("referencesFrom")) return undefined;
+  return file.list("referencesFrom").map((item, at) => {
+    const one = new Fields(problems, `${file.at("referencesFrom")}[${at}]`, item);
+    one.only(["entries", "log"], "a log that was counted");
+    one.require("entries", "log");
+    const log = one.text("log") ?? "";
+    if (!SHA_256.test(log)) one.complain("log", "expected 64 hexadecimal digits");
+    return { entries: one.number("entries", { least: 1 }) ?? 1, log };
   });
 }

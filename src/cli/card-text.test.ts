@@ -95,6 +95,7 @@ const VIEW: Omit<BenchView, "card"> = {
   places: [],
   lifted: [],
   off: [],
+  revision: null,
   money: MONEY,
   beepOhms: 40,
   minutesSpent: 0,

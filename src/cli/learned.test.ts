@@ -76,7 +76,11 @@ describe("what six boards with an open fuse teach", () => {
     expect((await ran("board", "good-readings", board, good)).out).toContain(
       "what a good one read here: 0.900 V, 1 reading",
     );
-    await ran("board", "good-readings", board, good);
+    const again = await ran("board", "good-readings", board, good, good);
+    expect(again.out.match(/good\.json: counted before; nothing was added/g)).toHaveLength(2);
+    // the same job, worked on: its later readings alone are new
+    const grown = folder.file("grown.json", file([...FUSE_LOG.slice(2, 5), FUSE_LOG[2] ?? {}]));
+    await ran("board", "good-readings", board, grown, good);
     const { references } = JSON.parse((await ran("board", "good-readings", board, "--json")).out);
     expect(references).toHaveLength(3);
     expect(references[0]).toMatchObject({

@@ -2,6 +2,7 @@ import { truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { foldLog } from "../bench/fold.ts";
+import { plain } from "../messages/said.ts";
 import { parseChecks } from "./checks.ts";
 import { parseFaultsOption } from "./faults-option.ts";
 import { loadJob } from "./load-job.ts";
@@ -15,7 +16,7 @@ afterEach(() => folder.remove());
 
 function problemOf(file: string): string {
   const loaded = loadJob(file);
-  return loaded.ok ? "" : loaded.problem;
+  return loaded.ok ? "" : plain(loaded.problem);
 }
 
 describe("reading a job file", () => {
@@ -65,7 +66,7 @@ describe("checks and faults on the command line", () => {
   const checks = (input: unknown) => {
     const { job, timeline } = loaded();
     const parsed = parseChecks(input, job, timeline);
-    return parsed.ok ? parsed.value : parsed.problem;
+    return parsed.ok ? parsed.value : plain(parsed.problem);
   };
   const check = { do: "measure", mode: "diode", red: "PBUS", black: "C1.minus" };
 
@@ -93,7 +94,7 @@ describe("checks and faults on the command line", () => {
     const { job } = loaded();
     const names = (text: string) => {
       const parsed = parseFaultsOption(text, job.board);
-      return parsed.ok ? parsed.value.length : parsed.problem;
+      return parsed.ok ? parsed.value.length : plain(parsed.problem);
     };
     expect(names("")).toBe(0);
     expect(names("C1:short,F1:open")).toBe(2);

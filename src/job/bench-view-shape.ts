@@ -8,12 +8,21 @@ import type { Compared } from "./good-beside.ts";
 import type { MoneyView } from "./money-view-shape.ts";
 import type { SafetyView } from "./safety-view-shape.ts";
 
+/** What a good board shows at a step. */
+export interface GoodHere {
+  /** what a good board would show at a cold check, and what good ones read there; null where the step is none */
+  readonly good: string | null;
+  /** parts nobody has seen that the reading to come rests on */
+  readonly restsOn: readonly string[];
+}
+
 /** The proposal in words: what it shares with the planner's own record is taken from there. */
 export interface CardView
-  extends Pick<
-    Proposal,
-    "probesOn" | "minutes" | "money" | "why" | "expect" | "cautions" | "atStake" | "forecast" | "outlook"
-  > {
+  extends GoodHere,
+    Pick<
+      Proposal,
+      "probesOn" | "minutes" | "money" | "why" | "expect" | "cautions" | "atStake" | "forecast" | "outlook"
+    > {
   readonly action: ActionView;
   /** the gate that the step serves, passed over by one tap and a reason; null: none of its own */
   readonly gate: "motor" | null;
@@ -33,10 +42,6 @@ export interface CardView
   readonly firstMinute: FirstMinute | null;
   /** tell the person to wait for the charge of the check before */
   readonly wait: string | null;
-  /** what a good board would show at a cold check; null where the step is none */
-  readonly good: string | null;
-  /** parts nobody has seen that the reading to come rests on */
-  readonly restsOn: readonly string[];
   readonly others: readonly {
     readonly action: ActionView;
     readonly headline: string;
@@ -136,6 +141,8 @@ export interface BenchView {
   readonly lifted: readonly string[];
   /** parts off the board */
   readonly off: readonly string[];
+  /** hardware revision as printed on this board; null where nobody has said */
+  readonly revision: string | null;
   readonly money: MoneyView;
   /** below this the job's meter beeps */
   readonly beepOhms: number;

@@ -25,6 +25,7 @@ import type {
   BecauseView,
   BenchView,
   CardView,
+  GoodHere,
   GridView,
   LogLineView,
   SuspectView,
@@ -36,6 +37,7 @@ import { stageGrids } from "./grids.ts";
 import { moneyView } from "./money-view.ts";
 import { baselinesView, baselineWords, besideOf, recheckView } from "./recheck-view.ts";
 import { safetyView } from "./safety-view.ts";
+import { revisionTold } from "./told-in.ts";
 import { actionWords, modeWords, placeWords } from "./words.ts";
 
 export function benchView(assessment: Assessment): BenchView {
@@ -75,6 +77,7 @@ export function benchView(assessment: Assessment): BenchView {
     baselines: baselinesView(beside),
     lifted: [...timeline.now.lifted],
     off: [...timeline.now.off],
+    revision: revisionTold(job.log),
     money: moneyView(assessment),
     beepOhms: assessment.job.meter.beepOhms,
     ...spent(assessment),
@@ -112,8 +115,7 @@ function cardView(assessment: Assessment, beside: ReturnType<typeof besideOf>): 
     expect: proposal.expect,
     cautions: proposal.cautions,
     wait: measure === null ? null : waitWords(assessment, measure),
-    good: goodWords(assessment, action),
-    restsOn: goodReading(assessment, action)?.restsOn ?? [],
+    ...goodHere(assessment, action),
     atStake: proposal.atStake,
     forecast: proposal.forecast,
     firstMinute: proposal.firstMinute(),
@@ -134,18 +136,23 @@ function rowWords(check: string, good: string | null, before: string | null): st
   return before === null ? withGood : said`${withGood}; before it went in: ${before}`;
 }
 
+/** What a good board shows at a step of one's own, as the card of a proposal says it. */
+export function goodHere(believed: Believed, action: Action): GoodHere {
+  return { good: goodWords(believed, action), restsOn: goodReading(believed, action)?.restsOn ?? [] };
+}
+
 /** The reading of a good board at a cold check, with the bench as it is; null where the step is none. */
-function goodReading({ predictor }: Assessment, action: Action): MeterReading | null {
+function goodReading({ predictor }: Believed, action: Action): MeterReading | null {
   const check = action.do === "measure" ? coldCheckOf(action) : null;
   const good = check === null ? null : predictor.predict(check, []);
   return good?.solved === true ? good : null;
 }
 
-function goodWords(assessment: Assessment, action: Action): string | null {
-  const good = goodReading(assessment, action);
+function goodWords(believed: Believed, action: Action): string | null {
+  const good = goodReading(believed, action);
   const check = action.do === "measure" ? coldCheckOf(action) : null;
   if (good === null || check === null) return null;
-  const reference = referenceFor(assessment.job.board, check);
+  const reference = referenceFor(believed.job.board, check);
   const words = shownWords(check.mode, good.shown);
   return reference === null ? words : said`${words} (${referenceWords(reference)})`;
 }

@@ -12,8 +12,11 @@ import { DEFAULT_METER } from "../meter/settings.ts";
 import type { Parsed } from "../units/outcome.ts";
 import type { Job } from "./job.ts";
 
-/** The settled cold readings of a job on a good board, taken before anything was changed on it; refused of one beside which a good one lay. */
-export function goodReadings(job: Job): Parsed<readonly GoodReading[]> {
+/**
+ * The settled cold readings of a job on a good board, taken before anything was changed on it; refused of one beside which a good one lay.
+ * @param from - those of the log's entries before this one are left out: they have been counted
+ */
+export function goodReadings(job: Job, from = 0): Parsed<readonly GoodReading[]> {
   const { board } = job;
   if (job.log.some((event) => event.do === "beside"))
     return {
@@ -23,8 +26,9 @@ export function goodReadings(job: Job): Parsed<readonly GoodReading[]> {
   const timeline = foldLog(board, job.absent, job.log);
   if (!timeline.ok) return timeline;
   const readings: GoodReading[] = [];
-  for (const { event, before } of timeline.value.entries) {
+  for (const { event, before, logIndex } of timeline.value.entries) {
     if (event.do === "replace" || event.do === "power") break;
+    if (logIndex < from) continue;
     if (event.do !== "measure" || before.powered || !asReferencesWere(board, before)) continue;
     const { mode, red, black, reading, settling, wires } = event;
     if (mode !== "diode" && mode !== "ohms" && mode !== "farads") continue;

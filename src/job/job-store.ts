@@ -69,7 +69,7 @@ export interface Picture {
 /** Why nothing was written. `problem` is one line for a person. */
 export interface Refusal {
   readonly ok: false;
-  readonly kind: "no-such-job" | "conflict" | "not-accepted";
+  readonly kind: "no-such-job" | "conflict" | "not-accepted" | "moved-on";
   readonly problem: string;
 }
 

@@ -18,6 +18,7 @@ describe("a closed job teaches", () => {
     const read = lesson(FUSE_LOG);
     expect(of(read, "F1")?.count).toBeGreaterThan(0.5);
     expect(of(read, "C1")?.count ?? 0).toBeLessThan((of(read, "C1")?.expected ?? 0) / 3);
+    expect(of(read, "F1")?.unseen).toBeLessThan(0.1 * (of(read, "F1")?.count ?? 0));
     const modes = read.modes.filter(({ sort }) => sort === "fuse");
     expect(modes.find(({ mode }) => mode === "open")?.count).toBeGreaterThan(
       0.9 * (of(read, "F1")?.count ?? 0),
@@ -28,7 +29,11 @@ describe("a closed job teaches", () => {
 
   it("nothing where nothing was read and the end says nothing: what was found is what was expected", () => {
     const read = lesson([{ ...CLOSE, verdict: "declined" }]);
-    for (const { count, expected } of [...read.parts, ...read.modes]) expect(count).toBeCloseTo(expected, 9);
+    for (const { count, expected, unseen } of [...read.parts, ...read.modes]) {
+      expect(count).toBeCloseTo(expected, 9);
+      // and none of it was shown, so that nothing is learnt of its rate
+      expect(unseen).toBeCloseTo(count, 9);
+    }
     for (const { count, expected, trials } of read.knockOns) {
       expect(trials).toBeGreaterThan(0);
       expect(count / trials).toBeCloseTo(expected / trials, 1);

@@ -5,8 +5,9 @@ import { foldLog, undoneEvents } from "../bench/fold.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import { deriveRoles } from "../board/roles.ts";
 import type { Belief, Explanation } from "../diagnosis/belief.ts";
+import { DEAD_THOUGH_HEALTHY } from "../diagnosis/silent-beside.ts";
 import type { JobKind } from "../learning/job-figures.ts";
-import type { Lesson, ModeTally, PaceTaken, PartTally, PricePaid } from "../learning/lesson.ts";
+import type { Lesson, ModeTally, PaceTaken, PartTally, PricePaid, Tally } from "../learning/lesson.ts";
 import {
   CAME_BACK,
   EXCHANGED_AND_CURED,
@@ -24,6 +25,7 @@ import { junctionsOf } from "../priors/junctions.ts";
 import { faultSorts, NET_LEAK_SORT } from "../priors/learnt-rates.ts";
 import { powerEffect } from "../priors/power-effects.ts";
 import { partSort } from "../priors/prior-rows.ts";
+import { bringsIn } from "../priors/symptom-effects.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { AssessmentSession, beliefOf } from "./assess.ts";
 import { closedAs } from "./closed-as.ts";
@@ -80,6 +82,7 @@ export function lessonOf(asWorked: Job, chained: Chained, known?: readonly MayHa
   );
   const counts = softCounts(priors, known ?? boards);
   const expected = softCounts(priors, boardsOf(unread.value.belief, matters, null));
+  const bringing = bringingRates(job, priors);
   return {
     ok: true,
     value: {
@@ -87,7 +90,8 @@ export function lessonOf(asWorked: Job, chained: Chained, known?: readonly MayHa
       boardName: board.name,
       cause: job.cause,
       seen: partsSeen(job),
-      ...tallies(job, priors, counts, expected),
+      stayedAway: (1 - DEAD_THOUGH_HEALTHY) * Math.exp(-bringing.reduce((sum, rate) => sum + rate, 0)),
+      ...tallies(job, priors, { counts, expected, bringing }),
       knockOns: [...counts.rules].map(([rule, tally]) => ({ rule, ...tally })),
       paces: pacesTaken(job, timeline),
       prices: pricesPaid(job, timeline),
@@ -182,26 +186,62 @@ function partsSeen(job: Job): Record<string, number> {
   return seen;
 }
 
+/** Per fault its rate, weighed by the chance that it, or what it knocks on, brings the board in as it came. */
+function bringingRates({ board, symptom }: Job, { faults, knockOns }: PriorTable): Float64Array {
+  const accounts = bringsIn(board, symptom, faults);
+  const followed = new Float64Array(faults.length);
+  for (const { parent, child, arrivalRate } of knockOns) followed[parent] += arrivalRate * accounts[child];
+  return Float64Array.from(
+    faults,
+    ({ rate }, at) => rate * (1 - (1 - accounts[at]) * Math.exp(-followed[at])),
+  );
+}
+
+function sumOf(there: Tally | undefined, more: Tally): Tally {
+  return {
+    expected: (there?.expected ?? 0) + more.expected,
+    count: (there?.count ?? 0) + more.count,
+    expectedSquares: (there?.expectedSquares ?? 0) + more.expectedSquares,
+    unseen: (there?.unseen ?? 0) + more.unseen,
+    unseenSquares: (there?.unseenSquares ?? 0) + more.unseenSquares,
+    rate: (there?.rate ?? 0) + more.rate,
+    bringing: (there?.bringing ?? 0) + more.bringing,
+  };
+}
+
 /** Sums smaller than this, expected and counted, are not kept: a board has hundreds of them. */
 const LEAST_TALLY = 1e-4;
 
 function tallies(
   job: Job,
   priors: PriorTable,
-  counts: SoftCounts,
-  expected: SoftCounts,
+  {
+    counts,
+    expected,
+    bringing,
+  }: {
+    readonly counts: SoftCounts;
+    readonly expected: SoftCounts;
+    readonly bringing: Float64Array;
+  },
 ): Pick<Lesson, "modes" | "parts"> {
   const sorts = faultSorts(job.board, priors.faults);
   const modes = new Map<string, ModeTally>();
   const parts = new Map<string, PartTally>();
-  priors.faults.forEach(({ part, fault }, index) => {
+  priors.faults.forEach(({ part, fault, rate }, index) => {
     const { sort, shape } = sorts[index];
     const key = `${sort} ${shape} ${fault.mode}`;
-    const mode = modes.get(key) ?? { sort, shape, mode: fault.mode, expected: 0, count: 0 };
-    const own = parts.get(part) ?? { part, sort, expected: 0, count: 0 };
-    const add = { expected: expected.first[index], count: counts.first[index] };
-    modes.set(key, { ...mode, expected: mode.expected + add.expected, count: mode.count + add.count });
-    parts.set(part, { ...own, expected: own.expected + add.expected, count: own.count + add.count });
+    const add = {
+      expected: expected.first[index],
+      expectedSquares: expected.first[index] ** 2,
+      count: counts.first[index],
+      unseen: counts.unseen[index],
+      unseenSquares: counts.unseen[index] ** 2,
+      rate,
+      bringing: bringing[index],
+    };
+    modes.set(key, { sort, shape, mode: fault.mode, ...sumOf(modes.get(key), add) });
+    parts.set(part, { part, sort, ...sumOf(parts.get(part), add) });
   });
   const worth = <T extends { expected: number; count: number }>(all: Iterable<T>): T[] =>
     [...all].filter(({ expected: due, count }) => due >= LEAST_TALLY || count >= LEAST_TALLY);

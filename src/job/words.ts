@@ -24,6 +24,7 @@ import { said } from "../messages/said.ts";
 import { amount } from "../planning/expectations.ts";
 import type { Action } from "../planning/proposal.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
+import { BOARD_REVISION } from "./told-in.ts";
 
 /** `DC bus + (C1 plus pin)`: a net by its label and a place the eye finds; a single pin by part and pin. */
 export function placeWords(board: Board, place: Place): string {
@@ -140,6 +141,7 @@ function otherWords(board: Board, action: Action | JobEvent): string {
     case "unpower":
       return said`Switch off and unplug`;
     case "answer":
+      if (action.question === BOARD_REVISION) return said`Revision on the board: ${action.answer}`;
       return action.question === MOTOR_INSULATION.question
         ? insulationWords(action.answer)
         : said`Customer: ${action.question}: ${action.answer}`;

@@ -1,7 +1,8 @@
 /** What of all that was learnt bears on one job: small enough to be kept in its file, so that it replays the same for ever. */
 import type { ReferenceReading } from "../board/board.ts";
 import type { LearntRates } from "../priors/learnt-rates.ts";
-import { causeKey, familyKey, type Learnt, type LearntFactor, partKey } from "./learnt.ts";
+import type { Learnt } from "./learnt.ts";
+import { factorOfSort, familyKey, partKey } from "./rate-chain.ts";
 
 export interface JobFigures extends LearntRates {
   /** closed jobs that they were learnt from */
@@ -42,8 +43,7 @@ function kept(entries: Iterable<readonly [string, number]>): Record<string, numb
 /** The figures for a job of this kind; null where nothing has been learnt. `extraSorts`: sorts that are no part's. */
 export function figuresFor(learnt: Learnt, kind: JobKind, extraSorts: readonly string[]): JobFigures | null {
   if (learnt.jobs === 0) return null;
-  const { cause, family, boardName } = kind;
-  const factor = (of: ReadonlyMap<string, LearntFactor>, key: string) => of.get(key)?.mean ?? 1;
+  const { family, boardName } = kind;
   const sorts = [...new Set([...kind.sorts.values(), ...extraSorts])].sort();
   const shares: Record<string, Record<string, number>> = {};
   for (const shape of [...kind.shapes].sort()) {
@@ -55,15 +55,10 @@ export function figuresFor(learnt: Learnt, kind: JobKind, extraSorts: readonly s
   }
   return {
     jobs: learnt.jobs,
-    sorts: kept(
-      sorts.map((sort) => [
-        sort,
-        factor(learnt.sorts, sort) *
-          factor(learnt.causes, causeKey(cause, sort)) *
-          factor(learnt.families, familyKey(family, sort)),
-      ]),
+    sorts: kept(sorts.map((sort) => [sort, factorOfSort(learnt, kind, sort)])),
+    parts: kept(
+      [...kind.sorts.keys()].map((part) => [part, learnt.parts.get(partKey(boardName, part))?.mean ?? 1]),
     ),
-    parts: kept([...kind.sorts.keys()].map((part) => [part, factor(learnt.parts, partKey(boardName, part))])),
     shares,
     knockOns: kept([...learnt.knockOns].map(([rule, { factor: times }]) => [rule, times])),
     paces: kept([...learnt.paces].map(([action, { factor: times }]) => [action, times])),

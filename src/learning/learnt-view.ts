@@ -2,7 +2,8 @@
 import { said, saidCount } from "../messages/said.ts";
 import { formatQuantity } from "../units/quantity.ts";
 import { gammaSpread, type Spread } from "./conjugate.ts";
-import type { Learnt, LearntFactor, LearntShares } from "./learnt.ts";
+import type { Learnt, LearntShares } from "./learnt.ts";
+import type { LearntFactor } from "./rate-chain.ts";
 
 export interface LearntRow {
   readonly what: string;
@@ -87,6 +88,14 @@ function ofModes(modes: readonly string[], figure: (at: number) => string): stri
   return modes.map((mode, at) => said`${MODES[mode] ?? mode} ${figure(at)}`).join(", ");
 }
 
+function benchRows({ bench }: Learnt): Weighed[] {
+  if (bench === null) return [];
+  return rateRows(new Map([["", bench]])).map(({ change, row }) => ({
+    change,
+    row: { ...row, what: said`on a board that comes in` },
+  }));
+}
+
 function shareRows(shares: ReadonlyMap<string, LearntShares>): Weighed[] {
   return [...shares].map(([key, { modes, before, shares: now, counts }]) => ({
     change: Math.max(...now.map((one, at) => Math.abs(one - (before[at] ?? 0)))),
@@ -108,7 +117,12 @@ export function learntView(learnt: Learnt, ruleWords: (id: string) => string): L
     jobs: learnt.jobs,
     boards: learnt.boards,
     sections: [
-      section(said`Sorts of parts`, against(said`the tables expect`), rateRows(learnt.sorts, learnt.seen)),
+      section(said`All faults together`, against(said`the tables expect`), benchRows(learnt)),
+      section(
+        said`Sorts of parts`,
+        against(said`the tables and all faults together lead to expect`),
+        rateRows(learnt.sorts, learnt.seen),
+      ),
       section(said`After one cause`, against(said`their sort leads to expect`), rateRows(learnt.causes)),
       section(
         said`In one family of boards`,

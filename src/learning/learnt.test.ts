@@ -1,13 +1,19 @@
 import { describe, expect, it } from "vitest";
 import { KNOCK_ON_RULES } from "../priors/knock-on-rules.ts";
 import { figuresFor, type JobKind } from "./job-figures.ts";
-import { causeKey, familyKey, learn, partKey } from "./learnt.ts";
-import { fuse, lessonWith } from "./lessons.fixture.ts";
+import { learn } from "./learnt.ts";
+import { fuse, lessonWith, unbrought } from "./lessons.fixture.ts";
 import { PSEUDO_COUNTS } from "./pseudo-counts.ts";
+import { causeKey, familyKey, partKey } from "./rate-chain.ts";
 
 const many = (count: number, changes: Parameters<typeof lessonWith>[0]) =>
   Array.from({ length: count }, () => lessonWith(changes));
-const { sort, cause, family, board, modes, knockOn } = PSEUDO_COUNTS;
+const { bench, sort, cause, family, board, modes, knockOn } = PSEUDO_COUNTS;
+/** The levels down to the family, multiplied. */
+const product = ({ bench: all, sorts, causes, families }: ReturnType<typeof learn>) =>
+  [sorts, causes, families]
+    .flatMap((level) => [...level.values()])
+    .reduce((factor, { mean }) => factor * mean, all?.mean ?? 1);
 
 describe("rates in a chain", () => {
   it("start from the tables: what was found as often as expected changes nothing", () => {
@@ -19,10 +25,12 @@ describe("rates in a chain", () => {
   it("take each level's mean as the prior of the next", () => {
     // ten boards, one fault each where a half was expected
     const learnt = learn(many(10, fuse(1, 0.5)));
-    const ofSort = (sort.worth + 10) / (sort.worth + 5);
-    const ofCause = (cause.worth + 10) / (cause.worth + 5 * ofSort);
-    const ofFamily = (family.worth + 10) / (family.worth + 5 * ofSort * ofCause);
-    const ofPart = (board.worth + 10) / (board.worth + 5 * ofSort * ofCause * ofFamily);
+    const ofBench = (bench.worth + 10) / (bench.worth + 5);
+    const ofSort = (sort.worth + 10) / (sort.worth + 5 * ofBench);
+    const ofCause = (cause.worth + 10) / (cause.worth + 5 * ofBench * ofSort);
+    const ofFamily = (family.worth + 10) / (family.worth + 5 * ofBench * ofSort * ofCause);
+    const ofPart = (board.worth + 10) / (board.worth + 5 * ofBench * ofSort * ofCause * ofFamily);
+    expect(learnt.bench?.mean).toBeCloseTo(ofBench, 12);
     expect(learnt.sorts.get("fuse")?.mean).toBeCloseTo(ofSort, 12);
     expect(learnt.causes.get(causeKey("surge", "fuse"))?.mean).toBeCloseTo(ofCause, 12);
     expect(learnt.families.get(familyKey("fan", "fuse"))?.mean).toBeCloseTo(ofFamily, 12);
@@ -31,10 +39,8 @@ describe("rates in a chain", () => {
 
   it("end at what was found over what was expected, however strong the pseudo-counts", () => {
     const learnt = learn(many(5000, fuse(0.3, 0.1)));
-    const product = [learnt.sorts, learnt.causes, learnt.families, learnt.parts]
-      .flatMap((level) => [...level.values()])
-      .reduce((factor, { mean }) => factor * mean, 1);
-    expect(product).toBeCloseTo(3, 2);
+    const ofPart = learnt.parts.get(partKey("PCB 12", "F1"))?.mean ?? Number.NaN;
+    expect(product(learnt) * ofPart).toBeCloseTo(3, 2);
   });
 
   it("tell a board that always fails so from its family: one at its own rate in the end, the other at none", () => {
@@ -42,9 +48,7 @@ describe("rates in a chain", () => {
       ...many(3000, { ...fuse(1, 0.2), boardName: "PCB 12" }),
       ...many(3000, { ...fuse(0, 0.2), boardName: "PCB 13" }),
     ]);
-    const ofFamily = [learnt.sorts, learnt.causes, learnt.families]
-      .flatMap((level) => [...level.values()])
-      .reduce((factor, { mean }) => factor * mean, 1);
+    const ofFamily = product(learnt);
     const whole = (name: string) => ofFamily * (learnt.parts.get(partKey(name, "F1"))?.mean ?? Number.NaN);
     expect(ofFamily).toBeCloseTo(2.5, 1);
     expect(whole("PCB 12")).toBeCloseTo(5, 1);
@@ -54,9 +58,47 @@ describe("rates in a chain", () => {
   it("count a board that came back once: what was found is added, its parts are not met again", () => {
     const [once, again] = [lessonWith(fuse(0.5, 0.5)), lessonWith({ ...fuse(1, 0.5), again: true })];
     const learnt = learn([once, again]);
-    expect(learnt.sorts.get("fuse")).toMatchObject({ count: 1.5, expected: 0.5 });
+    expect(learnt.bench).toMatchObject({ count: 1.5, expected: 0.5 });
     expect([learnt.jobs, learnt.boards, learnt.seen.get("fuse")]).toEqual([2, 1, 1]);
   });
+});
+
+describe("boards that are seen only where they are brought in", () => {
+  /** One fault that alone brings a board in, at `rate` where the tables have 0.5: a board comes at all with 1 - exp(-rate). */
+  const brought = (rate: number) => {
+    const conditioned = (of: number) => of / -Math.expm1(-of);
+    const tally = {
+      ...unbrought(conditioned(rate), conditioned(0.5)),
+      rate: 0.5,
+      bringing: 0.5,
+    };
+    return lessonWith({
+      stayedAway: Math.exp(-0.5),
+      modes: [{ sort: "fuse", shape: "fuse", mode: "open", ...tally }],
+      parts: [{ part: "F1", sort: "fuse", ...tally }],
+    });
+  };
+
+  it.each([0.5, 1.5, 4])("teach the rate by which they fail, not the one by which they come: %f", (rate) => {
+    const learnt = learn(Array.from({ length: 5000 }, () => brought(rate)));
+    const ofPart = learnt.parts.get(partKey("PCB 12", "F1"))?.mean ?? Number.NaN;
+    expect(0.5 * product(learnt) * ofPart).toBeCloseTo(rate, 1);
+  });
+});
+
+it("what no reading has shown teaches nothing: boards that were given up unread do not hold a rate where the tables have it", () => {
+  const squares = { expectedSquares: 0.05 ** 2, unseenSquares: 0.05 ** 2 };
+  const unread = { ...unbrought(0.05, 0.05), unseen: 0.05, ...squares };
+  const job = (tally: ReturnType<typeof unbrought>) =>
+    lessonWith({
+      modes: [{ sort: "fuse", shape: "fuse", mode: "open", ...tally }],
+      parts: [{ part: "F1", sort: "fuse", ...tally }],
+    });
+  const read = Array.from({ length: 6000 }, () => job(unbrought(0.2, 0.05)));
+  const given = Array.from({ length: 6000 }, () => job(unread));
+  const [few, all] = [learn(read), learn([...read, ...given])];
+  expect(product(few)).toBeGreaterThan(3);
+  expect(product(all)).toBeCloseTo(product(few), 9);
 });
 
 describe("modes and knock-ons", () => {
@@ -66,8 +108,7 @@ describe("modes and knock-ons", () => {
       sort: "fuse",
       shape: "fuse",
       mode,
-      count: 10,
-      expected: 20 * share,
+      ...unbrought(10, 20 * share),
     });
     const rule = { rule: "K-x", trials: 1, expected: 0.5, count: 1 };
     const learnt = learn([
@@ -106,11 +147,7 @@ describe("the figures of one job", () => {
     expect(figuresFor(learn([]), kind, [])).toBeNull();
     const learnt = learn(many(10, fuse(1, 0.5)));
     const figures = figuresFor(learnt, kind, []);
-    const product = [...learnt.sorts.values(), ...learnt.causes.values(), ...learnt.families.values()].reduce(
-      (factor, { mean }) => factor * mean,
-      1,
-    );
-    expect(figures?.sorts.fuse).toBeCloseTo(product, 3);
+    expect(figures?.sorts.fuse).toBeCloseTo(product(learnt), 3);
     expect(figuresFor(learnt, { ...kind, boardName: "PCB 99", family: "pump" }, [])?.parts).toEqual({});
   });
 });

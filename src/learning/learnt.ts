@@ -3,20 +3,13 @@ import type { ReferenceReading } from "../board/board.ts";
 import type { FaultMode } from "../board/fault.ts";
 import { ruleStrength } from "../priors/knock-on-rules.ts";
 import { MODE_SHARES, type Shape } from "../priors/mode-shares.ts";
-import { betaSpread, type Gamma, type Spread, updateBeta, updateGamma, updateShares } from "./conjugate.ts";
+import { betaSpread, type Spread, updateBeta, updateShares } from "./conjugate.ts";
 import type { Lesson } from "./lesson.ts";
 import { type LearntPace, pacesOf } from "./pace.ts";
 import { type LearntPrice, pricesOf } from "./prices.ts";
 import { FACTOR_ENDS, PSEUDO_COUNTS } from "./pseudo-counts.ts";
+import { factorOfSort, familyKey, LEAST_SEEN, learnRates, type RateFactors, shownIn } from "./rate-chain.ts";
 import { referencesOf } from "./references.ts";
-
-/** A factor on a rate, a Gamma: `mean` of 1 leaves it as it was. How far it may be off is worked out where it is shown. */
-export interface LearntFactor extends Gamma {
-  readonly mean: number;
-  readonly count: number;
-  /** faults expected in the same jobs by what stood before */
-  readonly expected: number;
-}
 
 export interface LearntShares {
   readonly shape: string;
@@ -36,16 +29,11 @@ export interface LearntKnockOn extends Spread {
   readonly factor: number;
 }
 
-/** Keys of the levels: a sort alone, `cause sort`, `family\nsort`, `board name\npart`. */
-export interface Learnt {
+export interface Learnt extends RateFactors {
   readonly jobs: number;
   readonly boards: number;
   /** parts met, by sort */
   readonly seen: ReadonlyMap<string, number>;
-  readonly sorts: ReadonlyMap<string, LearntFactor>;
-  readonly causes: ReadonlyMap<string, LearntFactor>;
-  readonly families: ReadonlyMap<string, LearntFactor>;
-  readonly parts: ReadonlyMap<string, LearntFactor>;
   readonly shares: ReadonlyMap<string, LearntShares>;
   readonly familyShares: ReadonlyMap<string, LearntShares>;
   readonly knockOns: ReadonlyMap<string, LearntKnockOn>;
@@ -55,44 +43,6 @@ export interface Learnt {
   readonly references: ReadonlyMap<string, readonly ReferenceReading[]>;
 }
 
-export const causeKey = (cause: string, sort: string): string => `${cause}\n${sort}`;
-export const familyKey = (family: string, sort: string): string => `${family}\n${sort}`;
-export const partKey = (boardName: string, part: string): string => `${boardName}\n${part}`;
-
-/** Less than this of a fault seen or expected says nothing worth a line. */
-const LEAST_SEEN = 0.05;
-
-/** One level of the chain: counts beside what the levels before it make of the tables' expectation. */
-class Level {
-  readonly #tallies = new Map<string, { count: number; expected: number }>();
-
-  add(key: string, count: number, expected: number): void {
-    const tally = this.#tallies.get(key) ?? { count: 0, expected: 0 };
-    tally.count += count;
-    tally.expected += expected;
-    this.#tallies.set(key, tally);
-  }
-
-  learn(worth: number): Map<string, LearntFactor> {
-    const learnt = new Map<string, LearntFactor>();
-    for (const [key, { count, expected }] of [...this.#tallies].sort(([a], [b]) => (a < b ? -1 : 1))) {
-      if (count < LEAST_SEEN && expected < LEAST_SEEN) continue;
-      const gamma = updateGamma({ shape: worth, rate: worth }, count, expected);
-      const mean = Math.min(FACTOR_ENDS.most, Math.max(FACTOR_ENDS.least, gamma.shape / gamma.rate));
-      learnt.set(key, { ...gamma, mean, count, expected });
-    }
-    return learnt;
-  }
-}
-
-/** Boards that came back are counted with the job that they correct: what was found is added, what was to be expected is not. */
-const exposure = (lesson: Lesson, expected: number): number => (lesson.again ? 0 : expected);
-
-/**
- * Rates in a chain, each level's posterior being the next one's prior: sort of part, then that sort after this cause, then in this family of
- * boards, then the part of this very board. A level is a Gamma whose pseudo-counts centre on the level before it; its exposure is
- * the number of faults that the level before expects in the same jobs.
- */
 export function learn(lessons: readonly Lesson[]): Learnt {
   const rates = learnRates(lessons);
   const seen = new Map<string, number>();
@@ -112,38 +62,12 @@ export function learn(lessons: readonly Lesson[]): Learnt {
   };
 }
 
-type Rates = Pick<Learnt, "sorts" | "causes" | "families" | "parts">;
-
-function learnRates(lessons: readonly Lesson[]): Rates {
-  const [ofSort, ofCause, ofFamily, ofPart] = [new Level(), new Level(), new Level(), new Level()];
-  for (const lesson of lessons)
-    for (const { sort, count, expected } of lesson.modes) ofSort.add(sort, count, exposure(lesson, expected));
-  const sorts = ofSort.learn(PSEUDO_COUNTS.sort.worth);
-  const factor = (of: ReadonlyMap<string, LearntFactor>, key: string) => of.get(key)?.mean ?? 1;
-  for (const lesson of lessons)
-    for (const { sort, count, expected } of lesson.modes)
-      ofCause.add(causeKey(lesson.cause, sort), count, exposure(lesson, expected) * factor(sorts, sort));
-  const causes = ofCause.learn(PSEUDO_COUNTS.cause.worth);
-  const before = (lesson: Lesson, sort: string) =>
-    factor(sorts, sort) * factor(causes, causeKey(lesson.cause, sort));
-  for (const lesson of lessons)
-    for (const { sort, count, expected } of lesson.modes)
-      ofFamily.add(familyKey(lesson.family, sort), count, exposure(lesson, expected) * before(lesson, sort));
-  const families = ofFamily.learn(PSEUDO_COUNTS.family.worth);
-  for (const lesson of lessons)
-    for (const { part, sort, count, expected } of lesson.parts) {
-      const ofLevels = before(lesson, sort) * factor(families, familyKey(lesson.family, sort));
-      ofPart.add(partKey(lesson.boardName, part), count, exposure(lesson, expected) * ofLevels);
-    }
-  return { sorts, causes, families, parts: ofPart.learn(PSEUDO_COUNTS.board.worth) };
-}
-
 interface ModeSums {
   readonly counts: Map<string, number>;
   readonly expected: Map<string, number>;
 }
 
-function learnModes(lessons: readonly Lesson[], rates: Rates): Pick<Learnt, "shares" | "familyShares"> {
+function learnModes(lessons: readonly Lesson[], rates: RateFactors): Pick<Learnt, "shares" | "familyShares"> {
   const everywhere = new Map<string, ModeSums>();
   const inFamily = new Map<string, ModeSums>();
   const add = (sums: Map<string, ModeSums>, key: string, mode: string, count: number, expected: number) => {
@@ -152,17 +76,18 @@ function learnModes(lessons: readonly Lesson[], rates: Rates): Pick<Learnt, "sha
     of.expected.set(mode, (of.expected.get(mode) ?? 0) + expected);
     sums.set(key, of);
   };
-  for (const lesson of lessons)
-    for (const { sort, shape, mode, count, expected } of lesson.modes) {
+  for (const lesson of lessons) {
+    const shown = shownIn(lesson, rates);
+    for (const tally of lesson.modes) {
+      const { sort, shape, mode } = tally;
       if (shape === null) continue;
-      const factor =
-        (rates.sorts.get(sort)?.mean ?? 1) *
-        (rates.causes.get(causeKey(lesson.cause, sort))?.mean ?? 1) *
-        (rates.families.get(familyKey(lesson.family, sort))?.mean ?? 1);
-      const due = exposure(lesson, expected) * factor;
-      add(everywhere, shape, mode, count, due);
-      add(inFamily, familyKey(lesson.family, shape), mode, count, due);
+      const factor = factorOfSort(rates, lesson, sort);
+      const { count, due } = shown(tally, factor);
+      const expected = due * factor;
+      add(everywhere, shape, mode, count, expected);
+      add(inFamily, familyKey(lesson.family, shape), mode, count, expected);
     }
+  }
   const shares = new Map<string, LearntShares>();
   for (const [shape, sums] of everywhere) {
     const learnt = sharesOf(shape, null, sums, PSEUDO_COUNTS.modes.worth);

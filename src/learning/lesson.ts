@@ -7,6 +7,16 @@ import type { GoodReading } from "./references.ts";
 export interface Tally {
   readonly expected: number;
   readonly count: number;
+  /** sum of the squares of the probabilities that `expected` is the sum of: how near to certain they are each */
+  readonly expectedSquares: number;
+  /** of `count`, what no reading has shown: it stands there for the tables' rates alone */
+  readonly unseen: number;
+  /** the same of `unseen` */
+  readonly unseenSquares: number;
+  /** the tables' rates, whether or not a board is brought in */
+  readonly rate: number;
+  /** those rates, each weighed by the chance that such a fault brings the board in as it came */
+  readonly bringing: number;
 }
 
 export interface ModeTally extends Tally {
@@ -49,6 +59,8 @@ export interface Lesson {
   readonly cause: Cause;
   /** parts on the board, by sort */
   readonly seen: Readonly<Record<string, number>>;
+  /** by the tables' figures, the chance that nothing brings such a board in: what it is known not to have been */
+  readonly stayedAway: number;
   readonly modes: readonly ModeTally[];
   readonly parts: readonly PartTally[];
   readonly knockOns: readonly KnockOnTally[];

@@ -7,6 +7,7 @@ export function lessonWith(changes: Partial<Lesson>): Lesson {
     boardName: "PCB 12",
     cause: "surge",
     seen: { fuse: 1 },
+    stayedAway: 0,
     modes: [],
     parts: [],
     knockOns: [],
@@ -18,7 +19,18 @@ export function lessonWith(changes: Partial<Lesson>): Lesson {
   };
 }
 
+/** Of a board that is looked at whether or not it failed. */
+export const unbrought = (count: number, expected: number) => ({
+  count,
+  expected,
+  rate: expected,
+  bringing: 0,
+  expectedSquares: 0,
+  unseen: 0,
+  unseenSquares: 0,
+});
+
 export const fuse = (count: number, expected: number) => ({
-  modes: [{ sort: "fuse", shape: "fuse", mode: "open" as const, count, expected }],
-  parts: [{ part: "F1", sort: "fuse", count, expected }],
+  modes: [{ sort: "fuse", shape: "fuse", mode: "open" as const, ...unbrought(count, expected) }],
+  parts: [{ part: "F1", sort: "fuse", ...unbrought(count, expected) }],
 });

@@ -16,6 +16,7 @@ const row = (id: string, worth: number, words: string): PseudoCount => ({
 });
 
 export const PSEUDO_COUNTS = {
+  bench: row("bench", 20, "faults of all sorts together against the number that the tables give a board"),
   sort: row("sort", 12, "faults of one sort of part against its table rate"),
   cause: row("cause", 30, "faults of one sort after one cause, against that sort's rate"),
   family: row("family", 30, "faults of one sort on one family of boards, against its rate everywhere"),

@@ -20,6 +20,8 @@ export interface MayHaveBeen {
 export interface SoftCounts {
   /** expected number of boards on which this fault was there from the first, brought by no other */
   readonly first: Float64Array; // (faults of the table)
+  /** of those, what stands beside the explanations unseen: it is believed for its rate, not for anything that was read */
+  readonly unseen: Float64Array; // (faults of the table)
   readonly rules: ReadonlyMap<string, { trials: number; expected: number; count: number }>;
 }
 
@@ -27,13 +29,19 @@ export interface SoftCounts {
 export function softCounts(table: PriorTable, boards: readonly MayHaveBeen[]): SoftCounts {
   const index = knockOnIndex(table);
   const first = new Float64Array(table.faults.length);
+  const unseen = new Float64Array(table.faults.length);
   const rules = new Map<string, { trials: number; expected: number; count: number }>();
   const total = boards.reduce((sum, { probability }) => sum + probability, 0);
   for (const board of boards) {
     if (board.probability <= 0) continue;
-    addBoard(table, index, board, board.probability / total, first, rules);
+    addBoard(table, index, board, board.probability / total, { first, unseen, rules });
   }
-  return { first, rules };
+  for (let fault = 0; fault < first.length; fault++) first[fault] += unseen[fault];
+  return { first, unseen, rules };
+}
+
+interface Sums extends Pick<SoftCounts, "first" | "unseen"> {
+  readonly rules: Map<string, { trials: number; expected: number; count: number }>;
 }
 
 function addBoard(
@@ -41,8 +49,7 @@ function addBoard(
   index: KnockOnIndex,
   { faults: set, beside }: MayHaveBeen,
   weight: number,
-  first: Float64Array,
-  rules: Map<string, { trials: number; expected: number; count: number }>,
+  { first, unseen, rules }: Sums,
 ): void {
   const split = firstFaults(table, index, set);
   set.forEach((parent, i) => {
@@ -54,7 +61,7 @@ function addBoard(
     return made > 0 ? beside[child] / made : 0;
   };
   for (let fault = 0; fault < beside.length; fault++)
-    if (beside[fault] > 0) first[fault] += weight * table.faults[fault].rate * besideShare(fault);
+    unseen[fault] += weight * table.faults[fault].rate * besideShare(fault);
   set.forEach((parent, i) => {
     for (const chance of index.chancesOf(parent)) {
       const made = rules.get(chance.rule) ?? { trials: 0, expected: 0, count: 0 };

@@ -6,14 +6,14 @@ import { arrived } from "./arrival-knock-ons.ts";
 import { knockOnsOf } from "./knock-ons.ts";
 import { boardEffect } from "./power-effects.ts";
 import { priorRows } from "./prior-rows.ts";
-import { effectAgainst } from "./symptom-effects.ts";
+import { comesInAs } from "./symptom-effects.ts";
 import { NOTHING_TOLD } from "./told.ts";
 
 const parsed = parseBoard(SHIPPED.find(({ id }) => id === "greenhouse-fan-drive")?.board);
 if (!parsed.ok) throw new Error(parsed.problem);
 const board = parsed.value;
 
-function told(symptom: "dead" | "no-output" | "starts-then-stops") {
+function told(symptom: "dead" | "no-output" | "starts-then-stops" | "trips-supply") {
   const rows = priorRows(board, "unknown", symptom, NOTHING_TOLD);
   const physical = knockOnsOf(board, rows);
   const row = (name: string) => rows.findIndex(({ fault }) => faultName(fault) === name);
@@ -52,10 +52,10 @@ it("what is left of a fault, and what went with it, are what counting out all it
     const own = physical.filter((knock) => knock.parent === parent);
     const sites = [...new Set(own.map(({ child }) => rows[child].site))];
     if (sites.length < 2 || sites.length > 10) continue;
-    const alone = effectAgainst(boardEffect(board, [rows[parent].fault]), "starts-then-stops");
+    const alone = comesInAs(boardEffect(board, [rows[parent].fault]), "starts-then-stops");
     const likely = (child: number) => {
       const pair = boardEffect(board, [rows[parent].fault, rows[child].fault]);
-      return Math.min(1, effectAgainst(pair, "starts-then-stops") / alone);
+      return Math.min(1, comesInAs(pair, "starts-then-stops") / alone);
     };
     // each junction ends whole or in one of its modes
     const ends = sites.map((site) => {
@@ -90,4 +90,16 @@ it("what is left of a fault, and what went with it, are what counting out all it
     compared++;
   }
   expect(compared).toBeGreaterThan(20);
+});
+
+it("a board that trips the supply has hardly a fuse blown, whatever shorted: an open one trips nothing", () => {
+  const { knockOns, rows } = told("trips-supply");
+  const bridge = rows.findIndex(({ part, fault }) => part.startsWith("BR") && fault.mode === "short");
+  const own = knockOns.filter(({ parent, child }) => parent === bridge && rows[child].site === "F1");
+  const sum = (key: "rate" | "arrivalRate") => own.reduce((all, knock) => all + knock[key], 0);
+  const [before, after] = [1 - Math.exp(-sum("rate")), 1 - Math.exp(-sum("arrivalRate"))];
+  expect(before).toBeGreaterThan(0.3);
+  // P(blown | trips) = P(trips | blown) P(blown) / P(trips): 0.03 of boards with an open line and 0.4 of those with a shorted bus do, three in a hundred customers say anything
+  const [blown, whole] = [0.06 * before, 0.43 * (1 - before)];
+  expect(after).toBeCloseTo(blown / (blown + whole), 2);
 });

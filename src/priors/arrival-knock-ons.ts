@@ -8,7 +8,7 @@ import type { Board } from "../board/board.ts";
 import type { Symptom } from "./cause.ts";
 import type { FaultPrior, KnockOn } from "./fault-prior.ts";
 import { boardEffect } from "./power-effects.ts";
-import { effectAgainst } from "./symptom-effects.ts";
+import { comesInAs } from "./symptom-effects.ts";
 
 /** A knock-on as the circuit has it, whatever the customer says. */
 export type PhysicalKnockOn = Omit<KnockOn, "arrivalRate">;
@@ -31,13 +31,14 @@ export function arrived(
 ): Arrived {
   const alone = new Map<number, number>();
   const shown = (fault: number): number => {
-    const known = alone.get(fault) ?? effectAgainst(boardEffect(board, [faults[fault].fault]), symptom);
+    const known = alone.get(fault) ?? comesInAs(boardEffect(board, [faults[fault].fault]), symptom);
     alone.set(fault, known);
     return known;
   };
   const against = knockOns.map(({ parent, child }) => {
     const both = boardEffect(board, [faults[parent].fault, faults[child].fault]);
-    return Math.min(1, effectAgainst(both, symptom) / shown(parent));
+    // What makes the words likelier is weighed where the whole board has to account for them.
+    return Math.min(1, comesInAs(both, symptom) / shown(parent));
   });
   // one junction fails once: what a fault does to it is one course, by whichever level
   const courses = new Map<string, { rate: number; told: number }>();

@@ -56,10 +56,18 @@ export function symptomAgainst(board: Board, symptom: Symptom, fault: Fault): nu
   return effectAgainst(powerEffect(viewOf(board), fault), symptom);
 }
 
-/** The same of a board that does this under power, whatever brought it about. */
-export function effectAgainst(effect: PowerEffect, symptom: Symptom): number {
+function effectAgainst(effect: PowerEffect, symptom: Symptom): number {
   if (!SHOWS_FIRST.has(effect)) return 1;
   return Math.min(1, ((SYMPTOM_SHARES[effect][symptom] ?? 0) + ILL_DESCRIBED) / COME_IN_AS[symptom]);
+}
+
+/**
+ * How often a board that does this comes in with these words, against another that does something else: where what it does shows first, its
+ * own share; else at least as often as boards come in so, for another fault may be what brought it in.
+ */
+export function comesInAs(effect: PowerEffect, symptom: Symptom): number {
+  const own = (SYMPTOM_SHARES[effect][symptom] ?? 0) + ILL_DESCRIBED;
+  return SHOWS_FIRST.has(effect) ? own : Math.max(own, COME_IN_AS[symptom]);
 }
 
 /** For each fault the probability that it brings a board in with this symptom by itself: a shorted clamp to earth kills no drive. */

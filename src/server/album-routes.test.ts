@@ -24,11 +24,11 @@ const PLAIN = jpeg(segment(0xe0, "JFIF\0"));
 
 const send = (id: string, data: Uint8Array) =>
   app.request(`/api/board-pictures/${id}`, { method: "POST", body: new Uint8Array(data) });
-const pin = (album: unknown, id = "v1") =>
+const pin = (album: unknown, id = "v1", after?: string | null) =>
   app.request("/api/albums?board=pump%20drive", {
     method: "POST",
     headers: { "Content-Type": "application/json" },
-    body: JSON.stringify({ id, album }),
+    body: JSON.stringify({ id, album, after }),
   });
 
 describe("a picture of a board", () => {
@@ -62,8 +62,11 @@ describe("the places pinned on it", () => {
     const pins = [0.1, 0.9].map((x) => ({ place: "PBUS", side: "top", x, y: 0.5 }));
     expect((await pin({ faces: [face], pins })).status).toBe(201);
     const read = await app.request("/api/albums?board=pump%20drive");
-    expect(await read.json()).toEqual({ album: { faces: [face], pins } });
-    expect(await (await app.request("/api/albums?board=other")).json()).toEqual({ album: null });
+    expect(await read.json()).toEqual({ album: { faces: [face], pins }, version: "v1" });
+    expect(await (await app.request("/api/albums?board=other")).json()).toEqual({
+      album: null,
+      version: null,
+    });
   });
 
   it("are refused off the picture, on a side twice, or on a picture that nobody sent", async () => {
@@ -72,5 +75,31 @@ describe("the places pinned on it", () => {
     expect((await pin({ faces: [face, face], pins: [] })).status).toBe(400);
     const off = { place: "PBUS", side: "top", x: 1.2, y: 0.5 };
     expect((await pin({ faces: [face], pins: [off] })).status).toBe(400);
+  });
+
+  it("bear the revision of the board they were pinned on, and are refused where another pinned meanwhile", async () => {
+    await send("p1", PLAIN);
+    const pins = [{ place: "PBUS", side: "top", x: 0.1, y: 0.5, revision: "rev C" }];
+    expect((await pin({ faces: [{ ...face, revision: "rev C" }], pins }, "v1", null)).status).toBe(201);
+    expect((await pin({ faces: [face], pins: [] }, "v2", null)).status).toBe(412);
+    expect((await pin({ faces: [face], pins: [] }, "v2", "v1")).status).toBe(201);
+    const long = [{ place: "PBUS", side: "top", x: 0.1, y: 0.5, revision: "C".repeat(41) }];
+    expect((await pin({ faces: [face], pins: long }, "v3", "v2")).status).toBe(400);
+  });
+
+  it("may wait for somebody to say which holds, each photo in question there", async () => {
+    await send("p1", PLAIN);
+    const conflict = (picture: string) => ({
+      side: "top",
+      place: null,
+      ways: [
+        { face, pins: [] },
+        { face: { ...face, picture }, pins: [] },
+      ],
+    });
+    const album = (picture: string) => ({ faces: [face], pins: [], conflicts: [conflict(picture)] });
+    expect((await pin(album("p2"))).status).toBe(422);
+    await send("p2", PLAIN);
+    expect((await pin(album("p2"))).status).toBe(201);
   });
 });

@@ -1,5 +1,5 @@
 import { type Context, Hono } from "hono";
-import type { AlbumStore } from "../job/board-album.ts";
+import type { AlbumStore, BoardAlbum, BoardFace } from "../job/board-album.ts";
 import type { Picture } from "../job/job-store.ts";
 import { said } from "../messages/said.ts";
 import type { Parsed } from "../units/outcome.ts";
@@ -33,9 +33,10 @@ export function albumRoutes(store: AlbumStore): Hono {
     if (picture === null) return problem(context, said`there is no picture "${id}" of a board`, 404);
     return pictureBody(context, picture);
   });
-  routes.get("/albums", async (context) =>
-    context.json<AlbumAnswer>({ album: await store.readAlbum(context.req.query("board") ?? "") }),
-  );
+  routes.get("/albums", async (context) => {
+    const last = await store.readAlbum(context.req.query("board") ?? "");
+    return context.json<AlbumAnswer>({ album: last?.album ?? null, version: last?.id ?? null });
+  });
   routes.post("/albums", limitBody(ALBUM_BYTES), async (context) => {
     const board = context.req.query("board") ?? "";
     if (board === "") return problem(context, "board: which board's pictures? Give its name", 400);
@@ -43,7 +44,7 @@ export function albumRoutes(store: AlbumStore): Hono {
     if (!body.ok) return problem(context, body.problem, 400);
     const version = parseAlbumVersion(body.value);
     if (!version.ok) return problem(context, version.problem, 400);
-    for (const { picture } of version.value.album.faces)
+    for (const { picture } of facesIn(version.value.album))
       if ((await store.readPicture(picture)) === null)
         return problem(context, said`album: there is no picture "${picture}" of a board; send it first`, 422);
     const written = await store.keepAlbum(board, version.value);
@@ -54,6 +55,12 @@ export function albumRoutes(store: AlbumStore): Hono {
     );
   });
   return routes;
+}
+
+/** Those shown, and those that wait for somebody to say which holds. */
+function facesIn({ faces, conflicts = [] }: BoardAlbum): readonly BoardFace[] {
+  const waiting = conflicts.flatMap(({ ways }) => ways.flatMap(({ face }) => face ?? []));
+  return [...faces, ...waiting];
 }
 
 /** A picture is never another under the same address: whoever has it keeps it. */

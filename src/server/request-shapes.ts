@@ -3,7 +3,7 @@
  * posted and a job read from disk are refused in the same words.
  */
 import { z } from "zod";
-import type { NewAlbumVersion } from "../job/board-album.ts";
+import { type NewAlbumVersion, REVISION_LENGTH } from "../job/board-album.ts";
 import type { NewBoardVersion } from "../job/board-store.ts";
 import type { Parsed } from "../units/outcome.ts";
 import { type AppendRequest, type CreateJobRequest, ID_PATTERN } from "../wire/job-api.ts";
@@ -58,23 +58,31 @@ const side = z.enum(["top", "bottom"]);
 const pixels = z.int().min(1).max(10_000);
 const fraction = z.number().min(0).max(1);
 
+const place = z.string().min(1).max(TITLE_LENGTH);
+const revision = z.string().trim().min(1).max(REVISION_LENGTH).optional();
+const face = z.strictObject({
+  side,
+  picture: id,
+  width: pixels,
+  height: pixels,
+  turn: z.literal([0, 90, 180, 270]),
+  revision,
+});
+const pins = z.array(z.strictObject({ place, side, x: fraction, y: fraction, revision })).max(PINS_PER_BOARD);
+const way = z.strictObject({ face: face.nullable().optional(), pins });
+
 const albumVersion = z.strictObject({
   id,
+  after: id.nullable().optional(),
   album: z.strictObject({
     faces: z
-      .array(
-        z.strictObject({
-          side,
-          picture: id,
-          width: pixels,
-          height: pixels,
-          turn: z.literal([0, 90, 180, 270]),
-        }),
-      )
-      .refine((faces) => new Set(faces.map((face) => face.side)).size === faces.length, "one picture a side"),
-    pins: z
-      .array(z.strictObject({ place: z.string().min(1).max(TITLE_LENGTH), side, x: fraction, y: fraction }))
-      .max(PINS_PER_BOARD),
+      .array(face)
+      .refine((faces) => new Set(faces.map((one) => one.side)).size === faces.length, "one picture a side"),
+    pins,
+    conflicts: z
+      .array(z.strictObject({ side, place: place.nullable(), ways: z.tuple([way, way]) }))
+      .max(PINS_PER_BOARD)
+      .optional(),
   }),
 });
 

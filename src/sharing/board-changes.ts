@@ -29,7 +29,11 @@ export function boardChanges(before: Content | null, after: Content): BoardChang
   };
 }
 
-const fieldName = (field: string): string => (field === "references" ? said`what good ones read` : field);
+const FIELD_NAMES: Readonly<Record<string, string>> = {
+  references: said`what good ones read`,
+  referencesFrom: said`which logs that was taken from`,
+};
+const fieldName = (field: string): string => FIELD_NAMES[field] ?? field;
 
 const partsOf = (board: Content) => (board.parts ?? {}) as Readonly<Record<string, Content>>;
 

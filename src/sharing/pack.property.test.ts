@@ -128,7 +128,14 @@ describe("pictures in a packed board", () => {
     JSON.stringify({ format: "faultwright-pack/1", board: content, outcomes: {}, pictures });
 
   it("come out as they went in, and are told of before they are kept", () => {
-    const pictures = { faces: [face], pins: [pin, { ...pin, place: "A" }] };
+    const revision = "rev C";
+    const pictures = {
+      faces: [{ ...face, revision }],
+      pins: [
+        { ...pin, revision },
+        { ...pin, place: "A" },
+      ],
+    };
     const text = packText({ board: content, outcomes: {}, pictures });
     const read = bring(text, "give.json", null);
     if (!read.ok) throw new Error(read.problem);
@@ -150,6 +157,7 @@ describe("pictures in a packed board", () => {
         /pictures\.pins\[0\]\.place: this board has no such/,
       ],
       [{ faces: [], pins: [{ ...pin, x: 1.5 }] }, /pictures\.pins\[0\]\.x/],
+      [{ faces: [{ ...face, revision: " " }], pins: [] }, /pictures\.faces\[0\]\.revision: expected 1 to 40/],
     ];
     for (const [pictures, why] of wrong) {
       const read = bring(packed(pictures), "give.json", null);

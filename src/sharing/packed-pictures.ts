@@ -1,6 +1,5 @@
 /** Pictures of a board inside the file that gives it away, with the places pinned on them: put in only where somebody chose to. */
-
-import type { BoardFace, BoardPin, BoardSide } from "../job/board-album.ts";
+import { type BoardFace, type BoardPin, type BoardSide, REVISION_LENGTH } from "../job/board-album.ts";
 import type { PictureType } from "../job/job-store.ts";
 import { said, saidCount } from "../messages/said.ts";
 import { Fields, type Problems } from "../units/fields.ts";
@@ -40,7 +39,7 @@ export function readPictures(
 }
 
 function readFace(face: Fields): PackedFace {
-  face.only(["side", "width", "height", "turn", "type", "data"], said`a picture`);
+  face.only(["side", "width", "height", "turn", "type", "data", "revision"], said`a picture`);
   face.require("side", "width", "height", "turn", "type", "data");
   const turn = TURNS.find((known) => known === face.raw("turn"));
   if (turn === undefined) face.complain("turn", said`expected 0, 90, 180 or 270 degrees`);
@@ -55,16 +54,31 @@ function readFace(face: Fields): PackedFace {
     turn: turn ?? 0,
     type: face.word("type", TYPES) ?? "image/jpeg",
     data,
+    ...readRevision(face),
   };
 }
 
 function readPin(pin: Fields, places: ReadonlySet<string>): BoardPin {
-  pin.only(["place", "side", "x", "y"], said`a pinned place`);
+  pin.only(["place", "side", "x", "y", "revision"], said`a pinned place`);
   pin.require("place", "side", "x", "y");
   const place = pin.text("place") ?? "";
   if (!places.has(place)) pin.complain("place", said`this board has no such net or pin`);
   const share = (key: string) => pin.number(key, { least: 0, most: 1 }) ?? 0;
-  return { place, side: pin.word("side", SIDES) ?? "top", x: share("x"), y: share("y") };
+  return {
+    place,
+    side: pin.word("side", SIDES) ?? "top",
+    x: share("x"),
+    y: share("y"),
+    ...readRevision(pin),
+  };
+}
+
+function readRevision(fields: Fields): { readonly revision?: string } {
+  if (!fields.has("revision")) return {};
+  const revision = fields.text("revision") ?? "";
+  if (revision.trim() === "" || revision.length > REVISION_LENGTH)
+    fields.complain("revision", said`expected 1 to ${REVISION_LENGTH} letters`);
+  return { revision };
 }
 
 /** One line for the preview of a file. */

@@ -39,13 +39,34 @@ export function albumStoreContract(
       expect(
         await albums.keepAlbum("pump drive", { id: "v2", album: album(["PBUS", "PBUS", "Q1.c"]) }),
       ).toEqual({ ok: true, added: 1, length: 2 });
-      expect(await albums.readAlbum("pump drive")).toEqual(album(["PBUS", "PBUS", "Q1.c"]));
+      expect(await albums.readAlbum("pump drive")).toEqual({
+        id: "v2",
+        album: album(["PBUS", "PBUS", "Q1.c"]),
+      });
       expect(await albums.readAlbum("fan drive")).toBeNull();
       const again = { id: "v1", album: album(["PBUS"]) };
       expect(await albums.keepAlbum("pump drive", again)).toEqual({ ok: true, added: 0, length: 2 });
       expect(await albums.keepAlbum("pump drive", { ...again, album: album([]) })).toMatchObject({
         kind: "conflict",
       });
+      await store.close();
+    });
+
+    it("takes no version that was made from another than the last, and one that is there already at any time", async () => {
+      const store = open();
+      const { albums } = store;
+      await albums.keepPicture(PIXELS);
+      const first = { id: "v1", album: album(["PBUS"]), after: null };
+      expect(await albums.keepAlbum("pump drive", first)).toMatchObject({ added: 1 });
+      const second = { id: "v2", album: album(["PBUS", "GND"]), after: "v1" };
+      expect(await albums.keepAlbum("pump drive", second)).toMatchObject({ added: 1 });
+      const late = { id: "v3", album: album(["V15"]), after: "v1" };
+      expect(await albums.keepAlbum("pump drive", late)).toMatchObject({ ok: false, kind: "moved-on" });
+      expect(await albums.keepAlbum("pump drive", { ...late, after: null })).toMatchObject({
+        kind: "moved-on",
+      });
+      expect(await albums.keepAlbum("pump drive", first)).toMatchObject({ added: 0 });
+      expect((await albums.readAlbum("pump drive"))?.id).toBe("v2");
       await store.close();
     });
   });

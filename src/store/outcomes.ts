@@ -37,6 +37,14 @@ export function albumConflict(id: string): Refusal {
   };
 }
 
+export function albumMovedOn(): Refusal {
+  return {
+    ok: false,
+    kind: "moved-on",
+    problem: "this board's pictures were changed meanwhile; read them again and put both together",
+  };
+}
+
 export function sameAlbum(a: BoardAlbum, b: BoardAlbum): boolean {
   return canonicalJson(a) === canonicalJson(b);
 }

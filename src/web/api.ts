@@ -26,7 +26,14 @@ import type { GoneLine, ImportAnswer, StockAnswer, TypedLine } from "../wire/sto
 import type { KeptEvent } from "./job-event.ts";
 
 /** The server answered, and said no: trying the same again will not help. */
-export class Refused extends Error {}
+export class Refused extends Error {
+  readonly status: number;
+
+  constructor(problem: string, status: number) {
+    super(problem);
+    this.status = status;
+  }
+}
 /** The server could not be reached: what was to be sent stays in this browser and is sent later. */
 export class Away extends Error {}
 
@@ -44,7 +51,8 @@ async function call<Answer>(path: string, request: RequestInit = {}): Promise<An
   const json = response.headers.get("content-type")?.includes("json") === true;
   if (!json || response.status >= 500) throw new Away(said`the bench computer answered ${response.status}`);
   const body = (await response.json()) as Answer | ErrorAnswer;
-  if (!response.ok) throw new Refused(problemIn(body as Partial<ErrorAnswer>, response.status));
+  if (!response.ok)
+    throw new Refused(problemIn(body as Partial<ErrorAnswer>, response.status), response.status);
   return body as Answer;
 }
 
@@ -74,7 +82,7 @@ async function fetchFile(path: string, body: unknown): Promise<Blob> {
   } catch {
     throw new Away(SILENT);
   }
-  if (!response.ok) throw new Refused(said`the bench computer answered ${response.status}`);
+  if (!response.ok) throw new Refused(said`the bench computer answered ${response.status}`, response.status);
   return response.blob();
 }
 

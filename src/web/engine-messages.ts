@@ -48,6 +48,7 @@ export type EngineRequest =
       /** left out: not taken yet */
       readonly reading?: Reading | undefined;
     } & JobSoFar)
+  | ({ readonly ask: "good"; readonly askId: number; readonly check: ActionView } & JobSoFar)
   | ({ readonly ask: "course"; readonly askId: number } & JobSoFar)
   | ({ readonly ask: "rails"; readonly askId: number } & JobSoFar)
   | { readonly ask: "drawing"; readonly askId: number; readonly content: unknown }

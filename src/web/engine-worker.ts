@@ -11,7 +11,7 @@ import { composerView } from "../compose/composer-view.ts";
 import type { BoardContent } from "../compose/edit-board.ts";
 import { type Assessment, AssessmentSession, assess, beliefOf } from "../job/assess.ts";
 import { benchLearntView, chainsOf, figuresOfJob } from "../job/bench-lessons.ts";
-import { becauseView, benchView } from "../job/bench-view.ts";
+import { becauseView, benchView, goodHere } from "../job/bench-view.ts";
 import { coursePoint, railBands } from "../job/course.ts";
 import { comebackOf } from "../job/earlier-jobs.ts";
 import { oddReferencesInWords, referenceWords } from "../job/good-board.ts";
@@ -50,7 +50,7 @@ import { casePreview, caseText, teachingCase } from "../teaching/teaching-case.t
 import { wayOf } from "../teaching/ways.ts";
 import { traceFile } from "../traced/trace-file.ts";
 import type { Parsed } from "../units/outcome.ts";
-import type { ActionView, BenchView, RailBandView, StripView } from "../wire/bench-view.ts";
+import type { ActionView, BenchView, GoodHere, RailBandView, StripView } from "../wire/bench-view.ts";
 import type { FitView, TypedFit } from "../wire/fit-view.ts";
 import type {
   BringRequest,
@@ -105,13 +105,23 @@ function view(soFar: JobSoFar): BenchView {
   return benchView(assessment);
 }
 
-function strip(soFar: JobSoFar, check: ActionView, reading: Reading | undefined): StripView | null {
-  const mode = MEASURE_MODES.find((known) => known === check.mode);
-  const { red, black } = check;
+/** The page's check as one of the engine's; null where it is none between two places. */
+function checkOf({ mode: named, red, black, settling: typed }: ActionView) {
+  const mode = MEASURE_MODES.find((known) => known === named);
   if (mode === undefined || typeof red !== "string" || typeof black !== "string") return null;
-  const settling = check.settling === "climbing" ? ({ settling: "climbing" } as const) : {};
-  const asked = { do: "measure", mode, red, black, ...settling } as const;
-  return stripView(taken(beliefOf(jobOf(soFar), session)), asked, reading);
+  const settling = typed === "climbing" ? ({ settling: "climbing" } as const) : {};
+  return { do: "measure", mode, red, black, ...settling } as const;
+}
+
+function strip(soFar: JobSoFar, check: ActionView, reading: Reading | undefined): StripView | null {
+  const asked = checkOf(check);
+  return asked === null ? null : stripView(taken(beliefOf(jobOf(soFar), session)), asked, reading);
+}
+
+function good(soFar: JobSoFar, check: ActionView): GoodHere {
+  const asked = checkOf(check);
+  if (asked === null) return { good: null, restsOn: [] };
+  return goodHere(taken(beliefOf(jobOf(soFar), session)), asked);
 }
 
 function rails(soFar: JobSoFar): readonly RailBandView[] {
@@ -254,6 +264,8 @@ function answer(request: EngineRequest): unknown {
       return stageViews(taken(beliefOf(jobOf(request), session)));
     case "strip":
       return strip(request, request.check, request.reading);
+    case "good":
+      return good(request, request.check);
     case "course":
       return coursePoint(taken(assess(jobOf(request), session)));
     case "rails":

@@ -6,6 +6,7 @@ import type {
   BecauseView,
   BenchView,
   CoursePoint,
+  GoodHere,
   RailBandView,
   StageView,
   StripView,
@@ -114,6 +115,11 @@ export class Engine {
   /** What a check would read, before its reading or with it; null where there is nothing to plot. */
   async strip(job: JobSoFar, check: ActionView, reading?: Reading): Promise<StripView | null> {
     return (await this.#ask({ ask: "strip", check, reading, ...job })) as StripView | null;
+  }
+
+  /** What a good board shows at a check of one's own. */
+  async good(job: JobSoFar, check: ActionView): Promise<GoodHere> {
+    return (await this.#ask({ ask: "good", check, ...job })) as GoodHere;
   }
 
   /** How the job stood with this log; takes as long as a view. */

@@ -6,6 +6,7 @@ import type {
   ActionView,
   BecauseView,
   BenchView,
+  GoodHere,
   RailBandView,
   StageView,
   StripView,
@@ -47,6 +48,7 @@ export interface OpenJob {
   drawing(): Promise<Drawing | null>;
   paper(kind: PaperKind, head: PaperHead, catalogue: PaperCatalogue): Promise<Paper>;
   strip(check: ActionView): Promise<StripView | null>;
+  good(check: ActionView): Promise<GoodHere>;
   /** the last reading on the strip of its check, as things stood before it; null where there is none to show */
   lastStrip(): Promise<StripView | null>;
   rails(): Promise<readonly RailBandView[]>;
@@ -194,6 +196,7 @@ function useAboutBoard(
   const stages = useCallback(() => ask((on, soFar) => on.stages(soFar)), [ask]);
   const rails = useCallback(() => ask((on, soFar) => on.rails(soFar)), [ask]);
   const strip = useCallback((check: ActionView) => ask((on, soFar) => on.strip(soFar, check)), [ask]);
+  const good = useCallback((check: ActionView) => ask((on, soFar) => on.good(soFar, check)), [ask]);
   const lastStrip = useCallback(
     () =>
       ask(async (on, soFar) => {
@@ -218,7 +221,7 @@ function useAboutBoard(
       ask((on, soFar) => on.paper(soFar, kind, head, catalogue)),
     [ask],
   );
-  return { why, partFit, stages, drawing, paper, strip, lastStrip, rails };
+  return { why, partFit, stages, drawing, paper, strip, good, lastStrip, rails };
 }
 
 /** The job's log on this screen: from this browser and the bench computer, and what others add while it is open. */

@@ -5,6 +5,7 @@ export type {
   BecauseView,
   BenchView,
   CardView,
+  GoodHere,
   GridCellView,
   GridView,
   SuspectView,

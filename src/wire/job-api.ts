@@ -19,7 +19,7 @@
  * POST /api/board-pictures/:id        the JPEG or PNG itself, without metadata -> PictureAnswer
  * GET  /api/board-pictures/:id        -> the picture
  * GET  /api/albums?board=             -> AlbumAnswer: a board's pictures and the places pinned on them
- * POST /api/albums?board=             NewAlbumVersion -> AppendAnswer; posting the same again adds nothing
+ * POST /api/albums?board=             NewAlbumVersion -> AppendAnswer; posting the same again adds nothing; 412 where it was made from another than the last
  * POST /api/own-boards/:id/versions   NewBoardVersion -> AppendAnswer; posting the same again adds nothing
  */
 
@@ -117,11 +117,26 @@ export interface BoardAnswer {
   readonly board: unknown;
 }
 
-export type { BoardAlbum, BoardFace, BoardPin, BoardSide, NewAlbumVersion } from "../job/board-album.ts";
+export {
+  type AlbumConflict,
+  type AlbumVersion,
+  type AlbumWay,
+  type BoardAlbum,
+  type BoardFace,
+  type BoardPin,
+  type BoardSide,
+  EMPTY_ALBUM,
+  type NewAlbumVersion,
+  REVISION_LENGTH,
+} from "../job/board-album.ts";
+export { mergeAlbums, settledAlbum } from "../job/merge-albums.ts";
+export { BOARD_REVISION } from "../job/told-in.ts";
 
 export interface AlbumAnswer {
   /** null: the board has no pictures yet */
   readonly album: BoardAlbum | null;
+  /** id of that version; null: none yet */
+  readonly version: string | null;
 }
 
 export type { NewBoardVersion } from "../job/board-store.ts";

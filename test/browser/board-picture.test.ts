@@ -93,7 +93,7 @@ describe("the board's picture", () => {
     await page.getByRole("img", { name: turned }).waitFor();
     await inspect(page, "phone-card-on-the-photo");
 
-    const album = await served.store.albums.readAlbum("greenhouse fan drive, 1.5 kW");
+    const album = (await served.store.albums.readAlbum("greenhouse fan drive, 1.5 kW"))?.album;
     expect(album?.pins.map(({ place }) => place)).toEqual(["C5.plus", "C5.minus"]);
     const [face] = album?.faces ?? [];
     expect(face).toMatchObject({ side: "top", width: 2000, height: 1308, turn: 90 });

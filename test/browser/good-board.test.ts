@@ -67,6 +67,9 @@ it(
     await page.getByLabel("Red on", { exact: true }).fill("PBUS");
     await page.getByLabel("Black on", { exact: true }).fill("GND");
     await page.getByRole("button", { name: "Put it on the card" }).click();
+    await page
+      .getByText(/A good board shows .*what a good one read here: 100 kohm, 2 readings, \+- 3 %/)
+      .waitFor();
     await digits("4k7");
     await page.getByText("What does the good one read at the same places?").waitFor();
     await inspect(page, "beside-card");

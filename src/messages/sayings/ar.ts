@@ -1,4 +1,5 @@
 import type { Sayings } from "../said.ts";
+import { ALBUMS } from "./ar/albums.ts";
 import { BENCH } from "./ar/bench.ts";
 import { BENCH_2 } from "./ar/bench-2.ts";
 import { BOARD } from "./ar/board.ts";
@@ -6,6 +7,7 @@ import { BOARDS } from "./ar/boards.ts";
 import { COMPOSE } from "./ar/compose.ts";
 import { COMPOSE_2 } from "./ar/compose-2.ts";
 import { JOB } from "./ar/job.ts";
+import { LEARNING } from "./ar/learning.ts";
 import { LEARNT } from "./ar/learnt.ts";
 import { MONEY } from "./ar/money.ts";
 import { PARTS } from "./ar/parts.ts";
@@ -22,6 +24,7 @@ import { SHELL } from "./ar/shell.ts";
 import { SHOP } from "./ar/shop.ts";
 
 export const AR: Sayings = {
+  ...ALBUMS,
   ...BENCH_2,
   ...BENCH,
   ...BOARD,
@@ -29,6 +32,7 @@ export const AR: Sayings = {
   ...COMPOSE_2,
   ...COMPOSE,
   ...JOB,
+  ...LEARNING,
   ...LEARNT,
   ...MONEY,
   ...PARTS_2,

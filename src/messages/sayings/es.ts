@@ -1,4 +1,5 @@
 import type { Sayings } from "../said.ts";
+import { ALBUMS } from "./es/albums.ts";
 import { BENCH } from "./es/bench.ts";
 import { BENCH_2 } from "./es/bench-2.ts";
 import { BOARD } from "./es/board.ts";
@@ -6,6 +7,7 @@ import { BOARDS } from "./es/boards.ts";
 import { COMPOSE } from "./es/compose.ts";
 import { COMPOSE_2 } from "./es/compose-2.ts";
 import { JOB } from "./es/job.ts";
+import { LEARNING } from "./es/learning.ts";
 import { LEARNT } from "./es/learnt.ts";
 import { MONEY } from "./es/money.ts";
 import { PARTS } from "./es/parts.ts";
@@ -22,6 +24,7 @@ import { SHELL } from "./es/shell.ts";
 import { SHOP } from "./es/shop.ts";
 
 export const ES: Sayings = {
+  ...ALBUMS,
   ...BENCH_2,
   ...BENCH,
   ...BOARD,
@@ -29,6 +32,7 @@ export const ES: Sayings = {
   ...COMPOSE_2,
   ...COMPOSE,
   ...JOB,
+  ...LEARNING,
   ...LEARNT,
   ...MONEY,
   ...PARTS_2,

@@ -1,4 +1,5 @@
 import type { Sayings } from "../said.ts";
+import { ALBUMS } from "./hi/albums.ts";
 import { BENCH } from "./hi/bench.ts";
 import { BENCH_2 } from "./hi/bench-2.ts";
 import { BOARD } from "./hi/board.ts";
@@ -6,6 +7,7 @@ import { BOARDS } from "./hi/boards.ts";
 import { COMPOSE } from "./hi/compose.ts";
 import { COMPOSE_2 } from "./hi/compose-2.ts";
 import { JOB } from "./hi/job.ts";
+import { LEARNING } from "./hi/learning.ts";
 import { LEARNT } from "./hi/learnt.ts";
 import { MONEY } from "./hi/money.ts";
 import { PARTS } from "./hi/parts.ts";
@@ -22,6 +24,7 @@ import { SHELL } from "./hi/shell.ts";
 import { SHOP } from "./hi/shop.ts";
 
 export const HI: Sayings = {
+  ...ALBUMS,
   ...BENCH_2,
   ...BENCH,
   ...BOARD,
@@ -29,6 +32,7 @@ export const HI: Sayings = {
   ...COMPOSE_2,
   ...COMPOSE,
   ...JOB,
+  ...LEARNING,
   ...LEARNT,
   ...MONEY,
   ...PARTS_2,

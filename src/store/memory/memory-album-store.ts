@@ -1,21 +1,22 @@
 /** Pictures of boards kept as long as the process runs. */
-import type { AlbumStore, BoardAlbum, NewAlbumVersion } from "../../job/board-album.ts";
+import type { AlbumStore, AlbumVersion, NewAlbumVersion } from "../../job/board-album.ts";
 import type { Picture, Refusal, Written } from "../../job/job-store.ts";
-import { albumConflict, boardPictureConflict, sameAlbum, samePicture } from "../outcomes.ts";
+import { albumConflict, albumMovedOn, boardPictureConflict, sameAlbum, samePicture } from "../outcomes.ts";
 
 export class MemoryAlbumStore implements AlbumStore {
-  readonly #albums = new Map<string, readonly NewAlbumVersion[]>();
+  readonly #albums = new Map<string, readonly AlbumVersion[]>();
   readonly #pictures = new Map<string, Picture>();
 
-  async readAlbum(board: string): Promise<BoardAlbum | null> {
-    return structuredClone(this.#albums.get(board)?.at(-1)?.album ?? null);
+  async readAlbum(board: string): Promise<AlbumVersion | null> {
+    return structuredClone(this.#albums.get(board)?.at(-1) ?? null);
   }
 
-  async keepAlbum(board: string, version: NewAlbumVersion): Promise<Written | Refusal> {
+  async keepAlbum(board: string, { after, ...version }: NewAlbumVersion): Promise<Written | Refusal> {
     const versions = this.#albums.get(board) ?? [];
     const there = versions.find(({ id }) => id === version.id);
     if (there !== undefined && !sameAlbum(there.album, version.album)) return albumConflict(version.id);
     if (there !== undefined) return { ok: true, added: 0, length: versions.length };
+    if (after !== undefined && after !== (versions.at(-1)?.id ?? null)) return albumMovedOn();
     this.#albums.set(board, [...versions, structuredClone(version)]);
     return { ok: true, added: 1, length: versions.length + 1 };
   }

@@ -1,8 +1,15 @@
 /** Pictures in the same file as the jobs: their bytes once, by what they hold, and every name that a job or a board gives them. */
 import { createHash } from "node:crypto";
-import type { AlbumStore, BoardAlbum, NewAlbumVersion } from "../../job/board-album.ts";
+import type { AlbumStore, AlbumVersion, BoardAlbum, NewAlbumVersion } from "../../job/board-album.ts";
 import type { Clock, Picture, PictureInfo, PictureType, Refusal, Written } from "../../job/job-store.ts";
-import { albumConflict, boardPictureConflict, pictureConflict, sameAlbum, samePicture } from "../outcomes.ts";
+import {
+  albumConflict,
+  albumMovedOn,
+  boardPictureConflict,
+  pictureConflict,
+  sameAlbum,
+  samePicture,
+} from "../outcomes.ts";
 import { inTransaction, type Row, type SqlConnection } from "./connection.ts";
 
 export class PictureRows implements AlbumStore {
@@ -68,22 +75,27 @@ export class PictureRows implements AlbumStore {
     return this.#ofBoard(id);
   }
 
-  async readAlbum(board: string): Promise<BoardAlbum | null> {
+  async readAlbum(board: string): Promise<AlbumVersion | null> {
     const row = this.#connection.all(
-      "SELECT album FROM board_album WHERE board = ? ORDER BY arrival DESC LIMIT 1",
+      "SELECT id, album FROM board_album WHERE board = ? ORDER BY arrival DESC LIMIT 1",
       [board],
     )[0];
-    return row === undefined ? null : albumOf(row);
+    return row === undefined ? null : { id: String(row.id), album: albumOf(row) };
   }
 
-  async keepAlbum(board: string, { id, album }: NewAlbumVersion): Promise<Written | Refusal> {
+  async keepAlbum(board: string, { id, album, after }: NewAlbumVersion): Promise<Written | Refusal> {
     return inTransaction(this.#connection, () => {
-      const rows = this.#connection.all("SELECT id, album FROM board_album WHERE board = ?", [board]);
+      const rows = this.#connection.all(
+        "SELECT id, album FROM board_album WHERE board = ? ORDER BY arrival",
+        [board],
+      );
       const there = rows.find((row) => row.id === id);
       if (there !== undefined)
         return sameAlbum(albumOf(there), album)
           ? { ok: true, added: 0, length: rows.length }
           : albumConflict(id);
+      const last = rows.at(-1)?.id ?? null;
+      if (after !== undefined && after !== last) return albumMovedOn();
       this.#connection.run("INSERT INTO board_album (board, id, album, received_at) VALUES (?, ?, ?, ?)", [
         board,
         id,

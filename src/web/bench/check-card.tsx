@@ -20,6 +20,7 @@ import { Probes } from "./probes.tsx";
 import { fittedHere } from "./shelve.tsx";
 import { SomethingElse } from "./something-else.tsx";
 import { SwitchOn } from "./switch-on.tsx";
+import { useGood } from "./use-good.ts";
 import { usePartFit } from "./use-part-fit.ts";
 import { WhichPart } from "./which-part.tsx";
 
@@ -153,13 +154,14 @@ function BeforeStep({
 
 /** Why this step, what it is expected to show, and what else could be done. */
 function Reasoning({ open, card, view, agenda, hands }: CardProps) {
+  const { good, restsOn } = useGood(open, card, agenda.chosen === null && agenda.inRow === null);
   return (
     <>
       {card.why !== "" && <p className="why">{say(card.why)}</p>}
-      {card.good !== null && (
+      {good !== null && (
         <p className="why">
-          {sayWith`A good board shows ${<span className="figure">{say(card.good)}</span>}.`}
-          {card.restsOn.length > 0 && ` ${restsOnWords(card.restsOn)}`}
+          {sayWith`A good board shows ${<span className="figure">{say(good)}</span>}.`}
+          {restsOn.length > 0 && ` ${restsOnWords(restsOn)}`}
         </p>
       )}
       <CardPlots open={open} card={card} powered={view.powered} />

@@ -6,6 +6,7 @@ import { kindWords, stageWords } from "../kind-words.ts";
 import { go } from "../route.ts";
 import { say } from "../say.ts";
 import { AddPart } from "./add-part.tsx";
+import { BoardPhotos } from "./board-photos.tsx";
 import { BoardVersions } from "./board-versions.tsx";
 import { GiveBoard } from "./give-board.tsx";
 import { GoodReadings } from "./good-readings.tsx";
@@ -119,6 +120,7 @@ function PartList({ id, edited }: { readonly id: string; readonly edited: Edited
       <div className="folded">
         <AddPart kinds={kinds} nets={nets} edited={edited} />
         <NetNames nets={nets} edited={edited} />
+        <BoardPhotos board={board} />
         <GoodReadings good={board.good} view={board.view} edited={edited} />
         <BoardVersions id={id} title={name} onBack={edited.back} />
         <GiveBoard id={id} title={name} content={board.content} />

@@ -4,9 +4,9 @@ import { saidCount } from "../../messages/said.ts";
 import type { OwnBoardView } from "../../wire/composer-view.ts";
 import { SearchField } from "../bench/search-field.tsx";
 import type { GoodLine, GoodReadingsView } from "../engine-messages.ts";
-import { kindWords } from "../kind-words.ts";
 import { say, sayWith } from "../say.ts";
 import { MODE_WORDS } from "../words.ts";
+import { placesOf } from "./places.ts";
 import { ReviewLists } from "./review-lists.tsx";
 import type { EditedBoard } from "./use-own-board.ts";
 
@@ -94,16 +94,7 @@ function AddReading({ view, edited }: Pick<Props, "view" | "edited">) {
   const [red, setRed] = useState("");
   const [black, setBlack] = useState("");
   const [text, setText] = useState("");
-  const pins = view.parts.flatMap(({ ref, kind, pins: own }) =>
-    own.map(({ pin, net }) => ({ value: `${ref}.${pin}`, words: say`${kindWords(kind)}, on ${net}` })),
-  );
-  const places = [
-    ...view.nets.map(({ name, pins: count }) => ({
-      value: name,
-      words: say(saidCount(count, "net, {0} pin", "net, {0} pins")),
-    })),
-    ...pins,
-  ];
+  const places = placesOf(view).map(({ place, words }) => ({ value: place, words }));
   const known = (place: string) => places.some(({ value }) => value === place);
   const add = async () => {
     // the places stay: the next board is read at the same ones

@@ -1,81 +1,103 @@
 /**
- * The pictures of boards and the pins on them, kept in this browser and on the bench computer. A change goes into the outbox first and to
- * the server second; pictures go before the pins that stand on them.
+ * The pictures of boards and the pins on them, kept in this browser and on the bench computer. A change is safe here first and goes to the
+ * server second; pictures go before the pins that stand on them. Where another screen has pinned meanwhile, both are put together by place.
  */
 import { get, set, update } from "idb-keyval";
-import type { BoardAlbum, NewAlbumVersion } from "../../wire/job-api.ts";
-import { Away, api } from "../api.ts";
+import { type AlbumVersion, type BoardAlbum, EMPTY_ALBUM, mergeAlbums } from "../../wire/job-api.ts";
+import { Away, api, Refused } from "../api.ts";
 import { newId } from "../job-event.ts";
 import { oneSender } from "../one-sender.ts";
 import type { PictureToSend } from "./kept-picture.ts";
 
-interface Waiting {
-  readonly board: string;
-  readonly version: NewAlbumVersion;
+interface AlbumHere {
+  readonly album: BoardAlbum;
+  /** the bench computer's version that it was made from; null: there was none */
+  readonly base: AlbumVersion | null;
+  /** what was sent, perhaps in vain: the same is sent again, so that it is not taken for another's */
+  readonly sending: AlbumVersion | null;
 }
 
-const OUTBOX = "album-outbox";
+/** names of boards whose album has changes that the bench computer has not taken */
+const CHANGED = "albums-changed";
 /** ids of pictures that the bench computer has not taken yet */
 const UNSENT = "board-pictures-unsent";
-const EMPTY: BoardAlbum = { faces: [], pins: [] };
-const albumKey = (board: string) => `album:${board}`;
+const NOTHING: AlbumHere = { album: EMPTY_ALBUM, base: null, sending: null };
+/** The bench computer's answer where the album was changed by another meanwhile. */
+const MOVED_ON = 412;
+const albumKey = (board: string) => `album-here:${board}`;
 const pictureKey = (id: string) => `board-picture:${id}`;
 
-/** The pictures of a board, by its name: what waits here, else the bench computer's, else as last seen. */
+const here = async (board: string): Promise<AlbumHere> => (await get<AlbumHere>(albumKey(board))) ?? NOTHING;
+const changed = async (): Promise<readonly string[]> => (await get<readonly string[]>(CHANGED)) ?? [];
+
+const markChanged = (board: string): Promise<void> =>
+  update<readonly string[]>(CHANGED, (boards) => [...new Set([...(boards ?? []), board])]);
+
+type Told = (album: BoardAlbum) => void;
+const watching = new Map<string, Set<Told>>();
+
+/** Tells of every change of a board's album from now on, whoever made it; returns what ends that. */
+export function watchAlbum(board: string, told: Told): () => void {
+  const all = watching.get(board) ?? new Set<Told>();
+  watching.set(board, all);
+  all.add(told);
+  return () => all.delete(told);
+}
+
+/** As one step, so that neither a tap nor another tab is lost between reading and writing. */
+async function change(board: string, step: (before: AlbumHere) => AlbumHere): Promise<AlbumHere> {
+  let made = NOTHING;
+  let before = NOTHING;
+  await update<AlbumHere>(albumKey(board), (kept) => {
+    before = kept ?? NOTHING;
+    made = step(before);
+    return made;
+  });
+  if (made.album !== before.album) for (const told of watching.get(board) ?? []) told(made.album);
+  return made;
+}
+
+/** The bench computer has all of it. */
+const isSettled = ({ album, base, sending }: AlbumHere): boolean =>
+  sending === null && sameText(album, base?.album ?? EMPTY_ALBUM);
+
+/** The pictures of a board, by its name: with what waits here, else the bench computer's, else as last seen. */
 export async function openAlbum(board: string): Promise<BoardAlbum> {
   await sendAlbums();
-  const waits = ((await get<readonly Waiting[]>(OUTBOX)) ?? []).some((one) => one.board === board);
-  if (!waits) {
-    try {
-      const { album } = await api.album(board);
-      await set(albumKey(board), album ?? EMPTY);
-    } catch (problem) {
-      if (!(problem instanceof Away)) throw problem;
-    }
+  try {
+    const last = await lastOf(board);
+    const fresh = { album: last?.album ?? EMPTY_ALBUM, base: last, sending: null };
+    // where something waits here still, what came is put together with it when that is sent
+    await change(board, (before) => (isSettled(before) ? fresh : before));
+  } catch (problem) {
+    if (!(problem instanceof Away)) throw problem;
   }
-  return (await get<BoardAlbum>(albumKey(board))) ?? EMPTY;
+  return (await here(board)).album;
 }
 
-let changing: Promise<unknown> = Promise.resolve();
+async function lastOf(board: string): Promise<AlbumVersion | null> {
+  const { album, version } = await api.album(board);
+  return album === null || version === null ? null : { id: version, album };
+}
 
-/**
- * Changes the album as it is now, with pictures that came new; it is safe in this browser once this resolves. One change after another:
- * of two quick taps the second starts from what the first has made.
- */
-export function changeAlbum(
+/** Changes the album as it is now, with pictures that came new; it is safe in this browser once this resolves. */
+export async function changeAlbum(
   board: string,
-  change: (album: BoardAlbum) => BoardAlbum,
+  step: (album: BoardAlbum) => BoardAlbum,
   pictures: readonly PictureToSend[] = [],
-): Promise<BoardAlbum> {
-  const changed = changing.then(
-    () => changeNow(board, change, pictures),
-    () => changeNow(board, change, pictures),
-  );
-  changing = changed;
-  return changed;
-}
-
-async function changeNow(
-  board: string,
-  change: (album: BoardAlbum) => BoardAlbum,
-  pictures: readonly PictureToSend[],
-): Promise<BoardAlbum> {
-  const album = change(await openAlbum(board));
+): Promise<void> {
   for (const { id, data } of pictures) await set(pictureKey(id), data);
-  await update<readonly string[]>(UNSENT, (ids) => [...(ids ?? []), ...pictures.map(({ id }) => id)]);
-  await set(albumKey(board), album);
-  await update<readonly Waiting[]>(OUTBOX, (waiting) => [
-    ...(waiting ?? []),
-    { board, version: { id: newId(), album } },
-  ]);
+  if (pictures.length > 0)
+    await update<readonly string[]>(UNSENT, (ids) => [...(ids ?? []), ...pictures.map(({ id }) => id)]);
+  await markChanged(board);
+  await change(board, (before) => ({ ...before, album: step(before.album) }));
   void sendAlbums();
-  return album;
 }
 
 /** The picture itself; null where neither this browser nor the bench computer has it, or the latter is away. */
 export async function albumPicture(id: string): Promise<Blob | null> {
-  const here = await get<Blob>(pictureKey(id));
-  if (here !== undefined) return here;
+  const kept = await get<Blob>(pictureKey(id));
+  if (kept !== undefined) return kept;
   try {
     const answer = await fetch(`/api/board-pictures/${id}`);
     if (!answer.ok) return null;
@@ -95,10 +117,36 @@ export const sendAlbums = oneSender(async () => {
     if (data !== undefined) await api.boardPicture(id, data);
     await update<readonly string[]>(UNSENT, (ids) => (ids ?? []).filter((other) => other !== id));
   }
-  for (const { board, version } of (await get<readonly Waiting[]>(OUTBOX)) ?? []) {
-    await api.keepAlbum(board, version);
-    await update<readonly Waiting[]>(OUTBOX, (waiting) =>
-      (waiting ?? []).filter((one) => one.version.id !== version.id),
-    );
-  }
+  for (const board of await changed()) await sendAlbum(board);
 });
+
+/** Sends until the bench computer has the album as it is here. */
+async function sendAlbum(board: string): Promise<void> {
+  for (;;) {
+    const { base, sending } = await change(board, (before) => ({
+      ...before,
+      sending: before.sending ?? { id: newId(), album: before.album },
+    }));
+    if (sending === null) return;
+    try {
+      await api.keepAlbum(board, { ...sending, after: base?.id ?? null });
+      await change(board, (before) => ({ ...before, base: sending, sending: null }));
+    } catch (problem) {
+      if (!(problem instanceof Refused) || problem.status !== MOVED_ON) throw problem;
+      const last = await lastOf(board);
+      await change(board, (before) => ({
+        album: mergeAlbums(before.base?.album ?? null, last?.album ?? EMPTY_ALBUM, before.album),
+        base: last,
+        sending: null,
+      }));
+    }
+    if (!isSettled(await here(board))) continue;
+    await update<readonly string[]>(CHANGED, (boards) => (boards ?? []).filter((other) => other !== board));
+    // a tap between the two is sent too
+    if (isSettled(await here(board))) return;
+    await markChanged(board);
+  }
+}
+
+const sameText = (one: BoardAlbum, other: BoardAlbum): boolean =>
+  JSON.stringify(one) === JSON.stringify(other);

@@ -2,29 +2,38 @@
 import type { BoardAlbum, BoardFace, BoardPin, BoardSide } from "../../wire/job-api.ts";
 
 /** A photo of a side; what was pinned on the one before it does not lie there on this one. */
-export function withFace({ faces, pins }: BoardAlbum, face: BoardFace): BoardAlbum {
+export function withFace(album: BoardAlbum, face: BoardFace): BoardAlbum {
   return {
-    faces: [...faces.filter(({ side }) => side !== face.side), face],
-    pins: pins.filter(({ side }) => side !== face.side),
+    ...album,
+    faces: [...album.faces.filter(({ side }) => side !== face.side), face],
+    pins: album.pins.filter(({ side }) => side !== face.side),
   };
+}
+
+function changedFace(album: BoardAlbum, side: BoardSide, change: (face: BoardFace) => BoardFace): BoardAlbum {
+  return { ...album, faces: album.faces.map((face) => (face.side === side ? change(face) : face)) };
 }
 
 /** The side shown turned a quarter further clockwise; its pins stay on their spots. */
-export function turnedFace({ faces, pins }: BoardAlbum, side: BoardSide): BoardAlbum {
+export function turnedFace(album: BoardAlbum, side: BoardSide): BoardAlbum {
   const quarter = { 0: 90, 90: 180, 180: 270, 270: 0 } as const;
-  return {
-    faces: faces.map((face) => (face.side === side ? { ...face, turn: quarter[face.turn] } : face)),
-    pins,
-  };
+  return changedFace(album, side, (face) => ({ ...face, turn: quarter[face.turn] }));
 }
 
-export function withPin({ faces, pins }: BoardAlbum, pin: BoardPin): BoardAlbum {
+/** What is printed on the board of the photo; empty: not known. Pins keep the revision that they were made on. */
+export function withRevision(album: BoardAlbum, side: BoardSide, revision: string): BoardAlbum {
+  return changedFace(album, side, ({ revision: _, ...face }) =>
+    revision === "" ? face : { ...face, revision },
+  );
+}
+
+export function withPin(album: BoardAlbum, pin: BoardPin): BoardAlbum {
   const share = (value: number) => Number(Math.min(1, Math.max(0, value)).toFixed(4));
-  return { faces, pins: [...pins, { ...pin, x: share(pin.x), y: share(pin.y) }] };
+  return { ...album, pins: [...album.pins, { ...pin, x: share(pin.x), y: share(pin.y) }] };
 }
 
 /** Takes the place's last pin off. */
-export function withoutLastPin({ faces, pins }: BoardAlbum, place: string): BoardAlbum {
-  const last = pins.findLastIndex((pin) => pin.place === place);
-  return { faces, pins: pins.filter((_, index) => index !== last) };
+export function withoutLastPin(album: BoardAlbum, place: string): BoardAlbum {
+  const last = album.pins.findLastIndex((pin) => pin.place === place);
+  return { ...album, pins: album.pins.filter((_, index) => index !== last) };
 }

@@ -12,6 +12,8 @@ export interface Mark {
   readonly tone: Tone;
   /** fractions of the picture */
   readonly at: Point;
+  /** stands beside a pin */
+  readonly letter?: string;
 }
 
 /** What is seen of the picture, in its pixels as shown. */
@@ -58,7 +60,16 @@ export function MarkShape({
   const { x, y } = shownPoint(face, mark.at);
   const width = size * 0.42;
   if (mark.tone === "pin")
-    return <circle className="mark-pin" cx={x} cy={y} r={size * 0.45} strokeWidth={width / 2} />;
+    return (
+      <g>
+        <circle className="mark-pin" cx={x} cy={y} r={size * 0.45} strokeWidth={width / 2} />
+        {mark.letter !== undefined && (
+          <text className="mark-letter mark-letter-black" x={x} y={y - size * 0.7} fontSize={size * 1.7}>
+            {mark.letter}
+          </text>
+        )}
+      </g>
+    );
   const shape = (name: string, stroke: number) =>
     mark.tone === "black" ? (
       <rect

@@ -2,6 +2,7 @@
 import { type PointerEvent, type ReactNode, useRef, useState } from "react";
 import { say } from "../say.ts";
 import { BoardSvg, type Mark, MarkShape, sideWords } from "./board-svg.tsx";
+import { CrossInWords, CrossShape, type Look, useCross } from "./cross.tsx";
 import { type Point, pointShownAt, shownPoint, shownSize } from "./turned.ts";
 import type { ShownFace } from "./use-board-picture.ts";
 
@@ -10,13 +11,9 @@ interface Props {
   readonly marks: readonly Mark[];
   /** left out: a tap does nothing */
   onTap?: ((at: Point) => void) | undefined;
+  /** what a tap would pin, for who works by keys */
+  readonly pins?: string;
   readonly children?: ReactNode;
-}
-
-/** How much is enlarged, and the middle of what is seen, by fractions of the picture as shown. */
-interface Look {
-  readonly times: number;
-  readonly middle: Point;
 }
 
 const WHOLE: Look = { times: 1, middle: { x: 0.5, y: 0.5 } };
@@ -36,7 +33,7 @@ function within({ times, middle }: Look): Look {
   return { times: held, middle: { x: inside(middle.x), y: inside(middle.y) } };
 }
 
-export function BoardViewer({ face, marks, onTap, children }: Props) {
+export function BoardViewer({ face, marks, onTap, pins = "", children }: Props) {
   const [look, setLook] = useState(WHOLE);
   const size = shownSize(face);
   const seen = {
@@ -51,6 +48,7 @@ export function BoardViewer({ face, marks, onTap, children }: Props) {
     (share) =>
       onTap?.(pointShownAt(face, { x: seen.x + share.x * seen.width, y: seen.y + share.y * seen.height })),
   );
+  const cross = useCross({ face, look, onLook: (next) => setLook(within(next)), onTap, pins });
   const closer = (times: number, middle = look.middle) => setLook(within({ times, middle }));
   const closeTo = (mark: Mark) => {
     const { x, y } = shownPoint(face, mark.at);
@@ -68,13 +66,16 @@ export function BoardViewer({ face, marks, onTap, children }: Props) {
           width: `min(100%, ${(MOST_HEIGHT * size.width) / size.height}vh)`,
         }}
         {...fingers}
+        {...cross.keys}
       >
         <BoardSvg face={face} window={seen} words={say`The board, ${sideWords(face.side)}`}>
           {marks.map((mark) => (
             <MarkShape key={mark.key} face={face} mark={mark} size={MARK * seen.width} />
           ))}
+          {cross.at !== null && <CrossShape at={shownPoint(face, cross.at)} size={2 * MARK * seen.width} />}
         </BoardSvg>
       </div>
+      {cross.at !== null && <CrossInWords face={face} at={cross.at} />}
       <div className="board-keys">
         <button
           type="button"

@@ -1,5 +1,5 @@
 /** Photos of the board's two sides: taken now, or one of the pictures that the job has already. */
-import { useEffect, useState } from "react";
+import { Fragment, useEffect, useState } from "react";
 import { said, saidCount } from "../../messages/said.ts";
 import type { BoardSide } from "../../wire/job-api.ts";
 import { PictureField } from "../intake/pictures.tsx";
@@ -9,18 +9,31 @@ import { say } from "../say.ts";
 import { withFace } from "./album.ts";
 import { sideWords } from "./board-svg.tsx";
 import type { KeptPicture } from "./kept-picture.ts";
+import { RevisionOfPhoto } from "./revisions.tsx";
 import type { BoardPicture } from "./use-board-picture.ts";
 
 interface Props {
   readonly picture: BoardPicture;
-  readonly job: string;
+  /** whose pictures may be one of them; left out: there is none */
+  readonly job?: string;
 }
 
 const SIDES: readonly BoardSide[] = ["top", "bottom"];
 
 export function FacePhotos({ picture, job }: Props) {
   const use = (side: BoardSide, { id, data, width, height }: KeptPicture) =>
-    picture.change((album) => withFace(album, { side, picture: id, width, height, turn: 0 }), [{ id, data }]);
+    picture.change(
+      (album) =>
+        withFace(album, {
+          side,
+          picture: id,
+          width,
+          height,
+          turn: 0,
+          ...(picture.revision === null ? {} : { revision: picture.revision }),
+        }),
+      [{ id, data }],
+    );
   return (
     <details className="face-photos">
       <summary>{say`Photos of this board`}</summary>
@@ -28,14 +41,16 @@ export function FacePhotos({ picture, job }: Props) {
         {say`They stay with boards of this number, here and in later jobs. Only what is to be seen is kept: no place, no time, no camera.`}
       </p>
       {SIDES.map((side) => (
-        <PictureField
-          key={side}
-          single
-          words={say(fieldWordsOf(picture, side))}
-          onPictures={([taken]) => taken !== undefined && use(side, taken)}
-        />
+        <Fragment key={side}>
+          <PictureField
+            single
+            words={say(fieldWordsOf(picture, side))}
+            onPictures={([taken]) => taken !== undefined && use(side, taken)}
+          />
+          <RevisionOfPhoto picture={picture} side={side} />
+        </Fragment>
       ))}
-      <FromTheJob job={job} onChosen={use} />
+      {job !== undefined && <FromTheJob job={job} onChosen={use} />}
     </details>
   );
 }

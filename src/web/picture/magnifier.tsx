@@ -2,6 +2,7 @@
 import type { BoardPin } from "../../wire/job-api.ts";
 import { say, sayWith } from "../say.ts";
 import { BoardSvg, fieldWords, sideWords, type Tone } from "./board-svg.tsx";
+import { isOther } from "./revisions.tsx";
 import { shownPoint } from "./turned.ts";
 import type { BoardPicture, ShownFace } from "./use-board-picture.ts";
 
@@ -23,6 +24,9 @@ export function Magnifier({ picture, spot, tone }: Props) {
       <Enlarged face={face} spot={spot} tone={tone} />
       <figcaption>
         {sayWith`${<b>{spot.place.replace(".", " ")}</b>}, ${say(sideWords(face.side))}, ${say(fieldWords(face, spot))}`}
+        {isOther(spot.revision, picture.revision) && (
+          <span className="other-revision">{say`pinned on ${spot.revision}, this board is ${picture.revision ?? ""}`}</span>
+        )}
       </figcaption>
     </figure>
   );

@@ -12,7 +12,9 @@ export function useBoardDesk(
   card: CardView | null,
   show: () => void,
 ): BoardDesk {
-  const picture = useBoardPicture(open, view);
+  const content = open.job === null || open.job === "loading" ? null : open.job.header.board;
+  const { lifted, off, revision } = view;
+  const picture = useBoardPicture({ content, drawing: open.drawing, lifted, off, revision });
   const [wanted, setWanted] = useState<string | null>(null);
   const look = (place: string | null) => {
     setWanted(place);
