@@ -81,10 +81,12 @@ export interface CascadeRule {
   readonly chance: number;
   /** only for boards of this cause */
   readonly cause?: Cause;
+  /** what takes months: the two are found together, and no single switch-on brings the one with the other */
+  readonly slow: boolean;
   readonly mark: Mark;
 }
 
-type RuleRow = readonly [CascadeRule["trigger"], CascadePlace, CascadeRule["mode"], number, Cause?];
+type RuleRow = readonly [CascadeRule["trigger"], CascadePlace, CascadeRule["mode"], number, Cause?, "slow"?];
 
 /** Which parts die together is common practice; the chances are from memory. */
 const ROWS: readonly RuleRow[] = [
@@ -116,20 +118,21 @@ const ROWS: readonly RuleRow[] = [
   ["feedback", "controller", "short", 0.2],
   ["net leak", "controller", "short", 0.12, "water"],
   ["net leak", "logic chip", "leaky", 0.12, "water"],
-  ["net leak", "sense chain", "drift", 0.2, "water"],
-  ["net leak", "relay coil", "open", 0.06, "water"],
+  ["net leak", "sense chain", "drift", 0.2, "water", "slow"],
+  ["net leak", "relay coil", "open", 0.06, "water", "slow"],
   ["net leak", "motor switch", "short", 0.08, "insects"],
-  ["dry capacitor", "any electrolytic", "drift", 0.3, "age"],
+  ["dry capacitor", "any electrolytic", "drift", 0.3, "age", "slow"],
   ["dry capacitor", "motor switch", "short", 0.03, "age"],
   ["module drive", "regulator", "short", 0.05],
   ["module drive", "logic chip", "short", 0.05],
 ];
 
-export const CASCADES: readonly CascadeRule[] = ROWS.map(([trigger, victim, mode, chance, cause]) => ({
+export const CASCADES: readonly CascadeRule[] = ROWS.map(([trigger, victim, mode, chance, cause, slow]) => ({
   trigger,
   victim,
   mode,
   chance,
+  slow: slow !== undefined,
   mark: "from memory",
   ...(cause === undefined ? {} : { cause }),
 }));

@@ -178,19 +178,21 @@ export function victims(board: Board, fault: Fault, place: CascadePlace): readon
   }
 }
 
-/** Faults that these bring with them, two layers deep; junctions that have failed already fail no more. */
+/** Two layers deep: what a victim brings in its turn. */
+const LAYERS = 2;
+
+/** Faults that these have brought with them when a board comes in, or bring at one switch-on (`scale`: a share of them); junctions that have failed already fail no more. */
 export function cascade(
   board: Board,
   cause: Cause,
   roots: readonly Fault[],
   random: Random,
-  layers = 2,
-  scale = 1,
+  scale: number | null = null,
 ): readonly Fault[] {
   const taken = new Set(roots.map(siteKey));
   const found: Fault[] = [];
   let layer = roots;
-  for (let depth = 0; depth < layers && layer.length > 0; depth++) {
+  for (let depth = 0; depth < LAYERS && layer.length > 0; depth++) {
     const next = layer.flatMap((fault) => broughtBy(board, cause, fault, taken, random, scale));
     found.push(...next);
     layer = next;
@@ -204,18 +206,19 @@ function broughtBy(
   fault: Fault,
   taken: Set<string>,
   random: Random,
-  scale: number,
+  scale: number | null,
 ): readonly Fault[] {
   const trigger = triggerOf(board, fault);
   return CASCADES.flatMap((rule): Fault[] => {
     if (rule.trigger !== trigger || (rule.cause !== undefined && rule.cause !== cause)) return [];
+    if (scale !== null && rule.slow) return [];
     const free = victims(board, fault, rule.victim).filter(
       (site) =>
         !taken.has(`${site.part}.${site.junction ?? ""}`) &&
         (fault.of === "nets" || site.part !== fault.part || site.junction !== fault.junction) &&
         (rule.mode !== "drift" || canDrift(board, site)),
     );
-    const hit = random() < rule.chance * scale;
+    const hit = random() < rule.chance * (scale ?? 1);
     const site = pick(random, free);
     if (!hit || site === undefined) return [];
     taken.add(`${site.part}.${site.junction ?? ""}`);

@@ -6,12 +6,14 @@ import type { Fault } from "../../src/board/fault.ts";
 import { faultSites } from "../../src/board/fault-sites.ts";
 import { seededRandom } from "../../src/practice/seeded-random.ts";
 import { pick } from "./draw.ts";
+import { nameOf } from "./fault-name.ts";
 import { faultOhms } from "./fault-values.ts";
 import { bentRates, drawRoots, type OracleBoard } from "./oracle-board.ts";
 import { cascade, rolesOf, siteKey } from "./oracle-cascades.ts";
 import type { SurfaceLeak } from "./oracle-deck.ts";
 import { observed } from "./power-outcome.ts";
 import { FITTED_BAD, JOINT_OPENS, POWER_BREAKS } from "./power-table.ts";
+import { conditionOf } from "./power-truth.ts";
 
 /** The hidden state after some entries of a log. */
 export interface Hidden {
@@ -36,7 +38,10 @@ function afterEntry(oracle: OracleBoard, hidden: Hidden, entry: TimelineEntry): 
   const { event } = entry;
   switch (event.do) {
     case "power":
-      return { ...hidden, faults: afterPower(oracle, hidden.faults, event, entry) };
+      return {
+        ...hidden,
+        faults: [...hidden.faults, ...Object.values(breaksAt(oracle, hidden.faults, event, entry)).flat()],
+      };
     case "replace":
       return afterReplace(oracle, hidden, event, entry.logIndex);
     case "clean":
@@ -48,35 +53,55 @@ function afterEntry(oracle: OracleBoard, hidden: Hidden, entry: TimelineEntry): 
   }
 }
 
-function afterPower(
+/** What one power-up breaks, by what broke it. */
+interface Breaks {
+  /** the fuse, by the current that was seen to blow it */
+  readonly blown: readonly Fault[];
+  /** by faults that were there */
+  readonly brought: readonly Fault[];
+  /** by nothing else that was wrong */
+  readonly fresh: readonly Fault[];
+}
+
+const NO_BREAKS: Breaks = { blown: [], brought: [], fresh: [] };
+
+function breaksAt(
   oracle: OracleBoard,
   faults: readonly Fault[],
   event: PowerEvent,
   entry: TimelineEntry,
-): readonly Fault[] {
+): Breaks {
   const { file, seed, cause } = oracle;
   const off = outOfCircuit(entry.before);
+  // what the mains does not reach, it does not break
+  if (event.feed !== "bench" && conditionOf(oracle.board, faults, off) === "input-open") return NO_BREAKS;
   const there = faults.filter((fault) => fault.of === "nets" || !off.has(fault.part));
   const random = seededRandom(seed, `breaks ${entry.logIndex}`);
   const { cascades, fresh } = POWER_BREAKS[event.feed];
-  const brought = cascade(file, cause, there, random, 2, cascades);
+  const brought = cascade(file, cause, there, random, cascades);
   const root = drawRoots(file, bentRates(file, cause, seed), fresh, random);
   const seen = [event.observed ?? observed(oracle, faults, event, off)].flat();
   const blown: readonly Fault[] = seen.includes("fuse-blew")
     ? rolesOf(file).lineFuses.map((part) => ({ of: "part", part, junction: null, mode: "open", value: null }))
     : [];
   const present = new Set(faults.map(siteKey));
-  const all = [...blown, ...brought, ...root].filter((fault) => {
+  const isNew = (fault: Fault) => {
     const key = siteKey(fault);
-    if (
-      present.has(key) ||
-      (fault.of === "part" && (off.has(fault.part) || !oracle.board.parts.has(fault.part)))
-    )
-      return false;
+    if (present.has(key)) return false;
+    if (fault.of === "part" && (off.has(fault.part) || !oracle.board.parts.has(fault.part))) return false;
     present.add(key);
     return true;
-  });
-  return [...faults, ...all];
+  };
+  return { blown: blown.filter(isNew), brought: brought.filter(isNew), fresh: root.filter(isNew) };
+}
+
+/** Parts that the last entry, a power-up, broke with nothing else wrong: they would have died at any switch-on. */
+export function diedOfThemselves(oracle: OracleBoard, timeline: Timeline): ReadonlySet<string> {
+  const last = timeline.entries.at(-1);
+  if (last?.event.do !== "power") return new Set();
+  const before = hiddenAfter(oracle, { ...timeline, entries: timeline.entries.slice(0, -1) });
+  const { fresh } = breaksAt(oracle, before.faults, last.event, last);
+  return new Set(fresh.map(nameOf));
 }
 
 function afterReplace(oracle: OracleBoard, hidden: Hidden, event: ReplaceEvent, logIndex: number): Hidden {

@@ -24,6 +24,8 @@ export interface HiddenBench {
   faulty(timeline: Timeline): readonly string[];
   /** names of all that is faulty, also what nobody would ever notice */
   dead(timeline: Timeline): readonly string[];
+  /** of what the last entry, a power-up, broke: what would have died at any switch-on, with nothing else wrong */
+  diedOfThemselves?(timeline: Timeline): ReadonlySet<string>;
   /** the faults as the file format spells them, for the tables */
   faults(timeline: Timeline): readonly string[];
   /** the truth by which a verdict is judged */

@@ -5,7 +5,7 @@ import { type Fault, faultName } from "../../src/board/fault.ts";
 import type { Asked } from "../../src/practice/answer.ts";
 import { nameOf } from "../oracle/fault-name.ts";
 import type { OracleBench } from "../oracle/oracle-bench.ts";
-import { outOfCircuit } from "../oracle/oracle-course.ts";
+import { diedOfThemselves, outOfCircuit } from "../oracle/oracle-course.ts";
 import { conditionOf } from "../oracle/power-truth.ts";
 import type { BoardState, HiddenBench } from "./hidden-bench.ts";
 
@@ -52,6 +52,7 @@ export function oracleHiddenBench(bench: OracleBench): HiddenBench {
     faulty: (timeline) =>
       namesOf(present(timeline).filter((fault) => conditionOf(board, [fault]) !== "works")),
     dead: (timeline) => namesOf(present(timeline)),
+    diedOfThemselves: (timeline) => diedOfThemselves(bench.oracle, timeline),
     faults: (timeline) => present(timeline).map(faultName),
     state: (timeline): BoardState => {
       const condition = conditionOf(board, present(timeline), outOfCircuit(timeline.now));

@@ -4,7 +4,7 @@ import { forecastFigures } from "./forecast-figures.ts";
 import type { PowerUp } from "./power-up.ts";
 
 const random = seeded(7);
-const up = (anyBreaks: number, breaks: boolean): PowerUp => ({
+const up = (anyBreaks: number, breaks: boolean, brought = true): PowerUp => ({
   board: "b",
   seed: 0,
   feed: "mains",
@@ -12,6 +12,7 @@ const up = (anyBreaks: number, breaks: boolean): PowerUp => ({
   anyBreaks,
   parts: [],
   broke: breaks ? ["Q1"] : [],
+  brought: breaks && brought ? ["Q1"] : [],
 });
 const chances = Array.from({ length: 1000 }, (_, i) => (i % 100) / 100);
 
@@ -34,4 +35,9 @@ it("few power-ups have as many bins as they fill", () => {
   expect(deciles.reduce((sum, { count }) => sum + count, 0)).toBe(3);
   expect(foretold).toBeCloseTo(1.2, 9);
   expect(broke).toBe(1);
+});
+
+it("what a fault that was there broke is counted apart from what died of itself", () => {
+  const { broke, brought } = forecastFigures([up(0.1, true), up(0.1, true, false), up(0.1, false)]);
+  expect([broke, brought]).toEqual([2, 1]);
 });

@@ -17,6 +17,8 @@ export interface ForecastFigures {
   readonly foretold: number;
   readonly range: readonly [number, number];
   readonly broke: number;
+  /** power-ups at which a fault that was there broke something; at the others of `broke` a part died of itself */
+  readonly brought: number;
   readonly inside: boolean;
   readonly deciles: readonly Bin[];
   /** mean over all of (forecast - broke)^2, and of the same with everybody told the share that broke */
@@ -53,6 +55,7 @@ export function forecastFigures(ups: readonly PowerUp[]): ForecastFigures {
     foretold,
     range: [Math.max(0, foretold - half), foretold + half],
     broke,
+    brought: sum(ups.map(({ brought }) => Number(brought.length > 0))),
     inside: broke >= foretold - half && broke <= foretold + half,
     deciles,
     brier: sum(chances.map((p, i) => (p - hits[i]) ** 2)) / ups.length,
@@ -62,10 +65,10 @@ export function forecastFigures(ups: readonly PowerUp[]): ForecastFigures {
 
 /** The figures as a table. */
 export function forecastText(name: string, figures: ForecastFigures): string {
-  const { count, foretold, range, broke, inside, deciles, brier, brierOfShare } = figures;
+  const { count, foretold, range, broke, brought, inside, deciles, brier, brierOfShare } = figures;
   const percent = (value: number) => `${(100 * value).toFixed(1)} %`;
   return [
-    `${name}: ${count} power-ups, something broke at ${broke} (${percent(broke / count)}); foretold ${foretold.toFixed(1)}, nine of ten runs ${range[0].toFixed(1)} to ${range[1].toFixed(1)}: ${inside ? "inside" : "outside"}; Brier score ${brier.toFixed(4)}, always guessing the share ${brierOfShare.toFixed(4)}`,
+    `${name}: ${count} power-ups, something broke at ${broke} (${percent(broke / count)}), at ${brought} of them (${percent(brought / count)} of all) by a fault that was there; foretold ${foretold.toFixed(1)}, nine of ten runs ${range[0].toFixed(1)} to ${range[1].toFixed(1)}: ${inside ? "inside" : "outside"}; Brier score ${brier.toFixed(4)}, always guessing the share ${brierOfShare.toFixed(4)}`,
     ...deciles.map(
       ({ low, high, count: n, foretold: p, broke: b }) =>
         `  foretold ${percent(low)} to ${percent(high)}, mean ${percent(p)}: broke ${percent(b.value)} (${percent(b.low)} to ${percent(b.high)}) of ${n}`,

@@ -15,6 +15,8 @@ export interface PowerUp {
   readonly parts: readonly (readonly [string, number])[];
   /** parts with a fault after it that had none before */
   readonly broke: readonly string[];
+  /** of these, what a fault that was there brought with it; the rest would have died at any switch-on */
+  readonly brought: readonly string[];
 }
 
 /** Parts foretold with less than this are not written down. */
@@ -36,6 +38,8 @@ export async function powerUp(
   const before = new Set(course.bench.dead(course.timeline));
   const readings = job.log.filter((event) => event.do === "measure").length;
   await course.take(power);
+  const broke = course.bench.dead(course.timeline).filter((name) => !before.has(name));
+  const fresh = course.bench.diedOfThemselves?.(course.timeline);
   return {
     board,
     seed,
@@ -45,6 +49,7 @@ export async function powerUp(
     parts: risk.breaks
       .filter(({ probability }) => probability >= LEAST_CHANCE)
       .map(({ part, probability }) => [part, probability] as const),
-    broke: course.bench.dead(course.timeline).filter((name) => !before.has(name)),
+    broke,
+    brought: broke.filter((name) => fresh?.has(name) !== true),
   };
 }

@@ -8,6 +8,7 @@ import type { Place } from "../bench/event.ts";
 import { pinOfPlace } from "../bench/place.ts";
 import type { Board } from "../board/board.ts";
 import { type Fault, faultName, type PartFault } from "../board/fault.ts";
+import { DRIFT, FAULT_OHMS } from "../board/fault-nominal.ts";
 import {
   type ExtraResistor,
   LEAST_OHMS,
@@ -17,7 +18,6 @@ import {
   type Values,
 } from "../circuit/netlist.ts";
 import { type BuiltCircuit, CircuitBuilder, type Site, siteKey } from "./circuit-builder.ts";
-import { DRIFT, FAULT_OHMS } from "./model-table.ts";
 import { layOutPart } from "./part-inside.ts";
 
 export interface ColdCircuit extends BuiltCircuit {

@@ -139,8 +139,3 @@ export const BJT_MODEL = {
  * is steeper: its saturation current would fall below 1e-28 A, where ngspice stops following.
  */
 export const KNEE_FOLDS = 50;
-
-/** Nominal values of faults, ohms (board file format). */
-export const FAULT_OHMS = { short: 0.2, leaky: 1000, leakyInSeries: 30 } as const;
-/** `drift` doubles a resistance and halves a capacitance (board file format). */
-export const DRIFT = { ohms: 2, farads: 0.5 } as const;

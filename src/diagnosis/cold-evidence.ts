@@ -6,6 +6,7 @@ import { benchKey } from "../bench/bench-state.ts";
 import type { ColdMode, MeasureEvent, Reading } from "../bench/event.ts";
 import type { Timeline, TimelineEntry } from "../bench/timeline.ts";
 import { isColdMode } from "../bench/words.ts";
+import { driftsInFarads, nominalValue } from "../board/fault-nominal.ts";
 import type { ColdCheck, MeterReading, Predictor } from "../meter/prediction.ts";
 import type { FaultPrior } from "../priors/fault-prior.ts";
 import { formatQuantity } from "../units/quantity.ts";
@@ -140,11 +141,10 @@ export function shownWords(mode: ColdMode, shown: number | string): string {
 
 /** Shorts of no more than this are all zero to a diode mode: their own spread is not asked for. */
 const DEAD_SHORT_OHMS = 1;
-const NOMINAL_OHMS: Readonly<Record<string, number>> = { short: 0.2, leaky: 1000 };
 
 /**
- * How far the reading may lie from its prediction because nobody knows the resistance of a short or leak: where it would lie
- * one deviation of ln(ohms) higher, each fault by itself, added as squares.
+ * How far the reading may lie from its prediction because nobody knows the ohms of a short or leak, or how far a part has drifted:
+ * where it would lie one deviation of ln(value) higher, each fault by itself, added as squares.
  */
 function faultSpread(
   check: ColdCheck,
@@ -156,8 +156,11 @@ function faultSpread(
   const faults = present.map((prior) => prior.fault);
   let square = 0;
   present.forEach(({ fault, spreadLn }, at) => {
-    const nominal = fault.value ?? NOMINAL_OHMS[fault.mode];
-    if (spreadLn === 0 || nominal === undefined || fault.mode === "drift" || fault.mode === "open") return;
+    const nominal = nominalValue(predictor.board, fault);
+    if (spreadLn === 0 || nominal === undefined) return;
+    // ohms that have drifted are listed level by level; of a dried-out capacitor anything may be left
+    if (fault.mode === "drift" && !(check.mode === "farads" && driftsInFarads(predictor.board, fault)))
+      return;
     if (check.mode === "diode" && nominal <= DEAD_SHORT_OHMS) return;
     const higher = predictor.rawWith(check, faults, at, nominal * Math.exp(spreadLn));
     if (higher !== null) square += (onScale(check.mode, higher, predictor.meter) - here) ** 2;

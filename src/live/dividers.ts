@@ -3,7 +3,8 @@
  * chip, a transistor or a module may drive is left out: nobody can tell.
  */
 import type { Part } from "../board/board.ts";
-import { FAULT_OHMS, RESISTANCE_MODELS } from "../cold/model-table.ts";
+import { FAULT_OHMS } from "../board/fault-nominal.ts";
+import { RESISTANCE_MODELS } from "../cold/model-table.ts";
 import { solveDense } from "../numeric/dense-lu.ts";
 import type { FaultedBoard } from "./faulted-board.ts";
 import { type Potential, steady } from "./potentials.ts";

@@ -4,7 +4,7 @@ import type { Place } from "../bench/event.ts";
 import { pinOfPlace } from "../bench/place.ts";
 import type { Board, Part } from "../board/board.ts";
 import type { Fault, LeakFault, PartFault } from "../board/fault.ts";
-import { DRIFT, FAULT_OHMS } from "../cold/model-table.ts";
+import { DRIFT, FAULT_OHMS } from "../board/fault-nominal.ts";
 
 function siteKey(ref: string, junction: string | null): string {
   return junction === null ? ref : `${ref}.${junction}`;

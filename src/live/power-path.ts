@@ -1,7 +1,8 @@
 /** The board's power path as a circuit: from the feed through fuses, inrush part, bridge and bus to what the small supply draws. */
 import type { Board, Part } from "../board/board.ts";
+import { FAULT_OHMS } from "../board/fault-nominal.ts";
 import { powerSwitches } from "../board/power-switches.ts";
-import { FAULT_OHMS, RESISTANCE_MODELS } from "../cold/model-table.ts";
+import { RESISTANCE_MODELS } from "../cold/model-table.ts";
 import { bleeders } from "./bleeders.ts";
 import type { FaultedBoard } from "./faulted-board.ts";
 import { coldOhms, filament, type Lamp } from "./filament.ts";

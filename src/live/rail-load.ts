@@ -1,9 +1,9 @@
 /** What hangs on each rail: parts that draw from it, and whatever faults join it to its 0 V. */
 import type { Part } from "../board/board.ts";
+import { FAULT_OHMS } from "../board/fault-nominal.ts";
 import { supplyPin } from "../board/kinds.ts";
 import { railGroups } from "../board/rail-groups.ts";
 import type { RailRole } from "../board/roles.ts";
-import { FAULT_OHMS } from "../cold/model-table.ts";
 import type { FaultedBoard } from "./faulted-board.ts";
 import { LOAD_AMPS } from "./live-models.ts";
 

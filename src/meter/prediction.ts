@@ -56,7 +56,8 @@ export interface Predictor {
   readonly meter: MeterSettings;
   predict(check: ColdCheck, faults: readonly Fault[]): Prediction;
   /**
-   * The raw reading if the short or leak `faults[at]` were of `ohms` instead; null where there is no answer. What an unknown resistance does to a reading, for a tenth of a prediction.
+   * The raw reading if the short, leak or drift `faults[at]` were of this value instead (ohms, of a drifted capacitor farads); null where
+   * there is no answer. What an unknown resistance does to a reading, for a tenth of a prediction.
    */
   rawWith(check: ColdCheck, faults: readonly Fault[], at: number, ohms: number): number | null;
   /**

@@ -4,10 +4,10 @@
  * away can do more than that, which the margin allows for; what it does not cover is confirmed by a solve.
  */
 import type { Fault } from "../board/fault.ts";
+import { FAULT_OHMS } from "../board/fault-nominal.ts";
 import type { Values } from "../circuit/netlist.ts";
 import { siteKey } from "../cold/circuit-builder.ts";
 import type { ColdCircuit } from "../cold/cold-circuit.ts";
-import { FAULT_OHMS } from "../cold/model-table.ts";
 import type { ComplexValues } from "../numeric/sparse-lu-complex.ts";
 import { FARADS_HERTZ } from "./ranges.ts";
 

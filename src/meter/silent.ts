@@ -10,12 +10,13 @@
  * transistors every bound is multiplied by that. What is not silent by that bound is confirmed by one solve.
  */
 import { type Fault, faultName } from "../board/fault.ts";
+import { DRIFT, FAULT_OHMS } from "../board/fault-nominal.ts";
 import { junctionAmps, ROOM_CELSIUS, thermalVolts } from "../circuit/junction.ts";
 import type { Change, Linearised } from "../circuit/linearised.ts";
 import { LEAST_OHMS, type Values } from "../circuit/netlist.ts";
 import { type Site, siteKey } from "../cold/circuit-builder.ts";
 import type { ColdCircuit } from "../cold/cold-circuit.ts";
-import { BJT_MODEL, DRIFT, FAULT_OHMS } from "../cold/model-table.ts";
+import { BJT_MODEL } from "../cold/model-table.ts";
 
 /** What a fault changes, and how large it is in the circuit as it stands. */
 export interface Disturbance {

@@ -16,18 +16,27 @@ const LEG: readonly JobEvent[] = [
   { do: "measure", mode: "diode", red: "U", black: "NSH", reading: 0.001 },
 ];
 
+/** A new fuse is in: the mains would reach what is behind it. */
+const NEW_FUSE: JobEvent = { do: "replace", part: "F1" };
+
 function riskAfter(log: readonly JobEvent[], equipment: readonly string[]): PowerRisk {
   const { input, belief, priors } = scene(BOARD, log, { equipment });
   return new PowerRisk(input, belief, priors);
 }
 
 it("with a leg left shorted the mains would cost several times what the lamp does, part by part, each with its cause", () => {
-  const risk = riskAfter(LEG, ["lamp-100"]);
+  const risk = riskAfter([...LEG, NEW_FUSE], ["lamp-100"]);
   const [lamp, mains] = [risk.under(LAMP), risk.under(MAINS)];
   expect(mains.anyBreaks).toBeGreaterThan(0.5);
   expect(lamp.lossMoney).toBeLessThan(mains.lossMoney / 2);
   expect(risk.breaks(LAMP, lamp).length).toBeGreaterThan(0);
   expect(plain(risk.breaks(LAMP, lamp)[0].because)).toMatch(/likeliest cause|nothing else wrong/);
+});
+
+it("while the fuse may be open the mains may break nothing, and is foretold less", () => {
+  expect(riskAfter(LEG, []).under(MAINS).anyBreaks).toBeLessThan(
+    riskAfter([...LEG, NEW_FUSE], []).under(MAINS).anyBreaks,
+  );
 });
 
 it("what the belief loses under a feed is what each set of faults loses, weighed", () => {

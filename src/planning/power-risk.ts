@@ -4,6 +4,7 @@ import type { Belief } from "../diagnosis/belief.ts";
 import { said } from "../messages/said.ts";
 import type { PriorTable } from "../priors/fault-prior.ts";
 import { feedHarm, knockOnHarm } from "../priors/feed-harm.ts";
+import { mainsCuts } from "../priors/mains-cuts.ts";
 import { type PowerForecast, PowerRisks } from "../safety/forecast.ts";
 import { percent } from "./faults-in-words.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
@@ -11,6 +12,7 @@ import type { PlanningInput } from "./planning-input.ts";
 import type { Forecast } from "./proposal.ts";
 import { breakMoneyByFault, lossMoney } from "./repair-model.ts";
 
+const NONE: ReadonlySet<number> = new Set();
 const BREAK_LEAST = 0.005;
 const MOST_BREAKS = 6;
 
@@ -28,6 +30,7 @@ export class PowerRisk {
       priors,
       input.timeline.now.off,
       new Set(input.timeline.replacedIn.keys()),
+      mainsCuts(input.board, priors),
     );
   }
 
@@ -43,11 +46,14 @@ export class PowerRisk {
     const { board, terms, timeline } = this.#input;
     const { faults } = this.#priors;
     const harm = feedHarm(board, power);
+    const cuts = harm.reaches === null ? mainsCuts(board, this.#priors) : NONE;
     const byFault = breakMoneyByFault(board, timeline.now, terms, this.#priors, (knock) =>
       knockOnHarm(harm, knock, faults),
     );
     return Float64Array.from(hypotheses.list, (hypothesis) => {
-      const all = faultsOf(hypothesis, hypotheses).reduce((sum, f) => sum + byFault[f], 0);
+      const present = faultsOf(hypothesis, hypotheses);
+      if (present.some((f) => cuts.has(f))) return 0;
+      const all = present.reduce((sum, f) => sum + byFault[f], 0);
       return Math.min(terms.agreedPrice, all);
     });
   }

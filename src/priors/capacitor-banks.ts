@@ -17,9 +17,6 @@ export function isBanked(board: Board, part: Part, left: number): boolean {
   return all > own && all - own * (1 - left) >= ENOUGH_FARADS * all;
 }
 
-/** Of a capacitor that has drifted, as the board file format has it. */
-export const DRIFT_LEAVES = 0.5;
-
 /** Is it a resistor that shares the volts out between two capacitors in series? */
 export function balances(view: CircuitView, part: Part): boolean {
   const nets = netsOf(part);

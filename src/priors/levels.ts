@@ -69,6 +69,9 @@ const SHORTS: Partial<Readonly<Record<Shape, readonly Level[]>>> = {
   zener: PART_SHORT,
 };
 
+/** A dried-out electrolytic keeps anything from most of its farads down to a tenth. `from memory`. */
+const DRIED_OUT: readonly Level[] = [{ value: null, share: 1, spreadLn: 0.7 }];
+
 /** Resistances above this in a chain on high voltage creep upwards by more than double. `common practice`. */
 const HIGH_OHMS = 100_000;
 
@@ -81,6 +84,7 @@ function driftLevels(shape: Shape, part: Part): readonly Level[] {
       { value: ohms * 10, share: 0.4, spreadLn: 0.8 },
     ];
   }
+  if (shape === "electrolytic") return DRIED_OUT;
   return [{ value: null, share: 1, spreadLn: 0.4 }];
 }
 

@@ -1,7 +1,8 @@
 import type { Board, Part } from "../board/board.ts";
 import type { Fault, PartFault } from "../board/fault.ts";
+import { DRIFT } from "../board/fault-nominal.ts";
 import { SUPPLY_FAILS_OHMS } from "../live/live-models.ts";
-import { balances, DRIFT_LEAVES, isBanked } from "./capacitor-banks.ts";
+import { balances, isBanked } from "./capacitor-banks.ts";
 import {
   acrossMains,
   type CircuitView,
@@ -231,7 +232,7 @@ export function powerEffect(view: CircuitView, fault: Fault): PowerEffect {
   const part = view.board.parts.get(fault.part);
   if (part === undefined) return "none";
   if (fault.mode === "drift")
-    return isBanked(view.board, part, DRIFT_LEAVES) || view.roles.bleeders.includes(part.ref)
+    return isBanked(view.board, part, DRIFT.farads) || view.roles.bleeders.includes(part.ref)
       ? "none"
       : "weak";
   return fault.mode === "open" ? openEffect(view, part, fault) : shortEffect(view, part, fault);

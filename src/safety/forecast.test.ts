@@ -116,3 +116,20 @@ test("what a feed does not reach does not break, and a job is lost once", () => 
   const dear = { of: () => 1000, most: 140 };
   expect(risks.under(MAINS, dear).lossMoney).toBe(140);
 });
+
+test("behind an open fuse nothing breaks of the mains; a supply across the board still does its harm", () => {
+  const cuts = new Set([1]);
+  const open = new PowerRisks(
+    belief(explanation([0, 1], 1, [0, 0, 0.5])),
+    PRIORS,
+    new Set(),
+    new Set(["U1"]),
+    cuts,
+  );
+  expect(open.under(MAINS, FREE).anyBreaks).toBe(0);
+  const across: FeedHarm = { ...MAINS, reaches: new Set(["U1"]) };
+  expect(open.under(across, FREE).anyBreaks).toBeGreaterThan(0);
+  const half = new PowerRisks(belief(explanation([0], 1, [0, 0.5, 0])), PRIORS, new Set(), NEW_FUSE, cuts);
+  const whole = new PowerRisks(belief(explanation([0], 1, [0, 0.5, 0])), PRIORS, new Set(), NEW_FUSE);
+  expect(half.under(MAINS, FREE).anyBreaks).toBeCloseTo(whole.under(MAINS, FREE).anyBreaks / 2, 12);
+});

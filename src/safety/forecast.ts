@@ -41,6 +41,8 @@ const LEAST_RATE = 1e-9;
 /** Rates at which each part breaks under one explanation at full mains, by what does the harm. */
 interface Case {
   readonly weight: number;
+  /** chance that the mains gets past the terminals: 0 behind an open fuse */
+  readonly fed: number;
   readonly present: Float64Array;
   readonly alive: Float64Array;
   /** one array over the parts for each kind of harm, the part's own rate last */
@@ -50,7 +52,7 @@ interface Case {
 /**
  * What a power-up would break, asked feed by feed. Under each explanation a part breaks with 1 - exp(-sum of its rates): its own rate
  * at power-up plus the knock-ons of every fault present, a silent fault counting by its probability, each as far as the feed
- * does harm. Averaged over the explanations; the weight of what none lists is spread over them. A dead part does not die again.
+ * does harm; nothing that the mains does not reach. Averaged over the explanations; the weight of what none lists is spread over them. A dead part does not die again.
  */
 export class PowerRisks {
   readonly #parts: readonly string[];
@@ -58,21 +60,25 @@ export class PowerRisks {
   readonly #priors: PriorTable;
   readonly #off: ReadonlySet<string>;
   readonly #fitted: ReadonlySet<string>;
+  readonly #cuts: ReadonlySet<number>;
   readonly #cases: readonly Case[];
 
   /**
    * @param off - parts that are off the board: they neither break nor break others
    * @param fitted - parts that were fitted here: they have met none of the faults yet
+   * @param cuts - faults, by their place in the table, that keep the mains out: nothing breaks that is not fed
    */
   constructor(
     belief: Belief,
     priors: PriorTable,
     off: ReadonlySet<string>,
     fitted: ReadonlySet<string> = new Set(),
+    cuts: ReadonlySet<number> = new Set(),
   ) {
     this.#priors = priors;
     this.#off = off;
     this.#fitted = fitted;
+    this.#cuts = cuts;
     this.#parts = [...new Set(priors.faults.map(({ part }) => part))].filter((part) => !off.has(part));
     this.#slot = new Map(this.#parts.map((part, index) => [part, index]));
     const cases: Case[] = [];
@@ -90,6 +96,8 @@ export class PowerRisks {
     const { faults, knockOns, breaksAtPower } = this.#priors;
     const present = Float64Array.from(faults, ({ part }, f) => (this.#off.has(part) ? 0 : (silent[f] ?? 0)));
     for (const f of presentNow) if (!this.#off.has(faults[f].part)) present[f] = 1;
+    let fed = 1;
+    for (const f of this.#cuts) fed *= 1 - present[f];
     const alive = new Float64Array(this.#parts.length).fill(1);
     const rates = [...KINDS, null].map(() => new Float64Array(this.#parts.length));
     const own = rates[KINDS.length];
@@ -108,7 +116,7 @@ export class PowerRisks {
       rates[KINDS.indexOf(HARM_OF_RULE[rule] ?? KINDS[0])][at] += rate * present[parent] * both;
     }
     this.#asSurvivors(rates.slice(0, KINDS.length));
-    return { weight, present, alive, rates };
+    return { weight, fed, present, alive, rates };
   }
 
   /**
@@ -132,7 +140,9 @@ export class PowerRisks {
     const sum = new Float64Array(this.#parts.length);
     let anyBreaks = 0;
     let lossMoney = 0;
-    for (const { weight, alive, rates } of this.#cases) {
+    for (const { weight: believed, fed, alive, rates } of this.#cases) {
+      // a supply at two places of the board needs no fuse
+      const weight = reaches === null ? believed * fed : believed;
       let total = 0;
       let lost = 0;
       for (let p = 0; p < sum.length; p++) {
