@@ -1,4 +1,4 @@
-/** In which language and on which sheet this shop prints, and what it says of its warranty: kept in this browser. */
+/** In which language and on which sheet this browser prints, and for whom the papers of a job are. */
 import { get, set } from "idb-keyval";
 import type { Language } from "../../messages/language.ts";
 import type { PdfRequest } from "../../wire/paper-api.ts";
@@ -6,12 +6,10 @@ import type { PdfRequest } from "../../wire/paper-api.ts";
 export interface PaperChoice {
   readonly language: Language;
   readonly size: PdfRequest["size"];
-  /** the shop's terms of warranty, in its own words */
-  readonly warranty: string;
 }
 
 const KEY = "paper-choice";
-const USUAL: PaperChoice = { language: "en", size: "a4", warranty: "" };
+const USUAL: PaperChoice = { language: "en", size: "a4" };
 
 export async function paperChoice(): Promise<PaperChoice> {
   return { ...USUAL, ...((await get<Partial<PaperChoice>>(KEY)) ?? {}) };
