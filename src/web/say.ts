@@ -54,11 +54,7 @@ export function sayWith(sentence: TemplateStringsArray, ...given: readonly React
   const saying = now.teller.find(english);
   const pieces = (typeof saying === "string" ? saying : english).split(/\{(\d)\}/);
   return pieces.map((piece, at) =>
-    createElement(
-      Fragment,
-      { key: at },
-      at % 2 === 0 ? piece : given[Number(piece)],
-    ),
+    createElement(Fragment, { key: at }, at % 2 === 0 ? piece : given[Number(piece)]),
   );
 }
 

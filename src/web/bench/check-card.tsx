@@ -5,6 +5,7 @@ import type { BenchView, CardView } from "../../wire/bench-view.ts";
 import { Cautions } from "../hands/cautions.tsx";
 import { field, type Outcome } from "../job-event.ts";
 import { CardPlots } from "../plots/lazy-plots.tsx";
+import { say } from "../say.ts";
 import { SafetyNotice } from "../shell/safety-notice.tsx";
 import { minutes, money, restsOnWords } from "../words.ts";
 import { AnswerKeys } from "./answer-keys.tsx";
@@ -17,6 +18,7 @@ import { PowerForecast } from "./power-forecast.tsx";
 import { Probes } from "./probes.tsx";
 import { fittedHere } from "./shelve.tsx";
 import { SomethingElse } from "./something-else.tsx";
+import { StepOnBoard } from "./step-on-board.tsx";
 import { SwitchOn } from "./switch-on.tsx";
 import { usePartFit } from "./use-part-fit.ts";
 import { WhichPart } from "./which-part.tsx";
@@ -26,6 +28,14 @@ export function CheckCard(props: CardProps) {
   const gate = gateBefore(view, agenda);
   const fit = usePartFit(props.open, card.action.do === "replace" ? field(card.action, "part") : null);
   const article = useFocusAt(switchedOn);
+  // probes, what has to be known, keys: the whole board stands below them, its spots are in the probes
+  const keysFirst = card.action.do === "measure" && gate === null;
+  const aids = (
+    <>
+      {!switchedOn && <StepOnBoard card={card} places={view.places} desk={desk} />}
+      {gate === null && <PracticeAnswer {...props} />}
+    </>
+  );
   const before = card.action.do === "power" && gate === null && !switchedOn;
   return (
     <article
@@ -42,7 +52,7 @@ export function CheckCard(props: CardProps) {
       ) : (
         <Probes card={card} places={view.places} desk={desk} />
       )}
-      {gate === null && <PracticeAnswer {...props} />}
+      {!keysFirst && aids}
       {!switchedOn && <BeforeStep open={props.open} card={card} currency={view.currency} />}
       {!switchedOn && <BesideBaseline card={card} view={view} />}
       {card.firstMinute !== null && (switchedOn || card.action.do !== "power") && (
@@ -75,6 +85,7 @@ export function CheckCard(props: CardProps) {
       ) : (
         <HeldBack gate={gate} view={view} hands={hands} />
       )}
+      {keysFirst && aids}
       {card.action.do === "replace" && <WhichPart fit={fit} />}
       {!switchedOn && <Reasoning {...props} />}
     </article>
@@ -178,7 +189,8 @@ function needsNotice(card: CardView): boolean {
 
 function CardHead({ card, view, agenda }: CardProps) {
   const cost = [
-    card.minutes > 0 ? minutes(card.minutes) : "",
+    // a bare figure was taken for a clock
+    card.minutes > 0 ? say`about ${minutes(card.minutes)}` : "",
     card.money > 0 ? money(card.money, view.currency) : "",
   ];
   return (

@@ -1,9 +1,10 @@
 /** The usual readings, stage by stage, taken in any order: tap a cell and type. */
 import { useState } from "react";
 import type { GridCellView, GridView } from "../../wire/bench-view.ts";
-import { actionKey } from "../job-event.ts";
+import { actionKey, type Outcome } from "../job-event.ts";
 import { MODE_WORDS } from "../words.ts";
 import type { PanelProps } from "./bench-props.ts";
+import { OnTheWire } from "./on-the-wire.tsx";
 import { DigitField, modeOf } from "./reading-keys.tsx";
 
 export function GridPanel({ view, hands, open }: PanelProps) {
@@ -20,12 +21,11 @@ export function GridPanel({ view, hands, open }: PanelProps) {
         <Grid
           key={`${grid.stage} ${grid.title}`}
           grid={grid}
+          beepOhms={view.beepOhms}
           at={at}
           onAt={setAt}
           // A reading typed here follows no proposal, so it is no overruling either.
-          onReading={(cell, reading, climbing) =>
-            open.recordDone(cell.action, climbing ? { reading, settling: "climbing" } : { reading })
-          }
+          onReading={(cell, outcome) => open.recordDone(cell.action, outcome)}
           onCard={(cell) => hands.choose(cell.action)}
         />
       ))}
@@ -35,14 +35,19 @@ export function GridPanel({ view, hands, open }: PanelProps) {
 
 interface GridProps {
   readonly grid: GridView;
+  readonly beepOhms: number;
   readonly at: string | null;
   onAt(key: string | null): void;
-  onReading(cell: GridCellView, reading: number | string, climbing: boolean): void;
+  onReading(cell: GridCellView, outcome: Outcome): void;
   onCard(cell: GridCellView): void;
 }
 
-function Grid({ grid, at, onAt, onReading, onCard }: GridProps) {
+function Grid({ grid, beepOhms, at, onAt, onReading, onCard }: GridProps) {
   const open = grid.cells.find((cell) => actionKey(cell.action) === at);
+  const read = (cell: GridCellView, outcome: Outcome) => {
+    onReading(cell, outcome);
+    onAt(nextEmpty(grid, cell));
+  };
   return (
     <section className="grid" aria-label={grid.title}>
       <h3>{grid.title}</h3>
@@ -61,14 +66,20 @@ function Grid({ grid, at, onAt, onReading, onCard }: GridProps) {
           <p>
             <b>{open.label}</b>, {MODE_WORDS[modeOf(open.action)]}
           </p>
+          <OnTheWire
+            first
+            wanted={{ mode: modeOf(open.action) }}
+            beepOhms={beepOhms}
+            disabled={false}
+            onTake={(outcome) => read(open, outcome)}
+          />
           <DigitField
             key={actionKey(open.action)}
             mode={modeOf(open.action)}
             disabled={false}
-            onReading={(reading, climbing) => {
-              onReading(open, reading, climbing);
-              onAt(nextEmpty(grid, open));
-            }}
+            onReading={(reading, climbing) =>
+              read(open, climbing ? { reading, settling: "climbing" } : { reading })
+            }
           />
           <button type="button" className="small" onClick={() => onCard(open)}>
             Show it as a card
@@ -102,7 +113,7 @@ function Cell({ cell, open, onOpen }: CellProps) {
       <span className="cell-label">{cell.label}</span>
       <span className="cell-reading">{cell.reading ?? "–"}</span>
       <span className="cell-healthy">
-        good {cell.healthy}
+        good <span className="unbroken">{cell.healthy}</span>
         {cell.span === "earlier" && "; read before the last change"}
       </span>
     </button>

@@ -45,12 +45,18 @@ function obey(name: string, keys: BenchKeys): void {
   const selector = COMMANDS.find((command) => command.name === name)?.presses ?? null;
   if (name === "undo") keys.undo();
   else if (name === "again") keys.again();
-  else if (selector !== null) document.querySelector<HTMLElement>(`.card ${selector}`)?.click();
+  else if (selector !== null)
+    document.querySelector<HTMLElement>(`${placeOf(name === "take" ? "t" : "")} ${selector}`)?.click();
+}
+
+/** A cell of the grid that is open gets the readings, taken or typed; all else is the card's. */
+function placeOf(key: string): ".cell-entry" | ".card" {
+  return /^[0-9.,tf-]$/.test(key) && document.querySelector(".cell-entry") !== null ? ".cell-entry" : ".card";
 }
 
 function pressKey(event: KeyboardEvent): boolean {
   const key = document.querySelector<HTMLElement>(
-    `.card [data-key="${CSS.escape(event.key.toLowerCase())}"]`,
+    `${placeOf(event.key.toLowerCase())} [data-key="${CSS.escape(event.key.toLowerCase())}"]`,
   );
   if (key !== null) {
     if (key instanceof HTMLInputElement) key.focus();
@@ -58,7 +64,7 @@ function pressKey(event: KeyboardEvent): boolean {
     return true;
   }
   if (!/^[0-9.,-]$/.test(event.key)) return false;
-  const digits = document.querySelector<HTMLInputElement>(".card [data-digits]");
+  const digits = document.querySelector<HTMLInputElement>(`${placeOf(event.key)} [data-digits]`);
   if (digits === null) return false;
   // The digit itself is typed by the browser once the field has the focus.
   digits.focus();

@@ -1,5 +1,6 @@
 /** The surroundings of one spot, enlarged, with four ticks that point at it and leave it free to be seen. */
 import type { BoardPin } from "../../wire/job-api.ts";
+import { say } from "../say.ts";
 import { BoardSvg, fieldWords, sideWords, type Tone } from "./board-svg.tsx";
 import { shownPoint } from "./turned.ts";
 import type { BoardPicture, ShownFace } from "./use-board-picture.ts";
@@ -12,15 +13,18 @@ interface Props {
   readonly picture: BoardPicture;
   readonly spot: BoardPin;
   readonly tone: Tone;
+  /** what the card calls the place; left out: as it is pinned */
+  readonly asked?: string | null;
 }
 
-export function Magnifier({ picture, spot, tone }: Props) {
+export function Magnifier({ picture, spot, tone, asked = null }: Props) {
   const face = picture.faces.find(({ side }) => side === spot.side);
   if (face === undefined) return null;
   return (
     <figure className="magnifier">
       <Enlarged face={face} spot={spot} tone={tone} />
       <figcaption>
+        {asked !== null && asked !== spot.place && `${say`the same net at`} `}
         <b>{spot.place.replace(".", " ")}</b>, {sideWords(face.side)}, {fieldWords(face, spot)}
       </figcaption>
     </figure>
