@@ -112,6 +112,7 @@ describe("the meter on the wire", () => {
     await page.setViewportSize({ width: 1366, height: 768 });
     await wire(page).getByText("The meter is reading for the grid.").waitFor();
     instrument.show("+9.9E37", "+9.9E37", "+4.610000E-01");
+    await page.locator(".cell-entry .wire-figure").getByText("0.461 V").waitFor();
     await page.locator('.cell-entry .on-the-wire [data-key="t"]').waitFor();
     await page.locator("body").press("t");
     await expect.poll(async () => (await readings(id)).at(-1)?.reading).toBe(0.461);

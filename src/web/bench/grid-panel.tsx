@@ -1,6 +1,7 @@
 /** The usual readings, stage by stage, taken in any order: tap a cell and type. */
 import { useState } from "react";
 import type { GridCellView, GridView } from "../../wire/bench-view.ts";
+import { noteTyped } from "../hands/typed-last.ts";
 import { actionKey, type Outcome } from "../job-event.ts";
 import { MODE_WORDS } from "../words.ts";
 import type { PanelProps } from "./bench-props.ts";
@@ -71,7 +72,10 @@ function Grid({ grid, beepOhms, at, onAt, onReading, onCard }: GridProps) {
             wanted={{ mode: modeOf(open.action) }}
             beepOhms={beepOhms}
             disabled={false}
-            onTake={(outcome) => read(open, outcome)}
+            onTake={(outcome) => {
+              noteTyped(false);
+              read(open, outcome);
+            }}
           />
           <DigitField
             key={actionKey(open.action)}
