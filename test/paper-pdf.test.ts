@@ -3,6 +3,7 @@ import { execFileSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { crc32, deflateSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { AssessmentSession } from "../src/job/assess.ts";
 import { parseJob } from "../src/job/parse-job.ts";
@@ -22,6 +23,7 @@ const HEAD: PaperHead = {
   jobTitle: "Greenhouse 17",
   opens: "http://127.0.0.1:4517/#/job/demo",
   warranty: "90 days on parts and work.",
+  pictures: 3,
   practice: false,
 };
 
@@ -100,6 +102,105 @@ describe.each(LANGUAGES)("in $name", ({ language, direction }) => {
     const lost = cellsOf(made.value).flatMap((cell) => wordsOf(cell).filter((word) => !found.has(word)));
     expect(lost).toEqual([]);
     if (kind === "report") for (const sentence of SENTENCES[language] ?? []) expect(text).toContain(sentence);
+  });
+});
+
+/** A chunk of a PNG (ISO/IEC 15948, 5.3). */
+function chunk(type: string, data: Uint8Array): Buffer {
+  const body = Buffer.concat([Buffer.from(type, "latin1"), data]);
+  const head = Buffer.alloc(4);
+  head.writeUInt32BE(data.length);
+  const tail = Buffer.alloc(4);
+  tail.writeUInt32BE(crc32(body));
+  return Buffer.concat([head, body, tail]);
+}
+
+/** Grey with an alpha channel: what the PDF library has to unpack. */
+function png(width: number, height: number, rows = Buffer.alloc(height * (1 + 2 * width), 128)): Buffer {
+  const header = Buffer.alloc(13);
+  header.writeUInt32BE(width);
+  header.writeUInt32BE(height, 4);
+  header.set([8, 4, 0, 0, 0], 8);
+  for (let row = 0; row < height; row++) rows[row * (1 + 2 * width)] = 0;
+  const packed = deflateSync(rows);
+  return Buffer.concat([
+    Buffer.from("89504e470d0a1a0a", "hex"),
+    chunk("IHDR", header),
+    chunk("IDAT", packed),
+    chunk("IEND", Buffer.alloc(0)),
+  ]);
+}
+
+/** A JPEG's head and end (ITU-T T.81, B.2.2): its size, in colour. */
+function jpeg(width: number, height: number): Buffer {
+  const size = [height >> 8, height & 255, width >> 8, width & 255];
+  const components = [1, 0x22, 0, 2, 0x11, 1, 3, 0x11, 1];
+  return Buffer.from([0xff, 0xd8, 0xff, 0xc0, 0, 17, 8, ...size, 3, ...components, 0xff, 0xd9]);
+}
+
+/** The images of a PDF as another program lists them: page, kind, pixels, points an inch. */
+function imagesIn(bytes: Uint8Array): readonly (readonly string[])[] {
+  const file = join(folder, "pictures.pdf");
+  writeFileSync(file, bytes);
+  return execFileSync("pdfimages", ["-list", file], { encoding: "utf8" })
+    .split("\n")
+    .slice(2)
+    .filter((line) => line !== "")
+    .map((line) => {
+      const [page = "", , kind = "", width = "", height = "", , , , , , , , dpi = ""] = line
+        .trim()
+        .split(/\s+/);
+      return [page, kind, `${width}x${height}`, dpi];
+    });
+}
+
+describe("pictures on a PDF", () => {
+  const pictures = [jpeg(2000, 1500), png(40, 30), jpeg(900, 1600)];
+
+  it.each(["report", "slip"] as const)(
+    "of the %s are those of the job, captioned, at a size to see them",
+    async (kind) => {
+      for (const language of ["en", "ar"] as const) {
+        const made = makePaper(kind, job, HEAD, await paperCatalogue(language), session);
+        if (!made.ok) throw new Error(made.problem);
+        const bytes = await paperPdf(made.value, "a4", new Date(0), pictures);
+        const images = imagesIn(bytes);
+        expect(images.map(([, what, size]) => `${what} ${size}`)).toEqual([
+          "image 2000x1500",
+          "image 40x30",
+          "smask 40x30",
+          "image 900x1600",
+        ]);
+        // two beside each other take half of the width; a small one is not blown up
+        const [large = 0, small = 0] = images.map(([, , , dpi]) => Number(dpi));
+        const widthInches = 2000 / large;
+        expect(widthInches).toBeGreaterThan(kind === "report" ? 3.2 : 5);
+        expect(widthInches).toBeLessThan(kind === "report" ? 3.5 : 7);
+        expect(small).toBe(100);
+      }
+      const made = makePaper(kind, job, HEAD, await paperCatalogue("en"), session);
+      if (!made.ok) throw new Error(made.problem);
+      expect(readBack(await paperPdf(made.value, "letter", new Date(0), pictures))).toContain(
+        "Picture 3 of 3",
+      );
+    },
+  );
+
+  it("of the message is the first alone", async () => {
+    const made = makePaper("message", job, HEAD, await paperCatalogue("hi"), session);
+    if (!made.ok) throw new Error(made.problem);
+    const images = imagesIn(await paperPdf(made.value, "a4", new Date(0), pictures));
+    expect(images.map(([, , size]) => size)).toEqual(["2000x1500"]);
+  });
+
+  it("that is none, or does not unpack, is said in its place", async () => {
+    const made = makePaper("report", job, HEAD, await paperCatalogue("en"), session);
+    if (!made.ok) throw new Error(made.problem);
+    const spoilt = png(40, 30);
+    spoilt.fill(7, spoilt.indexOf("IDAT") + 4, spoilt.indexOf("IEND") - 8);
+    const bytes = await paperPdf(made.value, "a4", new Date(0), [Buffer.from([0xff, 0xd8, 1, 2]), spoilt]);
+    expect(imagesIn(bytes)).toEqual([]);
+    expect(readBack(bytes).match(/This picture cannot be shown here/g)).toHaveLength(3);
   });
 });
 

@@ -62,7 +62,7 @@ describe("bill", () => {
     expect(out).toMatch(/To pay +24\.90\n/);
     const csv = (await ran("bill", jobFile(), "--csv")).out;
     expect(csv.split("\n")[0]).toBe("What,How much,EUR");
-    expect(csv).toContain('"C1, 330 µF 400 V, 105 °C, 0.47 Ω",,15.38');
+    expect(csv).toContain('"capacitor C1, 330 µF 400 V, 105 °C, 0.47 Ω",,15.38');
     expect(csv).toMatch(/To pay,,24\.90\n$/);
   });
 

@@ -33,8 +33,24 @@ describe("sum", () => {
       total: "10.84",
     });
     expect(sum.parts).toEqual([
-      { part: "F1", with: "fuse 5x20 T 5A ceramic", used: false, estimated: false, amount: "0.10" },
-      { part: "BR1", with: null, used: true, estimated: false, amount: "0.20" },
+      {
+        part: "F1",
+        kind: "fuse",
+        value: ["5 A"],
+        with: "fuse 5x20 T 5A ceramic",
+        used: false,
+        estimated: false,
+        amount: "0.10",
+      },
+      {
+        part: "BR1",
+        kind: "bridge",
+        value: ["600 V", "8 A"],
+        with: null,
+        used: true,
+        estimated: false,
+        amount: "0.20",
+      },
     ]);
   });
 
@@ -57,7 +73,7 @@ describe("sum", () => {
     );
     const { out } = await ran("sum", folder.file("job.json", { ...SMALL_JOB, log }));
     expect(out).toMatch(
-      /^work, 10\.4 min +5\.20\nC1 \(price not noted: usual one\) +\d+\.\d\d\ntogether, EUR +\d+\.\d\d\n$/,
+      /^work, 10\.4 min +5\.20\ncapacitor C1, .* \(price not noted: usual one\) +\d+\.\d\d\ntogether, EUR +\d+\.\d\d\n$/,
     );
   });
 

@@ -1,8 +1,11 @@
 /** The bill of a job as its log stands, in the words of one language; needs no diagnosis. */
 import type { Timeline } from "../bench/timeline.ts";
+import type { PartKind } from "../board/board.ts";
+import { kindOf } from "../board/kinds.ts";
 import type { PAPERS } from "../messages/papers/en.ts";
 import { said } from "../messages/said.ts";
 import type { Speaker } from "../messages/speaker.ts";
+import type { WORDS } from "../messages/words/en.ts";
 import { type Amount, amountNumber, amountText } from "../money/amount.ts";
 import { acceptedQuote, type BillBasis, type BillLine, makeBill } from "../money/bill.ts";
 import { jobSum } from "../money/job-sum.ts";
@@ -11,7 +14,7 @@ import { isOwnFault } from "./comeback-of.ts";
 import type { Job } from "./job.ts";
 import type { BillView } from "./money-view-shape.ts";
 
-type BillSpeaker = Pick<Speaker<typeof PAPERS>, "say">;
+type BillSpeaker = Pick<Speaker<typeof PAPERS & typeof WORDS>, "say" | "shown">;
 
 /** The English of the papers, for a screen to tell: it knows its language, this does not. */
 const TOLD: Readonly<Record<`basis.${BillBasis}` | `bill.${Exclude<BillLine["what"], "part">}`, string>> = {
@@ -30,13 +33,19 @@ const TOLD: Readonly<Record<`basis.${BillBasis}` | `bill.${Exclude<BillLine["wha
   "basis.price": said`The price agreed for the repaired board.`,
 };
 
+type Given = Readonly<Partial<Record<"part" | "basis" | "kind" | "ref" | "detail", string>>>;
+
 /** Without the words of a paper: said, to be told where it is shown. */
 const SCREEN = {
-  say(key: string, given: { readonly part?: string; readonly basis?: string } = {}): string {
+  shown: (figure: string) => figure,
+  say(key: string, { part = "", basis = "", kind = "", ref = "", detail = "" }: Given = {}): string {
+    if (key.startsWith("kind.")) return kindOf(key.slice("kind.".length) as PartKind).words;
+    if (key === "part.named") return said`${kind} ${ref}`;
+    if (key === "bill.detail") return said`${part}, ${detail}`;
     if (key === "basis.soFar")
-      return said`The job is open; this is the bill if it were repaired as it stands. ${given.basis ?? ""}`;
-    if (key === "bill.pulled") return said`${given.part ?? ""}, pulled`;
-    return key === "bill.part" ? (given.part ?? "") : TOLD[key as keyof typeof TOLD];
+      return said`The job is open; this is the bill if it were repaired as it stands. ${basis}`;
+    if (key === "bill.pulled") return said`${part}, pulled`;
+    return key === "bill.part" ? part : TOLD[key as keyof typeof TOLD];
   },
 } as BillSpeaker;
 
@@ -65,9 +74,13 @@ export function billView(job: Job, timeline: Timeline, speak: BillSpeaker = SCRE
   };
 }
 
-function lineWords({ what, part }: BillLine, { say }: BillSpeaker): string {
-  if (what !== "part") return say(`bill.${what}`);
+/** What a part is stands with its name, for nobody who pays knows what F1 is: by what was fitted, else by the figures of what was there. */
+function lineWords({ what: of, part }: BillLine, { say, shown }: BillSpeaker): string {
+  if (of !== "part") return say(`bill.${of}`);
   if (part === undefined) throw new Error("a line for a part names no part");
-  const named = part.with === null ? part.part : `${part.part}, ${part.with}`;
+  const what =
+    part.kind === null ? part.part : say("part.named", { kind: say(`kind.${part.kind}`), ref: part.part });
+  const details = part.with === null ? part.value.map(shown) : [part.with];
+  const named = details.reduce((line, detail) => say("bill.detail", { part: line, detail }), what);
   return say(part.used ? "bill.pulled" : "bill.part", { part: named });
 }

@@ -20,6 +20,7 @@ import { asMarked } from "./marked.ts";
 import { readLearned } from "./parse-learned.ts";
 import { quotedTerms } from "./quoted-terms.ts";
 import { readTerms } from "./read-terms.ts";
+import { readWordList } from "./read-word-list.ts";
 import { toldIn } from "./told-in.ts";
 import { asWorkedHere } from "./worked-here.ts";
 
@@ -72,28 +73,6 @@ function readMeter(job: Fields): MeterSettings {
     ohmsOpenVolts: positive("ohmsOpenVolts"),
     beepOhms: positive("beepOhms"),
   };
-}
-
-/** A list of texts without repeats, each held against `problemOf`. */
-function readWordList(
-  problems: Problems,
-  job: Fields,
-  key: "absent" | "equipment",
-  problemOf: (word: string) => string | null,
-): readonly string[] {
-  if (!job.has(key)) return [];
-  const words: string[] = [];
-  for (const [index, word] of job.list(key).entries()) {
-    const path = `${job.at(key)}[${index}]`;
-    if (typeof word !== "string") {
-      problems.add(path, said`expected text, found ${found(word)}`);
-      continue;
-    }
-    const problem = words.includes(word) ? said`${quoted(word)} stands twice` : problemOf(word);
-    if (problem !== null) problems.add(path, problem);
-    words.push(word);
-  }
-  return words;
 }
 
 /** Whose the board is and what it came out of: for lists and papers. Nothing is worked out from them, so a job does not carry them. */

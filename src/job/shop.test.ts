@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { plain } from "../messages/said.ts";
-import { NEW_SHOP, parseShop } from "./shop.ts";
+import { changedShop, NEW_SHOP, parseShop } from "./shop.ts";
 
 const problemOf = (input: unknown) => {
   const shop = parseShop(input);
@@ -23,6 +23,26 @@ describe("the shop's own terms", () => {
     expect(problemOf({ name: "x".repeat(201), terms: {} })).toMatch(/^name: is longer than 200/);
     expect(problemOf({ terms: {} })).toMatch(/name/);
     expect(problemOf([])).toMatch(/expected an object/);
+  });
+
+  it("hold what the bench has and the warranty, which are left out until somebody has said them", () => {
+    const said = { name: "", terms: {}, equipment: ["lamp-100", "bench-supply"], warranty: "90 days" };
+    expect(parseShop(said)).toEqual({ ok: true, value: said });
+    expect(problemOf({ name: "", terms: {}, equipment: ["lamp-100", "lmap"] })).toMatch(/^equipment\[1\]: /);
+    expect(problemOf({ name: "", terms: {}, warranty: "x".repeat(2001) })).toMatch(/^warranty: is longer/);
+  });
+
+  it("are changed in part: what a change does not name stays as it was", () => {
+    const shop = {
+      name: "Bench 4",
+      terms: { ratePerHour: 45 },
+      equipment: ["lamp-100"],
+      warranty: "90 days",
+    };
+    expect(changedShop(shop, { equipment: [] })).toEqual({ ok: true, value: { ...shop, equipment: [] } });
+    expect(changedShop(shop, { warranty: "" })).toEqual({ ok: true, value: { ...shop, warranty: "" } });
+    expect(changedShop(shop, { waranty: "" })).toMatchObject({ ok: false });
+    expect(changedShop(shop, [])).toMatchObject({ ok: false });
   });
 
   it("hold no price agreed: that is one job's", () => {

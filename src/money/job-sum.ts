@@ -1,7 +1,9 @@
 /** What a job has taken so far: every minute and every part of its log once. What was undone never happened. */
 
 import type { Timeline } from "../bench/timeline.ts";
-import type { Board } from "../board/board.ts";
+import type { Board, PartKind } from "../board/board.ts";
+import { kindOf } from "../board/kinds.ts";
+import { partValue } from "../board/part-value.ts";
 import { said } from "../messages/said.ts";
 import { type Amount, amountOf, labour, NOTHING, plus, rounded } from "./amount.ts";
 import { actionMinutes } from "./minutes.ts";
@@ -11,6 +13,10 @@ import type { Terms } from "./terms.ts";
 /** One part fitted. */
 export interface FittedPart {
   readonly part: string;
+  /** null: no part of the board file */
+  readonly kind: PartKind | null;
+  /** its figures as printed on it, such as `6.3 A` */
+  readonly value: readonly string[];
   /** the catalogue name that was noted, or null */
   readonly with: string | null;
   readonly used: boolean;
@@ -19,9 +25,11 @@ export interface FittedPart {
   readonly estimated: boolean;
 }
 
-/** `Q1, its catalogue name, pulled` */
-export function fittedWords({ part, with: named, used }: FittedPart): string {
-  const fitted = named === null ? part : `${part}, ${named}`;
+/** `IGBT Q1, 600 V, 30 A, pulled`, or `IGBT Q1, its catalogue name` where that was noted: it says more than the figures of the one before. */
+export function fittedWords({ part, kind, value, with: named, used }: FittedPart): string {
+  const what = kind === null ? part : said`${kindOf(kind).words} ${part}`;
+  const details = named === null ? value : [named];
+  const fitted = details.reduce((line, detail) => said`${line}, ${detail}`, what);
   return used ? said`${fitted}, pulled` : fitted;
 }
 
@@ -45,6 +53,8 @@ export function jobSum(board: Board, timeline: Timeline, terms: Terms): JobSum {
     const price = event.price ?? (part === undefined ? 0 : fittedPrice(part, terms));
     parts.push({
       part: event.part,
+      kind: part?.kind ?? null,
+      value: part === undefined ? [] : partValue(part),
       with: event.with ?? null,
       used: event.used === true,
       amount: rounded(amountOf(price), terms.currency),

@@ -3,6 +3,7 @@ import type { Timeline } from "../bench/timeline.ts";
 import type { Job } from "../job/job.ts";
 import type { PaperMessages } from "../messages/paper-catalogue.ts";
 import { torqueRange } from "../parts/cooling/mounting.ts";
+import { arrivalPictures } from "./arrival-pictures.ts";
 import { heading, list, paperOf, usualFacts } from "./head-facts.ts";
 import type { Block, Paper, PaperHead, PaperTable } from "./paper.ts";
 import type { PaperWords } from "./paper-words.ts";
@@ -36,8 +37,8 @@ export function fittersSlip(job: Job, timeline: Timeline, head: PaperHead, words
       heading(say("slip.plugs")),
       { block: "text", text: say("fit.marks") },
       ...plugs(job, words),
+      ...arrivalPictures(head, { title: say("slip.pictures"), across: 1 }, speak),
       ...(noted.length === 0 ? [] : [heading(say("slip.noted")), list(noted)]),
-      { block: "pictures", text: say("pictures") },
       heading(say("slip.order")),
       list(said(ORDER)),
       heading(say("slip.mount")),

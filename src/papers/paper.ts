@@ -17,14 +17,25 @@ export interface PaperTable {
   readonly shares: readonly number[];
 }
 
+/** Where pictures of the job stand, for whoever has them: the first ones, in the order in which the job keeps them. */
+export interface PaperPictures {
+  readonly block: "pictures";
+  readonly text: string;
+  /** one a picture */
+  readonly captions: readonly string[];
+  /** beside each other */
+  readonly across: 1 | 2;
+  /** what stands in the place of one that cannot be shown */
+  readonly unreadable: string;
+}
+
 export type Block =
   | { readonly block: "heading"; readonly text: string }
   | { readonly block: "text"; readonly text: string }
   | { readonly block: "list"; readonly items: readonly string[]; readonly numbered: boolean }
   | { readonly block: "caution"; readonly items: readonly string[] }
   | PaperTable
-  /** where the pictures of the job stand, for whoever has them */
-  | { readonly block: "pictures"; readonly text: string }
+  | PaperPictures
   /** a square code that a phone reads, and what to do with it */
   | { readonly block: "code"; readonly content: string; readonly text: string };
 
@@ -49,6 +60,8 @@ export interface PaperHead {
   readonly opens: string | null;
   /** the shop's terms of warranty, in its own words */
   readonly warranty: string | null;
+  /** how many pictures the job has */
+  readonly pictures: number;
   /** nobody's board: the paper says so */
   readonly practice: boolean;
 }

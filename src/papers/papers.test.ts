@@ -21,6 +21,7 @@ const HEAD: PaperHead = {
   jobTitle: "Greenhouse 17",
   opens: "http://127.0.0.1:4517/#/job/demo",
   warranty: "90 days on parts and work.",
+  pictures: 0,
   practice: false,
 };
 
@@ -175,6 +176,51 @@ describe("the label", () => {
     const made = await paper("label");
     expect(made.blocks).toContainEqual({ block: "code", content: HEAD.opens, text: "Scan to open the job" });
     expect(textOf(made)).toContain("Counts as charged until it has been measured.");
+  });
+});
+
+describe("pictures of the job", () => {
+  const captionsOn = async (kind: PaperKind, pictures: number) =>
+    (await paper(kind, "en", CLOSED, { ...HEAD, pictures })).blocks.flatMap((block) =>
+      block.block === "pictures" ? [block.captions] : [],
+    );
+
+  it("stand on report and slip with their numbers, the first one on the message, and nowhere where there are none", async () => {
+    for (const kind of ["report", "slip"] as const)
+      expect(await captionsOn(kind, 2)).toEqual([["Picture 1 of 2", "Picture 2 of 2"]]);
+    expect(await captionsOn("message", 2)).toEqual([["Picture 1 of 2"]]);
+    for (const kind of ["label", "sheet", "bill"] as const) expect(await captionsOn(kind, 2)).toEqual([]);
+    expect(await captionsOn("report", 0)).toEqual([]);
+  });
+
+  it("are twelve at most, numbered so that one sees that there are more", async () => {
+    const [captions] = await captionsOn("report", 30);
+    expect([captions?.length, captions?.at(-1)]).toEqual([12, "Picture 12 of 30"]);
+  });
+
+  it("follow the plugs on the slip: they show where each one sat", async () => {
+    const { blocks } = await paper("slip", "en", CLOSED, { ...HEAD, pictures: 1 });
+    expect(blocks[blocks.findIndex(({ block }) => block === "table") + 1]?.block).toBe("pictures");
+  });
+});
+
+describe("a part on the bill", () => {
+  it("is named by what it is, its figures and what was fitted", async () => {
+    const { blocks } = await paper("bill");
+    const table = blocks.find((block) => block.block === "table");
+    const words = table?.rows.map(([what]) => what) ?? [];
+    expect(words).toContain("fuse F1, 10 A");
+    expect(words.find((line) => String(line).includes("BR1"))).toBe("bridge rectifier BR1, GBJ2510");
+    expect(words.find((line) => String(line).includes("Q4"))).toMatch(/^IGBT Q4, .*, pulled$/);
+  });
+
+  it("is written in the reader's form", async () => {
+    const log = [...CLOSED_LOG.slice(0, 6), { do: "replace", part: "C3", price: 1 }];
+    const { blocks } = await paper("bill", "es", jobOf({ ...CLOSED_JOB, log }));
+    const table = blocks.find((block) => block.block === "table");
+    expect(table?.rows.map(([what]) => what)).toContainEqual(
+      expect.stringMatching(/^condensador C3, 3,3 nF, \d+ V$/),
+    );
   });
 });
 

@@ -7,6 +7,7 @@ import type { FoundFault } from "../job/found-faults.ts";
 import type { Job } from "../job/job.ts";
 import type { Predictor } from "../meter/prediction.ts";
 import { ADVICE_BY_CAUSE } from "./advice-by-cause.ts";
+import { arrivalPictures } from "./arrival-pictures.ts";
 import { certainty } from "./certainty.ts";
 import { factsOf, heading, list, paperOf, usualFacts } from "./head-facts.ts";
 import type { Block, Paper, PaperHead } from "./paper.ts";
@@ -58,7 +59,7 @@ export function repairReport(input: ReportInput, head: PaperHead, words: PaperWo
             text(say("sheet.firstAndLast")),
             text(say("sheet.off")),
           ]),
-      { block: "pictures", text: say("pictures") },
+      ...arrivalPictures(head, { title: say("pictures"), across: 2 }, speak),
       heading(say("report.cautions")),
       {
         block: "caution",

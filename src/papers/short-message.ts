@@ -3,6 +3,7 @@ import { closedAs } from "../job/closed-as.ts";
 import type { FoundFault } from "../job/found-faults.ts";
 import type { Job } from "../job/job.ts";
 import type { MoneyView, OfferView } from "../job/money-view-shape.ts";
+import { arrivalPictures } from "./arrival-pictures.ts";
 import { paperOf } from "./head-facts.ts";
 import { groundsWords, taxWords } from "./money-papers.ts";
 import type { Paper, PaperHead } from "./paper.ts";
@@ -33,7 +34,10 @@ export function shortMessage(input: MessageInput, head: PaperHead, words: PaperW
   return paperOf(speak, head, {
     title: say("title.message"),
     facts: [],
-    blocks: lines.map((text) => ({ block: "text", text })),
+    blocks: [
+      ...lines.map((text) => ({ block: "text" as const, text })),
+      ...arrivalPictures(head, { title: say("pictures"), across: 1, most: 1 }, speak),
+    ],
   });
 }
 

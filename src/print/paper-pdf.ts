@@ -1,6 +1,6 @@
 /** A paper as PDF: blocks laid out down the sheet, in the direction of its language. */
 import { writingOf } from "../messages/language.ts";
-import type { Block, Paper, PaperTable } from "../papers/paper.ts";
+import type { Block, Paper, PaperPictures, PaperTable } from "../papers/paper.ts";
 import { type PaperSize, SHEETS } from "./paper-sizes.ts";
 import { PdfSheet } from "./pdf-sheet.ts";
 
@@ -14,8 +14,16 @@ const INSET = 9;
 const CODE_MOST = 120;
 const CODE_SHARE = 0.34;
 
-/** The file's bytes. `made` is the time of making, which is written into it. */
-export async function paperPdf(paper: Paper, size: PaperSize, made: Date): Promise<Uint8Array> {
+/**
+ * The file's bytes. `made` is the time of making, which is written into it.
+ * @param pictures - JPEG or PNG, those of the job in the order in which it keeps them
+ */
+export async function paperPdf(
+  paper: Paper,
+  size: PaperSize,
+  made: Date,
+  pictures: readonly Uint8Array[] = [],
+): Promise<Uint8Array> {
   const { default: Document } = await import("pdfkit");
   const { width, height } = SHEETS[size];
   const pdf = new Document({
@@ -33,13 +41,13 @@ export async function paperPdf(paper: Paper, size: PaperSize, made: Date): Promi
     pdf.on("end", () => resolve(Buffer.concat(pieces)));
   });
   const sheet = new PdfSheet(pdf, SHEETS[size], paper.direction);
-  drawPaper(sheet, paper);
+  drawPaper(sheet, paper, pictures);
   sheet.numberPages(writingOf(paper.language).locale);
   pdf.end();
   return done;
 }
 
-function drawPaper(sheet: PdfSheet, { title, facts, blocks }: Paper): void {
+function drawPaper(sheet: PdfSheet, { title, facts, blocks }: Paper, pictures: readonly Uint8Array[]): void {
   const code = blocks.find((block) => block.block === "code");
   const side = code === undefined ? 0 : Math.min(CODE_MOST, sheet.width * CODE_SHARE);
   const top = sheet.y;
@@ -53,10 +61,29 @@ function drawPaper(sheet: PdfSheet, { title, facts, blocks }: Paper): void {
   if (code !== undefined) sheet.text(code.text, { bold: true, size: TEXT });
   sheet.narrow = 0;
   sheet.y = Math.max(sheet.y, top + side);
-  for (const block of blocks) drawBlock(sheet, block);
+  for (const block of blocks)
+    if (block.block === "pictures") drawPictures(sheet, block, pictures);
+    else drawBlock(sheet, block);
 }
 
-function drawBlock(sheet: PdfSheet, block: Block): void {
+function drawPictures(
+  sheet: PdfSheet,
+  { text, captions, across, unreadable }: PaperPictures,
+  pictures: readonly Uint8Array[],
+): void {
+  const style = { bold: false, size: TEXT };
+  const shown = captions.map((caption, at) => ({ caption, data: pictures[at] ?? null, unreadable }));
+  for (let from = 0; from < shown.length; from += across) {
+    const row = sheet.pictureRow(shown.slice(from, from + across), across, style);
+    // the heading goes with the first row
+    sheet.keep(row.height + (from === 0 ? 4 * HEADING : GAP));
+    if (from === 0) drawBlock(sheet, { block: "heading", text });
+    sheet.space(GAP);
+    row.draw();
+  }
+}
+
+function drawBlock(sheet: PdfSheet, block: Exclude<Block, PaperPictures>): void {
   switch (block.block) {
     case "heading":
       // not alone at the foot of a sheet
@@ -83,8 +110,6 @@ function drawBlock(sheet: PdfSheet, block: Block): void {
       return;
     // drawn beside the head
     case "code":
-    // they lie with the page
-    case "pictures":
       return;
   }
 }

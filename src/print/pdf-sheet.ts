@@ -2,6 +2,7 @@
 import type { Direction } from "../messages/language.ts";
 import type { Cell } from "../papers/paper.ts";
 import type { SHEETS } from "./paper-sizes.ts";
+import { openPicture } from "./pdf-picture.ts";
 import { squareCode } from "./square-code.ts";
 import { type SetText, TextSetter, type TextStyle } from "./text-setter.ts";
 import type { Pdf } from "./typefaces.ts";
@@ -12,6 +13,15 @@ const GUTTER = 6;
 const HAIR = 0.6;
 const FRAME = 1.4;
 const FOOT = 8;
+/** A picture's height at most, as a share of the sheet's, by how many stand beside each other. */
+const PICTURE_SHARE = { 1: 0.36, 2: 0.28 } as const;
+
+interface CaptionedPicture {
+  readonly caption: string;
+  /** null: it is not there */
+  readonly data: Uint8Array | null;
+  readonly unreadable: string;
+}
 
 export class PdfSheet {
   /** points from the top of the sheet */
@@ -141,6 +151,36 @@ export class PdfSheet {
     });
     this.y += height;
     return turned;
+  }
+
+  /**
+   * Pictures beside each other, what is written under each below it; where one cannot be read, that is said in its place.
+   * @param across - as many as the width is shared by, whether or not the row is full
+   */
+  pictureRow(
+    pictures: readonly CaptionedPicture[],
+    across: 1 | 2,
+    style: TextStyle,
+  ): { readonly height: number; draw(): void } {
+    const scaled = this.#scaled(style);
+    const room = (this.width + GUTTER) / across;
+    const width = room - GUTTER;
+    const most = { width, height: this.#sheet.height * PICTURE_SHARE[across] };
+    const set = pictures.map(({ caption, data, unreadable }) => {
+      const opened = data === null ? null : openPicture(this.#pdf, data, most);
+      const text = opened === null ? `${caption}\n${unreadable}` : caption;
+      return { opened, under: this.#setter.set(text, width, scaled) };
+    });
+    const tallest = Math.max(...set.map(({ opened }) => opened?.height ?? 0));
+    const height = tallest + GUTTER + Math.max(...set.map(({ under }) => under.height));
+    const draw = () => {
+      set.forEach(({ opened, under }, at) => {
+        opened?.draw(this.#left(at * room, opened.width), this.y + tallest - opened.height);
+        this.#setter.draw(under, this.#left(at * room, width), this.y + tallest + GUTTER, width);
+      });
+      this.y += height;
+    };
+    return { height, draw };
   }
 
   /** At the end of the line, its top where the sheet stands now. */

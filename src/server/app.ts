@@ -62,7 +62,7 @@ export function makeApp(parts: AppParts): Hono {
   app.route("/api/shop", shopRoutes(parts.store));
   app.route(
     "/api/papers",
-    paperRoutes(() => new Date()),
+    paperRoutes(parts.store, () => new Date()),
   );
   app.route("/api/stock", stockRoutes(parts.store));
   app.route("/api/meter", meterRoutes(meter));

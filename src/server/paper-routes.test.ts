@@ -18,8 +18,15 @@ const PAPER: Paper = {
   ],
 };
 
+const PICTURES = {
+  readPicture: async (job: string, id: string) =>
+    job === "j1" && id === "front"
+      ? { id, type: "image/jpeg" as const, data: Uint8Array.of(0xff, 0xd8) }
+      : null,
+};
+
 const post = (body: unknown) =>
-  paperRoutes(() => new Date(0)).request("/", {
+  paperRoutes(PICTURES, () => new Date(0)).request("/", {
     method: "POST",
     headers: { "content-type": "application/json" },
     body: JSON.stringify(body),
@@ -30,6 +37,24 @@ describe("a paper that the page sends", () => {
     const answer = await post({ paper: PAPER, size: "letter" });
     expect([answer.status, answer.headers.get("content-type")]).toEqual([200, "application/pdf"]);
     expect((await answer.text()).slice(0, 5)).toBe("%PDF-");
+  });
+
+  it("is given the job's own pictures, and refused where one is not there", async () => {
+    const block = {
+      block: "pictures",
+      text: "صور",
+      captions: ["١"],
+      across: 1,
+      unreadable: "لا تعرض",
+    } as const;
+    const paper: Paper = { ...PAPER, blocks: [block] };
+    const asked = (ids: readonly string[]) => post({ paper, size: "a4", pictures: { job: "j1", ids } });
+    expect((await asked(["front"])).status).toBe(200);
+    const missing = await asked(["back"]);
+    expect([missing.status, await missing.json()]).toEqual([
+      422,
+      { error: 'paper: its job has no picture "back" here' },
+    ]);
   });
 
   it("is refused with the field where it is none", async () => {

@@ -1,8 +1,10 @@
 import { Hono } from "hono";
 import { z } from "zod";
+import type { JobStore } from "../job/job-store.ts";
 import { LANGUAGES } from "../messages/language.ts";
 import { paperPdf } from "../print/paper-pdf.ts";
 import { PAPER_SIZES } from "../print/paper-sizes.ts";
+import { PICTURES_PER_JOB } from "../wire/job-api.ts";
 import { PAPER_BYTES, type PdfRequest } from "../wire/paper-api.ts";
 import { problem } from "./answers.ts";
 import { limitBody, readJson } from "./read-body.ts";
@@ -13,7 +15,13 @@ const cell = z.union([text, z.strictObject({ decimal: text, text })]);
 const block = z.discriminatedUnion("block", [
   z.strictObject({ block: z.literal("heading"), text }),
   z.strictObject({ block: z.literal("text"), text }),
-  z.strictObject({ block: z.literal("pictures"), text }),
+  z.strictObject({
+    block: z.literal("pictures"),
+    text,
+    captions: z.array(text).max(PICTURES_PER_JOB),
+    across: z.union([z.literal(1), z.literal(2)]),
+    unreadable: text,
+  }),
   z.strictObject({ block: z.literal("list"), items: texts, numbered: z.boolean() }),
   z.strictObject({ block: z.literal("caution"), items: texts }),
   z.strictObject({
@@ -35,10 +43,13 @@ const pdfRequest: z.ZodType<PdfRequest> = z.strictObject({
     blocks: z.array(block).max(500),
   }),
   size: z.enum(PAPER_SIZES),
+  pictures: z
+    .strictObject({ job: z.string(), ids: z.array(z.string()).max(PICTURES_PER_JOB) })
+    .exactOptional(),
 });
 
-/** Papers laid out as PDF, under `/api/papers`: the page has their content, the server the typefaces. */
-export function paperRoutes(now: () => Date): Hono {
+/** Papers laid out as PDF, under `/api/papers`: the page has their content, the server the typefaces and the pictures. */
+export function paperRoutes(store: Pick<JobStore, "readPicture">, now: () => Date): Hono {
   const routes = new Hono();
   routes.post("/", limitBody(PAPER_BYTES), async (context) => {
     const body = await readJson(context);
@@ -52,8 +63,14 @@ export function paperRoutes(now: () => Date): Hono {
         422,
       );
     }
-    const { paper, size } = read.data;
-    const bytes = await paperPdf(paper, size, now());
+    const { paper, size, pictures } = read.data;
+    const shown: Uint8Array[] = [];
+    for (const id of pictures?.ids ?? []) {
+      const picture = await store.readPicture(pictures?.job ?? "", id);
+      if (picture === null) return problem(context, `paper: its job has no picture "${id}" here`, 422);
+      shown.push(picture.data);
+    }
+    const bytes = await paperPdf(paper, size, now(), shown);
     return context.body(new Uint8Array(bytes), 200, { "Content-Type": "application/pdf" });
   });
   return routes;

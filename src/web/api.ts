@@ -21,7 +21,7 @@ import type {
 } from "../wire/job-api.ts";
 import type { DriverList, MeterNow, MeterSetting, WantedReading } from "../wire/meter-api.ts";
 import type { PdfRequest } from "../wire/paper-api.ts";
-import type { ShopAnswer } from "../wire/shop-api.ts";
+import type { ShopAnswer, ShopChange } from "../wire/shop-api.ts";
 import type { GoneLine, ImportAnswer, StockAnswer, TypedLine } from "../wire/stock-api.ts";
 import type { KeptEvent } from "./job-event.ts";
 
@@ -109,7 +109,7 @@ export const api = {
   keepBoard: (id: string, version: NewBoardVersion) =>
     post<AppendAnswer>(`/own-boards/${id}/versions`, version),
   shop: () => call<ShopAnswer>("/shop"),
-  keepShop: (shop: ShopAnswer) => post<ShopAnswer>("/shop", shop),
+  keepShop: (change: ShopChange) => post<ShopAnswer>("/shop", change),
   setMeter: (setting: MeterSetting) => post<MeterNow>("/meter", setting),
   meterWanted: (wanted: WantedReading) => post<null>("/meter/wanted", wanted),
   meterDrivers: () => call<DriverList>("/meter/drivers"),

@@ -146,14 +146,20 @@ export function keepPictures(id: string, pictures: readonly PictureToSend[]): Pr
   return changeOutbox(id, (outbox) => ({ ...outbox, pictures: [...outbox.pictures, ...pictures] }));
 }
 
-/** The job's pictures: addresses of those the server has, then those that still wait here, which the caller lets go of again. */
+export interface JobPicture {
+  readonly id: string;
+  readonly address: string;
+}
+
+/** The job's pictures: those the server has, then those that still wait here, whose addresses the caller lets go of again. */
 export async function picturesOf(
   id: string,
-): Promise<{ readonly kept: readonly string[]; readonly waiting: readonly Blob[] }> {
+): Promise<{ readonly kept: readonly JobPicture[]; readonly waiting: readonly Blob[] }> {
   const waiting = (await outboxOf(id)).pictures.map(({ data }) => data);
   try {
     const job = await api.job(id);
-    return { kept: job.pictures.map((picture) => `/api/jobs/${id}/pictures/${picture.id}`), waiting };
+    const kept = job.pictures.map((one) => ({ id: one.id, address: `/api/jobs/${id}/pictures/${one.id}` }));
+    return { kept, waiting };
   } catch (problem) {
     if (!(problem instanceof Away || problem instanceof Refused)) throw problem;
     return { kept: [], waiting };

@@ -5,7 +5,7 @@
  */
 import type { Paper } from "../papers/paper.ts";
 
-export type { Block, Paper, PaperHead, PaperKind, PaperTable } from "../papers/paper.ts";
+export type { Block, Paper, PaperHead, PaperKind, PaperPictures, PaperTable } from "../papers/paper.ts";
 export { PAPER_KINDS } from "../papers/paper.ts";
 
 /** Largest paper that is laid out, bytes. */
@@ -14,4 +14,6 @@ export const PAPER_BYTES = 1_000_000;
 export interface PdfRequest {
   readonly paper: Paper;
   readonly size: "a4" | "letter" | "label";
+  /** the job's pictures that the paper shows, by their ids; left out: it shows none */
+  readonly pictures?: { readonly job: string; readonly ids: readonly string[] };
 }

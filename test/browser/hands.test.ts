@@ -28,6 +28,27 @@ async function onPlainHttp(page: Page): Promise<() => Promise<string[]>> {
   return () => page.evaluate(() => (globalThis as unknown as { said: string[] }).said);
 }
 
+/** Puts a value where the page keeps its own. */
+async function keptOfItsOwn(page: Page, key: string, value: unknown): Promise<void> {
+  await page.evaluate(
+    ([at, what]) =>
+      new Promise<void>((resolve, reject) => {
+        const opened = indexedDB.open("keyval-store");
+        opened.onupgradeneeded = () => opened.result.createObjectStore("keyval");
+        opened.onsuccess = () => {
+          const put = opened.result
+            .transaction("keyval", "readwrite")
+            .objectStore("keyval")
+            .put(what, at as string);
+          put.onsuccess = () => resolve();
+          put.onerror = () => reject(put.error);
+        };
+        opened.onerror = () => reject(opened.error);
+      }),
+    [key, value],
+  );
+}
+
 async function setKey(page: Page, command: RegExp, key: string): Promise<void> {
   await page.getByRole("button", { name: command }).click();
   await page.keyboard.press(key);
@@ -37,10 +58,25 @@ describe("hands busy", () => {
   it(
     "the bench is described once, its pedal taps, its voice tells, its screen stays on; a row is typed without a tap between, cautions are read once, a slip is undone before the engine answers",
     async () => {
+      // a browser that had a list of its own, from before the shop kept it, brings it along once
+      const laptop = await served.laptop();
+      await laptop.goto(served.url);
+      await keptOfItsOwn(laptop, "bench-equipment", ["thermometer"]);
+      await laptop.goto(`${served.url}#/bench`);
+      await laptop.getByRole("button", { name: "Spot thermometer", pressed: true }).waitFor();
+      expect((await served.store.readShop()).equipment).toEqual(["thermometer"]);
+
       const page = await served.phone();
       const said = await onPlainHttp(page);
       await page.goto(`${served.url}#/bench`);
+      // every screen has what another one said
+      await page.getByRole("button", { name: "Spot thermometer", pressed: true }).click();
       await page.getByRole("button", { name: "Bench supply", exact: true }).click();
+      await expect.poll(async () => (await served.store.readShop()).equipment).toEqual(["bench-supply"]);
+      await laptop.reload();
+      await laptop.getByRole("button", { name: "Bench supply", exact: true, pressed: true }).waitFor();
+      expect(await laptop.getByRole("button", { name: "Spot thermometer", pressed: true }).count()).toBe(0);
+      await laptop.context().close();
       await setKey(page, /^Set a key: Third large key/, "Tab");
       await page.getByText("Tab has its own work in a browser. Try another.").waitFor();
       await setKey(page, /^Set a key: Third large key/, "PageDown");

@@ -94,6 +94,29 @@ describe("the meter on the wire", () => {
     await page.keyboard.press("Enter");
     await expect.poll(async () => (await readings(id)).at(-1)?.reading).toBe(0.47);
     expect((await readings(id)).at(-1)?.instrument).toBeUndefined();
+
+    // the usual readings, cell by cell: one tap takes one, and the next cell opens; the card waits for the grid
+    const cellOpen = page.locator('.cell[aria-expanded="true"]');
+    instrument.show("+9.9E37", "+9.9E37", "+4.550000E-01");
+    await page.getByRole("tab", { name: "Grid" }).click();
+    await page.locator(".cell").first().click();
+    const cells = [await cellOpen.textContent()];
+    await take(page).click();
+    await expect
+      .poll(async () => (await readings(id)).at(-1))
+      .toMatchObject({ mode: "diode", reading: 0.455, instrument: "LOOPBACK INSTRUMENTS DM-1" });
+    await wire(page).getByText("Lift the probes and go on").waitFor();
+    cells.push(await cellOpen.textContent());
+    expect(new Set(cells).size).toBe(2);
+    await inspect(page, "meter-grid-390");
+    await page.setViewportSize({ width: 1366, height: 768 });
+    await wire(page).getByText("The meter is reading for the grid.").waitFor();
+    instrument.show("+9.9E37", "+9.9E37", "+4.610000E-01");
+    await page.locator(".cell-entry .wire-figure").getByText("0.461 V").waitFor();
+    await page.locator('.cell-entry .on-the-wire [data-key="t"]').waitFor();
+    await page.locator("body").press("t");
+    await expect.poll(async () => (await readings(id)).at(-1)?.reading).toBe(0.461);
+    await page.setViewportSize({ width: 390, height: 844 });
     await page.getByRole("tab", { name: "Log" }).click();
     await page
       .getByText(/off the wire \(LOOPBACK INSTRUMENTS DM-1\)/)
@@ -126,6 +149,15 @@ describe("the meter on the wire", () => {
     await page.getByLabel("Black on").fill("N_IN");
     await page.getByRole("button", { name: "Put it on the card" }).click();
     await wire(page).getByText("The meter is set to DC volts. Turn it to AC volts").waitFor();
+    // a cold check of one's own, nothing proven dead: held back, and its title is there for a screen reader
+    await page.getByRole("tab", { name: "Enter" }).click();
+    await page.getByLabel("Mode").selectOption("diode");
+    await page.getByLabel("Red on").fill("L_IN");
+    await page.getByLabel("Black on").fill("N_IN");
+    await page.getByRole("button", { name: "Put it on the card" }).click();
+    await page.getByRole("heading", { level: 2, name: /^Diode mode, red on L_IN/ }).waitFor();
+    await page.getByRole("heading", { level: 3, name: "Not proven dead" }).waitFor();
+    await inspect(page, "own-check-held-back-1366");
     await page.context().close();
   });
 });

@@ -28,7 +28,11 @@ const COMMANDS: readonly PaperCommand[] = [
     kind: "report",
     description: "the report to the customer, in plain words",
     example: "--language es --paper letter --pdf informe.pdf",
-    own: (command) => command.option("--warranty <text>", "the shop's terms of warranty, in its own words"),
+    own: (command) =>
+      command.option(
+        "--warranty <text>",
+        "the shop's terms of warranty, in its own words; a PDF has those that the page keeps without it",
+      ),
   },
   {
     kind: "slip",

@@ -1,7 +1,7 @@
 /** The shop's own name and terms, as `serve` keeps them: the page and the terminal begin new jobs with the same figures. */
 import type { Command } from "commander";
 import { TERM_FIELDS } from "../../job/read-terms.ts";
-import { parseShop } from "../../job/shop.ts";
+import { changedShop } from "../../job/shop.ts";
 import { DEFAULT_TERMS } from "../../money/terms.ts";
 import { quoted, suggestion } from "../../units/nearest.ts";
 import type { Parsed } from "../../units/outcome.ts";
@@ -87,7 +87,7 @@ async function keep(settings: readonly string[], { data }: ShopOptions, io: Io):
   const kept = await changeShop(data, (before) => {
     const { name = before.name, ...terms } = Object.fromEntries(changes);
     const set = Object.entries({ ...before.terms, ...terms }).filter(([, value]) => value !== undefined);
-    return parseShop({ name, terms: Object.fromEntries(set) });
+    return changedShop(before, { name, terms: Object.fromEntries(set) });
   });
   if (!kept.ok) return refuse(io, `${kept.problem}; nothing was kept`);
   return show(data === undefined ? {} : { data }, io);

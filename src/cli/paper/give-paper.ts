@@ -2,6 +2,7 @@
 import type { Command } from "commander";
 import { AssessmentSession } from "../../job/assess.ts";
 import type { Job } from "../../job/job.ts";
+import { NEW_SHOP } from "../../job/shop.ts";
 import { LANGUAGES, languageOf } from "../../messages/language.ts";
 import { type PaperCatalogue, paperCatalogue } from "../../messages/paper-catalogue.ts";
 import { makePaper } from "../../papers/make-paper.ts";
@@ -75,11 +76,22 @@ async function chosen({
 
 /** The head of a paper, as the options have it; what leaves the shop bears its name. */
 async function paperHead(options: PaperOptions, { practice }: Job, io: Io): Promise<PaperHead> {
-  const { to = null, number = null, title = null, opens = number, warranty = null } = options;
-  const own = options.pdf === undefined ? "" : (await keptShop(options.data)).name;
-  const from = options.from ?? (own === "" ? null : own);
+  const { to = null, number = null, title = null, opens = number } = options;
+  const own = options.pdf === undefined ? NEW_SHOP : await keptShop(options.data);
+  const from = options.from ?? (own.name === "" ? null : own.name);
+  const warranty = options.warranty ?? own.warranty ?? null;
   const day = io.now().slice(0, 10);
-  return { day, from, to, number, jobTitle: title, opens, warranty, practice: practice !== null };
+  return {
+    day,
+    from,
+    to,
+    number,
+    jobTitle: title,
+    opens,
+    warranty,
+    pictures: 0,
+    practice: practice !== null,
+  };
 }
 
 /** What a command adds to its paper: what a script reads, and papers for the shop alone that follow it on the screen. */

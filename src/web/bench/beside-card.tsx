@@ -7,6 +7,7 @@ import { bareCard } from "../words.ts";
 import type { BoardDesk, Hands } from "./bench-props.ts";
 import { Probes } from "./probes.tsx";
 import { DigitField, modeOf } from "./reading-keys.tsx";
+import { StepOnBoard } from "./step-on-board.tsx";
 import type { AskedBeside, Beside } from "./use-beside.ts";
 
 interface Props {
@@ -34,6 +35,7 @@ export function BesideCard({ asked, beside, view, hands, desk }: Props) {
         </button>
       </div>
       <Probes card={bareCard(asked.check)} places={view.places} desk={desk} />
+      <StepOnBoard card={bareCard(asked.check)} places={view.places} desk={desk} />
       <p className="cautions">
         {say`On the good board, whole and off the mains, each of its stores of charge proven empty before a probe goes on it.`}
       </p>

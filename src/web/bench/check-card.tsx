@@ -19,6 +19,7 @@ import { PowerForecast } from "./power-forecast.tsx";
 import { Probes } from "./probes.tsx";
 import { fittedHere } from "./shelve.tsx";
 import { SomethingElse } from "./something-else.tsx";
+import { StepOnBoard } from "./step-on-board.tsx";
 import { SwitchOn } from "./switch-on.tsx";
 import { useGood } from "./use-good.ts";
 import { usePartFit } from "./use-part-fit.ts";
@@ -29,6 +30,14 @@ export function CheckCard(props: CardProps) {
   const gate = gateBefore(view, agenda);
   const fit = usePartFit(props.open, card.action.do === "replace" ? field(card.action, "part") : null);
   const article = useFocusAt(switchedOn);
+  // probes, what has to be known, keys: the whole board stands below them, its spots are in the probes
+  const keysFirst = card.action.do === "measure" && gate === null;
+  const aids = (
+    <>
+      {!switchedOn && <StepOnBoard card={card} places={view.places} desk={desk} />}
+      {gate === null && <PracticeAnswer {...props} />}
+    </>
+  );
   const before = card.action.do === "power" && gate === null && !switchedOn;
   return (
     <article
@@ -45,7 +54,7 @@ export function CheckCard(props: CardProps) {
       ) : (
         <Probes card={card} places={view.places} desk={desk} />
       )}
-      {gate === null && <PracticeAnswer {...props} />}
+      {!keysFirst && aids}
       {!switchedOn && <BeforeStep open={props.open} card={card} currency={view.currency} />}
       {!switchedOn && <BesideBaseline card={card} view={view} />}
       {card.firstMinute !== null && (switchedOn || card.action.do !== "power") && (
@@ -78,6 +87,7 @@ export function CheckCard(props: CardProps) {
       ) : (
         <HeldBack gate={gate} view={view} hands={hands} />
       )}
+      {keysFirst && aids}
       {card.action.do === "replace" && <WhichPart fit={fit} />}
       {!switchedOn && <Reasoning {...props} />}
     </article>
@@ -187,7 +197,8 @@ function kindWords({ row }: CardView, { inRow, chosen }: Agenda): string {
 
 function CardHead({ card, view, agenda }: CardProps) {
   const cost = [
-    card.minutes > 0 ? minutes(card.minutes) : "",
+    // a bare figure was taken for a clock
+    card.minutes > 0 ? say`about ${minutes(card.minutes)}` : "",
     card.money > 0 ? money(card.money, view.currency) : "",
   ];
   return (

@@ -1,10 +1,14 @@
 /** The usual readings, stage by stage, taken in any order: tap a cell and type. */
 import { useState } from "react";
 import type { GridCellView, GridView } from "../../wire/bench-view.ts";
-import { actionKey } from "../job-event.ts";
+
+import { noteTyped } from "../hands/typed-last.ts";
+import { actionKey, type Outcome } from "../job-event.ts";
 import { say, sayWith } from "../say.ts";
+
 import { MODE_WORDS } from "../words.ts";
 import type { PanelProps } from "./bench-props.ts";
+import { OnTheWire } from "./on-the-wire.tsx";
 import { DigitField, modeOf } from "./reading-keys.tsx";
 
 export function GridPanel({ view, hands, open }: PanelProps) {
@@ -21,12 +25,11 @@ export function GridPanel({ view, hands, open }: PanelProps) {
         <Grid
           key={`${grid.stage} ${grid.title}`}
           grid={grid}
+          beepOhms={view.beepOhms}
           at={at}
           onAt={setAt}
           // A reading typed here follows no proposal, so it is no overruling either.
-          onReading={(cell, reading, climbing) =>
-            open.recordDone(cell.action, climbing ? { reading, settling: "climbing" } : { reading })
-          }
+          onReading={(cell, outcome) => open.recordDone(cell.action, outcome)}
           onCard={(cell) => hands.choose(cell.action)}
         />
       ))}
@@ -36,14 +39,19 @@ export function GridPanel({ view, hands, open }: PanelProps) {
 
 interface GridProps {
   readonly grid: GridView;
+  readonly beepOhms: number;
   readonly at: string | null;
   onAt(key: string | null): void;
-  onReading(cell: GridCellView, reading: number | string, climbing: boolean): void;
+  onReading(cell: GridCellView, outcome: Outcome): void;
   onCard(cell: GridCellView): void;
 }
 
-function Grid({ grid, at, onAt, onReading, onCard }: GridProps) {
+function Grid({ grid, beepOhms, at, onAt, onReading, onCard }: GridProps) {
   const open = grid.cells.find((cell) => actionKey(cell.action) === at);
+  const read = (cell: GridCellView, outcome: Outcome) => {
+    onReading(cell, outcome);
+    onAt(nextEmpty(grid, cell));
+  };
   return (
     <section className="grid" aria-label={say(grid.title)}>
       <h3>{say(grid.title)}</h3>
@@ -60,14 +68,23 @@ function Grid({ grid, at, onAt, onReading, onCard }: GridProps) {
       {open !== undefined && (
         <div className="cell-entry">
           <p>{sayWith`${<b>{say(open.label)}</b>}, ${say(MODE_WORDS[modeOf(open.action)] ?? "")}`}</p>
+          <OnTheWire
+            first
+            wanted={{ mode: modeOf(open.action) }}
+            beepOhms={beepOhms}
+            disabled={false}
+            onTake={(outcome) => {
+              noteTyped(false);
+              read(open, outcome);
+            }}
+          />
           <DigitField
             key={actionKey(open.action)}
             mode={modeOf(open.action)}
             disabled={false}
-            onReading={(reading, climbing) => {
-              onReading(open, reading, climbing);
-              onAt(nextEmpty(grid, open));
-            }}
+            onReading={(reading, climbing) =>
+              read(open, climbing ? { reading, settling: "climbing" } : { reading })
+            }
           />
           <button type="button" className="small" onClick={() => onCard(open)}>
             {say`Show it as a card`}
@@ -102,8 +119,8 @@ function Cell({ cell, open, onOpen }: CellProps) {
       <span className="cell-reading">{say(cell.reading ?? "–")}</span>
       <span className="cell-healthy">
         {cell.span === "earlier"
-          ? say`good ${cell.healthy}; read before the last change`
-          : say`good ${cell.healthy}`}
+          ? sayWith`good ${<span className="unbroken">{cell.healthy}</span>}; read before the last change`
+          : sayWith`good ${<span className="unbroken">{cell.healthy}</span>}`}
       </span>
     </button>
   );

@@ -1,17 +1,19 @@
 /** The meter on the wire, beside the check: what it shows now, and one tap to take it. Typing goes on working beside it. */
-import { useEffect } from "react";
 import { said } from "../../messages/said.ts";
+
 import { type MeterAnswer, type MeterNow, meterAnswer, type WantedReading } from "../../wire/meter-api.ts";
-import { api } from "../api.ts";
 import type { Outcome } from "../job-event.ts";
 import { say } from "../say.ts";
 import { useMeter } from "../stream.ts";
 import { displayed } from "../words.ts";
+import { useWanted } from "./wanted-reading.ts";
 
 interface Props {
   readonly wanted: WantedReading;
   readonly beepOhms: number;
   readonly disabled: boolean;
+  /** of two that want a reading this one gets it; left out: the card, which waits for a cell that is open */
+  readonly first?: boolean;
   onTake(outcome: Outcome): void;
 }
 
@@ -20,14 +22,13 @@ let takenTouch: number | null = null;
 
 const UNDER_POWER = new Set(["dcv", "acv", "amps", "temperature"]);
 
-export function OnTheWire({ wanted, beepOhms, disabled, onTake }: Props) {
+export function OnTheWire({ wanted, beepOhms, disabled, first = false, onTake }: Props) {
   const meter = useMeter();
-  const { mode, wires } = wanted;
+  const { mode } = wanted;
   const there = meter !== null && meter.setting.kind !== "none";
-  useEffect(() => {
-    if (there) void api.meterWanted(wires === undefined ? { mode } : { mode, wires }).catch(() => undefined);
-  }, [there, mode, wires]);
+  const heard = useWanted(there, wanted, first);
   if (!there) return null;
+  if (!heard) return <Row figure="–" words={say`The meter is reading for the grid.`} bad={false} />;
   const { shown, name, trouble } = meter;
   if (shown === null)
     return (

@@ -9,7 +9,7 @@ export function PicturesStrip({ job }: { readonly job: string }) {
   const [shown, setShown] = useState<readonly string[]>([]);
   const look = useCallback(async () => {
     const { kept, waiting } = await picturesOf(job);
-    setShown([...kept, ...waiting.map((data) => URL.createObjectURL(data))]);
+    setShown([...kept.map(({ address }) => address), ...waiting.map((data) => URL.createObjectURL(data))]);
   }, [job]);
   useEffect(() => void look(), [look]);
   useEffect(

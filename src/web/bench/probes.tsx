@@ -5,8 +5,9 @@ import type { BenchView, CardView } from "../../wire/bench-view.ts";
 import { field } from "../job-event.ts";
 import { askedSpots } from "../picture/asked-spots.ts";
 import { Magnifier } from "../picture/magnifier.tsx";
-import { Unpinned, WholeBoard } from "../picture/whole-board.tsx";
+
 import { say } from "../say.ts";
+
 import { ModeDrawing, ProbeDrawing } from "../shell/icons.tsx";
 import { FOUR_WIRES, MODE_WORDS } from "../words.ts";
 import type { BoardDesk } from "./bench-props.ts";
@@ -20,8 +21,6 @@ interface Props {
 export function Probes({ card, places, desk }: Props) {
   const { picture } = desk;
   const asked = askedSpots(picture, card);
-  const board = <WholeBoard picture={picture} asked={asked} onBoard={desk.look} />;
-  const unpinned = <Unpinned picture={picture} asked={asked} places={places} onBoard={desk.look} />;
   // amps are read off the supply: a meter in its amps range across two places is a short
   const probed = card.action.do === "measure" && field(card.action, "mode") !== "amps";
   if (!probed || field(card.action, "red") === null)
@@ -40,15 +39,17 @@ export function Probes({ card, places, desk }: Props) {
             </div>
           </section>
         ))}
-        {board}
-        {unpinned}
       </>
     );
   const mode = field(card.action, "mode") ?? "";
   return (
     <>
       <div className="where-and-mode">
-        {card.probesOn !== null && <h2 className="probes-on">{say(card.probesOn)}</h2>}
+        {card.probesOn === null ? (
+          <h2 className="for-readers">{say(card.headline)}</h2>
+        ) : (
+          <h2 className="probes-on">{say(card.probesOn)}</h2>
+        )}
         <p className="mode">
           <ModeDrawing mode={mode} />
           {say(field(card.action, "wires") === "4" ? FOUR_WIRES : (MODE_WORDS[mode] ?? mode))}
@@ -56,14 +57,21 @@ export function Probes({ card, places, desk }: Props) {
       </div>
       <div className="probes">
         <Probe tone="red" place={field(card.action, "red")} words={card.red} places={places}>
-          {asked.red !== null && <Magnifier picture={picture} spot={asked.red} tone="red" />}
+          {asked.red !== null && (
+            <Magnifier picture={picture} spot={asked.red} tone="red" asked={field(card.action, "red")} />
+          )}
         </Probe>
         <Probe tone="black" place={field(card.action, "black")} words={card.black} places={places}>
-          {asked.black !== null && <Magnifier picture={picture} spot={asked.black} tone="black" />}
+          {asked.black !== null && (
+            <Magnifier
+              picture={picture}
+              spot={asked.black}
+              tone="black"
+              asked={field(card.action, "black")}
+            />
+          )}
         </Probe>
       </div>
-      {board}
-      {unpinned}
     </>
   );
 }

@@ -47,7 +47,13 @@ function obey(name: string, keys: BenchKeys): void {
   const selector = COMMANDS.find((command) => command.name === name)?.presses ?? null;
   if (name === "undo") keys.undo();
   else if (name === "again") keys.again();
-  else if (selector !== null) document.querySelector<HTMLElement>(`.card ${selector}`)?.click();
+  else if (selector !== null)
+    document.querySelector<HTMLElement>(`${placeOf(name === "take" ? "t" : "")} ${selector}`)?.click();
+}
+
+/** A cell of the grid that is open gets the readings, taken or typed; all else is the card's. */
+function placeOf(key: string): ".cell-entry" | ".card" {
+  return /^[0-9.,tf-]$/.test(key) && document.querySelector(".cell-entry") !== null ? ".cell-entry" : ".card";
 }
 
 /** The key as the help names it, on a keyboard of another script too: there the letter is told by its place. */
@@ -58,14 +64,14 @@ function latinKey({ key, code }: KeyboardEvent): string {
 }
 
 function pressKey(typed: string): boolean {
-  const key = document.querySelector<HTMLElement>(`.card [data-key="${CSS.escape(typed)}"]`);
+  const key = document.querySelector<HTMLElement>(`${placeOf(typed)} [data-key="${CSS.escape(typed)}"]`);
   if (key !== null) {
     if (key instanceof HTMLInputElement) key.focus();
     else key.click();
     return true;
   }
   if (!/^[0-9.,-]$/.test(typed)) return false;
-  const digits = document.querySelector<HTMLInputElement>(".card [data-digits]");
+  const digits = document.querySelector<HTMLInputElement>(`${placeOf(typed)} [data-digits]`);
   if (digits === null) return false;
   // The digit itself is typed by the browser once the field has the focus.
   digits.focus();

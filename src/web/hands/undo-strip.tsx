@@ -17,7 +17,8 @@ export function UndoStrip({ events, onUndo }: Props) {
   return (
     <div className="undo-strip">
       <p>
-        <span className="undo-what">{outcomeWords(last)}</span> {say(actionWords({ ...last }))}
+        <span className="undo-what">{outcomeWords(last)}</span>{" "}
+        {last.do === "note" ? last.text : say(actionWords({ ...last }))}
       </p>
       <button type="button" className="small" onClick={() => onUndo(last.id)}>
         {say`Undo`}

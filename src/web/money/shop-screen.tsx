@@ -2,8 +2,12 @@
 import { useEffect, useRef, useState } from "react";
 import { Away, api } from "../api.ts";
 import { go } from "../route.ts";
+
 import { say } from "../say.ts";
-import { keepShop, type ShopTyped, sendShop, shopTyped } from "./shop-terms.ts";
+
+import { sendShop } from "../shop-keeper.ts";
+import { keepShopTyped, type ShopTyped, shopTyped } from "./shop-terms.ts";
+
 import { TermField } from "./term-field.tsx";
 import { SHOP_TERMS, type TermsTyped, termsOf, termsProblem } from "./terms-typed.ts";
 
@@ -37,7 +41,7 @@ function useShop() {
     setSaid("");
     if (termsProblem(typed.terms) !== null) return;
     clearTimeout(resting.current);
-    keepShop(typed).then(
+    keepShopTyped(typed).then(
       () => {
         resting.current = setTimeout(() => void send(), REST_MS);
       },

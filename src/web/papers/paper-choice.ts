@@ -1,5 +1,6 @@
-/** In which language and on which sheet this shop prints, and what it says of its warranty: what was chosen is kept in this browser. */
+/** In which language and on which sheet this browser prints, and for whom the papers of a job are. */
 import { get, set, update } from "idb-keyval";
+
 import type { Language } from "../../messages/language.ts";
 import type { PdfRequest } from "../../wire/paper-api.ts";
 import { language } from "../say.ts";
@@ -7,15 +8,13 @@ import { language } from "../say.ts";
 export interface PaperChoice {
   readonly language: Language;
   readonly size: PdfRequest["size"];
-  /** the shop's terms of warranty, in its own words */
-  readonly warranty: string;
 }
 
 const KEY = "paper-choice";
 
 /** As it was chosen; a language that nobody chose is the page's. */
 export async function paperChoice(): Promise<PaperChoice> {
-  const usual: PaperChoice = { language: language(), size: "a4", warranty: "" };
+  const usual: PaperChoice = { language: language(), size: "a4" };
   return { ...usual, ...((await get<Partial<PaperChoice>>(KEY)) ?? {}) };
 }
 

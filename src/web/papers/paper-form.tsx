@@ -22,8 +22,11 @@ interface Props {
   readonly kind: PaperKind;
   readonly choice: PaperChoice;
   readonly names: PaperNames;
+  /** the shop's terms of warranty, in its own words */
+  readonly warranty: string;
   onName(change: Partial<PaperNames>): void;
   onChoose(change: Partial<PaperChoice>): void;
+  onWarranty(warranty: string): void;
   /** what is done with the paper */
   readonly children: ReactNode;
 }
@@ -86,7 +89,7 @@ function Which({ id, kind, choice, onChoose }: Omit<Props, "children">) {
   );
 }
 
-function ForWhom({ kind, choice, names, onName, onChoose }: Omit<Props, "children">) {
+function ForWhom({ kind, names, warranty, onName, onWarranty }: Omit<Props, "children">) {
   return (
     <>
       <label className="entry">
@@ -113,8 +116,8 @@ function ForWhom({ kind, choice, names, onName, onChoose }: Omit<Props, "childre
           <textarea
             rows={2}
             maxLength={2000}
-            value={choice.warranty}
-            onChange={(event) => onChoose({ warranty: event.target.value })}
+            value={warranty}
+            onChange={(event) => onWarranty(event.target.value)}
           />
         </label>
       )}

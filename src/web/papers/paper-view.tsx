@@ -1,6 +1,6 @@
 /** A paper on the screen, as it is printed: in its own language and direction, whatever the page's. */
 import { useId } from "react";
-import type { Block, Paper, PaperTable } from "../../wire/paper-api.ts";
+import type { Block, Paper, PaperPictures, PaperTable } from "../../wire/paper-api.ts";
 import { SquareCode } from "./square-code.tsx";
 
 interface Props {
@@ -62,21 +62,34 @@ function BlockView({ block, pictures }: { readonly block: Block; readonly pictur
     case "table":
       return <TableView table={block} />;
     case "pictures":
-      return pictures.length === 0 ? null : (
-        <>
-          <h2>{block.text}</h2>
-          <ul className="sheet-pictures">
-            {pictures.map((address, at) => (
-              <li key={address}>
-                <img src={address} alt={`${block.text}, ${at + 1}`} />
-              </li>
-            ))}
-          </ul>
-        </>
-      );
+      return <PicturesView block={block} pictures={pictures} />;
     case "code":
       return <SquareCode content={block.content} text={block.text} />;
   }
+}
+
+function PicturesView({
+  block,
+  pictures,
+}: {
+  readonly block: PaperPictures;
+  readonly pictures: readonly string[];
+}) {
+  return (
+    <>
+      <h2>{block.text}</h2>
+      <ul className="sheet-pictures" data-across={block.across}>
+        {block.captions.map((caption, at) => (
+          <li key={caption}>
+            <figure>
+              <img src={pictures[at]} alt={block.unreadable} />
+              <figcaption>{caption}</figcaption>
+            </figure>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
 }
 
 function Items({ items }: { readonly items: readonly string[] }) {

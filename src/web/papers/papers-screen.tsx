@@ -1,12 +1,12 @@
 /** The papers of a job: which one, in which language, on which sheet; shown as it is printed. */
-import { useEffect, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { paperCatalogue } from "../../messages/paper-catalogue.ts";
 import type { Paper, PaperHead, PaperKind } from "../../wire/paper-api.ts";
-import { picturesOf } from "../keeper.ts";
-import { shopTyped } from "../money/shop-terms.ts";
+import { type JobPicture, picturesOf } from "../keeper.ts";
 import { go } from "../route.ts";
 import { say } from "../say.ts";
 import { OpenedJob } from "../shell/opened-job.tsx";
+import { keepShop, sendShop, shopKept } from "../shop-keeper.ts";
 import type { OpenJob } from "../use-job.ts";
 import {
   keepPaperChoice,
@@ -51,9 +51,10 @@ interface PapersProps {
 function Papers({ open, kind, choice, onChoose }: PapersProps) {
   const [names, setNames] = useState<PaperNames | null>(null);
   useEffect(() => void paperNames(open.id).then(setNames), [open.id]);
-  const [pictures, setPictures] = useState<readonly string[]>([]);
+  const [pictures, setPictures] = useState<readonly JobPicture[]>([]);
   useEffect(() => void picturesOf(open.id).then(({ kept }) => setPictures(kept)), [open.id]);
-  const { paper, of, problem } = usePaper(open, kind, choice, names);
+  const { shop, changeWarranty } = useShopOnPaper();
+  const { paper, of, problem } = usePaper(open, kind, choice, names, shop, pictures.length);
   if (names === null) return null;
   const name = (change: Partial<PaperNames>) => {
     const named = { ...names, ...change };
@@ -69,9 +70,18 @@ function Papers({ open, kind, choice, onChoose }: PapersProps) {
           {say`Back to the bench`}
         </button>
       </nav>
-      <PaperForm id={open.id} kind={kind} choice={choice} names={names} onName={name} onChoose={onChoose}>
+      <PaperForm
+        id={open.id}
+        kind={kind}
+        choice={choice}
+        names={names}
+        warranty={shop?.warranty ?? ""}
+        onName={name}
+        onChoose={onChoose}
+        onWarranty={changeWarranty}
+      >
         {paper !== null && of === kind && paper.language === choice.language && (
-          <PaperKeys paper={paper} kind={kind} size={choice.size} />
+          <PaperKeys paper={paper} kind={kind} size={choice.size} job={open.id} pictures={pictures} />
         )}
       </PaperForm>
       {problem !== null && (
@@ -83,11 +93,47 @@ function Papers({ open, kind, choice, onChoose }: PapersProps) {
         {paper === null ? (
           <p role="status">{say`Working it out…`}</p>
         ) : (
-          <PaperView paper={paper} pictures={pictures} />
+          <PaperView paper={paper} pictures={pictures.map(({ address }) => address)} />
         )}
       </main>
     </div>
   );
+}
+
+/** What a paper bears of the shop. */
+interface ShopOnPaper {
+  readonly name: string;
+  readonly warranty: string;
+}
+
+/** Fingers rest before what they typed is sent. */
+const REST_MS = 700;
+
+/** The shop's name and warranty; what is typed of the latter is kept for every screen. */
+function useShopOnPaper() {
+  const [shop, setShop] = useState<ShopOnPaper | null>(null);
+  const resting = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  // What waits goes later, when the bench computer is there or the words are such that it takes them.
+  const send = () => void sendShop().catch(() => undefined);
+  useEffect(() => {
+    void shopKept().then(({ name, warranty = "" }) => setShop({ name, warranty }));
+    return () => {
+      clearTimeout(resting.current);
+      void sendShop().catch(() => undefined);
+    };
+  }, []);
+  const changeWarranty = (warranty: string) => {
+    setShop({ name: shop?.name ?? "", warranty });
+    clearTimeout(resting.current);
+    keepShop({ warranty }).then(
+      () => {
+        resting.current = setTimeout(send, REST_MS);
+      },
+      // What a browser does not keep is typed again next time.
+      () => undefined,
+    );
+  };
+  return { shop, changeWarranty };
 }
 
 function pageRule(size: PaperChoice["size"]): string {
@@ -107,12 +153,12 @@ interface Made {
 function usePaper(
   { id, job, paper: make }: OpenJob,
   kind: PaperKind,
-  { language, warranty }: PaperChoice,
+  { language }: PaperChoice,
   names: PaperNames | null,
+  shop: ShopOnPaper | null,
+  pictures: number,
 ): Made {
   const [made, setMade] = useState<Made>({ paper: null, of: null, problem: null });
-  const [shop, setShop] = useState<string | null>(null);
-  useEffect(() => void shopTyped().then(({ name }) => setShop(name)), []);
   const title = job === null || job === "loading" ? null : job.title;
   const practice = job !== null && job !== "loading" && job.practice !== null;
   useEffect(() => {
@@ -120,12 +166,13 @@ function usePaper(
     const text = (typed: string) => (typed.trim() === "" ? null : typed.trim());
     const head: PaperHead = {
       day: new Date().toLocaleDateString("sv-SE"),
-      from: text(shop),
+      from: text(shop.name),
       to: text(names.to),
       number: text(names.number),
       jobTitle: title,
       opens: `${location.origin}${location.pathname}#/job/${id}`,
-      warranty: text(warranty),
+      warranty: text(shop.warranty),
+      pictures,
       practice,
     };
     let waiting = true;
@@ -138,6 +185,6 @@ function usePaper(
     return () => {
       waiting = false;
     };
-  }, [make, kind, language, warranty, names, shop, title, practice, id]);
+  }, [make, kind, language, names, shop, title, practice, pictures, id]);
   return made;
 }

@@ -113,7 +113,7 @@ function FromTheJob({ job, onChosen }: FromProps) {
 async function jobPictures(job: string) {
   const { kept, waiting } = await picturesOf(job);
   const sent = await Promise.all(
-    kept.map((address) =>
+    kept.map(({ address }) =>
       fetch(address).then(
         async (answer) => (answer.ok ? [await answer.blob()] : []),
         // away: those that wait here can still be chosen

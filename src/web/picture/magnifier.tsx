@@ -1,6 +1,8 @@
 /** The surroundings of one spot, enlarged, with four ticks that point at it and leave it free to be seen. */
 import type { BoardPin } from "../../wire/job-api.ts";
+
 import { say, sayWith } from "../say.ts";
+
 import { BoardSvg, fieldWords, sideWords, type Tone } from "./board-svg.tsx";
 import { isOther } from "./revisions.tsx";
 import { shownPoint } from "./turned.ts";
@@ -14,15 +16,18 @@ interface Props {
   readonly picture: BoardPicture;
   readonly spot: BoardPin;
   readonly tone: Tone;
+  /** what the card calls the place; left out: as it is pinned */
+  readonly asked?: string | null;
 }
 
-export function Magnifier({ picture, spot, tone }: Props) {
+export function Magnifier({ picture, spot, tone, asked = null }: Props) {
   const face = picture.faces.find(({ side }) => side === spot.side);
   if (face === undefined) return null;
   return (
     <figure className="magnifier">
       <Enlarged face={face} spot={spot} tone={tone} />
       <figcaption>
+        {asked !== null && asked !== spot.place && `${say`the same net at`} `}
         {sayWith`${<b>{spot.place.replace(".", " ")}</b>}, ${say(sideWords(face.side))}, ${say(fieldWords(face, spot))}`}
         {isOther(spot.revision, picture.revision) && (
           <span className="other-revision">{say`pinned on ${spot.revision}, this board is ${picture.revision ?? ""}`}</span>

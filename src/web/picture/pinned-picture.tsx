@@ -61,7 +61,7 @@ export function PinnedPicture({ picture, places, marksOn, lies, wanted, next }: 
             {say`Turn`}
           </button>
           <button type="button" aria-pressed={pinning} onClick={() => setPinning(!pinning)}>
-            Pin places
+            {say`Pin places`}
           </button>
         </Sides>
       </BoardViewer>

@@ -48,7 +48,14 @@ export function LinePlot({ title, words, lines, xName, yTop, yWords, xWords, mar
           {xWords(last)}
         </text>
         {lines.map((line, index) => (
-          <PlottedLine key={line.name} line={line} index={index} px={px} py={py} />
+          <PlottedLine
+            key={line.name}
+            line={line}
+            index={index}
+            beside={lines.slice(0, index).filter((other) => endTogether(line, other, px, py)).length}
+            px={px}
+            py={py}
+          />
         ))}
         {mark !== null && (
           <path
@@ -115,12 +122,27 @@ function PlotTable({ id, lines, xs, xName, xWords, yWords }: TableProps) {
 interface LineProps {
   readonly line: Line;
   readonly index: number;
+  /** how many lines before this one end where it ends: letters stand clear of each other */
+  readonly beside: number;
   px(x: number): number;
   py(y: number): number;
 }
 
-function PlottedLine({ line, index, px, py }: LineProps) {
-  const there = line.points.flatMap(({ x, y }) => (y === null ? [] : [{ x, y }]));
+/** A letter's size, in the drawing's units. */
+const LETTER = 11;
+
+function valuesOf({ points }: Line): readonly { readonly x: number; readonly y: number }[] {
+  return points.flatMap(({ x, y }) => (y === null ? [] : [{ x, y }]));
+}
+
+function endTogether(one: Line, other: Line, px: LineProps["px"], py: LineProps["py"]): boolean {
+  const [a, b] = [valuesOf(one).at(-1), valuesOf(other).at(-1)];
+  if (a === undefined || b === undefined) return false;
+  return Math.abs(px(a.x) - px(b.x)) < LETTER && Math.abs(py(a.y) - py(b.y)) < LETTER;
+}
+
+function PlottedLine({ line, index, beside, px, py }: LineProps) {
+  const there = valuesOf(line);
   const end = there.at(-1);
   if (end === undefined) return null;
   const path = there
@@ -129,7 +151,11 @@ function PlottedLine({ line, index, px, py }: LineProps) {
   return (
     <g>
       <path className="plot-line" data-line={index} d={path} strokeDasharray={DASHES[index]} />
-      <text className="plot-letter" x={px(end.x) + 5 + (index % 2) * 9} y={py(end.y) + 4}>
+      <text
+        className="plot-letter"
+        x={px(end.x) + 5 + (beside % 2) * 9}
+        y={py(end.y) + 4 + Math.floor(beside / 2) * LETTER}
+      >
         {LETTERS[index]}
       </text>
     </g>
