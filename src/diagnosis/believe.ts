@@ -94,7 +94,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
     if (isWorkOn(board, entry.event)) seen.clear();
     if (entry.event.do === "look")
       looks.push({
-        evidence: lookEvidence(board, input.cause, entry.event, entry.logIndex, priors.faults),
+        evidence: lookEvidence(board, input.cause, entry.event, entry.logIndex, priors.faults, memory),
         logIndexes: [entry.logIndex],
       });
     if (rails.said.has(entry.logIndex)) continue;
@@ -115,6 +115,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
           entry.logIndex,
           outOfCircuit(entry.before, never),
           priors.faults,
+          memory,
         ),
         logIndexes: [entry.logIndex],
       });
@@ -124,7 +125,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
     ...cold,
     ...looks,
     ...powers,
-    ...loadEndPieces(board, timeline, priors.faults, (bench) => outOfCircuit(bench, never)),
+    ...loadEndPieces(board, timeline, priors.faults, (bench) => outOfCircuit(bench, never), memory),
     ...livePieces(input, rails.said),
     ...rails.pieces,
   ];

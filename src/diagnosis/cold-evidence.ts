@@ -10,6 +10,7 @@ import type { ColdCheck, MeterReading, Predictor } from "../meter/prediction.ts"
 import type { FaultPrior } from "../priors/fault-prior.ts";
 import { formatQuantity } from "../units/quantity.ts";
 import { COMMON_POINTS, type Evidence } from "./evidence.ts";
+import { HeardSets } from "./heard-set.ts";
 import { bestLogLikelihood, onScale, readingLogLikelihood, slipLogLikelihood } from "./reading-model.ts";
 
 /** A reading marked `climbing` is the value this long after touching, capacitors empty before. */
@@ -73,9 +74,22 @@ export class EvidenceMemory {
   readonly #mattering = new Map<string, Map<string, readonly number[]>>();
   readonly #alike = new WeakMap<Predictor, Int32Array>();
   #vectorCount = 0;
+  readonly #sets = new Map<string, HeardSets>();
   static readonly #mostMattering = 20_000;
+  static readonly #mostSets = 150_000;
   static readonly #mostMasks = 10_000;
   static readonly #mostVectors = 120_000;
+
+  /** The piece with what was worked out for its sets before, by a name that says all that its answers depend on. */
+  remembering(key: string, piece: Omit<Evidence, "sets">): Evidence {
+    let count = 0;
+    for (const sets of this.#sets.values()) count += sets.count;
+    if (count > EvidenceMemory.#mostSets) this.#sets.clear();
+    const sets = this.#sets.get(key) ?? new HeardSets(piece);
+    sets.piece = piece;
+    this.#sets.set(key, sets);
+    return { ...piece, sets };
+  }
 
   mask(key: string, compute: () => Uint8Array): Uint8Array {
     const known = this.#masks.get(key);
@@ -188,7 +202,7 @@ export function coldEvidence(
   const piece = `${group.key}=${readings.join(",")}`;
   const candidates = priors.map((prior) => prior.fault);
   const faultsOf = (indexes: readonly number[]) => indexes.map((index) => priors[index].fault);
-  return {
+  return memory.remembering(piece, {
     logIndex: group.entry.logIndex,
     best: readings.reduce<number>(
       (sum, reading) => sum + bestLogLikelihood(check.mode, reading, predictor.meter),
@@ -222,5 +236,5 @@ export function coldEvidence(
         Uint8Array.from(predictor.audible(check, faultsOf(indexes), candidates), (heard) => (heard ? 1 : 0)),
       );
     },
-  };
+  });
 }

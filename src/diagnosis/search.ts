@@ -9,8 +9,9 @@ import { oddsBeside } from "./beside-odds.ts";
 import { crossedSwaps } from "./crossed-swaps.ts";
 import { ElementHearing } from "./element-hearing.ts";
 import { type Evidence, overCommon } from "./evidence.ts";
+import type { HeardSet } from "./heard-set.ts";
 import { pairsBeside } from "./pairs.ts";
-import { finish, type ScoredSet, scoreSet } from "./scored-set.ts";
+import { finish, jointLog, type ScoredSet, scoreSet } from "./scored-set.ts";
 import type { SearchLimits } from "./search-limits.ts";
 import { byScore, insertSorted } from "./set-order.ts";
 import { logPrior } from "./set-prior.ts";
@@ -44,6 +45,13 @@ function differ(a: number, b: number): boolean {
   return a !== b && !(Math.abs(a - b) <= SAME_ANSWER);
 }
 
+/** What each piece says of the set that is grown, ln, and how much more it may be hoped to say of a larger one. */
+interface Growth {
+  readonly own: readonly number[];
+  /** less once a set has shown what can be said */
+  readonly hoped: Float64Array;
+}
+
 /** Search state and its moves; one instance a search. */
 export class ExplanationSearch {
   readonly #universe: Universe;
@@ -57,6 +65,9 @@ export class ExplanationSearch {
   #best = Number.NEGATIVE_INFINITY;
   /** best log likelihood that each piece has given any set tried */
   readonly #bestSeen: Float64Array;
+  /** the most that each piece can say of any set, and what a slip alone says */
+  readonly #bounds: Float64Array;
+  readonly #slips: Float64Array;
   /** what each piece hears on a board with nothing wrong: asked once, guessed to hold beside later sets */
   #alone: ElementHearing | null = null;
 
@@ -72,6 +83,8 @@ export class ExplanationSearch {
     this.#limits = limits;
     this.#elementCount = universe.fault.length;
     this.#bestSeen = new Float64Array(evidence.length).fill(Number.NEGATIVE_INFINITY);
+    this.#bounds = Float64Array.from(evidence, ({ best }) => best);
+    this.#slips = Float64Array.from(evidence, ({ slip }) => slip);
   }
 
   /** All sets found within the width, best first. */
@@ -141,16 +154,15 @@ export class ExplanationSearch {
   /** A member that changes an answer is heard; where all answers are alike the circuit is asked. */
   #isHeard(scored: ScoredSet, member: number): boolean {
     const known = this.#without(scored, member);
-    const changes = scored.hearings.some((hearing, i) =>
-      hearing.vector.some((log, z) => differ(log, known.hearings[i].vector[z])),
-    );
-    return changes || this.#evidence.some((piece, i) => this.#hears(piece, known.hearings[i].faults, member));
+    const changes = scored.hearings.some(({ vector }, i) => {
+      const before = known.hearings[i].vector;
+      return vector !== before && vector.some((log, z) => differ(log, before[z]));
+    });
+    return changes || this.#evidence.some((piece, i) => this.#hears(piece, known.hearings[i].heard, member));
   }
 
-  #hears(piece: Evidence, faults: readonly number[], element: number): boolean {
-    return (
-      presentAt(this.#universe, element, piece.logIndex) && piece.hears(faults, this.#universe.fault[element])
-    );
+  #hears(piece: Evidence, heard: HeardSet, element: number): boolean {
+    return presentAt(this.#universe, element, piece.logIndex) && heard.hears(this.#universe.fault[element]);
   }
 
   ranked(): ScoredSet[] {
@@ -227,14 +239,15 @@ export class ExplanationSearch {
     const misfits = this.#misfits(own);
     const hearing = exact ? this.hearingBeside(scored) : this.#guessed(scored, misfits);
     const gain = this.#gain(own);
+    const growth: Growth = { own, hoped: Float64Array.from(own, (log, i) => this.#bestOf(i) - log) };
     const worthTrying = this.#worthTrying(scored, hearing, gain);
     const tried = new Uint8Array(this.#elementCount);
     for (const worst of [...misfits, -1]) {
       let better = false;
       for (const { element, logOdds } of worthTrying) {
-        if (tried[element] === 1 || (worst >= 0 && hearing.each[worst][element] === 0)) continue;
+        if (tried[element] === 1 || (worst >= 0 && !hearing.hears(worst, element))) continue;
         tried[element] = 1;
-        const grown = this.#tryAdd(scored, element, logOdds, hearing, own, exact);
+        const grown = this.#tryAdd(scored, element, logOdds, hearing, growth, exact);
         if (grown !== null && grown.score > scored.score) better = true;
       }
       if (better && !exact) break;
@@ -246,7 +259,9 @@ export class ExplanationSearch {
 
   /** Beside these faults a piece may hear what it never hears alone: an open fuse shows only where the bus behind it is shorted. */
   #guessed(scored: ScoredSet, misfits: readonly number[]): ElementHearing {
-    const asked = misfits.map((i) => [i, this.#evidence[i].audible(scored.hearings[i].faults)] as const);
+    const asked = misfits.map(
+      (i) => [i, this.#evidence[i].audible(scored.hearings[i].heard.faults)] as const,
+    );
     return this.hearingAlone().with(new Map(asked));
   }
 
@@ -292,7 +307,7 @@ export class ExplanationSearch {
 
   /** Which elements each piece can hear beside the set, asked of the circuit. */
   hearingBeside(scored: ScoredSet): ElementHearing {
-    return this.#hearing((piece, i) => piece.audible(scored.hearings[i].faults));
+    return this.#hearing((piece, i) => piece.audible(scored.hearings[i].heard.faults));
   }
 
   /** Which elements each piece hears on a board with nothing else wrong: the guess that holds beside later sets. */
@@ -315,17 +330,13 @@ export class ExplanationSearch {
     element: number,
     logOdds: number,
     hearing: ElementHearing,
-    own: readonly number[],
+    { own, hoped }: Growth,
     exact: boolean,
   ): ScoredSet | null {
-    const fault = this.#universe.fault[element];
-    const heardBy: number[] = [];
+    const { pieces, heard: heardBits } = hearing;
+    const row = element * pieces;
     let bound = scored.score + logOdds;
-    for (let i = 0; i < hearing.each.length; i++) {
-      if (hearing.each[i][element] === 0) continue;
-      heardBy.push(i);
-      bound += this.#bestOf(i) - own[i];
-    }
+    for (let i = 0; i < pieces; i++) if (heardBits[row + i] === 1) bound += hoped[i];
     const floor = this.#floor(scored);
     if (bound < floor) return null;
     const set = insertSorted(scored.set, element);
@@ -335,33 +346,50 @@ export class ExplanationSearch {
     if (this.#rejected.has(key)) return null;
     const prior = logPrior(this.#universe, set);
     bound += prior - scored.logPrior - logOdds;
+    const heardBy: number[] = [];
+    for (let i = 0; i < pieces; i++) if (heardBits[row + i] === 1) heardBy.push(i);
     // First what the set explains worst: a fault that does not mend that is given up after one prediction.
-    heardBy.sort((a, b) => this.#bestOf(b) - own[b] - (this.#bestOf(a) - own[a]) || a - b);
-    const vectors = new Map<number, Float64Array>();
+    heardBy.sort((a, b) => hoped[b] - hoped[a] || a - b);
+    const fault = this.#universe.fault[element];
+    const vectors = scored.hearings.map(({ vector }) => vector);
     for (const i of heardBy) {
       if (bound < floor) {
         this.#rejected.add(key);
         return null;
       }
-      const vector = this.#evidence[i].logLikelihood(insertSorted(scored.hearings[i].faults, fault));
-      vectors.set(i, vector);
-      const log = overCommon(vector, this.#logWeights);
+      const heard = scored.hearings[i].heard.with(fault);
+      vectors[i] = heard.vector;
+      const log = heard.log(this.#logWeights);
       bound += log - this.#bestOf(i);
-      this.#bestSeen[i] = Math.max(this.#bestSeen[i], log);
+      if (log <= this.#bestSeen[i]) continue;
+      this.#bestSeen[i] = log;
+      hoped[i] = this.#bestOf(i) - own[i];
     }
-    const hearings = scored.hearings.map((hearing, i) =>
-      presentAt(this.#universe, element, this.#evidence[i].logIndex)
-        ? { faults: insertSorted(hearing.faults, fault), vector: vectors.get(i) ?? hearing.vector }
-        : hearing,
-    );
-    const guessed = finish(this.#logWeights, set, prior, hearings);
-    const grown = exact || guessed.score < floor ? guessed : this.#score(set);
-    if (grown.score < floor) {
+    const guessed = prior + jointLog(vectors, this.#logWeights);
+    const grown =
+      guessed < floor ? null : exact ? this.#grown(scored, element, set, prior, vectors) : this.#score(set);
+    if (grown === null || grown.score < floor) {
       this.#rejected.add(key);
       return null;
     }
     this.#keep(grown);
     return grown;
+  }
+
+  /** The set with the element, by the answers that each piece gave with it or, where it is silent, had given without. */
+  #grown(
+    { hearings }: ScoredSet,
+    element: number,
+    set: readonly number[],
+    prior: number,
+    vectors: readonly Float64Array[],
+  ): ScoredSet {
+    const fault = this.#universe.fault[element];
+    const grown = hearings.map(({ heard }, i) => ({
+      heard: presentAt(this.#universe, element, this.#evidence[i].logIndex) ? heard.with(fault) : heard,
+      vector: vectors[i],
+    }));
+    return finish(this.#logWeights, set, prior, grown);
   }
 
   /** How far below the set it grew from a new one may fall: later sets are only asked for near equals. */
@@ -374,8 +402,9 @@ export class ExplanationSearch {
    * explained it better than a slip would; else its bound.
    */
   #bestOf(i: number): number {
-    const { best, slip } = this.#evidence[i];
-    return this.#bestSeen[i] > slip + EXPLAINED ? Math.min(best, this.#bestSeen[i] + HOPE) : best;
+    const best = this.#bounds[i];
+    const seen = this.#bestSeen[i];
+    return seen > this.#slips[i] + EXPLAINED ? Math.min(best, seen + HOPE) : best;
   }
 
   /**
@@ -385,14 +414,13 @@ export class ExplanationSearch {
   #addPairs(scored: ScoredSet, worst: number, own: readonly number[], gain: number): void {
     const least = this.#best - this.#limits.width - 1;
     const piece = this.#evidence[worst];
-    const { faults } = scored.hearings[worst];
+    const { heard } = scored.hearings[worst];
     for (const [one, other] of pairsBeside(this.#universe, scored.set, piece.logIndex)) {
       const set = insertSorted(insertSorted(scored.set, one), other);
       if (scored.logLikelihood + gain + logPrior(this.#universe, set) < least) continue;
       if (this.#found.has(set.join(","))) continue;
-      const pair = [this.#universe.fault[one], this.#universe.fault[other]];
-      const both = [...faults, ...pair].sort((a, b) => a - b);
-      if (overCommon(piece.logLikelihood(both), this.#logWeights) < own[worst] + MISFIT) continue;
+      const both = heard.with(this.#universe.fault[one]).with(this.#universe.fault[other]);
+      if (both.log(this.#logWeights) < own[worst] + MISFIT) continue;
       this.#keep(this.#score(set));
     }
   }
