@@ -47,7 +47,9 @@ const EXPLANATIONS_LISTED = 160;
 
 export function believe(input: BelieveInput): Belief {
   const { board, timeline, priors, absent } = input;
-  const universe = datedFaults(board, timeline, priors, absent);
+  const universe = input.memory.universe(universeKey(timeline, absent), () =>
+    datedFaults(board, timeline, priors, absent),
+  );
   const notSolved = new Set<string>();
   const pieces = gatherEvidence(input, notSolved);
   const logWeights = commonLogWeights(timeline);
@@ -77,6 +79,25 @@ export function believe(input: BelieveInput): Belief {
     notSolved: [...notSolved].sort(),
   };
 }
+
+/** What happened to the board that may have broken or cured something: elements depend on nothing else of the log. */
+function universeKey({ entries, spans }: Timeline, absent: readonly string[]): string {
+  const events = entries.flatMap(({ event, logIndex }) => {
+    if (!MAKES_ELEMENTS.has(event.do)) return [];
+    const { id: _, ...what } = event;
+    return [[logIndex, what]];
+  });
+  return JSON.stringify([absent, spans.map(({ openedBy }) => openedBy), events]);
+}
+
+const MAKES_ELEMENTS: ReadonlySet<string> = new Set([
+  "power",
+  "replace",
+  "restore",
+  "refit",
+  "clean",
+  "resolder",
+]);
 
 function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
   const { board, timeline, priors, memory } = input;

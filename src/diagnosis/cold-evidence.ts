@@ -12,6 +12,7 @@ import { formatQuantity } from "../units/quantity.ts";
 import { COMMON_POINTS, type Evidence } from "./evidence.ts";
 import { HeardSets } from "./heard-set.ts";
 import { bestLogLikelihood, onScale, readingLogLikelihood, slipLogLikelihood } from "./reading-model.ts";
+import type { Universe } from "./universe.ts";
 
 /** A reading marked `climbing` is the value this long after touching, capacitors empty before. */
 export const CLIMBING_SECONDS = 2;
@@ -75,10 +76,17 @@ export class EvidenceMemory {
   readonly #alike = new WeakMap<Predictor, Int32Array>();
   #vectorCount = 0;
   readonly #sets = new Map<string, HeardSets>();
+  #universe: { readonly key: string; readonly universe: Universe } | null = null;
   static readonly #mostMattering = 20_000;
   static readonly #mostSets = 150_000;
   static readonly #mostMasks = 10_000;
   static readonly #mostVectors = 120_000;
+
+  /** The universe of a log, as long as nothing more is done that breaks or cures. */
+  universe(key: string, make: () => Universe): Universe {
+    if (this.#universe?.key !== key) this.#universe = { key, universe: make() };
+    return this.#universe.universe;
+  }
 
   /** The piece with what was worked out for its sets before, by a name that says all that its answers depend on. */
   remembering(key: string, piece: Omit<Evidence, "sets">): Evidence {

@@ -346,6 +346,10 @@ export class ExplanationSearch {
     if (this.#rejected.has(key)) return null;
     const prior = logPrior(this.#universe, set);
     bound += prior - scored.logPrior - logOdds;
+    if (bound < floor) {
+      this.#rejected.add(key);
+      return null;
+    }
     const heardBy: number[] = [];
     for (let i = 0; i < pieces; i++) if (heardBits[row + i] === 1) heardBy.push(i);
     // First what the set explains worst: a fault that does not mend that is given up after one prediction.
