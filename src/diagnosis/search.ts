@@ -10,6 +10,7 @@ import { crossedSwaps } from "./crossed-swaps.ts";
 import { ElementHearing } from "./element-hearing.ts";
 import { type Evidence, overCommon } from "./evidence.ts";
 import type { HeardSet } from "./heard-set.ts";
+import { Hopes, MISFIT } from "./hopes.ts";
 import { pairsBeside } from "./pairs.ts";
 import { finish, jointLog, type ScoredSet, scoreSet } from "./scored-set.ts";
 import type { SearchLimits } from "./search-limits.ts";
@@ -23,19 +24,10 @@ const EXACT_EXPANSIONS = 2;
 /** Log likelihoods further apart than this are different answers: a silent fault moves a reading by a tenth of its spread at most. */
 const SAME_ANSWER = 0.05;
 
-/** A piece this far from what it could say is not explained yet (nats). */
-const MISFIT = 3;
-/** Pieces that have their turn at being explained, from one set. */
-const MOST_MISFITS = 4;
 /** A grown set is kept only when no further than this below the set it grew from (nats): in the first expansions, and later. */
 const EARLY_REACH = 6.5;
 const LATE_REACH = 3;
 const EARLY_EXPANSIONS = 4;
-/** How much better than the best so far a piece of evidence may yet be explained (nats). */
-const HOPE = 0.5;
-/** A piece this much likelier than by a slip alone counts as explained (nats). */
-const EXPLAINED = 2;
-
 /** Of so many of the best sets found, every member is exchanged at the end. Bound on work. */
 const LAST_SWAPS = 2;
 /** What is left after a drop is expanded for its swaps only while so few sets have been. */
@@ -63,11 +55,7 @@ export class ExplanationSearch {
   readonly #expanded = new Set<string>();
   readonly #rejected = new Set<string>();
   #best = Number.NEGATIVE_INFINITY;
-  /** best log likelihood that each piece has given any set tried */
-  readonly #bestSeen: Float64Array;
-  /** the most that each piece can say of any set, and what a slip alone says */
-  readonly #bounds: Float64Array;
-  readonly #slips: Float64Array;
+  readonly #hopes: Hopes;
   /** what each piece hears on a board with nothing wrong: asked once, guessed to hold beside later sets */
   #alone: ElementHearing | null = null;
 
@@ -82,9 +70,7 @@ export class ExplanationSearch {
     this.#logWeights = commonLogWeights;
     this.#limits = limits;
     this.#elementCount = universe.fault.length;
-    this.#bestSeen = new Float64Array(evidence.length).fill(Number.NEGATIVE_INFINITY);
-    this.#bounds = Float64Array.from(evidence, ({ best }) => best);
-    this.#slips = Float64Array.from(evidence, ({ slip }) => slip);
+    this.#hopes = new Hopes(evidence);
   }
 
   /** All sets found within the width, best first. */
@@ -128,7 +114,7 @@ export class ExplanationSearch {
     const [best] = ranked;
     if (best === undefined) return;
     const own = best.hearings.map(({ vector }) => overCommon(vector, this.#logWeights));
-    for (const worst of this.#misfits(own))
+    for (const worst of this.#hopes.misfits(own))
       for (const set of slipMenders(this.#universe, this.#evidence, this.#logWeights, worst, ranked))
         if (set.length <= this.#limits.size && !this.holds(set)) this.#keep(this.#score(set));
   }
@@ -223,8 +209,8 @@ export class ExplanationSearch {
         const rest = scored.set.filter((element) => element !== parent && element !== to);
         const left = this.#found.get(rest.join(",")) ?? this.#score(rest);
         const own = left.hearings.map(({ vector }) => overCommon(vector, this.#logWeights));
-        const [worst] = this.#misfits(own);
-        if (worst !== undefined) this.#addPairs(left, worst, own, this.#gain(own));
+        const [worst] = this.#hopes.misfits(own);
+        if (worst !== undefined) this.#addPairs(left, worst, own, this.#hopes.gain(own));
       }
   }
 
@@ -236,10 +222,10 @@ export class ExplanationSearch {
   #addOne(scored: ScoredSet): void {
     const exact = this.#expanded.size <= EXACT_EXPANSIONS;
     const own = this.#evidence.map((_, i) => overCommon(scored.hearings[i].vector, this.#logWeights));
-    const misfits = this.#misfits(own);
+    const misfits = this.#hopes.misfits(own);
     const hearing = exact ? this.hearingBeside(scored) : this.#guessed(scored, misfits);
-    const gain = this.#gain(own);
-    const growth: Growth = { own, hoped: Float64Array.from(own, (log, i) => this.#bestOf(i) - log) };
+    const gain = this.#hopes.gain(own);
+    const growth: Growth = { own, hoped: Float64Array.from(own, (log, i) => this.#hopes.of(i) - log) };
     const worthTrying = this.#worthTrying(scored, hearing, gain);
     const tried = new Uint8Array(this.#elementCount);
     for (const worst of [...misfits, -1]) {
@@ -284,25 +270,10 @@ export class ExplanationSearch {
     return worth;
   }
 
-  /** What the readings could still add if all were explained best, nats. */
-  #gain(own: readonly number[]): number {
-    return own.reduce((sum, log, i) => sum + Math.max(0, this.#bestOf(i) - log), 0);
-  }
-
   /** Scores below this are not worth keeping beside what is known, nor as growth of this set. */
   #floor(scored: ScoredSet): number {
     // The common unknown couples readings: a little slack keeps the bound honest.
     return Math.max(this.#best - this.#limits.width - 1, scored.score - this.#reach());
-  }
-
-  /** The pieces that this set leaves furthest from explained, worst first. */
-  #misfits(own: readonly number[]): readonly number[] {
-    return own
-      .map((log, i) => ({ i, misfit: this.#bestOf(i) - log }))
-      .filter(({ misfit }) => misfit > MISFIT)
-      .sort((a, b) => b.misfit - a.misfit || a.i - b.i)
-      .slice(0, MOST_MISFITS)
-      .map(({ i }) => i);
   }
 
   /** Which elements each piece can hear beside the set, asked of the circuit. */
@@ -364,10 +335,8 @@ export class ExplanationSearch {
       const heard = scored.hearings[i].heard.with(fault);
       vectors[i] = heard.vector;
       const log = heard.log(this.#logWeights);
-      bound += log - this.#bestOf(i);
-      if (log <= this.#bestSeen[i]) continue;
-      this.#bestSeen[i] = log;
-      hoped[i] = this.#bestOf(i) - own[i];
+      bound += log - this.#hopes.of(i);
+      if (this.#hopes.heard(i, log)) hoped[i] = this.#hopes.of(i) - own[i];
     }
     const guessed = prior + jointLog(vectors, this.#logWeights);
     const grown =
@@ -399,16 +368,6 @@ export class ExplanationSearch {
   /** How far below the set it grew from a new one may fall: later sets are only asked for near equals. */
   #reach(): number {
     return this.#expanded.size <= EARLY_EXPANSIONS ? EARLY_REACH : LATE_REACH;
-  }
-
-  /**
-   * The best this piece can be hoped to say: little more than the best it has said of any set so far, once some set has
-   * explained it better than a slip would; else its bound.
-   */
-  #bestOf(i: number): number {
-    const best = this.#bounds[i];
-    const seen = this.#bestSeen[i];
-    return seen > this.#slips[i] + EXPLAINED ? Math.min(best, seen + HOPE) : best;
   }
 
   /**
