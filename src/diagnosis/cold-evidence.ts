@@ -10,7 +10,7 @@ import type { ColdCheck, MeterReading, Predictor } from "../meter/prediction.ts"
 import type { FaultPrior } from "../priors/fault-prior.ts";
 import { formatQuantity } from "../units/quantity.ts";
 import { COMMON_POINTS, type Evidence } from "./evidence.ts";
-import { HeardSets } from "./heard-set.ts";
+import { giveSets, HeardSets } from "./heard-set.ts";
 import { bestLogLikelihood, onScale, readingLogLikelihood, slipLogLikelihood } from "./reading-model.ts";
 import type { Universe } from "./universe.ts";
 
@@ -89,14 +89,12 @@ export class EvidenceMemory {
   }
 
   /** The piece with what was worked out for its sets before, by a name that says all that its answers depend on. */
-  remembering(key: string, piece: Omit<Evidence, "sets">): Evidence {
+  remembering(key: string, piece: Evidence): Evidence {
     let count = 0;
     for (const sets of this.#sets.values()) count += sets.count;
     if (count > EvidenceMemory.#mostSets) this.#sets.clear();
-    const sets = this.#sets.get(key) ?? new HeardSets(piece);
-    sets.piece = piece;
-    this.#sets.set(key, sets);
-    return { ...piece, sets };
+    this.#sets.set(key, giveSets(piece, this.#sets.get(key) ?? new HeardSets(piece)));
+    return piece;
   }
 
   mask(key: string, compute: () => Uint8Array): Uint8Array {

@@ -3,8 +3,6 @@
  * of faults on the board at that moment: how likely is what was seen, and which further faults could have changed it.
  */
 
-import type { HeardSets } from "./heard-set.ts";
-
 /**
  * What all readings of one meter and one room have in common is one standard normal unknown, summed over an even grid. A
  * quadrature of few points misses a log that pins the unknown between two of them; a reading is smoothed over the width of a
@@ -32,8 +30,6 @@ export interface Evidence {
   wouldShow(faults: readonly number[]): string;
   /** ln of what a slip alone would give: a reading no better explained than this is unexplained */
   readonly slip: number;
-  /** what was worked out for its sets of faults, where a memory keeps that; left out: found anew */
-  readonly sets?: HeardSets;
 }
 
 /** One piece of evidence with the log indexes it speaks for. */

@@ -79,11 +79,14 @@ export class HeardSets {
 
 const ofEvidence = new WeakMap<Evidence, HeardSets>();
 
-/** The sets of a piece: those that its memory keeps, else its own. */
+/** The sets of a piece: those given to it, else its own. */
 export function heardSets(piece: Evidence): HeardSets {
-  const known = piece.sets ?? ofEvidence.get(piece);
-  if (known !== undefined) return known;
-  const sets = new HeardSets(piece);
+  return ofEvidence.get(piece) ?? giveSets(piece, new HeardSets(piece));
+}
+
+/** Gives a piece the sets that an equal one had before: what is new of them it is asked itself. */
+export function giveSets(piece: Evidence, sets: HeardSets): HeardSets {
+  sets.piece = piece;
   ofEvidence.set(piece, sets);
   return sets;
 }
