@@ -3,7 +3,7 @@
  * every forecast is met, also those after which the engine would never have proposed power.
  */
 import type { Board } from "../../src/board/board.ts";
-import { AssessmentSession } from "../../src/job/assess.ts";
+import { AssessmentSession, beliefOf } from "../../src/job/assess.ts";
 import { seededRandom } from "../../src/practice/seeded-random.ts";
 import { oracleBench } from "../oracle/oracle-bench.ts";
 import { Course } from "../players/course.ts";
@@ -28,5 +28,7 @@ export async function againstAdvice(id: string, board: Board, seed: number): Pro
   const power = lamp
     ? ({ do: "power", feed: "lamp", watts: 100 } as const)
     : ({ do: "power", feed: "mains" } as const);
-  return powerUp(id, seed, course, power, new AssessmentSession());
+  const believed = beliefOf(course.job, new AssessmentSession());
+  if (!believed.ok) throw new Error(believed.problem);
+  return powerUp(id, seed, course, power, believed.value);
 }

@@ -1,6 +1,6 @@
 /** One power-up of a board with hidden faults: what the engine foretold of it, and what broke. */
 import type { PowerEvent } from "../../src/bench/event.ts";
-import { type AssessmentSession, beliefOf, planningInput } from "../../src/job/assess.ts";
+import { type Believed, planningInput } from "../../src/job/assess.ts";
 import { PowerRisk } from "../../src/planning/power-risk.ts";
 import type { Course } from "../players/course.ts";
 
@@ -22,18 +22,18 @@ export interface PowerUp {
 /** Parts foretold with less than this are not written down. */
 const LEAST_CHANCE = 0.001;
 
-/** Powers the board and compares. The log has to allow it. */
+/**
+ * Powers the board and compares. The log has to allow it.
+ * @param believed - of the course as it stands
+ */
 export async function powerUp(
   board: string,
   seed: number,
   course: Course,
   power: PowerEvent,
-  session: AssessmentSession,
+  { timeline, belief, priors }: Pick<Believed, "timeline" | "belief" | "priors">,
 ): Promise<PowerUp> {
   const { job } = course;
-  const believed = beliefOf(job, session);
-  if (!believed.ok) throw new Error(believed.problem);
-  const { timeline, belief, priors } = believed.value;
   const risk = new PowerRisk(planningInput(job, timeline), belief, priors).under(power);
   const before = new Set(course.bench.dead(course.timeline));
   const readings = job.log.filter((event) => event.do === "measure").length;

@@ -47,7 +47,9 @@ const EXPLANATIONS_LISTED = 160;
 
 export function believe(input: BelieveInput): Belief {
   const { board, timeline, priors, absent } = input;
-  const universe = datedFaults(board, timeline, priors, absent);
+  const universe = input.memory.universe(universeKey(timeline, absent), () =>
+    datedFaults(board, timeline, priors, absent),
+  );
   const notSolved = new Set<string>();
   const pieces = gatherEvidence(input, notSolved);
   const logWeights = commonLogWeights(timeline);
@@ -78,6 +80,25 @@ export function believe(input: BelieveInput): Belief {
   };
 }
 
+/** What happened to the board that may have broken or cured something: elements depend on nothing else of the log. */
+function universeKey({ entries, spans }: Timeline, absent: readonly string[]): string {
+  const events = entries.flatMap(({ event, logIndex }) => {
+    if (!MAKES_ELEMENTS.has(event.do)) return [];
+    const { id: _, ...what } = event;
+    return [[logIndex, what]];
+  });
+  return JSON.stringify([absent, spans.map(({ openedBy }) => openedBy), events]);
+}
+
+const MAKES_ELEMENTS: ReadonlySet<string> = new Set([
+  "power",
+  "replace",
+  "restore",
+  "refit",
+  "clean",
+  "resolder",
+]);
+
 function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
   const { board, timeline, priors, memory } = input;
   const rails = ofRails(board, timeline, priors.faults, memory);
@@ -94,7 +115,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
     if (isWorkOn(board, entry.event)) seen.clear();
     if (entry.event.do === "look")
       looks.push({
-        evidence: lookEvidence(board, input.cause, entry.event, entry.logIndex, priors.faults),
+        evidence: lookEvidence(board, input.cause, entry.event, entry.logIndex, priors.faults, memory),
         logIndexes: [entry.logIndex],
       });
     if (rails.said.has(entry.logIndex)) continue;
@@ -115,6 +136,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
           entry.logIndex,
           outOfCircuit(entry.before, never),
           priors.faults,
+          memory,
         ),
         logIndexes: [entry.logIndex],
       });
@@ -124,7 +146,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
     ...cold,
     ...looks,
     ...powers,
-    ...loadEndPieces(board, timeline, priors.faults, (bench) => outOfCircuit(bench, never)),
+    ...loadEndPieces(board, timeline, priors.faults, (bench) => outOfCircuit(bench, never), memory),
     ...livePieces(input, rails.said),
     ...rails.pieces,
   ];

@@ -32,7 +32,7 @@ const reading: Evidence = {
 it("a fault that a reading sees a little stands beside a set by what the reading says of it", () => {
   const nothing = scoreSet(universe, [reading], LOG_WEIGHTS, []);
   const hearing = ElementHearing.of(universe, [reading], [reading.audible([])]);
-  const ratios = readingRatios(universe, [reading], LOG_WEIGHTS, nothing, hearing, (set) => set.includes(3));
+  const ratios = readingRatios(universe, LOG_WEIGHTS, nothing, hearing, (set) => set.includes(3));
   expect(ratios[0]).toBe(1);
   expect(ratios[1]).toBeCloseTo(Math.exp(-0.7), 9);
   expect(ratios[2]).toBe(0);

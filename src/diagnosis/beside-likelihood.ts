@@ -6,7 +6,7 @@
 
 import { oddsBeside } from "./beside-odds.ts";
 import type { ElementHearing } from "./element-hearing.ts";
-import { COMMON_POINTS, type Evidence, overCommon } from "./evidence.ts";
+import { COMMON_POINTS, overCommon } from "./evidence.ts";
 import type { ScoredSet } from "./scored-set.ts";
 import { insertSorted } from "./set-order.ts";
 import type { Universe } from "./universe.ts";
@@ -21,7 +21,6 @@ const LEAST_LOG_ODDS = -9;
  */
 export function readingRatios(
   universe: Universe,
-  evidence: readonly Evidence[],
   logWeights: Float64Array,
   scored: ScoredSet,
   hearing: ElementHearing,
@@ -43,10 +42,9 @@ export function readingRatios(
     const fault = universe.fault[element];
     const moved = total.slice();
     let log = 0;
-    for (const [i, piece] of evidence.entries()) {
-      if (hearing.each[i][element] === 0) continue;
-      const { faults, vector: before } = scored.hearings[i];
-      const after = piece.logLikelihood(insertSorted(faults, fault));
+    for (const [i, { heard, vector: before }] of scored.hearings.entries()) {
+      if (!hearing.hears(i, element)) continue;
+      const after = heard.with(fault).vector;
       for (let z = 0; z < moved.length; z++) moved[z] += after[z] - before[z];
       log = overCommon(moved, logWeights) - scored.logLikelihood;
       if (log < least) return Number.NEGATIVE_INFINITY;

@@ -11,16 +11,24 @@ import { COMMON_POINTS, COMMON_WEIGHTS } from "./evidence.ts";
 const COMMON_SHARE = 0.05;
 const LEFT_OPEN_SHARE = 0.02;
 
-/** ln of the weight of each point of the common unknown. */
+const UNCALIBRATED = normalised(Float64Array.from(COMMON_WEIGHTS, Math.log));
+
+/** ln of the weight of each point of the common unknown; the same array where nothing was calibrated. */
 export function commonLogWeights(timeline: Timeline): Float64Array {
-  const log = Float64Array.from(COMMON_WEIGHTS, Math.log);
+  const log = UNCALIBRATED.slice();
+  let calibrated = false;
   for (const { event } of timeline.entries) {
     if (event.do !== "calibrate" || event.mode !== "diode" || event.known === 0) continue;
     const deviation = (event.reading - event.known) / event.known;
+    calibrated = true;
     COMMON_POINTS.forEach((point, z) => {
       log[z] += logNormalDensity((deviation - COMMON_SHARE * point) / LEFT_OPEN_SHARE);
     });
   }
+  return calibrated ? normalised(log) : UNCALIBRATED;
+}
+
+function normalised(log: Float64Array): Float64Array {
   const total = logSumExp(log);
   return log.map((weight) => weight - total);
 }

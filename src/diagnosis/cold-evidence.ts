@@ -11,8 +11,10 @@ import type { ColdCheck, MeterReading, Predictor } from "../meter/prediction.ts"
 import type { FaultPrior } from "../priors/fault-prior.ts";
 import { formatQuantity } from "../units/quantity.ts";
 import { COMMON_POINTS, type Evidence } from "./evidence.ts";
+import { giveSets, HeardSets } from "./heard-set.ts";
 import { bestLogLikelihood, onScale, readingLogLikelihood, slipLogLikelihood } from "./reading-model.ts";
 import { NO_ANSWER, shownWord } from "./shown-words.ts";
+import type { Universe } from "./universe.ts";
 
 /** A reading marked `climbing` is the value this long after touching, capacitors empty before. */
 export const CLIMBING_SECONDS = 2;
@@ -75,9 +77,27 @@ export class EvidenceMemory {
   readonly #mattering = new Map<string, Map<string, readonly number[]>>();
   readonly #alike = new WeakMap<Predictor, Int32Array>();
   #vectorCount = 0;
+  readonly #sets = new Map<string, HeardSets>();
+  #universe: { readonly key: string; readonly universe: Universe } | null = null;
   static readonly #mostMattering = 20_000;
+  static readonly #mostSets = 150_000;
   static readonly #mostMasks = 10_000;
   static readonly #mostVectors = 120_000;
+
+  /** The universe of a log, as long as nothing more is done that breaks or cures. */
+  universe(key: string, make: () => Universe): Universe {
+    if (this.#universe?.key !== key) this.#universe = { key, universe: make() };
+    return this.#universe.universe;
+  }
+
+  /** The piece with what was worked out for its sets before, by a name that says all that its answers depend on. */
+  remembering(key: string, piece: Evidence): Evidence {
+    let count = 0;
+    for (const sets of this.#sets.values()) count += sets.count;
+    if (count > EvidenceMemory.#mostSets) this.#sets.clear();
+    this.#sets.set(key, giveSets(piece, this.#sets.get(key) ?? new HeardSets(piece)));
+    return piece;
+  }
 
   mask(key: string, compute: () => Uint8Array): Uint8Array {
     const known = this.#masks.get(key);
@@ -192,7 +212,7 @@ export function coldEvidence(
   const piece = `${group.key}=${readings.join(",")}`;
   const candidates = priors.map((prior) => prior.fault);
   const faultsOf = (indexes: readonly number[]) => indexes.map((index) => priors[index].fault);
-  return {
+  return memory.remembering(piece, {
     logIndex: group.entry.logIndex,
     best: readings.reduce<number>(
       (sum, reading) => sum + bestLogLikelihood(check.mode, reading, predictor.meter),
@@ -226,5 +246,5 @@ export function coldEvidence(
         Uint8Array.from(predictor.audible(check, faultsOf(indexes), candidates), (heard) => (heard ? 1 : 0)),
       );
     },
-  };
+  });
 }

@@ -10,6 +10,7 @@ import type { Cause } from "../priors/cause.ts";
 import type { FaultPrior } from "../priors/fault-prior.ts";
 import { findingLikelihood } from "../priors/look-findings.ts";
 import { feedSetup, observedLikelihood } from "../priors/power-outcomes.ts";
+import type { EvidenceMemory } from "./cold-evidence.ts";
 import { COMMON_POINTS, type Evidence } from "./evidence.ts";
 
 /** What the eye found on one part: only its own faults, and leaks between the nets at its pins, can change it. */
@@ -19,6 +20,7 @@ export function lookEvidence(
   event: LookEvent,
   logIndex: number,
   priors: readonly FaultPrior[],
+  memory: EvidenceMemory,
 ): Evidence {
   const part = board.parts.get(event.part);
   const nets = new Set(part?.pins.values() ?? []);
@@ -32,6 +34,7 @@ export function lookEvidence(
     () => own,
     priors,
     event.finding,
+    { key: `look|${event.part}|${event.finding}`, memory },
   );
 }
 
@@ -42,11 +45,13 @@ export function powerEvidence(
   logIndex: number,
   off: ReadonlySet<string>,
   priors: readonly FaultPrior[],
+  memory: EvidenceMemory,
 ): Evidence {
   const setup = feedSetup(event, off);
   const likelihood = (faults: readonly Fault[]): number =>
     observedLikelihood(board, faults, setup, event.observed ?? []);
-  return boardEvidence(logIndex, likelihood, priors, event.observed ?? []);
+  const key = `power|${JSON.stringify([{ ...setup, off: [...off] }, event.observed])}`;
+  return boardEvidence(logIndex, likelihood, priors, event.observed ?? [], { key, memory });
 }
 
 /** What the whole board did, of which any fault may be the reason. */
@@ -55,6 +60,7 @@ export function boardEvidence(
   likelihood: (faults: readonly Fault[]) => number,
   priors: readonly FaultPrior[],
   observed: Observed | readonly Observed[],
+  kept: Kept,
 ): Evidence {
   return discreteEvidence(
     logIndex,
@@ -69,7 +75,14 @@ export function boardEvidence(
     },
     priors,
     [observed].flat().join(", "),
+    kept,
   );
+}
+
+/** Where answers are kept, under a name that says all that they depend on. */
+interface Kept {
+  readonly key: string;
+  readonly memory: EvidenceMemory;
 }
 
 function discreteEvidence(
@@ -78,32 +91,21 @@ function discreteEvidence(
   audible: (indexes: readonly number[]) => Uint8Array,
   priors: readonly FaultPrior[],
   shown: string,
+  { key, memory }: Kept,
 ): Evidence {
-  const masks = new Map<string, Uint8Array>();
-  const vectors = new Map<string, Float64Array>();
-  const mask = (indexes: readonly number[]): Uint8Array => {
-    const key = indexes.join(",");
-    const known = masks.get(key);
-    if (known !== undefined) return known;
-    const found = audible(indexes);
-    masks.set(key, found);
-    return found;
-  };
-  return {
+  const mask = (indexes: readonly number[]): Uint8Array =>
+    memory.mask(`${key}#${indexes.join(",")}`, () => audible(indexes));
+  return memory.remembering(key, {
     logIndex,
     best: 0,
     slip: Math.log(1e-3),
-    logLikelihood(indexes) {
-      const key = indexes.join(",");
-      const known = vectors.get(key);
-      if (known !== undefined) return known;
-      const log = Math.log(likelihood(indexes.map((index) => priors[index].fault)));
-      const vector = new Float64Array(COMMON_POINTS.length).fill(log);
-      vectors.set(key, vector);
-      return vector;
-    },
+    logLikelihood: (indexes) =>
+      memory.vector(key, indexes.join(","), () => {
+        const log = Math.log(likelihood(indexes.map((index) => priors[index].fault)));
+        return new Float64Array(COMMON_POINTS.length).fill(log);
+      }),
     wouldShow: () => shown,
     hears: (indexes, fault) => mask(indexes)[fault] === 1,
     audible: mask,
-  };
+  });
 }

@@ -54,7 +54,7 @@ export function liveEvidence(
       const healthy = shows([]);
       return Uint8Array.from(priors, (_, index) => (liveDiffer(mode, healthy, shows([index])) ? 1 : 0));
     });
-  return {
+  return memory.remembering(`${key}=${reading}`, {
     logIndex,
     best: bestLiveLog(mode, reading),
     slip: liveSlipLog(mode, reading),
@@ -72,7 +72,7 @@ export function liveEvidence(
     hears: (indexes, fault) =>
       liveDiffer(mode, shows(indexes), shows([...indexes, fault].sort((a, b) => a - b))),
     audible: mask,
-  };
+  });
 }
 
 /** A reading under power as the display would show it. */

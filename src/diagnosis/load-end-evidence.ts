@@ -7,6 +7,7 @@ import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
 import type { FaultPrior } from "../priors/fault-prior.ts";
 import { FULL_RUN_SECONDS, loadEndChances, loadEndLikelihood } from "../priors/load-outcomes.ts";
+import type { EvidenceMemory } from "./cold-evidence.ts";
 import { boardEvidence } from "./event-evidence.ts";
 import type { Piece } from "./evidence.ts";
 
@@ -30,11 +31,14 @@ export function loadEndPieces(
   timeline: Timeline,
   priors: readonly FaultPrior[],
   outOfCircuit: (bench: BenchState) => ReadonlySet<string>,
+  memory: EvidenceMemory,
 ): readonly Piece[] {
   return loadEnds(timeline, outOfCircuit).map(({ off, observed, logIndexes, seconds }) => {
     const likelihood = (faults: readonly Fault[]): number =>
       loadEndLikelihood(observed, loadEndChances(board, faults, off, seconds));
-    return { evidence: boardEvidence(logIndexes[0], likelihood, priors, observed), logIndexes };
+    const key = `load|${JSON.stringify([[...off], observed, seconds])}`;
+    const evidence = boardEvidence(logIndexes[0], likelihood, priors, observed, { key, memory });
+    return { evidence, logIndexes };
   });
 }
 

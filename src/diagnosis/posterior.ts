@@ -58,7 +58,7 @@ export function posteriorCores(
   const drafts = cores.map((scored, rank) => {
     const exact = rank < EXACT_CORES && scored.score > best - EXACT_WITHIN;
     const ratios = exact
-      ? readingRatios(universe, evidence, commonLogWeights, scored, search.hearingBeside(scored), (set) =>
+      ? readingRatios(universe, commonLogWeights, scored, search.hearingBeside(scored), (set) =>
           search.holds(set),
         )
       : silent;

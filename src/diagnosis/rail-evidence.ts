@@ -76,7 +76,7 @@ function byPlace(
 ): Evidence {
   const mask = (): Uint8Array =>
     memory.mask(limits.key, () => Uint8Array.from(priors, (_, index) => (shorts.has(index) ? 1 : 0)));
-  return {
+  return memory.remembering(limits.key, {
     logIndex,
     best: limits.best,
     slip: limits.slip,
@@ -89,7 +89,7 @@ function byPlace(
     wouldShow: (faults) => words(leadingShort(shorts, faults)),
     audible: mask,
     hears: (_, fault) => shorts.has(fault),
-  };
+  });
 }
 
 function alongEvidence(

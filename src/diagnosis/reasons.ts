@@ -80,7 +80,12 @@ function ratiosOfCores(input: ReasonInput, withPart: Core, without: Core): Reaso
   return input.pieces.flatMap((piece, i) => {
     const a = overCommon(withPart.scored.hearings[i].vector, input.logWeights);
     const b = overCommon(without.scored.hearings[i].vector, input.logWeights);
-    return toReasons(piece, a - b, withPart.scored.hearings[i].faults, without.scored.hearings[i].faults);
+    return toReasons(
+      piece,
+      a - b,
+      withPart.scored.hearings[i].heard.faults,
+      without.scored.hearings[i].heard.faults,
+    );
   });
 }
 
@@ -90,19 +95,18 @@ function ratiosOfAddition(input: ReasonInput, core: Core, element: number): Reas
   return input.pieces.flatMap((piece, i) => {
     const hearing = core.scored.hearings[i];
     if (!presentAt(input.universe, element, piece.evidence.logIndex)) return [];
-    if (!piece.evidence.hears(hearing.faults, fault)) return [];
-    const grown = [...hearing.faults, fault].sort((a, b) => a - b);
-    const ratio =
-      overCommon(piece.evidence.logLikelihood(grown), input.logWeights) -
-      overCommon(hearing.vector, input.logWeights);
-    return toReasons(piece, ratio, grown, hearing.faults);
+    if (!hearing.heard.hears(fault)) return [];
+    const grown = hearing.heard.with(fault);
+    const ratio = grown.log(input.logWeights) - overCommon(hearing.vector, input.logWeights);
+    return toReasons(piece, ratio, grown.faults, hearing.heard.faults);
   });
 }
 
 /** Every core has the part: what would have been read with its faults taken away? */
 function ratiosOfRemoval(input: ReasonInput, core: Core, part: string): Reason[] {
   return input.pieces.flatMap((piece, i) => {
-    const { faults, vector } = core.scored.hearings[i];
+    const { heard, vector } = core.scored.hearings[i];
+    const { faults } = heard;
     const rest = faults.filter((fault) => input.priors.faults[fault].part !== part);
     if (rest.length === faults.length) return [];
     const ratio =
@@ -128,8 +132,9 @@ function maskersOf(input: ReasonInput, core: Core, fault: number): string[] {
   const maskers = new Set<string>();
   const still = new Set(core.presentNow.map((element) => input.universe.fault[element]));
   input.pieces.forEach((piece, i) => {
-    const faults = core.scored.hearings[i].faults;
-    if (piece.evidence.hears(faults, fault)) return;
+    const { heard } = core.scored.hearings[i];
+    const { faults } = heard;
+    if (heard.hears(fault)) return;
     for (const member of faults) {
       if (!still.has(member)) continue;
       const rest = faults.filter((other) => other !== member);

@@ -1,11 +1,12 @@
 /** A set of faults with its joint score: how likely it is before the readings, and how it explains each of them. */
 import { COMMON_POINTS, type Evidence, overCommon } from "./evidence.ts";
+import { type HeardSet, heardSets } from "./heard-set.ts";
 import { logPrior } from "./set-prior.ts";
 import { presentAt, type Universe } from "./universe.ts";
 
-/** How one piece of evidence sees a set: the faults present then, and its answer. */
+/** How one piece of evidence sees a set: the faults present then, and its answer, which may be that of fewer where the rest is silent. */
 interface Hearing {
-  readonly faults: readonly number[];
+  readonly heard: HeardSet;
   readonly vector: Float64Array;
 }
 
@@ -27,17 +28,12 @@ export function scoreSet(
 ): ScoredSet {
   const sorted = [...set].sort((a, b) => a - b);
   const hearings = evidence.map((piece) => {
-    const faults = faultsAt(universe, sorted, piece.logIndex);
-    return { faults, vector: piece.logLikelihood(faults) };
+    let heard = heardSets(piece).none;
+    for (const element of sorted)
+      if (presentAt(universe, element, piece.logIndex)) heard = heard.with(universe.fault[element]);
+    return { heard, vector: heard.vector };
   });
   return finish(commonLogWeights, sorted, logPrior(universe, sorted), hearings);
-}
-
-function faultsAt(universe: Universe, set: readonly number[], logIndex: number): number[] {
-  return set
-    .filter((element) => presentAt(universe, element, logIndex))
-    .map((element) => universe.fault[element])
-    .sort((a, b) => a - b);
 }
 
 /** A set from its prior and hearings. */
@@ -47,8 +43,16 @@ export function finish(
   prior: number,
   hearings: readonly Hearing[],
 ): ScoredSet {
-  const total = new Float64Array(COMMON_POINTS.length);
-  for (const hearing of hearings) for (let z = 0; z < total.length; z++) total[z] += hearing.vector[z];
-  const logLikelihood = overCommon(total, commonLogWeights);
+  const logLikelihood = jointLog(
+    hearings.map(({ vector }) => vector),
+    commonLogWeights,
+  );
   return { set, logPrior: prior, logLikelihood, score: prior + logLikelihood, hearings };
+}
+
+/** ln P of all answers together: they share the common unknown. */
+export function jointLog(vectors: readonly Float64Array[], commonLogWeights: Float64Array): number {
+  const total = new Float64Array(COMMON_POINTS.length);
+  for (const vector of vectors) for (let z = 0; z < total.length; z++) total[z] += vector[z];
+  return overCommon(total, commonLogWeights);
 }

@@ -9,8 +9,10 @@ import { oddsBeside } from "./beside-odds.ts";
 import { crossedSwaps } from "./crossed-swaps.ts";
 import { ElementHearing } from "./element-hearing.ts";
 import { type Evidence, overCommon } from "./evidence.ts";
+import type { HeardSet } from "./heard-set.ts";
+import { Hopes, MISFIT } from "./hopes.ts";
 import { pairsBeside } from "./pairs.ts";
-import { finish, type ScoredSet, scoreSet } from "./scored-set.ts";
+import { finish, jointLog, type ScoredSet, scoreSet } from "./scored-set.ts";
 import type { SearchLimits } from "./search-limits.ts";
 import { byScore, insertSorted } from "./set-order.ts";
 import { logPrior } from "./set-prior.ts";
@@ -22,19 +24,10 @@ const EXACT_EXPANSIONS = 2;
 /** Log likelihoods further apart than this are different answers: a silent fault moves a reading by a tenth of its spread at most. */
 const SAME_ANSWER = 0.05;
 
-/** A piece this far from what it could say is not explained yet (nats). */
-const MISFIT = 3;
-/** Pieces that have their turn at being explained, from one set. */
-const MOST_MISFITS = 4;
 /** A grown set is kept only when no further than this below the set it grew from (nats): in the first expansions, and later. */
 const EARLY_REACH = 6.5;
 const LATE_REACH = 3;
 const EARLY_EXPANSIONS = 4;
-/** How much better than the best so far a piece of evidence may yet be explained (nats). */
-const HOPE = 0.5;
-/** A piece this much likelier than by a slip alone counts as explained (nats). */
-const EXPLAINED = 2;
-
 /** Of so many of the best sets found, every member is exchanged at the end. Bound on work. */
 const LAST_SWAPS = 2;
 /** What is left after a drop is expanded for its swaps only while so few sets have been. */
@@ -42,6 +35,13 @@ const EARLY_SWAPS = 8;
 
 function differ(a: number, b: number): boolean {
   return a !== b && !(Math.abs(a - b) <= SAME_ANSWER);
+}
+
+/** What each piece says of the set that is grown, ln, and how much more it may be hoped to say of a larger one. */
+interface Growth {
+  readonly own: readonly number[];
+  /** less once a set has shown what can be said */
+  readonly hoped: Float64Array;
 }
 
 /** Search state and its moves; one instance a search. */
@@ -55,8 +55,7 @@ export class ExplanationSearch {
   readonly #expanded = new Set<string>();
   readonly #rejected = new Set<string>();
   #best = Number.NEGATIVE_INFINITY;
-  /** best log likelihood that each piece has given any set tried */
-  readonly #bestSeen: Float64Array;
+  readonly #hopes: Hopes;
   /** what each piece hears on a board with nothing wrong: asked once, guessed to hold beside later sets */
   #alone: ElementHearing | null = null;
 
@@ -71,7 +70,7 @@ export class ExplanationSearch {
     this.#logWeights = commonLogWeights;
     this.#limits = limits;
     this.#elementCount = universe.fault.length;
-    this.#bestSeen = new Float64Array(evidence.length).fill(Number.NEGATIVE_INFINITY);
+    this.#hopes = new Hopes(evidence);
   }
 
   /** All sets found within the width, best first. */
@@ -115,7 +114,7 @@ export class ExplanationSearch {
     const [best] = ranked;
     if (best === undefined) return;
     const own = best.hearings.map(({ vector }) => overCommon(vector, this.#logWeights));
-    for (const worst of this.#misfits(own))
+    for (const worst of this.#hopes.misfits(own))
       for (const set of slipMenders(this.#universe, this.#evidence, this.#logWeights, worst, ranked))
         if (set.length <= this.#limits.size && !this.holds(set)) this.#keep(this.#score(set));
   }
@@ -141,16 +140,15 @@ export class ExplanationSearch {
   /** A member that changes an answer is heard; where all answers are alike the circuit is asked. */
   #isHeard(scored: ScoredSet, member: number): boolean {
     const known = this.#without(scored, member);
-    const changes = scored.hearings.some((hearing, i) =>
-      hearing.vector.some((log, z) => differ(log, known.hearings[i].vector[z])),
-    );
-    return changes || this.#evidence.some((piece, i) => this.#hears(piece, known.hearings[i].faults, member));
+    const changes = scored.hearings.some(({ vector }, i) => {
+      const before = known.hearings[i].vector;
+      return vector !== before && vector.some((log, z) => differ(log, before[z]));
+    });
+    return changes || this.#evidence.some((piece, i) => this.#hears(piece, known.hearings[i].heard, member));
   }
 
-  #hears(piece: Evidence, faults: readonly number[], element: number): boolean {
-    return (
-      presentAt(this.#universe, element, piece.logIndex) && piece.hears(faults, this.#universe.fault[element])
-    );
+  #hears(piece: Evidence, heard: HeardSet, element: number): boolean {
+    return presentAt(this.#universe, element, piece.logIndex) && heard.hears(this.#universe.fault[element]);
   }
 
   ranked(): ScoredSet[] {
@@ -211,8 +209,8 @@ export class ExplanationSearch {
         const rest = scored.set.filter((element) => element !== parent && element !== to);
         const left = this.#found.get(rest.join(",")) ?? this.#score(rest);
         const own = left.hearings.map(({ vector }) => overCommon(vector, this.#logWeights));
-        const [worst] = this.#misfits(own);
-        if (worst !== undefined) this.#addPairs(left, worst, own, this.#gain(own));
+        const [worst] = this.#hopes.misfits(own);
+        if (worst !== undefined) this.#addPairs(left, worst, own, this.#hopes.gain(own));
       }
   }
 
@@ -224,17 +222,18 @@ export class ExplanationSearch {
   #addOne(scored: ScoredSet): void {
     const exact = this.#expanded.size <= EXACT_EXPANSIONS;
     const own = this.#evidence.map((_, i) => overCommon(scored.hearings[i].vector, this.#logWeights));
-    const misfits = this.#misfits(own);
+    const misfits = this.#hopes.misfits(own);
     const hearing = exact ? this.hearingBeside(scored) : this.#guessed(scored, misfits);
-    const gain = this.#gain(own);
+    const gain = this.#hopes.gain(own);
+    const growth: Growth = { own, hoped: Float64Array.from(own, (log, i) => this.#hopes.of(i) - log) };
     const worthTrying = this.#worthTrying(scored, hearing, gain);
     const tried = new Uint8Array(this.#elementCount);
     for (const worst of [...misfits, -1]) {
       let better = false;
       for (const { element, logOdds } of worthTrying) {
-        if (tried[element] === 1 || (worst >= 0 && hearing.each[worst][element] === 0)) continue;
+        if (tried[element] === 1 || (worst >= 0 && !hearing.hears(worst, element))) continue;
         tried[element] = 1;
-        const grown = this.#tryAdd(scored, element, logOdds, hearing, own, exact);
+        const grown = this.#tryAdd(scored, element, logOdds, hearing, growth, exact);
         if (grown !== null && grown.score > scored.score) better = true;
       }
       if (better && !exact) break;
@@ -246,7 +245,9 @@ export class ExplanationSearch {
 
   /** Beside these faults a piece may hear what it never hears alone: an open fuse shows only where the bus behind it is shorted. */
   #guessed(scored: ScoredSet, misfits: readonly number[]): ElementHearing {
-    const asked = misfits.map((i) => [i, this.#evidence[i].audible(scored.hearings[i].faults)] as const);
+    const asked = misfits.map(
+      (i) => [i, this.#evidence[i].audible(scored.hearings[i].heard.faults)] as const,
+    );
     return this.hearingAlone().with(new Map(asked));
   }
 
@@ -269,30 +270,15 @@ export class ExplanationSearch {
     return worth;
   }
 
-  /** What the readings could still add if all were explained best, nats. */
-  #gain(own: readonly number[]): number {
-    return own.reduce((sum, log, i) => sum + Math.max(0, this.#bestOf(i) - log), 0);
-  }
-
   /** Scores below this are not worth keeping beside what is known, nor as growth of this set. */
   #floor(scored: ScoredSet): number {
     // The common unknown couples readings: a little slack keeps the bound honest.
     return Math.max(this.#best - this.#limits.width - 1, scored.score - this.#reach());
   }
 
-  /** The pieces that this set leaves furthest from explained, worst first. */
-  #misfits(own: readonly number[]): readonly number[] {
-    return own
-      .map((log, i) => ({ i, misfit: this.#bestOf(i) - log }))
-      .filter(({ misfit }) => misfit > MISFIT)
-      .sort((a, b) => b.misfit - a.misfit || a.i - b.i)
-      .slice(0, MOST_MISFITS)
-      .map(({ i }) => i);
-  }
-
   /** Which elements each piece can hear beside the set, asked of the circuit. */
   hearingBeside(scored: ScoredSet): ElementHearing {
-    return this.#hearing((piece, i) => piece.audible(scored.hearings[i].faults));
+    return this.#hearing((piece, i) => piece.audible(scored.hearings[i].heard.faults));
   }
 
   /** Which elements each piece hears on a board with nothing else wrong: the guess that holds beside later sets. */
@@ -315,17 +301,13 @@ export class ExplanationSearch {
     element: number,
     logOdds: number,
     hearing: ElementHearing,
-    own: readonly number[],
+    { own, hoped }: Growth,
     exact: boolean,
   ): ScoredSet | null {
-    const fault = this.#universe.fault[element];
-    const heardBy: number[] = [];
+    const { pieces, heard: heardBits } = hearing;
+    const row = element * pieces;
     let bound = scored.score + logOdds;
-    for (let i = 0; i < hearing.each.length; i++) {
-      if (hearing.each[i][element] === 0) continue;
-      heardBy.push(i);
-      bound += this.#bestOf(i) - own[i];
-    }
+    for (let i = 0; i < pieces; i++) if (heardBits[row + i] === 1) bound += hoped[i];
     const floor = this.#floor(scored);
     if (bound < floor) return null;
     const set = insertSorted(scored.set, element);
@@ -335,28 +317,31 @@ export class ExplanationSearch {
     if (this.#rejected.has(key)) return null;
     const prior = logPrior(this.#universe, set);
     bound += prior - scored.logPrior - logOdds;
+    if (bound < floor) {
+      this.#rejected.add(key);
+      return null;
+    }
+    const heardBy: number[] = [];
+    for (let i = 0; i < pieces; i++) if (heardBits[row + i] === 1) heardBy.push(i);
     // First what the set explains worst: a fault that does not mend that is given up after one prediction.
-    heardBy.sort((a, b) => this.#bestOf(b) - own[b] - (this.#bestOf(a) - own[a]) || a - b);
-    const vectors = new Map<number, Float64Array>();
+    heardBy.sort((a, b) => hoped[b] - hoped[a] || a - b);
+    const fault = this.#universe.fault[element];
+    const vectors = scored.hearings.map(({ vector }) => vector);
     for (const i of heardBy) {
       if (bound < floor) {
         this.#rejected.add(key);
         return null;
       }
-      const vector = this.#evidence[i].logLikelihood(insertSorted(scored.hearings[i].faults, fault));
-      vectors.set(i, vector);
-      const log = overCommon(vector, this.#logWeights);
-      bound += log - this.#bestOf(i);
-      this.#bestSeen[i] = Math.max(this.#bestSeen[i], log);
+      const heard = scored.hearings[i].heard.with(fault);
+      vectors[i] = heard.vector;
+      const log = heard.log(this.#logWeights);
+      bound += log - this.#hopes.of(i);
+      if (this.#hopes.heard(i, log)) hoped[i] = this.#hopes.of(i) - own[i];
     }
-    const hearings = scored.hearings.map((hearing, i) =>
-      presentAt(this.#universe, element, this.#evidence[i].logIndex)
-        ? { faults: insertSorted(hearing.faults, fault), vector: vectors.get(i) ?? hearing.vector }
-        : hearing,
-    );
-    const guessed = finish(this.#logWeights, set, prior, hearings);
-    const grown = exact || guessed.score < floor ? guessed : this.#score(set);
-    if (grown.score < floor) {
+    const guessed = prior + jointLog(vectors, this.#logWeights);
+    const grown =
+      guessed < floor ? null : exact ? this.#grown(scored, element, set, prior, vectors) : this.#score(set);
+    if (grown === null || grown.score < floor) {
       this.#rejected.add(key);
       return null;
     }
@@ -364,18 +349,25 @@ export class ExplanationSearch {
     return grown;
   }
 
+  /** The set with the element, by the answers that each piece gave with it or, where it is silent, had given without. */
+  #grown(
+    { hearings }: ScoredSet,
+    element: number,
+    set: readonly number[],
+    prior: number,
+    vectors: readonly Float64Array[],
+  ): ScoredSet {
+    const fault = this.#universe.fault[element];
+    const grown = hearings.map(({ heard }, i) => ({
+      heard: presentAt(this.#universe, element, this.#evidence[i].logIndex) ? heard.with(fault) : heard,
+      vector: vectors[i],
+    }));
+    return finish(this.#logWeights, set, prior, grown);
+  }
+
   /** How far below the set it grew from a new one may fall: later sets are only asked for near equals. */
   #reach(): number {
     return this.#expanded.size <= EARLY_EXPANSIONS ? EARLY_REACH : LATE_REACH;
-  }
-
-  /**
-   * The best this piece can be hoped to say: little more than the best it has said of any set so far, once some set has
-   * explained it better than a slip would; else its bound.
-   */
-  #bestOf(i: number): number {
-    const { best, slip } = this.#evidence[i];
-    return this.#bestSeen[i] > slip + EXPLAINED ? Math.min(best, this.#bestSeen[i] + HOPE) : best;
   }
 
   /**
@@ -385,14 +377,13 @@ export class ExplanationSearch {
   #addPairs(scored: ScoredSet, worst: number, own: readonly number[], gain: number): void {
     const least = this.#best - this.#limits.width - 1;
     const piece = this.#evidence[worst];
-    const { faults } = scored.hearings[worst];
+    const { heard } = scored.hearings[worst];
     for (const [one, other] of pairsBeside(this.#universe, scored.set, piece.logIndex)) {
       const set = insertSorted(insertSorted(scored.set, one), other);
       if (scored.logLikelihood + gain + logPrior(this.#universe, set) < least) continue;
       if (this.#found.has(set.join(","))) continue;
-      const pair = [this.#universe.fault[one], this.#universe.fault[other]];
-      const both = [...faults, ...pair].sort((a, b) => a - b);
-      if (overCommon(piece.logLikelihood(both), this.#logWeights) < own[worst] + MISFIT) continue;
+      const both = heard.with(this.#universe.fault[one]).with(this.#universe.fault[other]);
+      if (both.log(this.#logWeights) < own[worst] + MISFIT) continue;
       this.#keep(this.#score(set));
     }
   }

@@ -156,7 +156,19 @@ export class SetPrior {
   }
 }
 
+/** Priors kept of one universe. */
+const MOST_KEPT = 40_000;
+const priors = new WeakMap<Universe, Map<string, number>>();
+
 /** ln P(exactly this set of elements has failed); -Infinity where two share a site. Elements in any order, none twice. */
 export function logPrior(universe: Universe, set: readonly number[]): number {
-  return new SetPrior(universe, set).log;
+  const kept = priors.get(universe) ?? new Map<string, number>();
+  priors.set(universe, kept);
+  const key = set.join(",");
+  const known = kept.get(key);
+  if (known !== undefined) return known;
+  if (kept.size >= MOST_KEPT) kept.clear();
+  const { log } = new SetPrior(universe, set);
+  kept.set(key, log);
+  return log;
 }

@@ -4,7 +4,7 @@
  * it makes the follower likelier, and a family can bring the board in by what followed in it. Where the core leaves the symptom
  * unaccounted for, some family must account for it, so the families that could are each other's alternatives.
  */
-import { silentOdds } from "./beside-odds.ts";
+import { type OpenElements, openElements, silentOdds, takenSites } from "./beside-odds.ts";
 import { presentAt, type Universe } from "./universe.ts";
 
 /** Chance that a board with nothing wrong is brought in as dead (a fault elsewhere in the unit; from memory). */
@@ -35,64 +35,81 @@ export function silentBeside(
   accounts: ArrayLike<number>,
   now: number,
 ): SilentBeside {
-  const families = new Families(universe, set, ratios, accounts);
+  const families = new Families(universe, set, openElements(ratios), accounts);
   // The symptom speaks of the board as it arrived: where no fault in the core accounts for it, a silent one must.
   const missed = set.reduce((none, element) => none * (1 - accounts[element]), 1 - DEAD_THOUGH_HEALTHY);
-  const present = (element: number) => (presentAt(universe, element, now) ? 1 : 0);
-  const unaccounted = missed * families.none(families.reach);
+  const { reach } = families;
+  const present = Float64Array.from(families.open.elements, (e) => (presentAt(universe, e, now) ? 1 : 0));
+  const unaccounted = missed * families.none(reach);
   const symptom = 1 - unaccounted;
-  const cured = missed * families.none(families.reach.map((reach, e) => reach * (1 - present(e))));
+  const cured = missed * families.none(reach.map((one, k) => one * (1 - present[k])));
   return {
     logWeight: families.logWeight,
     symptom,
     each: families.each(unaccounted),
-    noneNow: (families.none(families.reach.map((_, e) => present(e))) * (1 - cured)) / symptom,
+    noneNow: (families.none(present) * (1 - cured)) / symptom,
     any: (elements) => families.any(elements, unaccounted),
   };
 }
 
+/** Families by their first failure; what is laid out by open elements has one number for each of them. */
 class Families {
+  readonly open: OpenElements;
   readonly #universe: Universe;
   readonly #accounts: ArrayLike<number>;
-  /** per element: how far the readings let it stand beside the core (at most 1); 0 where its site is taken */
-  readonly #free: Float64Array;
-  /** per element: probability of having failed first, one mode a site; the site one past the last is that of what knocked on a member */
-  readonly #alone: Float64Array;
-  readonly #explaining: Float64Array;
-  /** per element: probability that its family, being there, accounts for the symptom */
-  readonly reach: Float64Array;
+  readonly #taken: Uint8Array; // (sites)
+  /** probability of having failed first, one mode a site; the site one past the last is that of what knocked on a member */
+  readonly #alone: Float64Array; // (open)
+  readonly #explaining: Float64Array; // (open)
+  /** probability that the family, being there, accounts for the symptom */
+  readonly reach: Float64Array; // (open)
   readonly #siteReach: Float64Array; // (sites + 1)
   readonly logWeight: number;
 
-  constructor(universe: Universe, set: readonly number[], ratios: Float64Array, accounts: ArrayLike<number>) {
+  constructor(universe: Universe, set: readonly number[], open: OpenElements, accounts: ArrayLike<number>) {
     this.#universe = universe;
     this.#accounts = accounts;
-    const taken = new Set(set.map((member) => universe.site[member]));
-    this.#free = ratios.map((ratio, e) => (taken.has(universe.site[e]) ? 0 : Math.min(1, ratio)));
-    const { alone, explaining } = silentOdds(universe, set, ratios);
+    this.open = open;
+    this.#taken = takenSites(universe, set);
+    const { site } = universe;
+    const { elements } = open;
+    const { alone, explaining } = silentOdds(universe, set, open);
     const siteOdds = new Float64Array(universe.siteRate.length);
-    for (let e = 0; e < alone.length; e++) siteOdds[universe.site[e]] += alone[e];
-    this.#alone = alone.map((odds, e) => odds / (1 + siteOdds[universe.site[e]]));
-    const causes = explaining.map((odds, e) => odds / (1 + siteOdds[universe.site[e]]));
+    for (let k = 0; k < elements.length; k++) siteOdds[site[elements[k]]] += alone[k];
+    this.#alone = alone.map((odds, k) => odds / (1 + siteOdds[site[elements[k]]]));
+    const causes = explaining.map((odds, k) => odds / (1 + siteOdds[site[elements[k]]]));
     const explained = causes.reduce((sum, odds) => sum + odds, 0);
     this.#explaining = causes.map((odds) => odds / (1 + explained));
     this.logWeight = siteOdds.reduce((sum, odds) => sum + Math.log1p(odds), Math.log1p(explained));
-    this.reach = alone.map((odds, e) => (odds + explaining[e] > 0 ? this.#reachOf(e) : 0));
+    this.reach = alone.map((odds, k) => (odds + explaining[k] > 0 ? this.#reachOf(elements[k]) : 0));
     this.#siteReach = this.#bySite(this.reach);
+  }
+
+  /** How far the readings let the element stand beside the core (at most 1); 0 where its site is taken. */
+  #free(element: number): number {
+    return this.#taken[this.#universe.site[element]] === 1 ? 0 : Math.min(1, this.open.ratios[element]);
+  }
+
+  /** Probability that the element failed first. */
+  #first(element: number): number {
+    const k = this.open.at[element];
+    return k < 0 ? 0 : this.#alone[k] + this.#explaining[k];
   }
 
   #reachOf(element: number): number {
     let rate = 0;
     for (const edge of this.#universe.knocksOn[element])
-      rate += edge.rate * this.#free[edge.to] * this.#accounts[edge.to];
+      rate += edge.rate * this.#free(edge.to) * this.#accounts[edge.to];
     return 1 - (1 - this.#accounts[element]) * Math.exp(-rate);
   }
 
   #bySite(weight: Float64Array): Float64Array {
-    const sites = new Float64Array(this.#universe.siteRate.length + 1);
-    for (let e = 0; e < weight.length; e++) {
-      sites[this.#universe.site[e]] += this.#alone[e] * weight[e];
-      sites[sites.length - 1] += this.#explaining[e] * weight[e];
+    const { site, siteRate } = this.#universe;
+    const { elements } = this.open;
+    const sites = new Float64Array(siteRate.length + 1);
+    for (let k = 0; k < weight.length; k++) {
+      sites[site[elements[k]]] += this.#alone[k] * weight[k];
+      sites[sites.length - 1] += this.#explaining[k] * weight[k];
     }
     return sites;
   }
@@ -102,63 +119,78 @@ class Families {
     return this.#bySite(weight).reduce((product, share) => product * (1 - share), 1);
   }
 
-  /** @param unaccounted - probability that nothing accounts for the symptom */
+  /**
+   * For each element of the universe.
+   * @param unaccounted - probability that nothing accounts for the symptom
+   */
   each(unaccounted: number): Float64Array {
     const { site, knockedOnBy } = this.#universe;
+    const { elements, at } = this.open;
+    const each = new Float64Array(at.length);
     const causes = this.#siteReach.length - 1;
-    return this.#alone.map((alone, e) => {
-      if (this.#free[e] === 0) return 0;
-      const own = 1 - this.reach[e];
-      let none = (1 - alone) * (1 - this.#explaining[e]);
+    for (let k = 0; k < elements.length; k++) {
+      const e = elements[k];
+      const free = this.#free(e);
+      if (free === 0) continue;
+      const own = 1 - this.reach[k];
+      const alone = this.#alone[k];
+      let none = (1 - alone) * (1 - this.#explaining[k]);
       let noneUnaccounted =
         unaccounted *
         (1 - (alone * own) / (1 - this.#siteReach[site[e]])) *
-        (1 - (this.#explaining[e] * own) / (1 - this.#siteReach[causes]));
+        (1 - (this.#explaining[k] * own) / (1 - this.#siteReach[causes]));
       for (const { to: parent, rate } of knockedOnBy[e]) {
-        const first = this.#alone[parent] + this.#explaining[parent];
+        const first = this.#first(parent);
         if (first === 0) continue;
-        const followed = -Math.expm1(-rate) * this.#free[e];
+        const followed = -Math.expm1(-rate) * free;
         none *= 1 - first * followed;
         noneUnaccounted *=
           1 -
-          (first * (1 - this.reach[parent]) * followed * (1 - this.#accounts[e])) /
+          (first * (1 - this.reach[at[parent]]) * followed * (1 - this.#accounts[e])) /
             (1 - this.#siteReach[site[parent]]);
       }
-      return Math.min(1, Math.max(0, 1 - (none - noneUnaccounted) / (1 - unaccounted)));
-    });
+      each[e] = Math.min(1, Math.max(0, 1 - (none - noneUnaccounted) / (1 - unaccounted)));
+    }
+    return each;
   }
 
   any(elements: readonly number[], unaccounted: number): number {
     const { site, knockedOnBy } = this.#universe;
+    const { at } = this.open;
     const among = new Set(elements);
     const rates = new Map<number, { all: number; idle: number }>();
     for (const element of elements)
       for (const { to: parent, rate } of knockedOnBy[element]) {
-        if (this.#free[element] === 0 || among.has(parent)) continue;
-        if (this.#alone[parent] + this.#explaining[parent] === 0) continue;
+        const free = this.#free(element);
+        if (free === 0 || this.#first(parent) === 0 || among.has(parent)) continue;
         const sum = rates.get(parent) ?? { all: 0, idle: 0 };
-        sum.all += rate * this.#free[element];
-        sum.idle += rate * this.#free[element] * (1 - this.#accounts[element]);
+        sum.all += rate * free;
+        sum.idle += rate * free * (1 - this.#accounts[element]);
         rates.set(parent, sum);
       }
     // Per site: the share of families that reach one of these, and by how much that raises the share that reach them or the symptom.
     const touching = new Map<number, { share: number; more: number }>();
-    const touch = (at: number, share: number, more: number) => {
-      const sum = touching.get(at) ?? { share: 0, more: 0 };
-      touching.set(at, { share: sum.share + share, more: sum.more + more });
+    const touch = (of: number, share: number, more: number) => {
+      const sum = touching.get(of) ?? { share: 0, more: 0 };
+      sum.share += share;
+      sum.more += more;
+      touching.set(of, sum);
     };
     const touches = (e: number, share: number, more: number) => {
-      touch(site[e], this.#alone[e] * share, this.#alone[e] * more);
-      touch(this.#siteReach.length - 1, this.#explaining[e] * share, this.#explaining[e] * more);
+      const k = at[e];
+      if (k < 0) return;
+      touch(site[e], this.#alone[k] * share, this.#alone[k] * more);
+      if (this.#explaining[k] > 0)
+        touch(this.#siteReach.length - 1, this.#explaining[k] * share, this.#explaining[k] * more);
     };
-    for (const e of elements) touches(e, 1, 1 - this.reach[e]);
+    for (const e of elements) touches(e, 1, 1 - (this.reach[at[e]] ?? 0));
     for (const [parent, { all, idle }] of rates)
-      touches(parent, -Math.expm1(-all), (1 - this.reach[parent]) * -Math.expm1(-idle));
+      touches(parent, -Math.expm1(-all), (1 - this.reach[at[parent]]) * -Math.expm1(-idle));
     let none = 1;
     let noneUnaccounted = unaccounted;
-    for (const [at, { share, more }] of touching) {
+    for (const [of, { share, more }] of touching) {
       none *= 1 - share;
-      noneUnaccounted *= 1 - more / (1 - this.#siteReach[at]);
+      noneUnaccounted *= 1 - more / (1 - this.#siteReach[of]);
     }
     return Math.min(1, Math.max(0, 1 - (none - noneUnaccounted) / (1 - unaccounted)));
   }

@@ -34,18 +34,18 @@ export function slipMenders(
   const piece = evidence[worst];
   const sets: (readonly number[])[] = [];
   for (const scored of near) {
-    const { faults, vector } = scored.hearings[worst];
+    const { heard, vector } = scored.hearings[worst];
     const own = overCommon(vector, logWeights);
     // what explains this piece already needs no mending
     if (own > piece.best - EXPLAINS) continue;
-    const mask = piece.audible(faults);
+    const mask = piece.audible(heard.faults);
     const odds = oddsBeside(universe, scored.set);
     for (let e = 0; e < odds.length; e++) {
       const fault = universe.fault[e];
       if (odds[e] <= 0 || mask[fault] === 0 || !presentAt(universe, e, piece.logIndex)) continue;
       const most = scored.score + Math.log(odds[e]);
       if (most + piece.best - own < best - RIVALS) continue;
-      const log = overCommon(piece.logLikelihood(insertSorted(faults, fault)), logWeights);
+      const log = heard.with(fault).log(logWeights);
       if (log > own + EXPLAINS && most + log - own >= best - RIVALS) sets.push(insertSorted(scored.set, e));
     }
   }

@@ -64,10 +64,10 @@ function speaksOfFaults({ event, before }: TimelineEntry): boolean {
   }
 }
 
-/** Predictors kept at once: a job visits few states of the bench, and each holds its own cache. */
-const PREDICTORS_KEPT = 6;
-/** Power-ups whose live states are kept. */
-const LIVE_KEPT = 2;
+/** Predictors kept at once: those of a log are all asked at every reading, and each holds its own cache. */
+const PREDICTORS_KEPT = 24;
+/** Power-ups whose live states are kept: a log asks for all of its own at every reading. */
+const LIVE_KEPT = 8;
 /** Beliefs kept: of the log as it is, without its last reading, and with the likely next ones. */
 const BELIEFS_KEPT = 6;
 /** Assessments kept: what was worked out ahead for the next event, and the one before. */
@@ -84,6 +84,31 @@ function assessedFrom({ absent, equipment, terms, log }: Job): string {
   return JSON.stringify([absent, equipment, terms, [...terms.atHand], events]);
 }
 
+/** A few costly things by name; what was asked for longest ago makes place. */
+class LastAsked<T extends object> {
+  readonly #kept = new Map<string, T>();
+  readonly #most: number;
+
+  constructor(most: number) {
+    this.#most = most;
+  }
+
+  of(key: string, make: () => T): T {
+    const known = this.#kept.get(key);
+    const value = known ?? make();
+    // the newest stands last
+    this.#kept.delete(key);
+    const oldest = this.#kept.keys().next();
+    if (this.#kept.size >= this.#most && !oldest.done) this.#kept.delete(oldest.value);
+    this.#kept.set(key, value);
+    return value;
+  }
+
+  clear(): void {
+    this.#kept.clear();
+  }
+}
+
 /** What one board's assessments share: only speed depends on it, never an answer. */
 export class AssessmentSession {
   #for: Pick<Job, "board" | "cause" | "symptom" | "told" | "meter" | "learned"> | null = null;
@@ -92,8 +117,8 @@ export class AssessmentSession {
   /** the last few, newest first: one looks back to what was believed before the last reading */
   #formed: readonly { readonly key: string; readonly belief: Belief }[] = [];
   #make: MakePredictor | null = null;
-  readonly #predictors = new Map<string, Predictor>();
-  readonly #live = new Map<string, LiveStates>();
+  readonly #predictors = new LastAsked<Predictor>(PREDICTORS_KEPT);
+  readonly #live = new LastAsked<LiveStates>(LIVE_KEPT);
   readonly #assessed = new Map<string, Assessment>();
 
   /** The assessment of this job, made by `form` where it is not known. */
@@ -145,27 +170,17 @@ export class AssessmentSession {
   predictor(job: Job, bench: BenchState): Predictor {
     this.#fit(job);
     const key = benchKey(bench);
-    const known = this.#predictors.get(key);
-    if (known !== undefined) return known;
-    const oldest = this.#predictors.keys().next();
-    if (this.#predictors.size >= PREDICTORS_KEPT && !oldest.done) this.#predictors.delete(oldest.value);
-    this.#make ??= predictorsAfter(job.cause);
-    const predictor = this.#make(job.board, bench, job.meter);
-    this.#predictors.set(key, predictor);
-    return predictor;
+    return this.#predictors.of(key, () => {
+      this.#make ??= predictorsAfter(job.cause);
+      return this.#make(job.board, bench, job.meter);
+    });
   }
 
   /** What the board shows under one power-up. */
   live(job: Job, bench: BenchState, power: PowerEvent): LiveStates {
     this.#fit(job);
     const key = liveKey(job.board, bench, power);
-    const known = this.#live.get(key);
-    if (known !== undefined) return known;
-    const oldest = this.#live.keys().next();
-    if (this.#live.size >= LIVE_KEPT && !oldest.done) this.#live.delete(oldest.value);
-    const states = liveStates(job.board, bench, power);
-    this.#live.set(key, states);
-    return states;
+    return this.#live.of(key, () => liveStates(job.board, bench, power));
   }
 
   #fit(job: Job): void {

@@ -91,8 +91,18 @@ function workedOn(board: Board, event: Exclude<JobEvent, MeasureEvent>): readonl
   return [...board.parts.values()].filter(({ stage }) => stage === event.stage).map(({ ref }) => ref);
 }
 
-/** Parts that this power-up may have broken, by the explanations as they are. */
+const broken = new WeakMap<Belief, Map<number, ReadonlySet<string>>>();
+
+/** Parts that this power-up may have broken, by the explanations as they are. Every reading before it asks. */
 function brokenBy(belief: Belief, logIndex: number): ReadonlySet<string> {
+  const known = broken.get(belief) ?? new Map<number, ReadonlySet<string>>();
+  broken.set(belief, known);
+  const refs = known.get(logIndex) ?? mayHaveBroken(belief, logIndex);
+  known.set(logIndex, refs);
+  return refs;
+}
+
+function mayHaveBroken(belief: Belief, logIndex: number): ReadonlySet<string> {
   const chance = new Map<string, number>();
   for (const { faults, probability } of belief.explanations)
     for (const ref of new Set(
