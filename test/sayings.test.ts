@@ -1,8 +1,11 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { allSentences, amissIn, sentencesIn } from "../scripts/sayings.mjs";
 import { AR } from "../src/messages/sayings/ar.ts";
 import { ES } from "../src/messages/sayings/es.ts";
 import { HI } from "../src/messages/sayings/hi.ts";
+import { filesUnder, ROOT } from "./source-files.ts";
 
 const SENTENCES = allSentences();
 
@@ -14,6 +17,21 @@ describe.each([
   it("are those of the sources: none missing, none stale, the same values filled in", () => {
     expect(SENTENCES.length).toBeGreaterThan(0);
     expect(amissIn(SENTENCES, sayings)).toEqual([]);
+  });
+});
+
+describe("each sentence", () => {
+  it.each(["es", "hi", "ar"])("stands in one area of %s alone, so that it is said one way", (language) => {
+    const folder = `src/messages/sayings/${language}`;
+    const keys = filesUnder(ROOT, folder, /\.ts$/).flatMap((path) =>
+      [
+        ...readFileSync(join(ROOT, path), "utf8").matchAll(
+          /^ {2}("(?:[^"\\]|\\.)*"|'(?:[^'\\]|\\.)*'|[\w$]+):/gm,
+        ),
+      ].map(([, key]) => key),
+    );
+    expect(keys.length).toBeGreaterThan(1000);
+    expect(keys.filter((key, at) => keys.indexOf(key) !== at)).toEqual([]);
   });
 });
 

@@ -22,7 +22,7 @@ it("the shop's terms are one for every page: what one keeps the next one reads, 
   const refused = await routes.request("/", post({ name: "", terms: { ratePerHour: -1 } }));
   expect([refused.status, await refused.json()]).toEqual([
     422,
-    { error: expect.stringMatching(/^terms\.ratePerHour: /) },
+    { error: expect.stringMatching(/^terms\.ratePerHour: must be 0 or more/), said: expect.any(String) },
   ]);
   expect(await (await routes.request("/")).json()).toEqual(renamed);
 });

@@ -3,7 +3,6 @@ import type { Sayings } from "../../said.ts";
 export const ALBUMS: Sayings = {
   "Revision on the board: {0}": "إصدار اللوحة: {0}",
   "Photos and pins": "الصور والعلامات",
-  "none yet": "لا شيء بعد",
   "photos {0}, pins {1}": "الصور {0}، العلامات {1}",
   "Pinned on two screens": "وُضعت العلامات على جهازين",
   "{0} was pinned differently on two screens, {1}. Both are kept until you say which holds.":

@@ -3,7 +3,6 @@ import type { Sayings } from "../../said.ts";
 export const BOARD: Sayings = {
   "{0} {1}": "{0} {1}",
   "{0} {1} {2}": "{0} {1} {2}",
-  "{0} ({1})": "{0} ({1})",
   shorted: "في دارة قصر",
   leaky: "به تسرب",
   open: "مفتوح",
@@ -40,7 +39,6 @@ export const BOARD: Sayings = {
   "{0} is {1}": "{0} {1}",
   "{0} {1} is {2}": "{0} {1} {2}",
   "{0} has its {1} {2}": "{0}: {1} {2}",
-  "{0} pin {1}": "{0}، الطرف {1}",
   "{0} rail": "خط {0}",
   "{0} (net {1})": "{0} (العقدة {1})",
   fuse: "مصهر",
@@ -54,7 +52,6 @@ export const BOARD: Sayings = {
   "common-mode choke": "ملف خانق مشترك",
   transformer: "محول",
   relay: "مرحل",
-  diode: "ثنائي",
   "zener diode": "ثنائي زينر",
   LED: "ثنائي مضيء",
   "bridge rectifier": "جسر تقويم",

@@ -21,7 +21,6 @@ export const COMPOSE: Sayings = {
   "{0} is no pin; write it as Q1.g": "{0} ليس طرفا؛ يكتب مثل Q1.g",
   "{0} has no pin {1}{2}": "ليس في {0} طرف {1}{2}",
   "there is no part {0}{1}": "لا توجد قطعة باسم {0}{1}",
-  "What it runs on": "على أي تغذية تعمل",
   "230 V, one phase": "230 V، طور واحد",
   "120 V, one phase": "120 V، طور واحد",
   "230 V, three phases": "230 V، ثلاثة أطوار",

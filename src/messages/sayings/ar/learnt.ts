@@ -25,15 +25,12 @@ export const LEARNT: Sayings = {
   "Minutes here": "الدقائق هنا",
   "Times the minutes of the job format; the next job is planned with them.":
     "أضعاف دقائق صيغة العمل؛ وبها يخطط للعمل القادم.",
-  "What good ones read": "ما تظهره السليمة",
   "On good boards beside those of the jobs; the next job on such a board counts with it.":
     "على لوحات سليمة بجانب لوحات الأعمال؛ والعمل القادم على لوحة كهذه يحسب بها.",
   "Prices paid": "الأسعار المدفوعة",
   "New parts, in the job's currency.": "قطع جديدة، بعملة العمل.",
-  "{0} of {1}": "{0} من {1}",
   "{0} timed, {1} pauses left out": "{0} قيس زمنها، واستبعدت {1} استراحة",
   "{0}: {1} red {2}, black {3}": "{0}: {1} أحمر {2}، أسود {3}",
-  "not read": "لم يقرأ",
   "{0} bought": "اشتري {0}",
   "Parts nobody has seen:": "قطع لم يرها أحد:",
   "Nets that end at one pin:": "عقد تنتهي عند طرف واحد:",

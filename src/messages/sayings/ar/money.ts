@@ -1,7 +1,6 @@
 import type { Sayings } from "../../said.ts";
 
 export const MONEY: Sayings = {
-  "The job is closed.": "العمل مغلق.",
   "It runs: nothing more is expected but handing it back.": "تعمل: لم يبق إلا إعادتها.",
   "Stop here. {0}": "توقف هنا. {0}",
   "More is still expected than it would earn: only what is cheap is worth trying, then stop.":

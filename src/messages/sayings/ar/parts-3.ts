@@ -49,7 +49,6 @@ export const PARTS_3: Sayings = {
   deleted: "محذوفة",
   "expected {0}; a board file is brought as it is": "كان المطلوب {0}؛ ملف اللوحة يحضر كما هو",
   "a packed board": "لوحة محزومة",
-  "board: {0}": "board: {0}",
   "a shop's word is made of letters, digits, _ + and -": "كلمة الورشة تتكون من حروف وأرقام و _ + و -",
   "counts of jobs": "أعداد الأعمال",
   "counts of {0}": "أعداد {0}",
@@ -72,7 +71,6 @@ export const PARTS_3: Sayings = {
   },
   'event "{0}" is in the log already with other content; give the new one an id of its own':
     'الحدث "{0}" موجود في السجل بمحتوى آخر؛ يعطى الجديد معرفا خاصا به',
-  'there is no job "{0}"': 'لا يوجد عمل "{0}"',
   'another job has the id "{0}"; give the new one an id of its own':
     'لعمل آخر المعرف "{0}"؛ يعطى الجديد معرفا خاصا به',
   'another picture of this job has the id "{0}"': 'لصورة أخرى من هذا العمل المعرف "{0}"',

@@ -34,7 +34,6 @@ export const PLANNING_POWER: Sayings = {
   "Without one the {0} lamp across it does it in a flash; a dark lamp is no proof.":
     "إن لم توجد فالمصباح {0} على طرفيه يفعل ذلك في ومضة؛ والمصباح المطفأ ليس دليلا.",
   "under 0.1 J": "أقل من \u20680.1 J\u2069",
-  bus: "الناقل",
   "a flash, then dark": "ومضة ثم ينطفئ",
   "a flash, then dim": "ومضة ثم يخفت",
   "slow pulsing: the lamp is too small for this board": "نبض بطيء: المصباح أصغر من أن يكفي هذه اللوحة",
@@ -172,10 +171,8 @@ export const PLANNING_POWER: Sayings = {
   "{0} into the bus": "{0} إلى الناقل",
   "{0} into {1}": "{0} إلى {1}",
   diode: "وضع الثنائي",
-  ohms: "أوم",
   farads: "سعة",
   "look at {0}": "النظر إلى {0}",
-  "{0}, red on {1}, black on {2}": "{0}، الأحمر على {1}، والأسود على {2}",
   "Nobody reaches inside: the meter, if one is clipped on, stays where it is.":
     "لا أحد يمد يده إلى الداخل: المقياس إن كان مثبتا يبقى مكانه.",
   "red on {0}, black on {1}, AC volts ({2})": "الأحمر على {0}، والأسود على {1}، جهد متردد ({2})",
@@ -246,14 +243,4 @@ export const PLANNING_POWER: Sayings = {
   "a short, or a leak to earth: back to the cold checks": "قصر، أو تسرب إلى الأرض: عد إلى الفحوص على البارد",
   "switch off at once and look for what burnt": "أطفئ فورا وابحث عما احترق",
   "the supply is at its limit: switch off, find the load": "المصدر عند حده: أطفئ وابحث عن الحمل",
-  quiet: "لا شيء يرى أو يسمع",
-  runs: "تعمل",
-  "lamp-dark": "المصباح مطفأ",
-  "lamp-dim": "المصباح خافت",
-  "lamp-bright": "المصباح ساطع",
-  "lamp-pulsing": "المصباح ينبض",
-  limiting: "المصدر عند حده",
-  "fuse-blew": "احترق مصهر",
-  trip: "فصل القاطع",
-  smoke: "دخان",
 };

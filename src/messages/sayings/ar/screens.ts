@@ -16,7 +16,6 @@ export const SCREENS: Sayings = {
   "{0} of this number, {1} of the same family.": "{0} بهذا الرقم، {1} من العائلة نفسها.",
   "Still open": "ما زال مفتوحا",
   "New job": "عمل جديد",
-  Jobs: "الأعمال",
   "Start the practice job": "ابدأ عمل التمرين",
   "Start the job": "ابدأ العمل",
   "Likelihoods start from what {0} closed jobs taught.": {
@@ -43,16 +42,12 @@ export const SCREENS: Sayings = {
   "what it came out of": "مم أخرجت",
   Customer: "العميل",
   Yes: "نعم",
-  No: "لا",
   "Nobody knows": "لا أحد يعرف",
   "On this bench": "على هذه الطاولة",
-  "On this bench beside a meter": "على هذه الطاولة إلى جانب المقياس",
   "a meter": "مقياس",
   "For this job alone. For every job: {0}.": "لهذا العمل وحده. لكل الأعمال: {0}.",
-  "This bench": "هذه الطاولة",
   "Asked once: only what is marked here is ever proposed. It is kept for every job.":
     "يسأل مرة واحدة: لا يقترح إلا ما يعلم عليه هنا. ويحفظ لكل الأعمال.",
-  Practice: "تمرين",
   "No board at hand: hide faults, and let a simulated board answer":
     "لا لوحة في اليد: إخفاء أعطال وترك لوحة محاكاة تجيب",
   "Practice number: the same number hides the same faults; leave it empty for any":
@@ -75,7 +70,6 @@ export const SCREENS: Sayings = {
   "Trips the supply": "تفصل قاطع التغذية",
   "Starts, then stops": "تبدأ ثم تتوقف",
   "Lives, but no output": "حية لكن بلا خرج",
-  "Something else": "شيء آخر",
   "Lamp, 60 W": "مصباح، 60 W",
   "Lamp, 100 W": "مصباح، 100 W",
   "Lamp, 200 W": "مصباح، 200 W",
@@ -102,7 +96,6 @@ export const SCREENS: Sayings = {
   Missing: "ناقصة",
   Different: "مختلفة",
   "Not sure": "غير متأكد",
-  Pictures: "الصور",
   "none yet": "لا شيء بعد",
   "{0} taken": "التقطت {0}",
   "Both sides, before anything is touched": "الوجهان، قبل لمس أي شيء",
@@ -116,7 +109,6 @@ export const SCREENS: Sayings = {
   "Waiting for a part": "بانتظار قطعة",
   Drying: "قيد التجفيف",
   "On the bench": "على الطاولة",
-  Closed: "مغلق",
   "for {0} min": "منذ {0} دقيقة",
   "for {0} h": "منذ {0} ساعة",
   "for {0} days": {
@@ -139,7 +131,6 @@ export const SCREENS: Sayings = {
   "Parts drawer": "درج القطع",
   "Own boards": "لوحاتي",
   "The shop's terms": "شروط الورشة",
-  "Meter on the wire": "المقياس الموصول",
   "What was learnt": "ما تم تعلمه",
   "From a dead board to a verdict: which check next, what it means, what to replace, when to stop.":
     "من لوحة ميتة إلى نتيجة: أي فحص يلي، وماذا يعني، وماذا يستبدل، ومتى يتوقف.",
@@ -168,8 +159,6 @@ export const SCREENS: Sayings = {
   "Try it now: a fan drive after a thunderstorm": "جرب الآن: محرك مروحة بعد عاصفة رعدية",
   "Practice: no board, no meter. The program hides faults and answers for the board; nothing can break.":
     "تمرين: لا لوحة ولا مقياس. البرنامج يخفي الأعطال ويجيب عن اللوحة؛ ولا شيء يمكن أن ينكسر.",
-  "A board": "لوحة",
-  "Fetching the papers…": "يجري جلب الأوراق…",
   "What this bench has learnt": "ما تعلمته هذه الطاولة",
   "Counted from closed jobs: what was found, replaced and cured. Practice never counts. A job keeps the figures that it was begun with.":
     "محسوب من الأعمال المغلقة: ما وجد وما استبدل وما شفي. التمرين لا يحسب أبدا. ويحتفظ العمل بالأرقام التي بدأ بها.",
@@ -224,8 +213,6 @@ export const SCREENS: Sayings = {
   'job "{0}" has no picture "{1}"': "العمل «{0}» ليس فيه الصورة «{1}»",
   "the body is larger than {0} MB, the most accepted here": "المرسل أكبر من {0} MB، وهو أقصى ما يقبل هنا",
   "{0}; nothing was imported": "{0}؛ لم يستورد شيء",
-  "the bench computer does not answer": "حاسوب الطاولة لا يجيب",
-  "the bench computer answered {0}": "أجاب حاسوب الطاولة بالرمز {0}",
   "refused ({0})": "مرفوض ({0})",
   "this bench wants its access code: open the address that it printed when it was started":
     "هذه الطاولة تطلب رمز الدخول: افتح العنوان الذي طبعته عند تشغيلها",

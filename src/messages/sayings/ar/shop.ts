@@ -20,15 +20,12 @@ export const SHOP: Sayings = {
   "work, {0}": "عمل، {0}",
   "together, {0}": "المجموع، {0}",
   Quote: "عرض سعر",
-  Bill: "فاتورة",
-  Papers: "الأوراق",
   "Still expected {0} {1}, in eight of ten jobs {2} to {3}; giving up is better from {4} on.":
     "ما زال متوقعا {0} {1}، وفي ثمانية من عشرة أعمال {2} إلى {3}؛ والتخلي أفضل ابتداء من {4}.",
   "Past the stop line: {0} still expected, stop from {1} {2} on.":
     "بعد حد التوقف: ما زال متوقعا {0}، توقف ابتداء من {1} {2}.",
   "Before the stop line: {0} still expected, stop from {1} {2} on.":
     "قبل حد التوقف: ما زال متوقعا {0}، توقف ابتداء من {1} {2}.",
-  "{0} to {1}": "{0} إلى {1}",
   "Still expected": "ما زال متوقعا",
   "Still expected, and in eight of ten such jobs": "ما زال متوقعا، وفي ثمانية من عشرة أعمال كهذا",
   Minutes: "الدقائق",
@@ -49,8 +46,6 @@ export const SHOP: Sayings = {
   "Repair this board": "إصلاح هذه اللوحة",
   "A new board": "لوحة جديدة",
   "No repair": "بلا إصلاح",
-  accepted: "مقبول",
-  refused: "مرفوض",
   "As a paper for the customer": "كورقة للعميل",
   "As a short message": "كرسالة قصيرة",
   "What is offered": "ما يعرض",
@@ -73,11 +68,9 @@ export const SHOP: Sayings = {
   "Kept, for every page and the terminal.": "حفظ، لكل الصفحات وللطرفية.",
   "Kept in this browser; the bench computer gets it when it answers again.":
     "حفظ في هذا المتصفح؛ ويصل إلى حاسوب الطاولة عندما يجيب من جديد.",
-  "This browser keeps nothing ({0}).": "هذا المتصفح لا يحفظ شيئا ({0}).",
   "Every new job starts with these. Sums are before tax. Jobs that are open keep the terms they have.":
     "كل عمل جديد يبدأ بهذه. المبالغ قبل الضريبة. والأعمال المفتوحة تحتفظ بشروطها.",
   "Name and address, for the head of papers": "الاسم والعنوان، لرأس الأوراق",
-  "All jobs": "كل الأعمال",
   "{0} repaired, {1} came back: {2} {3} for each repair, the figure above counting as twenty of them.":
     "أصلحت {0} وعادت {1}: {2} {3} عن كل إصلاح، والرقم أعلاه يحسب كعشرين منها.",
   "This shop's own come-backs": "ما عاد إلى هذه الورشة",
@@ -127,7 +120,6 @@ export const SHOP: Sayings = {
     "جدول بفواصل أو فواصل منقوطة (CSV)، سطر لكل نوع ومكان. السطر الأول يسمي الأعمدة: name, kind, count, place, price, supplier, used, donor وأي خاصية. السطر الموجود يحل محله ما تقوله القائمة، وما تقوله عن نوع يسري على كل سطور ذلك النوع.",
   "The file": "الملف",
   "Reading rows": "يجري قراءة الصفوف",
-  Done: "تم",
   "Leave it": "اتركه",
   "{0} refused": "{0} مرفوضة",
   "{0} new": "{0} جديدة",
@@ -167,7 +159,6 @@ export const SHOP: Sayings = {
   "One more rating": "خاصية أخرى",
   choose: "اختر",
   "not known": "غير معروف",
-  pulled: "مستعملة",
   "new": "جديدة",
   "no price": "بلا سعر",
   All: "الكل",
@@ -189,7 +180,6 @@ export const SHOP: Sayings = {
   Find: "بحث",
   "type, kind, place, donor": "نوع، صنف، مكان، مانحة",
   "Which lines": "أي السطور",
-  none: "لا يوجد",
   "{0} more were fitted than counted here: count again.": {
     en: "{0} more was fitted than counted here: count again.",
     one: "ركبت واحدة أكثر مما عد هنا: أعد العد.",
@@ -221,5 +211,4 @@ export const SHOP: Sayings = {
   "Copy the text": "نسخ النص",
   Print: "طباعة",
   "Save as PDF": "حفظ PDF",
-  "Working it out…": "يجري الحساب…",
 };

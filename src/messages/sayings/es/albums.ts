@@ -3,7 +3,6 @@ import type { Sayings } from "../../said.ts";
 export const ALBUMS: Sayings = {
   "Revision on the board: {0}": "Revisión de la placa: {0}",
   "Photos and pins": "Fotos y marcas",
-  "none yet": "ninguna todavía",
   "photos {0}, pins {1}": "fotos {0}, marcas {1}",
   "Pinned on two screens": "Marcado en dos dispositivos",
   "{0} was pinned differently on two screens, {1}. Both are kept until you say which holds.":

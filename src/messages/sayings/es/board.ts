@@ -3,7 +3,6 @@ import type { Sayings } from "../../said.ts";
 export const BOARD: Sayings = {
   "{0} {1}": "{0} {1}",
   "{0} {1} {2}": "{0} {1} {2}",
-  "{0} ({1})": "{0} ({1})",
   shorted: "en cortocircuito",
   leaky: "con fuga",
   open: "abierto",
@@ -40,7 +39,6 @@ export const BOARD: Sayings = {
   "{0} is {1}": "{0} está {1}",
   "{0} {1} is {2}": "{0} {1} está {2}",
   "{0} has its {1} {2}": "{0} tiene su {1} {2}",
-  "{0} pin {1}": "{0}, patilla {1}",
   "{0} rail": "línea de {0}",
   "{0} (net {1})": "{0} (nodo {1})",
   fuse: "fusible",
@@ -54,7 +52,6 @@ export const BOARD: Sayings = {
   "common-mode choke": "choque de modo común",
   transformer: "transformador",
   relay: "relé",
-  diode: "diodo",
   "zener diode": "diodo zener",
   LED: "LED",
   "bridge rectifier": "puente rectificador",

@@ -21,7 +21,6 @@ export const COMPOSE: Sayings = {
   "{0} is no pin; write it as Q1.g": "{0} no es una patilla; escribirla como Q1.g",
   "{0} has no pin {1}{2}": "{0} no tiene patilla {1}{2}",
   "there is no part {0}{1}": "no hay pieza {0}{1}",
-  "What it runs on": "Con qué se alimenta",
   "230 V, one phase": "230 V, monofásica",
   "120 V, one phase": "120 V, monofásica",
   "230 V, three phases": "230 V, trifásica",

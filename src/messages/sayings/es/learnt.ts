@@ -25,15 +25,12 @@ export const LEARNT: Sayings = {
   "Minutes here": "Minutos aquí",
   "Times the minutes of the job format; the next job is planned with them.":
     "Veces los minutos del formato de trabajo; con ellos se planifica el próximo.",
-  "What good ones read": "Lo que dan las buenas",
   "On good boards beside those of the jobs; the next job on such a board counts with it.":
     "En placas buenas junto a las de los trabajos; el próximo trabajo en una placa así cuenta con ello.",
   "Prices paid": "Precios pagados",
   "New parts, in the job's currency.": "Piezas nuevas, en la moneda del trabajo.",
-  "{0} of {1}": "{0} de {1}",
   "{0} timed, {1} pauses left out": "{0} cronometrados, {1} pausas excluidas",
   "{0}: {1} red {2}, black {3}": "{0}: {1} rojo {2}, negro {3}",
-  "not read": "sin leer",
   "{0} bought": "{0} compradas",
   "Parts nobody has seen:": "Piezas que nadie ha visto:",
   "Nets that end at one pin:": "Nodos que acaban en una sola patilla:",

@@ -1,7 +1,6 @@
 import type { Sayings } from "../../said.ts";
 
 export const MONEY: Sayings = {
-  "The job is closed.": "El trabajo está cerrado.",
   "It runs: nothing more is expected but handing it back.": "Funciona: no se espera más que devolverla.",
   "Stop here. {0}": "Parar aquí. {0}",
   "More is still expected than it would earn: only what is cheap is worth trying, then stop.":

@@ -50,7 +50,6 @@ export const PARTS_3: Sayings = {
   deleted: "borrada",
   "expected {0}; a board file is brought as it is": "se esperaba {0}; un archivo de placa se trae tal cual",
   "a packed board": "una placa empaquetada",
-  "board: {0}": "board: {0}",
   "a shop's word is made of letters, digits, _ + and -":
     "la palabra de un taller se forma con letras, cifras, _ + y -",
   "counts of jobs": "recuentos de trabajos",
@@ -71,7 +70,6 @@ export const PARTS_3: Sayings = {
   },
   'event "{0}" is in the log already with other content; give the new one an id of its own':
     'el evento "{0}" ya está en el registro con otro contenido; dar al nuevo un id propio',
-  'there is no job "{0}"': 'no hay trabajo "{0}"',
   'another job has the id "{0}"; give the new one an id of its own':
     'otro trabajo tiene el id "{0}"; dar al nuevo un id propio',
   'another picture of this job has the id "{0}"': 'otra imagen de este trabajo tiene el id "{0}"',

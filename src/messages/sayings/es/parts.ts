@@ -84,7 +84,6 @@ export const PARTS: Sayings = {
   "{0} where {1} was": "{0} donde había {1}",
   "no table speaks of this {0}: compare every rating yourself":
     "ninguna tabla habla de esta pieza ({0}): comparar cada dato a mano",
-  bridge: "puente rectificador",
   "motor switch": "transistor del motor",
   "off-line switch": "conmutador de la fuente",
   "small switch": "transistor pequeño",
@@ -95,14 +94,12 @@ export const PARTS: Sayings = {
   "fast diode": "diodo rápido",
   "signal diode": "diodo de señal",
   "gate clamp": "zener de puerta",
-  zener: "zener",
   "rail capacitor": "condensador de línea de alimentación",
   "supply pin capacitor": "condensador de patilla de alimentación",
   ceramic: "cerámico",
   "Y capacitor": "condensador Y",
   "inrush part": "limitador de arranque",
   "high-voltage resistor": "resistencia de alta tensión",
-  regulator: "regulador",
   transistor: "transistor",
   "as much current at a case of 100 degC as the original":
     "tanta corriente a 100 degC de cápsula como el original",

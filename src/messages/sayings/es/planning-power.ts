@@ -34,7 +34,6 @@ export const PLANNING_POWER: Sayings = {
   "Without one the {0} lamp across it does it in a flash; a dark lamp is no proof.":
     "Sin ella, la lámpara de {0} en sus extremos lo hace en un destello; una lámpara apagada no es prueba.",
   "under 0.1 J": "menos de 0.1 J",
-  bus: "bus",
   "a flash, then dark": "un destello, después apagada",
   "a flash, then dim": "un destello, después tenue",
   "slow pulsing: the lamp is too small for this board":
@@ -180,10 +179,8 @@ export const PLANNING_POWER: Sayings = {
   "{0} into the bus": "{0} en el bus",
   "{0} into {1}": "{0} en {1}",
   diode: "diodo",
-  ohms: "ohmios",
   farads: "capacidad",
   "look at {0}": "mirar {0}",
-  "{0}, red on {1}, black on {2}": "{0}, rojo en {1}, negro en {2}",
   "Nobody reaches inside: the meter, if one is clipped on, stays where it is.":
     "Nadie mete las manos dentro: el medidor, si hay uno pinzado, se queda donde está.",
   "red on {0}, black on {1}, AC volts ({2})": "rojo en {0}, negro en {1}, voltios CA ({2})",
@@ -257,14 +254,4 @@ export const PLANNING_POWER: Sayings = {
   "switch off at once and look for what burnt": "apague enseguida y busque lo que se quemó",
   "the supply is at its limit: switch off, find the load":
     "la fuente está en su límite: apague, busque la carga",
-  quiet: "nada que ver ni oír",
-  runs: "funciona",
-  "lamp-dark": "lámpara apagada",
-  "lamp-dim": "lámpara tenue",
-  "lamp-bright": "lámpara brillante",
-  "lamp-pulsing": "lámpara pulsante",
-  limiting: "fuente en su límite",
-  "fuse-blew": "saltó un fusible",
-  trip: "saltó la protección",
-  smoke: "humo",
 };

@@ -54,7 +54,6 @@ export const PLANNING: Sayings = {
     "Un cerámico está caliente en un extremo; un chip, en el centro de su encapsulado.",
   anything: "cualquier cosa",
   "anything else": "cualquier otra cosa",
-  "This job is closed.": "Este trabajo está cerrado.",
   "It ran after the repair, under load as well, and nothing has been changed since. Write it up and hand it back. What is left unproven: {0} that something weak is still in it.":
     "Funcionó tras la reparación, también con carga, y desde entonces no se ha cambiado nada. Anótelo y devuélvala. Lo que queda sin comprobar: {0} de que aún haya algo débil en ella.",
   "It ran after the repair and nothing has been changed since. Load it until it is warm through (20 to 30 minutes), then write it up and hand it back. What is left unproven: {0} that something weak is still in it.":
@@ -88,7 +87,6 @@ export const PLANNING: Sayings = {
   "The best repair from here: {0}, {1} that it is enough.":
     "La mejor reparación desde aquí: {0}, {1} de que baste.",
   "tells little": "dice poco",
-  "{0} to {1}": "{0} a {1}",
   "{0}, rather than {1}": "{0}, más que {1}",
   "as on a good board": "como en una placa buena",
   "clears {0}": "descarta {0}",
@@ -96,13 +94,9 @@ export const PLANNING: Sayings = {
   "{0} ({1})": "{0} ({1})",
   "{0} ({1} each)": "{0} ({1} cada uno)",
   "{0} or {1}": "{0} o {1}",
-  "{0} and {1}": "{0} y {1}",
-  "{0}, {1}": "{0}, {1}",
-  "{0}; {1}": "{0}; {1}",
   "under 1 %": "menos del 1 %",
   "over 99 %": "más del 99 %",
   "burnt, cracked, bulged or corroded": "quemado, agrietado, hinchado o corroído",
-  clean: "limpio",
   "{0} by itself reads faulty": "{0} solo lee defectuoso",
   "{0} by itself reads good": "{0} solo lee bueno",
   "Off the board the meter sees {0} alone.": "Fuera de la placa el medidor ve solo {0}.",

@@ -17,7 +17,6 @@ export const SCREENS: Sayings = {
   "{0} of this number, {1} of the same family.": "{0} de este número, {1} de la misma familia.",
   "Still open": "Aún abierto",
   "New job": "Trabajo nuevo",
-  Jobs: "Trabajos",
   "Start the practice job": "Empezar el trabajo de práctica",
   "Start the job": "Empezar el trabajo",
   "Likelihoods start from what {0} closed jobs taught.": {
@@ -38,16 +37,12 @@ export const SCREENS: Sayings = {
   "what it came out of": "de dónde salió",
   Customer: "Cliente",
   Yes: "Sí",
-  No: "No",
   "Nobody knows": "Nadie lo sabe",
   "On this bench": "En este banco",
-  "On this bench beside a meter": "En este banco, además del medidor",
   "a meter": "un medidor",
   "For this job alone. For every job: {0}.": "Solo para este trabajo. Para todos los trabajos: {0}.",
-  "This bench": "Este banco",
   "Asked once: only what is marked here is ever proposed. It is kept for every job.":
     "Se pregunta una vez: solo se propone lo que se marque aquí. Se guarda para todos los trabajos.",
-  Practice: "Práctica",
   "No board at hand: hide faults, and let a simulated board answer":
     "Sin placa a mano: ocultar fallos y dejar que responda una placa simulada",
   "Practice number: the same number hides the same faults; leave it empty for any":
@@ -70,7 +65,6 @@ export const SCREENS: Sayings = {
   "Trips the supply": "Hace saltar la protección",
   "Starts, then stops": "Arranca y luego se para",
   "Lives, but no output": "Vive, pero sin salida",
-  "Something else": "Otra cosa",
   "Lamp, 60 W": "Lámpara, 60 W",
   "Lamp, 100 W": "Lámpara, 100 W",
   "Lamp, 200 W": "Lámpara, 200 W",
@@ -99,7 +93,6 @@ export const SCREENS: Sayings = {
   Missing: "Falta",
   Different: "Distinta",
   "Not sure": "No es seguro",
-  Pictures: "Fotos",
   "none yet": "ninguna aún",
   "{0} taken": "{0} tomadas",
   "Both sides, before anything is touched": "Las dos caras, antes de tocar nada",
@@ -113,7 +106,6 @@ export const SCREENS: Sayings = {
   "Waiting for a part": "A la espera de una pieza",
   Drying: "Secándose",
   "On the bench": "En el banco",
-  Closed: "Cerrado",
   "for {0} min": "desde hace {0} min",
   "for {0} h": "desde hace {0} h",
   "for {0} days": { en: "for one day", one: "desde hace un día", other: "desde hace {0} días" },
@@ -122,7 +114,6 @@ export const SCREENS: Sayings = {
   "Parts drawer": "Cajón de piezas",
   "Own boards": "Placas propias",
   "The shop's terms": "Condiciones del taller",
-  "Meter on the wire": "Medidor conectado",
   "What was learnt": "Lo aprendido",
   "From a dead board to a verdict: which check next, what it means, what to replace, when to stop.":
     "De una placa muerta a un resultado: qué comprobar ahora, qué significa, qué sustituir, cuándo parar.",
@@ -153,8 +144,6 @@ export const SCREENS: Sayings = {
     "Pruébelo ahora: un variador de ventilador tras una tormenta",
   "Practice: no board, no meter. The program hides faults and answers for the board; nothing can break.":
     "Práctica: sin placa ni medidor. El programa oculta fallos y responde por la placa; nada puede romperse.",
-  "A board": "Una placa",
-  "Fetching the papers…": "Cargando los documentos…",
   "What this bench has learnt": "Lo que este banco ha aprendido",
   "Counted from closed jobs: what was found, replaced and cured. Practice never counts. A job keeps the figures that it was begun with.":
     "Contado de los trabajos cerrados: lo que se encontró, se sustituyó y se curó. La práctica nunca cuenta. Un trabajo conserva las cifras con las que empezó.",
@@ -193,8 +182,6 @@ export const SCREENS: Sayings = {
   "the body is larger than {0} MB, the most accepted here":
     "lo enviado pasa de {0} MB, lo máximo que se acepta aquí",
   "{0}; nothing was imported": "{0}; no se importó nada",
-  "the bench computer does not answer": "el ordenador del banco no responde",
-  "the bench computer answered {0}": "el ordenador del banco respondió {0}",
   "refused ({0})": "rechazado ({0})",
   "this bench wants its access code: open the address that it printed when it was started":
     "este banco pide su código de acceso: abra la dirección que mostró al arrancar",

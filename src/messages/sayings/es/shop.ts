@@ -21,15 +21,12 @@ export const SHOP: Sayings = {
   "work, {0}": "trabajo, {0}",
   "together, {0}": "en total, {0}",
   Quote: "Presupuesto",
-  Bill: "Factura",
-  Papers: "Documentos",
   "Still expected {0} {1}, in eight of ten jobs {2} to {3}; giving up is better from {4} on.":
     "Aún previstos {0} {1}, en ocho de diez trabajos de {2} a {3}; desde {4} es mejor abandonar.",
   "Past the stop line: {0} still expected, stop from {1} {2} on.":
     "Pasado el límite: {0} aún previstos, parar desde {1} {2}.",
   "Before the stop line: {0} still expected, stop from {1} {2} on.":
     "Antes del límite: {0} aún previstos, parar desde {1} {2}.",
-  "{0} to {1}": "{0} a {1}",
   "Still expected": "Aún previsto",
   "Still expected, and in eight of ten such jobs": "Aún previsto, y en ocho de diez trabajos así",
   Minutes: "Minutos",
@@ -50,8 +47,6 @@ export const SHOP: Sayings = {
   "Repair this board": "Reparar esta placa",
   "A new board": "Una placa nueva",
   "No repair": "Sin reparación",
-  accepted: "aceptado",
-  refused: "rechazado",
   "As a paper for the customer": "Como documento para el cliente",
   "As a short message": "Como mensaje corto",
   "What is offered": "Qué se ofrece",
@@ -75,11 +70,9 @@ export const SHOP: Sayings = {
   "Kept, for every page and the terminal.": "Guardado, para todas las páginas y el terminal.",
   "Kept in this browser; the bench computer gets it when it answers again.":
     "Guardado en este navegador; el ordenador del banco lo recibirá cuando vuelva a responder.",
-  "This browser keeps nothing ({0}).": "Este navegador no guarda nada ({0}).",
   "Every new job starts with these. Sums are before tax. Jobs that are open keep the terms they have.":
     "Todo trabajo nuevo empieza con estas. Los importes son sin impuestos. Los trabajos abiertos conservan las condiciones que tienen.",
   "Name and address, for the head of papers": "Nombre y dirección, para el encabezado de los documentos",
-  "All jobs": "Todos los trabajos",
   "{0} repaired, {1} came back: {2} {3} for each repair, the figure above counting as twenty of them.":
     "{0} reparadas, {1} volvieron: {2} {3} por cada reparación; la cifra de arriba cuenta como veinte de ellas.",
   "This shop's own come-backs": "Los retornos de este taller",
@@ -127,7 +120,6 @@ export const SHOP: Sayings = {
     "Una tabla con comas o puntos y coma (CSV), una línea por tipo y lugar. La primera línea nombra las columnas: name, kind, count, place, price, supplier, used, donor y cualquier característica. Una línea que ya existe se sustituye por lo que dice la lista, y lo que dice de un tipo vale para todas las líneas de ese tipo.",
   "The file": "El archivo",
   "Reading rows": "Leyendo filas",
-  Done: "Hecho",
   "Leave it": "Dejarlo",
   "{0} refused": "{0} rechazadas",
   "{0} new": "{0} nuevas",
@@ -161,7 +153,6 @@ export const SHOP: Sayings = {
   "One more rating": "Otra característica",
   choose: "elegir",
   "not known": "desconocido",
-  pulled: "recuperada",
   "new": "nueva",
   "no price": "sin precio",
   All: "Todas",
@@ -176,7 +167,6 @@ export const SHOP: Sayings = {
   Find: "Buscar",
   "type, kind, place, donor": "tipo, clase, lugar, donante",
   "Which lines": "Qué líneas",
-  none: "ninguna",
   "{0} more were fitted than counted here: count again.": {
     en: "{0} more was fitted than counted here: count again.",
     one: "Se montó {0} más de las contadas aquí: vuelva a contar.",
@@ -206,5 +196,4 @@ export const SHOP: Sayings = {
   "Copy the text": "Copiar el texto",
   Print: "Imprimir",
   "Save as PDF": "Guardar como PDF",
-  "Working it out…": "Calculando…",
 };

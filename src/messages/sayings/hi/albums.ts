@@ -3,7 +3,6 @@ import type { Sayings } from "../../said.ts";
 export const ALBUMS: Sayings = {
   "Revision on the board: {0}": "बोर्ड पर संशोधन: {0}",
   "Photos and pins": "फ़ोटो और निशान",
-  "none yet": "अभी कोई नहीं",
   "photos {0}, pins {1}": "फ़ोटो {0}, निशान {1}",
   "Pinned on two screens": "दो उपकरणों पर निशान लगाए गए",
   "{0} was pinned differently on two screens, {1}. Both are kept until you say which holds.":

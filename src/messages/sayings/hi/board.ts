@@ -3,7 +3,6 @@ import type { Sayings } from "../../said.ts";
 export const BOARD: Sayings = {
   "{0} {1}": "{0} {1}",
   "{0} {1} {2}": "{0} {1} {2}",
-  "{0} ({1})": "{0} ({1})",
   shorted: "शॉर्ट",
   leaky: "लीकेज वाला",
   open: "खुला",
@@ -40,7 +39,6 @@ export const BOARD: Sayings = {
   "{0} is {1}": "{0} {1} है",
   "{0} {1} is {2}": "{0} {1} {2} है",
   "{0} has its {1} {2}": "{0} का {1} {2} है",
-  "{0} pin {1}": "{0} का पिन {1}",
   "{0} rail": "{0} रेल",
   "{0} (net {1})": "{0} (नेट {1})",
   fuse: "फ्यूज",
@@ -54,7 +52,6 @@ export const BOARD: Sayings = {
   "common-mode choke": "कॉमन-मोड चोक",
   transformer: "ट्रांसफॉर्मर",
   relay: "रिले",
-  diode: "डायोड",
   "zener diode": "जेनर डायोड",
   LED: "LED",
   "bridge rectifier": "ब्रिज रेक्टिफायर",

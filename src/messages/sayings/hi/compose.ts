@@ -21,7 +21,6 @@ export const COMPOSE: Sayings = {
   "{0} is no pin; write it as Q1.g": "{0} कोई पिन नहीं है; Q1.g की तरह लिखें",
   "{0} has no pin {1}{2}": "{0} में पिन {1} नहीं है{2}",
   "there is no part {0}{1}": "कोई पुर्जा {0} नहीं है{1}",
-  "What it runs on": "किस सप्लाई पर चलता है",
   "230 V, one phase": "230 V, एक फेज",
   "120 V, one phase": "120 V, एक फेज",
   "230 V, three phases": "230 V, तीन फेज",

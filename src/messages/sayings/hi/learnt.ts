@@ -25,15 +25,12 @@ export const LEARNT: Sayings = {
   "Minutes here": "यहाँ के मिनट",
   "Times the minutes of the job format; the next job is planned with them.":
     "जॉब फॉर्मेट के मिनटों के कितने गुना; अगला जॉब इन्हीं से नियोजित होता है।",
-  "What good ones read": "अच्छे बोर्ड क्या दिखाते हैं",
   "On good boards beside those of the jobs; the next job on such a board counts with it.":
     "जॉब के बोर्डों के साथ रखे अच्छे बोर्डों पर; ऐसे बोर्ड का अगला जॉब इसे गिनता है।",
   "Prices paid": "चुकाई गई कीमतें",
   "New parts, in the job's currency.": "नए पुर्जे, जॉब की मुद्रा में।",
-  "{0} of {1}": "{1} में से {0}",
   "{0} timed, {1} pauses left out": "{0} का समय लिया, {1} विराम छोड़े",
   "{0}: {1} red {2}, black {3}": "{0}: {1} लाल {2}, काला {3}",
-  "not read": "मापा नहीं",
   "{0} bought": "{0} खरीदे",
   "Parts nobody has seen:": "पुर्जे जिन्हें किसी ने नहीं देखा:",
   "Nets that end at one pin:": "एक ही पिन पर खत्म होने वाले नेट:",

@@ -1,7 +1,6 @@
 import type { Sayings } from "../../said.ts";
 
 export const MONEY: Sayings = {
-  "The job is closed.": "जॉब बंद है।",
   "It runs: nothing more is expected but handing it back.": "चल रहा है: लौटाने के सिवा और कुछ बाकी नहीं।",
   "Stop here. {0}": "यहीं रुकें। {0}",
   "More is still expected than it would earn: only what is cheap is worth trying, then stop.":

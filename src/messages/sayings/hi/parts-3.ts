@@ -50,7 +50,6 @@ export const PARTS_3: Sayings = {
   deleted: "हटाया गया",
   "expected {0}; a board file is brought as it is": "{0} चाहिए था; बोर्ड फ़ाइल जैसी है वैसी लाई जाती है",
   "a packed board": "पैक किया बोर्ड",
-  "board: {0}": "board: {0}",
   "a shop's word is made of letters, digits, _ + and -": "दुकान का शब्द अक्षरों, अंकों, _ + और - से बनता है",
   "counts of jobs": "जॉब की गिनती",
   "counts of {0}": "{0} की गिनती",
@@ -69,7 +68,6 @@ export const PARTS_3: Sayings = {
   },
   'event "{0}" is in the log already with other content; give the new one an id of its own':
     'घटना "{0}" लॉग में पहले से अलग सामग्री के साथ है; नई को अपनी अलग id दें',
-  'there is no job "{0}"': 'कोई जॉब "{0}" नहीं है',
   'another job has the id "{0}"; give the new one an id of its own':
     'दूसरी जॉब की id "{0}" है; नई को अपनी अलग id दें',
   'another picture of this job has the id "{0}"': 'इस जॉब की दूसरी तस्वीर की id "{0}" है',

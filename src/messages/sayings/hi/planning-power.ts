@@ -34,7 +34,6 @@ export const PLANNING_POWER: Sayings = {
   "Without one the {0} lamp across it does it in a flash; a dark lamp is no proof.":
     "वह न हो तो आर-पार {0} का लैंप एक चमक में यह कर देता है; बुझा लैंप कोई सबूत नहीं।",
   "under 0.1 J": "0.1 J से कम",
-  bus: "बस",
   "a flash, then dark": "एक चमक, फिर बुझा",
   "a flash, then dim": "एक चमक, फिर मंद",
   "slow pulsing: the lamp is too small for this board": "धीमा टिमटिमाना: लैंप इस बोर्ड के लिए बहुत छोटा है",
@@ -173,10 +172,8 @@ export const PLANNING_POWER: Sayings = {
   "{0} into the bus": "बस में {0}",
   "{0} into {1}": "{1} में {0}",
   diode: "डायोड",
-  ohms: "ओम",
   farads: "धारिता",
   "look at {0}": "{0} को देखें",
-  "{0}, red on {1}, black on {2}": "{0}, लाल {1} पर, काला {2} पर",
   "Nobody reaches inside: the meter, if one is clipped on, stays where it is.":
     "कोई अंदर हाथ नहीं डालता: मीटर क्लिप किया हो तो जहाँ है वहीं रहता है।",
   "red on {0}, black on {1}, AC volts ({2})": "लाल {0} पर, काला {1} पर, AC वोल्ट ({2})",
@@ -244,14 +241,4 @@ export const PLANNING_POWER: Sayings = {
   "a short, or a leak to earth: back to the cold checks": "शॉर्ट, या अर्थ में रिसाव: ठंडी जाँचों पर लौटें",
   "switch off at once and look for what burnt": "तुरंत बंद करें और देखें क्या जला",
   "the supply is at its limit: switch off, find the load": "सप्लाई अपनी सीमा पर है: बंद करें, लोड खोजें",
-  quiet: "कुछ दिखा या सुनाई नहीं दिया",
-  runs: "चलता है",
-  "lamp-dark": "लैंप बुझा",
-  "lamp-dim": "लैंप मंद",
-  "lamp-bright": "लैंप तेज",
-  "lamp-pulsing": "लैंप टिमटिमाता",
-  limiting: "सप्लाई अपनी सीमा पर",
-  "fuse-blew": "फ्यूज उड़ गया",
-  trip: "ट्रिप हुआ",
-  smoke: "धुआँ",
 };

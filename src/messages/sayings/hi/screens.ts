@@ -16,7 +16,6 @@ export const SCREENS: Sayings = {
   "{0} of this number, {1} of the same family.": "इस नंबर के {0}, इसी परिवार के {1}।",
   "Still open": "अभी खुला है",
   "New job": "नया जॉब",
-  Jobs: "जॉब",
   "Start the practice job": "अभ्यास जॉब शुरू करें",
   "Start the job": "जॉब शुरू करें",
   "Likelihoods start from what {0} closed jobs taught.": {
@@ -37,16 +36,12 @@ export const SCREENS: Sayings = {
   "what it came out of": "किसमें से निकला",
   Customer: "ग्राहक",
   Yes: "हाँ",
-  No: "नहीं",
   "Nobody knows": "किसी को नहीं मालूम",
   "On this bench": "इस बेंच पर",
-  "On this bench beside a meter": "इस बेंच पर मीटर के अलावा",
   "a meter": "एक मीटर",
   "For this job alone. For every job: {0}.": "केवल इस जॉब के लिए। हर जॉब के लिए: {0}।",
-  "This bench": "यह बेंच",
   "Asked once: only what is marked here is ever proposed. It is kept for every job.":
     "एक ही बार पूछा जाता है: केवल वही सुझाया जाएगा जो यहाँ चुना गया है। यह हर जॉब के लिए रखा जाता है।",
-  Practice: "अभ्यास",
   "No board at hand: hide faults, and let a simulated board answer":
     "हाथ में बोर्ड नहीं: खराबियाँ छिपाएँ और नकली बोर्ड को जवाब देने दें",
   "Practice number: the same number hides the same faults; leave it empty for any":
@@ -69,7 +64,6 @@ export const SCREENS: Sayings = {
   "Trips the supply": "सप्लाई ट्रिप करता है",
   "Starts, then stops": "चालू होकर रुक जाता है",
   "Lives, but no output": "चालू है, पर आउटपुट नहीं",
-  "Something else": "कुछ और",
   "Lamp, 60 W": "लैंप, 60 W",
   "Lamp, 100 W": "लैंप, 100 W",
   "Lamp, 200 W": "लैंप, 200 W",
@@ -96,7 +90,6 @@ export const SCREENS: Sayings = {
   Missing: "गायब",
   Different: "अलग",
   "Not sure": "पक्का नहीं",
-  Pictures: "तस्वीरें",
   "none yet": "अभी कोई नहीं",
   "{0} taken": "{0} ली गईं",
   "Both sides, before anything is touched": "दोनों तरफ, कुछ भी छूने से पहले",
@@ -110,7 +103,6 @@ export const SCREENS: Sayings = {
   "Waiting for a part": "पुर्जे का इंतजार",
   Drying: "सूख रहा है",
   "On the bench": "बेंच पर",
-  Closed: "बंद",
   "for {0} min": "{0} मिनट से",
   "for {0} h": "{0} घंटे से",
   "for {0} days": { en: "for one day", one: "एक दिन से", other: "{0} दिन से" },
@@ -119,7 +111,6 @@ export const SCREENS: Sayings = {
   "Parts drawer": "पुर्जों की दराज",
   "Own boards": "अपने बोर्ड",
   "The shop's terms": "दुकान की शर्तें",
-  "Meter on the wire": "जुड़ा हुआ मीटर",
   "What was learnt": "क्या सीखा गया",
   "From a dead board to a verdict: which check next, what it means, what to replace, when to stop.":
     "बंद बोर्ड से नतीजे तक: अगली जाँच कौन सी, उसका मतलब क्या, क्या बदलें, कब रुकें।",
@@ -148,8 +139,6 @@ export const SCREENS: Sayings = {
   "Try it now: a fan drive after a thunderstorm": "अभी आजमाएँ: आँधी-बिजली के बाद पंखे की ड्राइव",
   "Practice: no board, no meter. The program hides faults and answers for the board; nothing can break.":
     "अभ्यास: न बोर्ड, न मीटर। प्रोग्राम खराबियाँ छिपाता है और बोर्ड की ओर से जवाब देता है; कुछ टूट नहीं सकता।",
-  "A board": "एक बोर्ड",
-  "Fetching the papers…": "कागज लाए जा रहे हैं…",
   "What this bench has learnt": "इस बेंच ने क्या सीखा",
   "Counted from closed jobs: what was found, replaced and cured. Practice never counts. A job keeps the figures that it was begun with.":
     "बंद जॉब से गिना गया: क्या मिला, क्या बदला, क्या ठीक हुआ। अभ्यास कभी नहीं गिना जाता। हर जॉब में वही आँकड़े रहते हैं जिनसे वह शुरू हुआ।",
@@ -187,8 +176,6 @@ export const SCREENS: Sayings = {
   'job "{0}" has no picture "{1}"': 'जॉब "{0}" में तस्वीर "{1}" नहीं है',
   "the body is larger than {0} MB, the most accepted here": "भेजा गया {0} MB से बड़ा है, जो यहाँ की अधिकतम सीमा है",
   "{0}; nothing was imported": "{0}; कुछ भी आयात नहीं हुआ",
-  "the bench computer does not answer": "बेंच का कंप्यूटर जवाब नहीं दे रहा",
-  "the bench computer answered {0}": "बेंच के कंप्यूटर ने {0} जवाब दिया",
   "refused ({0})": "अस्वीकृत ({0})",
   "this bench wants its access code: open the address that it printed when it was started":
     "यह बेंच अपना एक्सेस कोड माँगती है: शुरू होते समय जो पता उसने दिखाया था उसे खोलें",

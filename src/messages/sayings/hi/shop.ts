@@ -21,15 +21,12 @@ export const SHOP: Sayings = {
   "work, {0}": "काम, {0}",
   "together, {0}": "कुल, {0}",
   Quote: "कोटेशन",
-  Bill: "बिल",
-  Papers: "कागज",
   "Still expected {0} {1}, in eight of ten jobs {2} to {3}; giving up is better from {4} on.":
     "अभी {0} {1} लगने की उम्मीद, दस में से आठ जॉब में {2} से {3}; {4} के बाद छोड़ देना बेहतर।",
   "Past the stop line: {0} still expected, stop from {1} {2} on.":
     "रुकने की सीमा पार: अभी {0} लगने की उम्मीद, {1} {2} से आगे रुकें।",
   "Before the stop line: {0} still expected, stop from {1} {2} on.":
     "रुकने की सीमा से पहले: अभी {0} लगने की उम्मीद, {1} {2} से आगे रुकें।",
-  "{0} to {1}": "{0} से {1}",
   "Still expected": "अभी लगने की उम्मीद",
   "Still expected, and in eight of ten such jobs": "अभी लगने की उम्मीद, और ऐसे दस में से आठ जॉब में",
   Minutes: "मिनट",
@@ -50,8 +47,6 @@ export const SHOP: Sayings = {
   "Repair this board": "इस बोर्ड की मरम्मत",
   "A new board": "नया बोर्ड",
   "No repair": "मरम्मत नहीं",
-  accepted: "स्वीकार",
-  refused: "अस्वीकार",
   "As a paper for the customer": "ग्राहक के लिए कागज के रूप में",
   "As a short message": "छोटे संदेश के रूप में",
   "What is offered": "क्या प्रस्ताव है",
@@ -74,11 +69,9 @@ export const SHOP: Sayings = {
   "Kept, for every page and the terminal.": "रखा गया, हर पेज और टर्मिनल के लिए।",
   "Kept in this browser; the bench computer gets it when it answers again.":
     "इस ब्राउज़र में रखा गया; बेंच का कंप्यूटर जवाब देने लगे तो उसे मिलेगा।",
-  "This browser keeps nothing ({0}).": "यह ब्राउज़र कुछ नहीं सहेजता ({0})।",
   "Every new job starts with these. Sums are before tax. Jobs that are open keep the terms they have.":
     "हर नया जॉब इन्हीं से शुरू होता है। राशियाँ कर से पहले की हैं। खुले जॉब अपनी शर्तें रखते हैं।",
   "Name and address, for the head of papers": "नाम और पता, कागजों के शीर्ष के लिए",
-  "All jobs": "सभी जॉब",
   "{0} repaired, {1} came back: {2} {3} for each repair, the figure above counting as twenty of them.":
     "{0} ठीक हुए, {1} वापस आए: हर मरम्मत पर {2} {3}; ऊपर का आँकड़ा बीस मरम्मतों के बराबर गिना गया।",
   "This shop's own come-backs": "इस दुकान की अपनी वापसियाँ",
@@ -125,7 +118,6 @@ export const SHOP: Sayings = {
     "अल्पविराम या अर्धविराम वाली तालिका (CSV), हर प्रकार और जगह की एक पंक्ति। पहली पंक्ति में स्तंभों के नाम: name, kind, count, place, price, supplier, used, donor, और कोई भी रेटिंग। जो पंक्ति पहले से है उसकी जगह सूची की बात ले लेती है, और किसी प्रकार के बारे में जो लिखा है वह उस प्रकार की हर पंक्ति पर लागू होता है।",
   "The file": "फाइल",
   "Reading rows": "पंक्तियाँ पढ़ी जा रही हैं",
-  Done: "हो गया",
   "Leave it": "रहने दें",
   "{0} refused": "{0} अस्वीकृत",
   "{0} new": "{0} नई",
@@ -159,7 +151,6 @@ export const SHOP: Sayings = {
   "One more rating": "एक और रेटिंग",
   choose: "चुनें",
   "not known": "मालूम नहीं",
-  pulled: "निकाला हुआ",
   "new": "नया",
   "no price": "कीमत नहीं",
   All: "सब",
@@ -174,7 +165,6 @@ export const SHOP: Sayings = {
   Find: "ढूँढें",
   "type, kind, place, donor": "प्रकार, किस्म, जगह, डोनर",
   "Which lines": "कौन सी पंक्तियाँ",
-  none: "कोई नहीं",
   "{0} more were fitted than counted here: count again.": {
     en: "{0} more was fitted than counted here: count again.",
     one: "यहाँ गिने से {0} ज्यादा लगाया गया: फिर गिनें।",
@@ -203,5 +193,4 @@ export const SHOP: Sayings = {
   "Copy the text": "पाठ कॉपी करें",
   Print: "छापें",
   "Save as PDF": "PDF के रूप में सहेजें",
-  "Working it out…": "गणना हो रही है…",
 };
