@@ -245,8 +245,14 @@ describe("the practice bench answers", () => {
 
   it("through the circuit solver: a shorted bus capacitor reads zero both ways and, once off the board, no more", () => {
     let seed = 1;
-    const alone = (one: number): boolean =>
-      names(practiceJob(one, "age", "trips-supply")).every((name) => /^C1:short|^F1|^NTC1/.test(name));
+    const alone = (one: number): boolean => {
+      const hidden = names(practiceJob(one, "age", "trips-supply"));
+      return (
+        // melted through: some ohms of it would read some millivolts
+        hidden.some((name) => name.startsWith("C1:short") && Number(name.split("@")[1] ?? 0.2) < 1) &&
+        hidden.every((name) => /^C1:short|^F1|^NTC1/.test(name))
+      );
+    };
     while (!alone(seed)) seed++;
     const practice = practiceJob(seed, "age", "trips-supply");
     const read = (log: readonly JobEvent[]): unknown => {
