@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it, test } from "vitest";
 import { parseBoard } from "../src/board/parse-board.ts";
+import { plain } from "../src/messages/said.ts";
 import { readDeck } from "../src/traced/read-deck.ts";
 import { readNetlist } from "../src/traced/read-netlist.ts";
 import { readSchematic } from "../src/traced/read-schematic.ts";
@@ -99,7 +100,7 @@ describe("the half bridge", () => {
   });
 
   it("lists whatever is not in the board", () => {
-    const left = drawn.value.notUnderstood.map(({ text, why }) => `${text}: ${why}`);
+    const left = drawn.value.notUnderstood.map(({ text, why }) => plain(`${text}: ${why}`));
     expect(left.filter((line) => /^(J\d|R11)/.test(line)).sort()).toEqual([
       "J1: left out, as the mapping says",
       "J2: left out, as the mapping says",
@@ -154,7 +155,7 @@ describe("a schematic that cannot be followed", () => {
     const read = readSchematic(text, { supply, zero: "N2" });
     if (!read.ok) throw new Error(read.problem);
     expect(Object.keys(read.value.board.parts as object)).toEqual(["R1"]);
-    expect(read.value.notUnderstood.map(({ text: what, why }) => `${what}: ${why}`)).toEqual([
+    expect(read.value.notUnderstood.map(({ text: what, why }) => plain(`${what}: ${why}`))).toEqual([
       "R1: stands twice",
       "RN1: nobody says what a R_Network03 is: map it",
       "R?: is no reference (letters, digits, _ + - only): annotate the schematic",
