@@ -29,9 +29,11 @@ function textsOf(page: Page): Promise<string[]> {
 
 /** English sentences as they stand, whose saying in this language is another. */
 function englishOf(sayings: Sayings): ReadonlySet<string> {
+  // "Red" is a probe in English and the mains in Spanish
+  const own = new Set(Object.values(sayings));
   return new Set(
     Object.entries(sayings).flatMap(([english, saying]) =>
-      /\{\d\}/.test(english) || saying === english ? [] : [english],
+      /\{\d\}/.test(english) || saying === english || own.has(english) ? [] : [english],
     ),
   );
 }

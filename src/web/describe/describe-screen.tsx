@@ -66,7 +66,7 @@ export function DescribeScreen({ intake, change }: IntakeProps) {
           <input
             autoComplete="off"
             maxLength={120}
-            placeholder={view?.name ?? ""}
+            placeholder={say(view?.name ?? "")}
             value={described.name}
             onChange={(event) => tell({ name: event.target.value })}
           />

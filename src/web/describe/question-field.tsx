@@ -44,11 +44,15 @@ function Answer({ question, answer, onAnswer }: Props) {
       </label>
     );
   const unsure = { value: UNSURE, words: said`Not sure` };
-  const choices = question.first ? question.choices : [...question.choices, unsure];
+  const choices: QuestionView["choices"] = question.first ? question.choices : [...question.choices, unsure];
   return (
     <Choices
       title={say(question.title)}
-      choices={choices.map((choice) => ({ ...choice, words: say(choice.words) }))}
+      choices={choices.map((choice) => ({
+        ...choice,
+        words: say(choice.words),
+        ...(choice.hint === undefined ? {} : { hint: say(choice.hint) }),
+      }))}
       value={answer}
       onValue={onAnswer}
     />

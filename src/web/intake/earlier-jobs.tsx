@@ -61,7 +61,7 @@ function Rows({ jobs }: { readonly jobs: readonly Earlier[] }) {
             <bdi>{job.changedAt?.slice(0, 10)}</bdi> {causeWords(job.cause)}
             {!job.sameBoard && (
               <>
-                ; <bdi>{job.boardName}</bdi>
+                ; <bdi>{say(job.boardName)}</bdi>
               </>
             )}
           </span>

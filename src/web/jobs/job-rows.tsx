@@ -44,10 +44,10 @@ function JobRow({ job }: { readonly job: JobLine }) {
   return (
     <li>
       <a className="job" href={`#/job/${job.id}`}>
-        <bdi className="job-title">{job.title}</bdi>
+        <bdi className="job-title">{say(job.title)}</bdi>
         <span className="figure job-number">{jobNumber(job.id)}</span>
         <span className="job-board">
-          <bdi>{[job.boardName, ...whose].join(", ")}</bdi>
+          <bdi>{[say(job.boardName), ...whose].join(", ")}</bdi>
           {verdict !== null && `: ${say(verdictWords(verdict))}`}
         </span>
         {waiting === null ? (

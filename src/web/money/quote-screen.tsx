@@ -38,7 +38,7 @@ function QuotePaper({ open, view }: PaperProps) {
   const percent = money.bill.taxPercent;
   return (
     <PaperFrame id={open.id} title={say`Quote`}>
-      <p className="aside">{view.boardName}</p>
+      <p className="aside">{say(view.boardName)}</p>
       <div className="keys not-printed">
         <button type="button" onClick={() => go(`#/job/${open.id}/papers/quote`)}>
           {say`As a paper for the customer`}
