@@ -4,9 +4,11 @@ import { englishCatalogue } from "../messages/catalogue.ts";
 import { PAPERS } from "../messages/papers/en.ts";
 import { plain } from "../messages/said.ts";
 import { speaker } from "../messages/speaker.ts";
+import { WORDS } from "../messages/words/en.ts";
 import { billView } from "./bill-view.ts";
 import { rectifierJob } from "./rectifier-job.fixture.ts";
 
+const PAPER = speaker<typeof PAPERS & typeof WORDS>(englishCatalogue({ ...PAPERS, ...WORDS }));
 const AT = "2026-03-02T09:00:00Z";
 const QUOTE = { do: "quote", offer: "repair", price: 90, answer: "accepted", at: AT };
 const REPLACED = [
@@ -31,7 +33,7 @@ test.each([
   const timeline = foldLog(job.board, job.absent, job.log);
   if (!timeline.ok) throw new Error(timeline.problem);
   const shown = billView(job, timeline.value);
-  const paper = billView(job, timeline.value, speaker<typeof PAPERS>(englishCatalogue(PAPERS)));
+  const paper = billView(job, timeline.value, PAPER);
   expect(plain(shown.basis)).toBe(paper.basis);
   expect(shown.lines.map(({ words }) => plain(words))).toEqual(paper.lines.map(({ words }) => words));
 });
