@@ -15,8 +15,10 @@ export interface Speaker<English> {
   say<K extends keyof English & string>(key: K, ...given: Given<English[K]>): string;
   /** at most `digits` behind the point, no trailing zeros */
   number(value: number, digits?: number): string;
-  /** An exact decimal text such as `1234.50`, every digit kept. */
+  /** An exact decimal text such as `1234.50`, every digit kept, thousands set apart. */
   amount(decimal: string): string;
+  /** The same in one piece: a line of a file, a count, a figure inside a sentence. */
+  digits(decimal: string): string;
   /** A reading as a meter shows it (`0.455 V`): its digits kept, the decimal sign the reader's. */
   shown(reading: string): string;
   /** text of another direction, set apart from what stands around it */
@@ -65,7 +67,8 @@ export function speaker<English>(catalogue: Catalogue<keyof English & string>): 
     // `Given` has made sure of the values at every call.
     say: say as Speaker<English>["say"],
     number,
-    amount: (decimal) => amountIn(locale, decimal),
+    amount: (decimal) => amountIn(locale, decimal, true),
+    digits: (decimal) => amountIn(locale, decimal, false),
     shown: (reading) => apart(reading.replace(DECIMAL_POINT, `$1${point}`)),
     apart,
     list: (items) => items.join(direction === "rtl" ? "؛ " : "; "),
@@ -96,9 +99,9 @@ function decimalSign(locale: string): string {
 }
 
 /** Whole and fraction are formatted as integers, so that no binary fraction comes near money. */
-function amountIn(locale: string, decimal: string): string {
+function amountIn(locale: string, decimal: string, useGrouping: boolean): string {
   const [, sign = "", whole = "0", fraction = ""] = /^(-?)(\d+)(?:\.(\d+))?$/.exec(decimal) ?? [];
-  const plain = new Intl.NumberFormat(locale);
+  const plain = new Intl.NumberFormat(locale, { useGrouping });
   const digit = new Intl.NumberFormat(locale, { useGrouping: false });
   const point = decimalSign(locale);
   const minus = plain.formatToParts(-1).find(({ type }) => type === "minusSign")?.value ?? "-";

@@ -1,5 +1,6 @@
 /** The ladder as the card shows it: each rung done, next, open or shut, and what would open it. */
 
+import { OBSERVED_WORDS } from "../bench/words.ts";
 import { said } from "../messages/said.ts";
 import { motorCheck, motorsOf } from "../safety/motor-check.ts";
 import { commaList } from "./faults-in-words.ts";
@@ -14,7 +15,6 @@ import {
   triedRungs,
 } from "./power-ladder.ts";
 import { RUNGS, type RungId } from "./power-rungs.ts";
-import { sightWords } from "./power-sights.ts";
 import type { RungState } from "./proposal.ts";
 
 const ANY_RAIL = said`bench supply into a rail`;
@@ -61,7 +61,7 @@ function stateOf(id: RungId, given: Given): State | null {
     return shut(
       last.seen.length === 0
         ? said`it showed nothing that was written down: work on the board first`
-        : said`it showed ${commaList(last.seen.map(sightWords))}: work on the board first`,
+        : said`it showed ${commaList(last.seen.map((seen) => OBSERVED_WORDS[seen]))}: work on the board first`,
     );
   switch (id) {
     case "E":

@@ -1,4 +1,4 @@
-import type { Observed, PowerEvent } from "../bench/event.ts";
+import type { PowerEvent } from "../bench/event.ts";
 import { said } from "../messages/said.ts";
 import { semicolonList } from "./faults-in-words.ts";
 
@@ -26,24 +26,6 @@ const EITHER: Readonly<Record<string, string>> = {
   smoke: said`switch off at once and look for what burnt`,
   limiting: said`the supply is at its limit: switch off, find the load`,
 };
-
-/** The sights themselves, in the words of the log. */
-const SIGHTS: Readonly<Record<Observed, string>> = {
-  quiet: said`quiet`,
-  runs: said`runs`,
-  "lamp-dark": said`lamp-dark`,
-  "lamp-dim": said`lamp-dim`,
-  "lamp-bright": said`lamp-bright`,
-  "lamp-pulsing": said`lamp-pulsing`,
-  limiting: said`limiting`,
-  "fuse-blew": said`fuse-blew`,
-  trip: said`trip`,
-  smoke: said`smoke`,
-};
-
-export function sightWords(sight: Observed): string {
-  return SIGHTS[sight];
-}
 
 /**
  * The meaning of a sight at power-up, with the faults it speaks for; null where it tells little.

@@ -14,6 +14,7 @@ interface Spoken {
 }
 
 const KEPT_AS = "language";
+const FIGURE = /^-?\d+(\.\d+)?$/;
 
 function spokenIn(language: Language, find: Teller["find"]): Spoken {
   const forms = speaker<Record<never, string>>({ language, texts: {} });
@@ -25,7 +26,7 @@ function spokenIn(language: Language, find: Teller["find"]): Spoken {
       find,
       category: (count) => plural.select(count),
       // a figure keeps its digits: 140.00 of money is not 140
-      value: (text) => (/^-?\d+(\.\d+)?$/.test(text) ? forms.amount(text) : forms.shown(text)),
+      value: (text) => (FIGURE.test(text) ? forms.digits(text) : forms.shown(text)),
     },
   };
 }
@@ -56,7 +57,7 @@ export function named(text: string): string {
   return text.replace(/[\u2068\u2069]/g, "");
 }
 
-/** A figure, a reading or an amount that stands by itself. */
+/** A count, a reading or an amount that stands by itself. */
 export function figure(value: string | number): string {
   return now.teller.value(String(value));
 }

@@ -2,7 +2,7 @@
 import { useState } from "react";
 import { saidCount } from "../../messages/said.ts";
 import { jobNumber } from "../../wire/job-number.ts";
-import { say } from "../say.ts";
+import { figure, say } from "../say.ts";
 import { when } from "../when.ts";
 import { verdictWords } from "../words.ts";
 import { waitedWords } from "./job-groups.ts";
@@ -21,7 +21,7 @@ export function JobRows({ title, jobs, most }: RowsProps) {
   return (
     <section aria-label={title}>
       <h3>
-        {title} <span className="figure">{jobs.length}</span>
+        {title} <span className="figure">{figure(jobs.length)}</span>
       </h3>
       <ul className="jobs">
         {shown.map((job) => (

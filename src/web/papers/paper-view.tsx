@@ -94,7 +94,12 @@ function PicturesView({
 
 function Items({ items }: { readonly items: readonly string[] }) {
   // biome-ignore lint/suspicious/noArrayIndexKey: two lines of a list may read the same
-  return items.map((item, at) => <li key={at}>{item}</li>);
+  return items.map((item, at) => <li key={at}>{unbroken(item)}</li>);
+}
+
+/** A quantity stays on one line with its unit: `18` at the end of one and `V` at the start of the next read as two things. */
+function unbroken(text: string): string {
+  return text.replace(/(?<=\d) (?=[GMkmµnp]?(?:V|A|W|Ω|F|H|Hz|min|ohm)(?![A-Za-z]))/g, "\u00a0");
 }
 
 /** Wide tables fold on a narrow screen: each row one under the other, the column's head beside each cell. */
@@ -123,7 +128,7 @@ function TableView({ table: { head, rows, sums } }: { readonly table: PaperTable
                 data-head={head[column]}
                 className={typeof cell === "string" ? undefined : "figure"}
               >
-                {typeof cell === "string" ? cell : cell.text}
+                {unbroken(typeof cell === "string" ? cell : cell.text)}
               </td>
             ))}
           </tr>
