@@ -159,7 +159,8 @@ export class AssessmentSession {
       job.absent.join(","),
       ...timeline.entries
         .filter(speaksOfFaults)
-        .map(({ logIndex, event }) => `${logIndex} ${JSON.stringify(event)}`),
+        // what a reading tells depends on what was lifted, out or clipped on while it was taken
+        .map(({ logIndex, event, before }) => `${logIndex} ${benchKey(before)} ${JSON.stringify(event)}`),
     ].join("\n");
     const known = this.#formed.find((one) => one.key === key);
     const belief = known?.belief ?? form();
