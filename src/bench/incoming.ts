@@ -22,6 +22,12 @@ export function baselineOf(entries: readonly Entry[], part: string): readonly In
   return lastOfEach(entries.slice(fits(fitted) + 1, fitted), part);
 }
 
+/** What was read in the hand of the part that is to go in next. */
+export function readInHand(entries: readonly Entry[], part: string): readonly IncomingEvent[] {
+  const last = entries.findLastIndex(({ event }) => event.do === "replace" && event.part === part);
+  return lastOfEach(entries.slice(last + 1), part);
+}
+
 function lastOfEach(entries: readonly Entry[], part: string): readonly IncomingEvent[] {
   const last = new Map<string, IncomingEvent>();
   for (const { event } of entries)

@@ -7,8 +7,11 @@ import { chargeLine } from "./stores-text.ts";
 /** Outcomes rarer than this are counted, not told: ten lines are not read at the bench. */
 const RARE = 0.003;
 
-/** The next step in words: what to do, where the probes go, what to expect, what it costs, what could hurt. */
-export function cardText(view: BenchView, color: boolean): string {
+/**
+ * The next step in words: what to do, where the probes go, what to expect, what it costs, what could hurt.
+ * @param goesIn - what a part asks before it goes in, where the step fits one
+ */
+export function cardText(view: BenchView, color: boolean, goesIn = ""): string {
   const paint = createColors(color);
   const { card } = view;
   if (card === null) {
@@ -31,6 +34,7 @@ export function cardText(view: BenchView, color: boolean): string {
     expectText(card),
     rowText(card),
     stakeText(card, view.currency),
+    goesIn,
     forecastText(card, view.currency),
     gateText(card),
     firstMinuteText(card),

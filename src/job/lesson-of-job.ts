@@ -259,7 +259,8 @@ function pacesTaken(job: Job, timeline: Timeline): PaceTaken[] {
     if (typeof event.at !== "string" || typeof earlier.at !== "string") continue;
     const seconds = (Date.parse(event.at) - Date.parse(earlier.at)) / 1000;
     const usual = actionMinutes(job.board, entry.before, event);
-    if (usual <= 0 || !(seconds >= GAPS.bunchedSeconds)) continue;
+    // what is taken off at the close is off by then: its minutes say nothing of a pace
+    if (event.do === "close" || usual <= 0 || !(seconds >= GAPS.bunchedSeconds)) continue;
     const logRatio = Math.log(seconds / 60 / usual);
     paces.set(event.do, [...(paces.get(event.do) ?? []), logRatio]);
   }

@@ -6,6 +6,7 @@ import { smallDrive } from "../board/small-drive.fixture.ts";
 import { plain } from "../messages/said.ts";
 import { amountOf, amountText } from "./amount.ts";
 import { type GivenUp, givenUp, resultOfGivingUp } from "./given-up.ts";
+import { jobSum } from "./job-sum.ts";
 import { DEFAULT_TERMS, type Terms } from "./terms.ts";
 
 const parsed = parseBoard(smallDrive());
@@ -37,6 +38,18 @@ describe("a board given up", () => {
     expect(worth(given, "Q1")).toBe("7.50");
     expect(amountText(given.total, "EUR")).toBe("22.50");
     expect(amountText(resultOfGivingUp(given, amountOf(30)), "EUR")).toBe("-7.50");
+  });
+
+  it("counts the minutes of what came off at the close once: in the work, and no more in what it fetches", () => {
+    const log: JobEvent[] = [
+      { do: "replace", part: "Q1", price: 20 },
+      { do: "close", verdict: "not-economic", shelved: ["Q1"] },
+    ];
+    // half of 20 in full
+    expect(worth(left(log, {}, DEAD), "Q1")).toBe("10.00");
+    const folded = foldLog(BOARD, [], log);
+    if (!folded.ok) throw new Error(folded.problem);
+    expect(amountText(jobSum(BOARD, folded.value, DEFAULT_TERMS).minutes, "JPY")).toBe("15");
   });
 
   it("keeps on a part that fetches less than its removal, and one that is likely dead", () => {

@@ -131,7 +131,9 @@ function takenOff(
   faultChance: (part: string) => number,
 ): Remains {
   const bench = { ...timeline.now, powered: false };
-  const minutes = bench.off.has(part.ref) ? 0 : actionMinutes(board, bench, { do: "remove", part: part.ref });
+  // what came off at the close is in the minutes worked already
+  const isOff = bench.off.has(part.ref) || shelvedAtClose(timeline).includes(part.ref);
+  const minutes = isOff ? 0 : actionMinutes(board, bench, { do: "remove", part: part.ref });
   const good = 1 - Math.min(1, Math.max(0, faultChance(part.ref)));
   const fetched = rounded(shareOf(worth, good), terms.currency);
   const work = labour(amountOf(minutes), amountOf(terms.ratePerHour), terms.currency);
@@ -158,6 +160,12 @@ function fittedHere({ entries }: Timeline): readonly {
     if (event.do === "replace")
       fitted.set(event.part, { part: event.part, price: event.price, used: event.used === true });
   return [...fitted.values()];
+}
+
+/** What went back onto the shelf when the job was closed. */
+function shelvedAtClose({ entries }: Timeline): readonly string[] {
+  const last = entries.findLast(({ event }) => event.do === "close")?.event;
+  return last?.do === "close" ? (last.shelved ?? []) : [];
 }
 
 function controllers(board: Board, { replacedIn, now }: Timeline): readonly Part[] {

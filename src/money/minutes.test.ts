@@ -62,6 +62,21 @@ describe("how long the hands take", () => {
     expect(minutes({ do: "replace", part: "BR1" }, off)).toBe(4);
   });
 
+  it("for a part that still sits on a donor board, with its removal there; one in a drawer is off already", () => {
+    const donor = "heat pump 12";
+    expect(minutes({ do: "replace", part: "Q1", with: "K40", used: true, from: { donor } })).toBe(10 + 5);
+    expect(
+      minutes({ do: "replace", part: "Q1", with: "K40", used: true, from: { donor, place: "shelf" } }),
+    ).toBe(10);
+  });
+
+  it("for what comes off again at the close and goes back onto the shelf", () => {
+    const close = { do: "close", verdict: "not-economic" } as const;
+    expect(minutes(close)).toBe(0);
+    expect(minutes({ ...close, shelved: ["Q1", "IPM1"] })).toBe(5 + 12);
+    expect(minutes({ ...close, shelved: ["Q1", "IPM1"] }, { ...BENCH, off: new Set(["IPM1"]) })).toBe(5);
+  });
+
   it("as the board itself says where it does", () => {
     expect(minutes({ do: "remove", part: "BR1" })).toBe(6);
     expect(minutes({ do: "refit", place: "BR1.plus" })).toBe(2);

@@ -1,6 +1,6 @@
 /** How long an action takes: the board's own minutes, else those of the job file format (docs/formats.md). */
 import type { BenchState } from "../bench/bench-state.ts";
-import type { JobEvent, MeasureEvent } from "../bench/event.ts";
+import type { CloseEvent, JobEvent, MeasureEvent, ReplaceEvent } from "../bench/event.ts";
 import { pinOfPlace } from "../bench/place.ts";
 import type { BenchMinutes, Board, Part } from "../board/board.ts";
 
@@ -61,11 +61,23 @@ function replaceMinutes(part: Part, bench: BenchState): number {
   return bench.off.has(part.ref) ? Math.max(0, whole - removeMinutes(part)) : whole;
 }
 
+/** A part that no drawer holds still sits on its donor board, and has to come off that first: as long as it takes here. */
+function donorMinutes(part: Part, { from }: ReplaceEvent): number {
+  return from?.donor !== undefined && from.place === undefined ? removeMinutes(part) : 0;
+}
+
 function liftMinutes(board: Board, name: "lift" | "refit", place: string): number {
   const pin = pinOfPlace(place);
   if (pin === null) throw new Error(`minutes asked of lifting ${place}, which is no pin`);
   const part = partOf(board, pin.ref);
   return part.minutes[name] ?? (part.plugged ? MINUTES.plug : MINUTES[name]);
+}
+
+/** What was fitted here and goes back onto the shelf is taken off for that. */
+function shelvedMinutes(board: Board, bench: BenchState, { shelved = [] }: CloseEvent): number {
+  return shelved
+    .filter((ref) => !bench.off.has(ref))
+    .reduce((sum, ref) => sum + removeMinutes(partOf(board, ref)), 0);
 }
 
 /**
@@ -88,7 +100,11 @@ export function actionMinutes(board: Board, bench: BenchState, action: TimedActi
     case "restore":
       return partOf(board, action.part).minutes.restore ?? MINUTES.restore;
     case "replace":
-      return replaceMinutes(partOf(board, action.part), bench);
+      return (
+        replaceMinutes(partOf(board, action.part), bench) + donorMinutes(partOf(board, action.part), action)
+      );
+    case "close":
+      return shelvedMinutes(board, bench, action);
     case "clip":
     case "unclip":
       return benchMinutes(board).clip;

@@ -92,7 +92,8 @@ function offerAnswer({ line, verdict }: Offer, role: PartRole): OfferAnswer {
   };
 }
 
-function incomingAnswers(...part: Parameters<typeof incomingCheck>): readonly IncomingAnswer[] {
+/** What to check of a part before it goes in; pulled ones have more. */
+export function incomingAnswers(...part: Parameters<typeof incomingCheck>): readonly IncomingAnswer[] {
   return incomingCheck(...part).map((step) => ({ ...step, mark: MARK_WORDS[step.mark] }));
 }
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { parseBoard } from "../board/parse-board.ts";
 import { smallDrive } from "../board/small-drive.fixture.ts";
 import { inEnglish } from "../messages/in-english.fixture.ts";
+import { readCatalogueText } from "./catalogue-text.ts";
 import { fitView, type TypedFit } from "./fit-view.ts";
 
 const parsed = parseBoard(smallDrive());
@@ -77,6 +78,37 @@ describe("a candidate typed beside the original", () => {
     expect(order.indexOf("full torque")).toBeGreaterThan(order.indexOf("snug"));
     expect(order.indexOf("solder now")).toBeGreaterThan(order.indexOf("full torque"));
     expect(mounting("C1")).toBeNull();
+  });
+
+  it("keeps its leads and a rebuilt area off the heatsink by the steps of the tables: on 230 V 1.5 mm of air, 4 mm of surface, 6.3 mm damp (C14, C15)", () => {
+    const told = view("Q1").mounting?.distance ?? "";
+    expect(told).toMatch(/at most 2\.5 mm out of the solder, and 1\.50 mm of air/);
+    expect(told).toMatch(/4\.00 mm along the surface, 6\.30 mm where it is damp or dirty/);
+    expect(told).toContain("bus of 325 V");
+  });
+
+  it("is checked and screwed down as the type that goes in, where the stock or the program knows its marking", () => {
+    const good = (fitted: string) =>
+      view("D1", { fitted }).reads.find(({ key }) => key === "diode a k")?.good;
+    expect(good("")).toBe("0.40 V to 0.80 V");
+    // a Schottky in the hand drops less, and that is no fault of it
+    expect(good("1n5819")).toBe("0.10 V to 0.45 V");
+    const drawer = "name,kind,volts,copack,package,tab,count\nK40N,igbt,600V,no,TO-220,live,2\n";
+    const read = readCatalogueText(drawer);
+    if (!read.ok) throw new Error(read.problem);
+    const q1 = board.parts.get("Q1");
+    if (q1 === undefined) throw new Error("Q1");
+    const fit = inEnglish(
+      fitView(
+        board,
+        q1,
+        { original: {}, candidate: {}, fitted: "K40N" },
+        read.value.lines.map(({ stock }) => stock),
+      ),
+    );
+    expect(fit.reads.find(({ key }) => key === "diode e c")?.good).toBe("OL");
+    expect(fit.mounting?.torque).toBe("0.55 to 0.68 N m, M3");
+    expect(fit.incoming.at(-1)?.do).toBe("tab to the middle pin");
   });
 
   it("is not asked for what does not concern its place", () => {

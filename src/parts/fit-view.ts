@@ -3,18 +3,19 @@
 import type { ColdMode, Reading } from "../bench/event.ts";
 import { incomingKey } from "../bench/incoming.ts";
 import type { Board, Part } from "../board/board.ts";
+import { deriveRoles } from "../board/roles.ts";
 import { plain, said } from "../messages/said.ts";
 import { formatQuantity } from "../units/quantity.ts";
 import { parseReadingText } from "../units/reading-text.ts";
 import { type CatalogueType, inHouse, notInHouse, type StockLine } from "./catalogue.ts";
-import { type Mounting, mountingOf } from "./cooling/mounting.ts";
-import { type FitAnswer, fitAnswer, type OfferAnswer } from "./fit-answer.ts";
+import { type MainsVolts, type Mounting, mountingOf } from "./cooling/mounting.ts";
+import { type FitAnswer, fitAnswer, incomingAnswers, type OfferAnswer } from "./fit-answer.ts";
 import { type IncomingRead, incomingReads, readsGood } from "./incoming-reads.ts";
 import { choicesOf, readRating } from "./rating-text.ts";
 import { RATINGS, type RatingName, type Ratings } from "./ratings.ts";
 import { STANDARD_LINES } from "./standard-types.ts";
 import { judge } from "./verdict.ts";
-import { wantedAt } from "./wanted.ts";
+import { type Wanted, wantedAt } from "./wanted.ts";
 
 /** Ratings as they were typed, by name; an empty text is not known. */
 export type TypedRatings = Readonly<Record<string, string>>;
@@ -23,6 +24,8 @@ export interface TypedFit {
   /** of the part that was there, what its data sheet says beyond the board file */
   readonly original: TypedRatings;
   readonly candidate: TypedRatings;
+  /** what is fitted, as it is marked: a type that the stock or the program knows is checked and screwed down as that one */
+  readonly fitted?: string;
   /** of the part in the hand, what the meter showed, by mode and pins as `IncomingReadView.key` has them */
   readonly incoming?: TypedRatings;
 }
@@ -108,6 +111,24 @@ function fieldsOf(board: Board, part: Part): readonly FitField[] {
   });
 }
 
+/** A bus that a boost holds up stands at about this. Common practice: 350 to 390 V. */
+const BOOSTED_VOLTS = 390;
+
+function mainsVolts({ supply }: Board, boosted: boolean): MainsVolts | null {
+  if (supply.kind !== "ac") return null;
+  const peak = supply.volts * Math.SQRT2;
+  return { lineVolts: supply.volts, busVolts: boosted ? Math.max(BOOSTED_VOLTS, peak) : peak };
+}
+
+/** The ratings of what goes in, as far as its marking tells; what is not known of it is taken to be as it was. */
+function ratingsFitted(wanted: Wanted, fitted: string | undefined, stock: readonly StockLine[]): Ratings {
+  const marking = fitted?.trim().toLowerCase() ?? "";
+  const line = [...stock, ...STANDARD_LINES].find(
+    ({ type: { name, kind } }) => kind === wanted.kind && name.toLowerCase() === marking,
+  );
+  return { ...wanted.ratings, ...line?.type.ratings };
+}
+
 function goodText({ mode, good }: IncomingRead): string | null {
   if (good === null || good === "OL") return good;
   const unit = mode === "diode" ? "V" : mode === "farads" ? "F" : "ohm";
@@ -157,15 +178,21 @@ export function fitView(
           notInHouse({ name: "the candidate", kind, ratings: candidate.ratings, source: null }),
         ]).offers[0];
   const lying = stock.filter(inHouse);
+  const goesIn = ratingsFitted(wanted, typed.fitted, stock);
   return {
     ...answer,
+    incoming: incomingAnswers(kind, wanted.role, goesIn, true),
     atHand: fitAnswer(board, part, known, lying)
       .offers.filter(({ fits }) => plain(fits) !== "no")
       .slice(0, MOST_AT_HAND),
     offers: answer.offers.filter(({ fits }) => plain(fits) !== "no").slice(0, MOST_OFFERS),
     fields: fieldsOf(board, part),
-    reads: readsView(part, wanted.ratings, typed.incoming ?? {}),
-    mounting: mountingOf(wanted.role, wanted.ratings.package),
+    reads: readsView(part, goesIn, typed.incoming ?? {}),
+    mounting: mountingOf(
+      wanted.role,
+      goesIn.package,
+      mainsVolts(board, deriveRoles(board).boosts.length > 0),
+    ),
     candidate: compared ?? null,
     problems: [
       ...original.problems.map((one) => ({ of: "original" as const, ...one })),

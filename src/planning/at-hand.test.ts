@@ -90,7 +90,9 @@ describe("waiting for an ordered part", () => {
   it("is said in the reason, and so is what lies at hand", () => {
     expect(told(["Q1"], terms({}))).toBe("");
     expect(told(["Q1"], terms({}, { waitCost: 5 }))).toBe("Q1 has to be ordered.");
-    expect(told(["Q1"], terms({ Q1: { with: "K40", used: true } }))).toBe("For Q1 K40 lies at hand, pulled.");
+    expect(told(["Q1"], terms({ Q1: { with: "K40", used: true } }))).toBe(
+      "For Q1 K40 lies at hand, pulled: read it in the hand before it goes in.",
+    );
   });
 });
 
@@ -154,6 +156,17 @@ describe("a pulled part", () => {
       (dead) => modelOf([dead], terms(chance)).groups[0]?.knownValue ?? 0,
     );
     expect(fresh).toBeGreaterThan(pulled ?? 0);
+  });
+});
+
+describe("a part that still sits on a donor board", () => {
+  it("takes the minutes of taking it off there as well, and comes after one that lies loose", () => {
+    const from = { donor: "heat pump 12" };
+    const [loose, sitting] = [{ ...from, place: "shelf" }, from].map((where) =>
+      modelOf(["Q1"], terms({ Q1: { with: "K40", price: 2, used: true, from: where } })),
+    );
+    expect((sitting?.cures[0]?.minutes ?? 0) - (loose?.cures[0]?.minutes ?? 0)).toBe(5);
+    expect(sitting?.groups[0]?.knownValue).toBeLessThan(loose?.groups[0]?.knownValue ?? 0);
   });
 });
 

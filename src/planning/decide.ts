@@ -247,13 +247,14 @@ function cureProposal(given: Case, step: PlanStep, weighed: readonly WeighedStep
     action.do === "replace" && mustShowStakes(action.part, spent, board, model)
       ? atStake(action.part, spent, hypotheses, priors, model, found.steps, board, names)
       : null;
+  const fitted: Action =
+    action.do === "replace"
+      ? { ...action, ...fittedWith(first.name, model.terms), price: first.paid }
+      : action;
   return {
-    action:
-      action.do === "replace"
-        ? { ...action, ...fittedWith(first.name, model.terms), price: first.paid }
-        : action,
+    action: fitted,
     row: [],
-    minutes: minutesOf(board, timeline.now, action),
+    minutes: minutesOf(board, timeline.now, fitted),
     money: first.paid,
     why:
       action.do === "clean"

@@ -24,8 +24,8 @@ function newAtHand(name: string, type: string | undefined): string {
 
 function pulledAtHand(name: string, type: string | undefined): string {
   return type === undefined
-    ? said`For ${name} one lies at hand, pulled.`
-    : said`For ${name} ${type} lies at hand, pulled.`;
+    ? said`For ${name} one lies at hand, pulled: read it in the hand before it goes in.`
+    : said`For ${name} ${type} lies at hand, pulled: read it in the hand before it goes in.`;
 }
 
 function tooFew(count: number, short: readonly string[]): string {

@@ -6,6 +6,7 @@ import { earnedByRepair, lotOf, type Terms } from "../money/terms.ts";
 import type { KnockOn, PriorTable } from "../priors/fault-prior.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { faultsOf, type Hypotheses, type Hypothesis } from "./hypotheses.ts";
+import { fittedWith } from "./part-at-hand.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import type { Action } from "./proposal.ts";
 
@@ -225,7 +226,7 @@ function priceCure(
         ? 0
         : action.do === "clean"
           ? PLANNING_RATES.cleanMinutes
-          : minutesOf(board, bench, action),
+          : minutesOf(board, bench, { ...action, ...fittedWith(name, terms) }),
     possible: part === undefined ? action !== null : isObtainable(part, terms),
   };
 }

@@ -7,6 +7,7 @@ import { benchView } from "../../job/bench-view.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import type { BenchView } from "../../wire/bench-view.ts";
 import { table } from "../answer-text.ts";
+import { beforeItGoesIn } from "../before-it-goes-in.ts";
 import { cardText } from "../card-text.ts";
 import { DONE, type Io, oneLine, refuse, whileTold } from "../io.ts";
 import { storesText } from "../stores-text.ts";
@@ -40,7 +41,7 @@ export class BenchSession {
     if (!now.ok) return refuse(this.#io, now.problem);
     const card = this.#beside.waiting
       ? this.#beside.show(this.#file.job.board)
-      : cardText(now.value.view, this.#io.color);
+      : cardText(now.value.view, this.#io.color, goesIn(now.value.assessment));
     this.#io.out(`\n${card}`);
     return DONE;
   }
@@ -192,6 +193,10 @@ export class BenchSession {
     }
     return { ok: true, value: this.#assessed };
   }
+}
+
+function goesIn({ job, timeline, proposal }: Assessment): string {
+  return beforeItGoesIn(job.board, timeline, proposal.action);
 }
 
 function othersText(view: BenchView): string {

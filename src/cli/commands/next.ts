@@ -3,6 +3,7 @@ import { nextAnswer } from "../../job/answers.ts";
 import { assess } from "../../job/assess.ts";
 import { benchView } from "../../job/bench-view.ts";
 import { answerText } from "../answer-text.ts";
+import { beforeItGoesIn } from "../before-it-goes-in.ts";
 import { cardText } from "../card-text.ts";
 import { DONE, type Finish, type Io, refuse, whileTold } from "../io.ts";
 import { loadJobWithStock } from "../load-job.ts";
@@ -37,6 +38,10 @@ function next(file: string, stock: string | undefined, json: boolean, io: Io): n
   const assessed = whileTold(io, () => assess(job));
   if (!assessed.ok) return refuse(io, `${file}: ${assessed.problem}`);
   if (json) io.out(answerText(nextAnswer(assessed.value)));
-  else io.out(cardText(benchView(assessed.value), io.color));
+  else {
+    const { timeline, proposal } = assessed.value;
+    const goesIn = beforeItGoesIn(job.board, timeline, proposal.action);
+    io.out(cardText(benchView(assessed.value), io.color, goesIn));
+  }
   return DONE;
 }

@@ -4,6 +4,8 @@ import { downwards, upwards } from "../../units/hundredths.ts";
 import type { Mark } from "../../units/mark.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import type { PartRole } from "../part-role.ts";
+import { LEAD_LIMITS } from "../rebuild/lead-protrusion.ts";
+import { spacingFor } from "../rebuild/spacing.ts";
 
 /** What one maker says of one case. Newton metres, M3 screw; null where it does not say. */
 export interface Torque {
@@ -132,13 +134,41 @@ export interface Mounting {
   /** `0.55 to 0.68 N m, M3`; null where the case is not known, or no torque for it */
   readonly torque: string | null;
   readonly order: readonly string[];
+  /** how far its leads and a rebuilt area keep from the metal; null where no mains feeds the board */
+  readonly distance: string | null;
+}
+
+/** What stands between the metal of this part and its heatsink: of the mains, and of the bus. */
+export interface MainsVolts {
+  readonly lineVolts: number;
+  readonly busVolts: number;
+}
+
+/** Indoors, from a wall outlet, on ordinary laminate: where boards like these run. Common practice. */
+const USUAL_PLACE = { category: "II", material: "III", insulation: "basic" } as const;
+
+/** Lead ends, air and surface beside the heatsink, by the tables' steps. */
+function distanceOf({ lineVolts, busVolts }: MainsVolts): string | null {
+  const [dry, damp] = ([2, 3] as const).map((degree) =>
+    spacingFor({ lineVolts, workingVolts: busVolts, degree, ...USUAL_PLACE }),
+  );
+  const [lead] = LEAD_LIMITS;
+  if (dry?.ok !== true || damp?.ok !== true || lead === undefined) return null;
+  const [air, surface, dirty] = [dry.value.clearanceMm, dry.value.creepageMm, damp.value.creepageMm].map(
+    upwards,
+  );
+  return said`lead ends at most ${`${lead.mostMm} mm`} out of the solder, and ${`${air} mm`} of air from them to the heatsink; over a rebuilt area ${`${surface} mm`} along the surface, ${`${dirty} mm`} where it is damp or dirty, and twice all of it towards what a hand may touch (bus of ${`${Math.round(busVolts)} V`}; IEC 60664-1, seen at second hand)`;
 }
 
 /** How the part of this role goes back onto its heatsink; null where it has none. */
-export function mountingOf(role: PartRole, caseName: string | undefined): Mounting | null {
+export function mountingOf(
+  role: PartRole,
+  caseName: string | undefined,
+  mains: MainsVolts | null,
+): Mounting | null {
   if (!ON_HEATSINK.has(role)) return null;
   const range = caseName === undefined ? null : torqueRange(caseName);
   const torque =
     range?.ok === true ? said`${upwards(range.value.least)} to ${downwards(range.value.most)} N m, M3` : null;
-  return { torque, order: ORDER_OF_WORK };
+  return { torque, order: ORDER_OF_WORK, distance: mains === null ? null : distanceOf(mains) };
 }

@@ -18,13 +18,17 @@ export function IncomingCheck({ fit, view, used }: Props) {
   const type = (key: string, text: string) =>
     fit.type({ ...fit.typed, incoming: { ...fit.typed.incoming, [key]: text } });
   return (
-    <details className="incoming-check">
+    // of a pulled part it stands open: nobody goes past it by not looking
+    <details className="incoming-check" open={used}>
       <summary>
         <span>
           {say`Two minutes before it goes in`} <small>{readWords(read, reads.length, used)}</small>
         </span>
       </summary>
       <div className="incoming-body">
+        {used && read < reads.length && (
+          <p role="note">{say`A pulled part is bad far oftener than a new one: read all of it in the hand before it goes in.`}</p>
+        )}
         <Pairs
           pairs={incoming
             .filter(({ pulledOnly }) => used || !pulledOnly)
@@ -63,6 +67,7 @@ export function Mounting({ view: { mounting } }: { readonly view: FitView }) {
           <li key={step}>{say(step)}</li>
         ))}
       </ol>
+      {mounting.distance !== null && <p className="aside">{say`Distances: ${mounting.distance}.`}</p>}
     </details>
   );
 }

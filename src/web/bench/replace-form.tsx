@@ -37,6 +37,12 @@ function useFitted(card: CardView, fit: PartFit) {
     field(card.action, "price") ?? (card.money > 0 ? String(card.money) : ""),
   );
   const [used, setUsed] = useState(card.action.used === true);
+  const { type, typed, view } = fit;
+  const marking = name.trim();
+  useEffect(() => {
+    // the check in the hand and the screw are those of what goes in
+    if (view !== null && (typed.fitted ?? "") !== marking) type({ ...typed, fitted: marking });
+  }, [marking, typed, type, view]);
   const touched = useRef(false);
   const planned = fit.view?.atHand.find((offer) => isPlanned(card.action, offer)) ?? null;
   useEffect(() => {

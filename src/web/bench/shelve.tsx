@@ -1,11 +1,14 @@
 /** A job that is given up: what was fitted in it may come off again and go back into the drawer, pulled. */
+import { plain } from "../../messages/said.ts";
 import type { KeptEvent } from "../job-event.ts";
-import { say } from "../say.ts";
+import { figure, say, sayWith } from "../say.ts";
 import type { OpenJob } from "../use-job.ts";
 
 export interface FittedHere {
   readonly part: string;
   readonly name: string;
+  /** what it would fetch, its removal counted; null where nobody has reckoned it */
+  readonly worth: { readonly amount: string; readonly why: string; readonly pays: boolean } | null;
 }
 
 /** Parts fitted here that have a name to be kept by, each as it was fitted last; what was undone never happened. */
@@ -15,7 +18,13 @@ export function fittedHere({ job, events, view }: OpenJob): readonly FittedHere[
   const last = new Map<string, KeptEvent & { readonly do: "replace" }>();
   for (const event of events)
     if (event.do === "replace" && !undone.has(event.id)) last.set(event.part, event);
-  return [...last.values()].flatMap(({ part, with: name }) => (name === undefined ? [] : [{ part, name }]));
+  const rows = new Map((view?.money.givenUp.rows ?? []).map((row) => [plain(row.what), row]));
+  return [...last.values()].flatMap(({ part, with: name }): readonly FittedHere[] => {
+    if (name === undefined) return [];
+    const row = rows.get(part);
+    const worth = row === undefined ? null : { amount: row.amount, why: row.why, pays: row.counted };
+    return [{ part, name, worth }];
+  });
 }
 
 interface ShelveProps {
@@ -37,7 +46,7 @@ export function Shelve({ fitted, shelved, onShelved }: ShelveProps) {
       <p className="aside">
         {say`Only off a board that is proven dead. It goes back into the drawer as pulled: check it before it is fitted elsewhere.`}
       </p>
-      {fitted.map(({ part, name }) => (
+      {fitted.map(({ part, name, worth }) => (
         <label className="tick" key={part}>
           <input
             type="checkbox"
@@ -46,6 +55,13 @@ export function Shelve({ fitted, shelved, onShelved }: ShelveProps) {
           />
           <span>
             <span className="ref">{part}</span> {name}
+            {worth !== null && (
+              <small className="shelve-worth" data-pays={worth.pays}>
+                {worth.pays
+                  ? sayWith`fetches ${<b className="figure">{figure(worth.amount)}</b>}: ${say(worth.why)}`
+                  : say(worth.why)}
+              </small>
+            )}
           </span>
         </label>
       ))}

@@ -294,4 +294,8 @@ export const BENCH: Sayings = {
   "write it down": "دونه",
   "Not what a good one shows: read it again, or take another.":
     "ليس ما تظهره السليمة: أعد القياس أو خذ غيرها.",
+  "A pulled part is bad far oftener than a new one: read all of it in the hand before it goes in.":
+    "القطعة المنزوعة تكون تالفة أكثر بكثير من الجديدة: تقاس كلها في اليد قبل تركيبها.",
+  "Distances: {0}.": "المسافات: {0}.",
+  "fetches {0}: {1}": "يعود بمبلغ {0}: {1}",
 };

@@ -148,4 +148,6 @@ export const PARTS_4: Sayings = {
     "فوق 20 Mohm من كل رجل إلى المبدد؛ وتقرأ الوصلات من جديد، فقد يقصر المشبك قطعة كانت قراءتها سليمة وهي حرة",
   "taken off again: clean, new paste, from the start": "إذا نزعت من جديد: تنظف، ومعجون جديد، ومن البداية",
   "{0} to {1} N m, M3": "{0} إلى {1} N m، M3",
+  "lead ends at most {0} out of the solder, and {1} of air from them to the heatsink; over a rebuilt area {2} along the surface, {3} where it is damp or dirty, and twice all of it towards what a hand may touch (bus of {4}; IEC 60664-1, seen at second hand)":
+    "أطراف الأرجل لا تبرز من اللحام أكثر من {0}، ومنها إلى المشتت {1} في الهواء؛ وعلى منطقة أعيد بناؤها {2} على السطح، و{3} حيث رطوبة أو وسخ، وضعف ذلك كله نحو ما قد تلمسه يد (ناقل {4}؛ IEC 60664-1، منقول عن ثان)",
 };

@@ -193,8 +193,10 @@ export const PLANNING: Sayings = {
   "{0} has to be ordered.": "{0} يجب طلبه.",
   "For {0} one lies at hand.": "يوجد واحد في المتناول من أجل {0}.",
   "For {0} {1} lies at hand.": "يوجد {1} في المتناول من أجل {0}.",
-  "For {0} one lies at hand, pulled.": "يوجد واحد في المتناول من أجل {0}، مستعمل منزوع.",
-  "For {0} {1} lies at hand, pulled.": "يوجد {1} في المتناول من أجل {0}، مستعمل منزوع.",
+  "For {0} one lies at hand, pulled: read it in the hand before it goes in.":
+    "يوجد واحد في المتناول من أجل {0}، مستعمل منزوع: يقاس في اليد قبل تركيبه.",
+  "For {0} {1} lies at hand, pulled: read it in the hand before it goes in.":
+    "يوجد {1} في المتناول من أجل {0}، مستعمل منزوع: يقاس في اليد قبل تركيبه.",
   "There are {0}: {1} needs another.": {
     en: "There is one: {1} needs another.",
     zero: "لا يوجد ({0}): يحتاج {1} إلى غيره.",

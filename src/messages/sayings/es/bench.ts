@@ -288,4 +288,8 @@ export const BENCH: Sayings = {
   "write it down": "anótelo",
   "Not what a good one shows: read it again, or take another.":
     "No es lo que da una buena: mídala otra vez o tome otra.",
+  "A pulled part is bad far oftener than a new one: read all of it in the hand before it goes in.":
+    "Una pieza de desguace sale mala con mucha más frecuencia que una nueva: medirla entera en la mano antes de montarla.",
+  "Distances: {0}.": "Distancias: {0}.",
+  "fetches {0}: {1}": "da {0}: {1}",
 };

@@ -159,4 +159,6 @@ export const PARTS_4: Sayings = {
   "taken off again: clean, new paste, from the start":
     "si se vuelve a quitar: limpiar, pasta nueva, desde el principio",
   "{0} to {1} N m, M3": "{0} a {1} N m, M3",
+  "lead ends at most {0} out of the solder, and {1} of air from them to the heatsink; over a rebuilt area {2} along the surface, {3} where it is damp or dirty, and twice all of it towards what a hand may touch (bus of {4}; IEC 60664-1, seen at second hand)":
+    "puntas de las patas a lo sumo {0} fuera de la soldadura, y {1} de aire de ellas al disipador; sobre una zona reconstruida {2} por la superficie, {3} donde haya humedad o suciedad, y el doble de todo hacia lo que una mano pueda tocar (bus de {4}; IEC 60664-1, visto de segunda mano)",
 };

@@ -210,8 +210,10 @@ export const PLANNING: Sayings = {
   "{0} has to be ordered.": "{0} hay que pedirlo.",
   "For {0} one lies at hand.": "Para {0} hay uno a mano.",
   "For {0} {1} lies at hand.": "Para {0} hay {1} a mano.",
-  "For {0} one lies at hand, pulled.": "Para {0} hay uno a mano, de desguace.",
-  "For {0} {1} lies at hand, pulled.": "Para {0} hay {1} a mano, de desguace.",
+  "For {0} one lies at hand, pulled: read it in the hand before it goes in.":
+    "Para {0} hay uno a mano, de desguace: medirlo en la mano antes de montarlo.",
+  "For {0} {1} lies at hand, pulled: read it in the hand before it goes in.":
+    "Para {0} hay {1} a mano, de desguace: medirlo en la mano antes de montarlo.",
   "There are {0}: {1} needs another.": {
     en: "There is one: {1} needs another.",
     one: "Hay {0}: {1} necesita otro.",

@@ -282,4 +282,8 @@ export const BENCH: Sayings = {
   "write it down": "लिख लें",
   "Not what a good one shows: read it again, or take another.":
     "अच्छा पुर्जा ऐसा नहीं दिखाता: फिर से मापें, या दूसरा लें।",
+  "A pulled part is bad far oftener than a new one: read all of it in the hand before it goes in.":
+    "निकाला हुआ पुर्जा नए से कहीं अधिक बार ख़राब निकलता है: लगाने से पहले उसे हाथ में पूरा मापें।",
+  "Distances: {0}.": "दूरियाँ: {0}।",
+  "fetches {0}: {1}": "{0} मिलेंगे: {1}",
 };

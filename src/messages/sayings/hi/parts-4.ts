@@ -145,4 +145,6 @@ export const PARTS_4: Sayings = {
     "हर टाँग से हीटसिंक तक 20 Mohm से ऊपर; जंक्शन फिर पढ़ें, क्योंकि क्लैम्प ऐसे पुर्जे को शॉर्ट कर सकता है जो खुला ठीक पढ़ता था",
   "taken off again: clean, new paste, from the start": "फिर उतारा तो: साफ़ करें, नया पेस्ट, शुरू से",
   "{0} to {1} N m, M3": "{0} से {1} N m, M3",
+  "lead ends at most {0} out of the solder, and {1} of air from them to the heatsink; over a rebuilt area {2} along the surface, {3} where it is damp or dirty, and twice all of it towards what a hand may touch (bus of {4}; IEC 60664-1, seen at second hand)":
+    "पैरों के सिरे टाँके से ज़्यादा से ज़्यादा {0} बाहर, और उनसे हीटसिंक तक हवा में {1}; दोबारा बनाए हिस्से पर सतह के साथ {2}, नमी या गंदगी हो तो {3}, और जिसे हाथ छू सके उसकी ओर यह सब दुगुना (बस {4}; IEC 60664-1, दूसरे हाथ से देखा)",
 };

@@ -198,8 +198,10 @@ export const PLANNING: Sayings = {
   "{0} has to be ordered.": "{0} मँगाना होगा।",
   "For {0} one lies at hand.": "{0} के लिए एक पास रखा है।",
   "For {0} {1} lies at hand.": "{0} के लिए {1} पास रखा है।",
-  "For {0} one lies at hand, pulled.": "{0} के लिए एक पास रखा है, निकाला हुआ।",
-  "For {0} {1} lies at hand, pulled.": "{0} के लिए {1} पास रखा है, निकाला हुआ।",
+  "For {0} one lies at hand, pulled: read it in the hand before it goes in.":
+    "{0} के लिए एक पास रखा है, निकाला हुआ: लगाने से पहले हाथ में मापें।",
+  "For {0} {1} lies at hand, pulled: read it in the hand before it goes in.":
+    "{0} के लिए {1} पास रखा है, निकाला हुआ: लगाने से पहले हाथ में मापें।",
   "There are {0}: {1} needs another.": {
     en: "There is one: {1} needs another.",
     one: "{0} ही है: {1} को दूसरा चाहिए।",
