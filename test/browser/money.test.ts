@@ -163,7 +163,8 @@ describe("the job's money", () => {
       expect(await page.getByLabel("voltage, candidate").inputValue()).toBe("600 V");
       await page.locator(".which-part > summary").click();
       await drawer.getByRole("button", { name: /shelf, pulled/ }).click();
-      await page.locator(".incoming-check > summary").click();
+      // of a pulled part it stands open by itself
+      await page.getByText("A pulled part is bad far oftener than a new one").waitFor();
       await page.getByLabel("diode mode, red on e, black on c").fill("0,46");
       await page.getByLabel("diode mode, red on g, black on e").fill("0.3");
       await page.getByText("Not what a good one shows").waitFor();
@@ -171,6 +172,7 @@ describe("the job's money", () => {
       await page.getByText("2 of 6 read").waitFor();
       await page.locator(".mounting > summary").click();
       await page.getByText("solder now, so that no lead carries the pull of a screw").waitFor();
+      await page.getByText(/^Distances: lead ends at most/).waitFor();
       for (const width of WIDTHS) {
         await page.setViewportSize({ width, height: width === 390 ? 844 : 1000 });
         await inspect(page, `money-incoming-${width}`);

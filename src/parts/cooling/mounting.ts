@@ -155,7 +155,7 @@ function distanceOf({ lineVolts, busVolts }: MainsVolts): string | null {
   const [lead] = LEAD_LIMITS;
   if (dry?.ok !== true || damp?.ok !== true || lead === undefined) return null;
   const [air, surface, dirty] = [dry.value.clearanceMm, dry.value.creepageMm, damp.value.creepageMm].map(
-    upwards,
+    (mm) => Number(upwards(mm)),
   );
   return said`lead ends at most ${`${lead.mostMm} mm`} out of the solder, and ${`${air} mm`} of air from them to the heatsink; over a rebuilt area ${`${surface} mm`} along the surface, ${`${dirty} mm`} where it is damp or dirty, and twice all of it towards what a hand may touch (bus of ${`${Math.round(busVolts)} V`}; IEC 60664-1, seen at second hand)`;
 }
