@@ -1,4 +1,5 @@
 /** What `serve` keeps of the shop beside its jobs, for a command that reads or sets it. */
+import { type OwnWarranty, ownWarranty } from "../job/own-warranty.ts";
 import type { Shop } from "../job/shop.ts";
 import { NEW_SHOP } from "../job/shop.ts";
 import type { StockLine } from "../parts/catalogue.ts";
@@ -29,6 +30,17 @@ async function withKept<T>(
 /** A shop that has set nothing where nothing is kept. */
 export function keptShop(data: string | undefined): Promise<Shop> {
   return withKept(data, false, async (store) => (await store?.readShop()) ?? NEW_SHOP);
+}
+
+/** What its own comebacks cost this shop for each repair; null where nothing is kept. */
+export function keptWarranty(
+  data: string | undefined,
+  currency: string,
+  comebackCost: number,
+): Promise<OwnWarranty | null> {
+  return withKept(data, false, async (store) =>
+    store === null ? null : await ownWarranty(store, currency, comebackCost),
+  );
 }
 
 /** Keeps what `change` makes of the shop; nothing where it makes a problem. */

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import type { KeptEvent } from "../job/job-store.ts";
 import { openSqliteStore } from "../store/sqlite/open-store.ts";
 import { counting, someDiodes } from "../store/stock-store.contract.ts";
 import { ran, refusal } from "./ran.fixture.ts";
@@ -38,6 +39,26 @@ describe("shop", () => {
     expect(JSON.parse((await ran("shop", "show", "--json", "--data", data)).out).terms).toEqual({
       ratePerHour: 50,
     });
+  });
+
+  it("tells what its own comebacks cost for each repair, and the figure stays when it is set", async () => {
+    const store = openSqliteStore(data, () => "2026-01-01T00:00:00.000Z");
+    const { log: _, ...header } = SMALL_JOB as typeof SMALL_JOB & { readonly log?: unknown };
+    const close = { do: "close", id: "c", verdict: "repaired" } as const;
+    const keep = (id: string, more: object, events: readonly KeptEvent[]) =>
+      store.createJob({ id, title: id, practice: null, header: { ...header, ...more }, events });
+    await keep("first", {}, [close]);
+    // ten minutes at 30 an hour, and a part of 7
+    const again = { do: "replace", id: "r", part: "C1", price: 7 } as const;
+    await keep("again", { comebackOf: { job: "first", reason: "same-fault" } }, [again]);
+    await store.close();
+    // 7.5 % of 30 counts for twenty repairs, then 12 over one more
+    const cost = ((20 * 0.075 * 30 + 12) / 21).toFixed(2);
+    expect((await ran("shop", "--data", data)).out).toContain(
+      `1 repaired, 1 came back: ${cost} EUR for each repair`,
+    );
+    const set = await ran("shop", "set", `warrantyCost=${cost}`, "--data", data);
+    expect(set.out).toContain(`1 repaired, 1 came back: ${cost} EUR for each repair`);
   });
 
   it("refuses a setting that is none, or a value that is wrong, and keeps what was there", async () => {

@@ -51,7 +51,7 @@ describe("a board that comes back", () => {
     ).toBe("14.10");
   });
 
-  it("makes the shop's own figure little by little: after twenty repairs it counts as much as that of the terms", () => {
+  it("makes the shop's own figure little by little: after twenty repairs it counts as much as the usual one", () => {
     expect(ownWarrantyCost(6, 0, [])).toBe(6);
     expect(ownWarrantyCost(6, 20, [])).toBe(3);
     // 20 times 6 and 15 over 40 repairs

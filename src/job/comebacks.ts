@@ -51,14 +51,14 @@ function totalOf(job: Job): Amount {
   return jobSum(job.board, timeline.value, job.terms).total;
 }
 
-/** Jobs for which the terms' own figure counts beside what came back. From memory: after so many, half of the figure is the shop's own. */
-const TERMS_COUNT_AS = 20;
+/** Repairs for which the usual figure counts beside what came back. From memory: after so many, half of the figure is the shop's own. */
+const USUAL_COUNTS_AS = 20;
 
 /**
- * What a repaired board costs this shop on the average in coming back: its own comebacks over its own repairs, with the figure of the terms
+ * What a repaired board costs this shop on the average in coming back: its own comebacks over its own repairs, with the usual figure
  * standing in for the first twenty repairs.
  * @param repaired - jobs closed as repaired
  */
-export function ownWarrantyCost(inTerms: number, repaired: number, comebacks: readonly Job[]): number {
-  return (TERMS_COUNT_AS * inTerms + amountNumber(comebackCost(comebacks))) / (TERMS_COUNT_AS + repaired);
+export function ownWarrantyCost(usual: number, repaired: number, comebacks: readonly Job[]): number {
+  return (USUAL_COUNTS_AS * usual + amountNumber(comebackCost(comebacks))) / (USUAL_COUNTS_AS + repaired);
 }

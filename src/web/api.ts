@@ -100,8 +100,10 @@ export const api = {
   earlier: (name: string, family: string) =>
     call<EarlierList>(`/earlier?${new URLSearchParams({ name, family })}`),
   comebacks: (id: string) => call<ComebacksAnswer>(`/jobs/${id}/comebacks`),
-  warranty: (currency: string, inTerms: number) =>
-    call<WarrantyAnswer>(`/warranty?${new URLSearchParams({ currency, inTerms: String(inTerms) })}`),
+  warranty: (currency: string, comebackCost: number) =>
+    call<WarrantyAnswer>(
+      `/warranty?${new URLSearchParams({ currency, comebackCost: String(comebackCost) })}`,
+    ),
   boards: () => call<BoardList>("/boards"),
   board: (id: string) => call<BoardAnswer>(`/boards/${id}`),
   ownBoards: () => call<OwnBoardList>("/own-boards"),

@@ -11,7 +11,7 @@
  * GET  /api/jobs/:id/pictures/:pid    -> the picture
  * GET  /api/earlier?name=&family=      -> EarlierList: what was done before on boards of this number or family
  * GET  /api/jobs/:id/comebacks        -> ComebacksAnswer
- * GET  /api/warranty?currency&inTerms -> WarrantyAnswer
+ * GET  /api/warranty?currency&comebackCost -> WarrantyAnswer
  * GET  /api/boards                    -> BoardList
  * GET  /api/boards/:id                -> BoardAnswer
  * GET  /api/own-boards                -> OwnBoardList

@@ -1,5 +1,6 @@
 /** The shop's own name and terms, as `serve` keeps them: the page and the terminal begin new jobs with the same figures. */
 import type { Command } from "commander";
+import type { OwnWarranty } from "../../job/own-warranty.ts";
 import { TERM_FIELDS } from "../../job/read-terms.ts";
 import { changedShop } from "../../job/shop.ts";
 import { DEFAULT_TERMS } from "../../money/terms.ts";
@@ -7,7 +8,7 @@ import { quoted, suggestion } from "../../units/nearest.ts";
 import type { Parsed } from "../../units/outcome.ts";
 import { answerText, table } from "../answer-text.ts";
 import { DONE, type Finish, type Io, refuse } from "../io.ts";
-import { changeShop, DATA_HELP, keptShop } from "../kept-shop.ts";
+import { changeShop, DATA_HELP, keptShop, keptWarranty } from "../kept-shop.ts";
 import { loadJob } from "../load-job.ts";
 import { replaceFile } from "../replace-file.ts";
 
@@ -56,9 +57,21 @@ async function show({ data, json }: ShopOptions, io: Io): Promise<number> {
       const own = shop.terms[name];
       return [name, String(own ?? usual.get(name)), own === undefined ? "as usual" : "the shop's"];
     });
-    io.out(`${shop.name === "" ? "no name is kept" : shop.name}\n${table(rows)}`);
+    const { currency, comebackCost } = { ...DEFAULT_TERMS, ...shop.terms };
+    const own = await keptWarranty(data, String(currency), Number(comebackCost));
+    io.out(
+      `${shop.name === "" ? "no name is kept" : shop.name}\n${table(rows)}${warrantyText(own, String(currency))}`,
+    );
   }
   return DONE;
+}
+
+/** What the shop's own comebacks say of `warrantyCost`. */
+function warrantyText(own: OwnWarranty | null, currency: string): string {
+  if (own === null || own.repaired === 0) return "";
+  const { repaired, comebacks, costOfOne } = own;
+  const cost = costOfOne.toFixed(2);
+  return `${repaired} repaired, ${comebacks} came back: ${cost} ${currency} for each repair (the usual share of comebacks counts as the first twenty); shop set warrantyCost=${cost} sets it aside\n`;
 }
 
 /** One setting as it is typed; the value is judged with the rest of the terms. */

@@ -101,10 +101,11 @@ interface WarrantyProps {
 function Warranty({ terms, onUse }: WarrantyProps) {
   const [own, setOwn] = useState<{ readonly cost: string; readonly words: string } | null>(null);
   const right = termsProblem(terms) === null;
-  const { currency = "EUR", warrantyCost: inTerms = 0 } = right ? termsOf(terms, false) : {};
+  const { currency = "EUR", comebackCost = 0 } = right ? termsOf(terms, false) : {};
   useEffect(() => {
+    if (!right) return;
     let waiting = true;
-    api.warranty(String(currency), Number(inTerms)).then(
+    api.warranty(String(currency), Number(comebackCost)).then(
       ({ repaired, comebacks, costOfOne }) =>
         waiting &&
         setOwn(
@@ -112,7 +113,7 @@ function Warranty({ terms, onUse }: WarrantyProps) {
             ? null
             : {
                 cost: costOfOne.toFixed(2),
-                words: say`${repaired} repaired, ${comebacks} came back: ${costOfOne.toFixed(2)} ${String(currency)} for each repair, the figure above counting as twenty of them.`,
+                words: say`${repaired} repaired, ${comebacks} came back: ${costOfOne.toFixed(2)} ${String(currency)} for each repair; the usual share of come-backs counts as the first twenty.`,
               },
         ),
       (problem: unknown) => {
@@ -122,7 +123,7 @@ function Warranty({ terms, onUse }: WarrantyProps) {
     return () => {
       waiting = false;
     };
-  }, [currency, inTerms]);
+  }, [right, currency, comebackCost]);
   if (own === null) return null;
   return (
     <section className="own-warranty" aria-label={say`This shop's own come-backs`}>

@@ -71,8 +71,8 @@ export const SHOP: Sayings = {
   "Every new job starts with these. Sums are before tax. Jobs that are open keep the terms they have.":
     "كل عمل جديد يبدأ بهذه. المبالغ قبل الضريبة. والأعمال المفتوحة تحتفظ بشروطها.",
   "Name and address, for the head of papers": "الاسم والعنوان، لرأس الأوراق",
-  "{0} repaired, {1} came back: {2} {3} for each repair, the figure above counting as twenty of them.":
-    "أصلحت {0} وعادت {1}: {2} {3} عن كل إصلاح، والرقم أعلاه يحسب كعشرين منها.",
+  "{0} repaired, {1} came back: {2} {3} for each repair; the usual share of come-backs counts as the first twenty.":
+    "{0} أصلحت، {1} عادت: {2} {3} عن كل إصلاح؛ والحصة المعتادة من العائد تحسب كأنها أول عشرين منها.",
   "This shop's own come-backs": "ما عاد إلى هذه الورشة",
   "Set {0} aside": "تخصيص {0}",
   Currency: "العملة",

@@ -73,8 +73,8 @@ export const SHOP: Sayings = {
   "Every new job starts with these. Sums are before tax. Jobs that are open keep the terms they have.":
     "Todo trabajo nuevo empieza con estas. Los importes son sin impuestos. Los trabajos abiertos conservan las condiciones que tienen.",
   "Name and address, for the head of papers": "Nombre y dirección, para el encabezado de los documentos",
-  "{0} repaired, {1} came back: {2} {3} for each repair, the figure above counting as twenty of them.":
-    "{0} reparadas, {1} volvieron: {2} {3} por cada reparación; la cifra de arriba cuenta como veinte de ellas.",
+  "{0} repaired, {1} came back: {2} {3} for each repair; the usual share of come-backs counts as the first twenty.":
+    "{0} reparadas, {1} volvieron: {2} {3} por cada reparación; la parte usual de devoluciones cuenta como las primeras veinte.",
   "This shop's own come-backs": "Los retornos de este taller",
   "Set {0} aside": "Reservar {0}",
   Currency: "Moneda",

@@ -72,8 +72,8 @@ export const SHOP: Sayings = {
   "Every new job starts with these. Sums are before tax. Jobs that are open keep the terms they have.":
     "हर नया जॉब इन्हीं से शुरू होता है। राशियाँ कर से पहले की हैं। खुले जॉब अपनी शर्तें रखते हैं।",
   "Name and address, for the head of papers": "नाम और पता, कागजों के शीर्ष के लिए",
-  "{0} repaired, {1} came back: {2} {3} for each repair, the figure above counting as twenty of them.":
-    "{0} ठीक हुए, {1} वापस आए: हर मरम्मत पर {2} {3}; ऊपर का आँकड़ा बीस मरम्मतों के बराबर गिना गया।",
+  "{0} repaired, {1} came back: {2} {3} for each repair; the usual share of come-backs counts as the first twenty.":
+    "{0} ठीक हुए, {1} लौटे: हर मरम्मत पर {2} {3}; लौटने का सामान्य हिस्सा पहली बीस मरम्मतों की तरह गिना जाता है।",
   "This shop's own come-backs": "इस दुकान की अपनी वापसियाँ",
   "Set {0} aside": "{0} अलग रखें",
   Currency: "मुद्रा",
