@@ -36,8 +36,15 @@ const MAINS_RULES: readonly Rule[] = [
     { custom: said`a wire instead of the NTC` },
   ),
   rule(
+    said`a varistor has to stand there`,
+    ["varistor"],
+    noWire,
+    said`left out, the next surge goes to the bridge; a wire in its place shorts the mains`,
+    { custom: said`it runs without a varistor, so none is needed` },
+  ),
+  rule(
     said`no wire`,
-    ["varistor", "shunt", "high-voltage resistor", "resistor"],
+    ["shunt", "high-voltage resistor", "resistor"],
     noWire,
     said`a part was there for a reason`,
   ),

@@ -30,6 +30,7 @@ bus capacitor | 680 uF for 470 uF | farads 680uF |  | no | bus capacitance | a b
 fuse | 12.5 A for 10 A | amps 12.5A |  | no | fuse current | a fuse one size up, or slow instead of quick
 fuse | slow where quick was |  | blow F | no | quick or slow | a fuse one size up, or slow instead of quick
 fuse | a wire across the blown fuse | kind link |  | no | no wire for a fuse | bridge the blown fuse to test
+varistor | left out, its place bare or bridged | kind link |  | no | a varistor has to stand there | it runs without a varistor, so none is needed
 inrush part | a wire where the inrush part was | kind link |  | no | no wire for an inrush part | a wire instead of the NTC
 clamp diode | 1N4007 in the clamp of the off-line switch | type rectifier; recoverySeconds 30us |  | no | recovery time, fast stays fast | 1N4007 everywhere
 secondary diode | 1N4007 for the Schottky of a 5 V rail | type rectifier; volts 1kV; amps 1A; recoverySeconds 30us; dropVolts 1V |  | no | rectified current, recovery time, fast stays fast, Schottky by Schottky, forward drop | 1N4007 everywhere
@@ -142,7 +143,7 @@ varistor | a disc of 20 mm for 14 mm | discMm 20 |  | fits
 varistor | 10 mm for 14 mm | discMm 10 |  | no | disc of a varistor
 varistor | 560 V for 470 V | volts 560V |  | no | varistor voltage
 varistor | without the thermal cut-out | cutout no |  | no | thermal cut-out
-varistor | a wire where the varistor was | kind link | | no | no wire
+shunt | a wire where the shunt was | kind link | | no | no wire
 zener | 5.6 V for 5.1 V | volts 5.6V | | no | zener voltage
 zener | a quarter of the power | watts 125m | | no | zener power
 `;

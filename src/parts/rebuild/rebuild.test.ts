@@ -20,43 +20,54 @@ import { OUNCE_MM, trackAmps, trackSquareMils, trackWidthMm } from "./track-curr
 
 describe("IEC 60664-1 as transcribed in KiCad (seen-2nd)", () => {
   it.each([
-    [50, "I", 330],
-    [150, "I", 800],
-    [300, "II", 2500],
-    [230, "II", 2500],
-    [300, "III", 4000],
-    [600, "IV", 8000],
-    [1000, "IV", 12_000],
-  ] as const)("C1 (seen-2nd): a line of %d V in category %s brings %d V", (line, category, volts) => {
-    expect(valued(impulseVolts(line, category))).toBe(volts);
-  });
+    ["I", [330, 500, 800, 1500, 2500, 4000]],
+    ["II", [500, 800, 1500, 2500, 4000, 6000]],
+    ["III", [800, 1500, 2500, 4000, 6000, 8000]],
+    ["IV", [1500, 2500, 4000, 6000, 8000, 12_000]],
+  ] as const)(
+    "C1 (seen-2nd): lines of 50, 100, 150, 300, 600 and 1000 V in category %s bring %j V",
+    (category, volts) => {
+      const lines = [50, 100, 150, 300, 600, 1000];
+      expect(lines.map((line) => valued(impulseVolts(line, category)))).toEqual(volts);
+      expect(valued(impulseVolts(230, category))).toBe(volts[3]);
+    },
+  );
 
   it.each([
     [1000, 0.2],
     [1200, 0.25],
     [1500, 0.5],
+    [2000, 1],
     [2500, 1.5],
+    [3000, 2],
     [4000, 3],
+    [5000, 4],
     [6000, 5.5],
+    [8000, 8],
+    [10_000, 11],
     [12_000, 14],
   ])("C2 (seen-2nd): %d V of impulse at degree 2 want %d mm", (volts, mm) => {
     expect(valued(clearanceMm(volts, 2))).toBe(mm);
   });
 
   it("C3 (seen-2nd): degree 1 goes below, degrees 3 and 4 keep 0.8 and 1.6 mm", () => {
-    expect([330, 500, 800, 1000].map((volts) => valued(clearanceMm(volts, 1)))).toEqual([
-      0.01, 0.04, 0.1, 0.15,
-    ]);
+    const below = [330, 400, 500, 600, 800, 1000];
+    expect(below.map((volts) => valued(clearanceMm(volts, 1)))).toEqual([0.01, 0.02, 0.04, 0.06, 0.1, 0.15]);
     expect([valued(clearanceMm(800, 3)), valued(clearanceMm(800, 4))]).toEqual([0.8, 1.6]);
   });
 
   it.each([
     [50, 0.6, 0.85, 1.2],
+    [100, 0.71, 1, 1.4],
+    [125, 0.75, 1.05, 1.5],
     [160, 0.8, 1.1, 1.6],
+    [200, 1, 1.4, 2],
     [250, 1.25, 1.8, 2.5],
     [320, 1.6, 2.2, 3.2],
     [400, 2, 2.8, 4],
+    [500, 2.5, 3.6, 5],
     [630, 3.2, 4.5, 6.3],
+    [800, 4, 5.6, 8],
     [1000, 5, 7.1, 10],
   ])("C4 (seen-2nd): creepage of %d V at degree 2 is %d, %d, %d mm", (volts, ...wanted) => {
     expect((["I", "II", "III"] as const).map((group) => valued(creepageMm(volts, 2, group)))).toEqual(wanted);
@@ -65,32 +76,41 @@ describe("IEC 60664-1 as transcribed in KiCad (seen-2nd)", () => {
   it.each([
     [200, 2.5, 2.8, 3.2],
     [250, 3.2, 3.6, 4],
+    [320, 4, 4.5, 5],
     [400, 5, 5.6, 6.3],
+    [500, 6.3, 7.1, 8],
     [630, 8, 9, 10],
     [1000, 12.5, 14, 16],
   ])("C5 (seen-2nd): creepage of %d V at degree 3 is %d, %d, %d mm", (volts, ...wanted) => {
     expect((["I", "II", "III"] as const).map((group) => valued(creepageMm(volts, 3, group)))).toEqual(wanted);
   });
 
-  it("C6 and C7 (seen-2nd): degree 1 of any material, and printed wiring", () => {
-    expect([250, 320, 400, 500, 1000].map((volts) => valued(creepageMm(volts, 1, "III")))).toEqual([
-      0.56, 0.75, 1, 1.3, 3.2,
-    ]);
-    expect([50, 160, 250, 400, 1000].map((volts) => valued(printedCreepageMm(volts, 2)))).toEqual([
-      0.04, 0.4, 1, 2, 5,
+  it("C6 (seen-2nd): creepage at degree 1, of whatever material", () => {
+    for (const group of ["I", "II", "III"] as const)
+      expect([250, 320, 400, 500, 1000].map((volts) => valued(creepageMm(volts, 1, group)))).toEqual([
+        0.56, 0.75, 1, 1.3, 3.2,
+      ]);
+  });
+
+  it("C7 (seen-2nd): creepage along printed wiring at degrees 2 and 1", () => {
+    const rows = [50, 100, 160, 200, 250, 320, 400, 500, 630, 800, 1000];
+    expect(rows.map((volts) => valued(printedCreepageMm(volts, 2)))).toEqual([
+      0.04, 0.16, 0.4, 0.63, 1, 1.6, 2, 2.5, 3.2, 4, 5,
     ]);
     expect([250, 320, 400].map((volts) => valued(printedCreepageMm(volts, 1)))).toEqual([0.56, 0.75, 1]);
   });
 
   it("C8 (seen-2nd): by the peak of a steady voltage", () => {
-    expect([330, 800, 1000, 2000, 4000].map((volts) => valued(peakClearanceMm(volts)))).toEqual([
-      0.01, 0.13, 0.26, 1.27, 3.8,
+    const rows = [330, 400, 500, 600, 800, 1000, 1200, 1500, 2000, 2500, 3000, 4000];
+    expect(rows.map((volts) => valued(peakClearanceMm(volts)))).toEqual([
+      0.01, 0.02, 0.04, 0.06, 0.13, 0.26, 0.42, 0.76, 1.27, 1.8, 2.4, 3.8,
     ]);
   });
 
   it("C9 and C10 (seen-2nd): altitude, and the group of a tracking index", () => {
-    expect([0, 2000, 3000, 5000, 10_000].map((metres) => valued(altitudeFactor(metres)))).toEqual([
-      1, 1, 1.14, 1.48, 3.02,
+    const heights = [0, 2000, 3000, 4000, 5000, 6000, 7000, 8000, 9000, 10_000];
+    expect(heights.map((metres) => valued(altitudeFactor(metres)))).toEqual([
+      1, 1, 1.14, 1.29, 1.48, 1.7, 1.95, 2.25, 2.62, 3.02,
     ]);
     expect([600, 599, 400, 399, 175, 100].map((index) => valued(materialGroup(index)))).toEqual([
       "I",
@@ -195,16 +215,25 @@ describe("IEC 60664-1 as transcribed in KiCad (seen-2nd)", () => {
 
 describe("IPC-2221 as transcribed in KiCad (seen-2nd)", () => {
   it.each([
-    [12, "B2", 0.1],
-    [50, "B2", 0.6],
-    [170, "B2", 1.25],
-    [300, "B3", 12.5],
-    [400, "B2", 2.5],
-    [400, "B4", 0.8],
-    [400, "A6", 1.5],
-    [15, "A7", 0.13],
-  ] as const)("(seen-2nd) %d V in column %s: %d mm", (volts, column, mm) => {
-    expect(valued(ipcSpacingMm(volts, column))).toBe(mm);
+    [0, 15, [0.05, 0.1, 0.1, 0.05, 0.13, 0.13, 0.13]],
+    [16, 30, [0.05, 0.1, 0.1, 0.05, 0.13, 0.25, 0.13]],
+    [31, 50, [0.1, 0.6, 0.6, 0.13, 0.13, 0.4, 0.13]],
+    [51, 100, [0.1, 0.6, 1.5, 0.13, 0.13, 0.5, 0.13]],
+    [101, 150, [0.2, 0.6, 3.2, 0.4, 0.4, 0.8, 0.4]],
+    [151, 170, [0.2, 1.25, 3.2, 0.4, 0.4, 0.8, 0.4]],
+    [171, 250, [0.2, 1.25, 6.4, 0.4, 0.4, 0.8, 0.4]],
+    [251, 300, [0.2, 1.25, 12.5, 0.4, 0.4, 0.8, 0.8]],
+    [301, 500, [0.25, 2.5, 12.5, 0.8, 0.8, 1.5, 0.8]],
+  ] as const)("(seen-2nd) %d to %d V want %j mm in B1 to B4 and A5 to A7", (from, to, wanted) => {
+    const columns = ["B1", "B2", "B3", "B4", "A5", "A6", "A7"] as const;
+    for (const volts of [from, to])
+      expect(columns.map((column) => valued(ipcSpacingMm(volts, column)))).toEqual(wanted);
+  });
+
+  it("(seen-2nd) above 500 V each further volt wants its own length", () => {
+    const perVolt = { B1: 0.0025, B2: 0.005, B3: 0.025, B4: 0.00305, A5: 0.00305, A6: 0.00305, A7: 0.00305 };
+    for (const [column, mm] of Object.entries(perVolt) as [keyof typeof perVolt, number][])
+      expect(valued(ipcSpacingMm(700, column)) - valued(ipcSpacingMm(500, column))).toBeCloseTo(200 * mm, 9);
   });
 
   it("T1 (seen-2nd): B1 at 600 V is 0.25 + 100 x 0.0025 = 0.50 mm", () => {

@@ -239,4 +239,8 @@ export const PARTS: Sayings = {
   "nothing was typed": "لم يكتب شيء",
   "name: {0} is in that place already; correct the line that is there":
     "name: {0} موجود في ذلك المكان؛ يصحح السطر الموجود",
+  "a varistor has to stand there": "لا بد من مقاوم متغير هناك",
+  "left out, the next surge goes to the bridge; a wire in its place shorts the mains":
+    "بدونه تذهب الدفعة التالية إلى الجسر؛ وسلك في مكانه يقصر الشبكة",
+  "it runs without a varistor, so none is needed": "يعمل بلا مقاوم متغير، فلا حاجة إليه",
 };

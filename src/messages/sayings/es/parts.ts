@@ -238,4 +238,8 @@ export const PARTS: Sayings = {
   "nothing was typed": "no se escribió nada",
   "name: {0} is in that place already; correct the line that is there":
     "name: {0} ya está en ese lugar; corregir la línea que hay",
+  "a varistor has to stand there": "ahí tiene que haber un varistor",
+  "left out, the next surge goes to the bridge; a wire in its place shorts the mains":
+    "sin él la próxima sobretensión va al puente; un hilo en su lugar pone la red en corto",
+  "it runs without a varistor, so none is needed": "funciona sin varistor, así que no hace falta",
 };

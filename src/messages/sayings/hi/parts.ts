@@ -225,4 +225,8 @@ export const PARTS: Sayings = {
   "nothing was typed": "कुछ लिखा नहीं गया",
   "name: {0} is in that place already; correct the line that is there":
     "name: {0} उस जगह पहले से है; वहाँ की लाइन ठीक करें",
+  "a varistor has to stand there": "वहाँ वैरिस्टर होना चाहिए",
+  "left out, the next surge goes to the bridge; a wire in its place shorts the mains":
+    "न हो तो अगला सर्ज ब्रिज पर जाता है; उसकी जगह तार मेन को शॉर्ट करता है",
+  "it runs without a varistor, so none is needed": "वैरिस्टर के बिना चलता है, तो ज़रूरत नहीं",
 };
