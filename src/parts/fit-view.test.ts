@@ -111,6 +111,39 @@ describe("a candidate typed beside the original", () => {
     expect(fit.incoming.at(-1)?.do).toBe("tab to the middle pin");
   });
 
+  it("stands side by side with what lies in the drawer, will it do or not, each figure with what is against it", () => {
+    const drawer =
+      "name,kind,volts,gateCoulombs,count,place\nK6,igbt,650V,90nC,1,a\nK6,igbt,,,2,b\nK5,igbt,500V,,9,c\nK7,igbt,700V,,,\n";
+    const read = readCatalogueText(drawer);
+    const q1 = board.parts.get("Q1");
+    if (!read.ok || q1 === undefined) throw new Error("no drawer");
+    const typed = { original: { gateCoulombs: "100nC" }, candidate: {} };
+    const lines = read.value.lines.map(({ stock }) => stock);
+    const { sideBySide } = inEnglish(fitView(board, q1, typed, lines));
+    expect(sideBySide?.columns).toEqual([
+      { name: "K6", fits: "fits with conditions", inHouse: true },
+      { name: "K5", fits: "no", inHouse: true },
+    ]);
+    const rows = new Map(sideBySide?.rows.map(({ rating, was, cells }) => [rating, [was, cells]]));
+    expect(rows.get("volts")).toEqual([
+      "600 V",
+      [
+        { text: "650 V", against: null },
+        { text: "500 V", against: "bars" },
+      ],
+    ]);
+    expect(rows.get("gateCoulombs")).toEqual([
+      "100 nC",
+      [
+        { text: "90.0 nC", against: null },
+        { text: null, against: "open" },
+      ],
+    ]);
+    // nobody knows its recovery, and no rule of the place asks for it
+    expect(rows.has("recoverySeconds")).toBe(false);
+    expect(view("C1").sideBySide).toBeNull();
+  });
+
   it("is not asked for what does not concern its place", () => {
     const asked = (ref: string) => view(ref).rules.map(({ id, wants }) => [id, wants]);
     for (const ref of board.parts.keys())

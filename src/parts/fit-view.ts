@@ -13,6 +13,7 @@ import { type FitAnswer, fitAnswer, incomingAnswers, type OfferAnswer } from "./
 import { type IncomingRead, incomingReads, readsGood } from "./incoming-reads.ts";
 import { choicesOf, readRating } from "./rating-text.ts";
 import { RATINGS, type RatingName, type Ratings } from "./ratings.ts";
+import { type SideBySide, sideBySide } from "./side-by-side.ts";
 import { STANDARD_LINES } from "./standard-types.ts";
 import { judge } from "./verdict.ts";
 import { type Wanted, wantedAt } from "./wanted.ts";
@@ -60,6 +61,8 @@ export interface FitField {
 export interface FitView extends FitAnswer {
   /** what of the shop's stock will do, best first: its offers are what many makers sell */
   readonly atHand: readonly OfferAnswer[];
+  /** what lies at hand and what many makers sell, beside the original; null where there is nothing */
+  readonly sideBySide: SideBySide | null;
   /** how it goes back onto its heatsink; null where it has none */
   readonly mounting: Mounting | null;
   /** what is read of the part before it goes in, and is the baseline of the cold re-check */
@@ -177,15 +180,17 @@ export function fitView(
       : fitAnswer(board, part, known, [
           notInHouse({ name: "the candidate", kind, ratings: candidate.ratings, source: null }),
         ]).offers[0];
-  const lying = stock.filter(inHouse);
+  const lying = fitAnswer(board, part, known, stock.filter(inHouse)).offers;
+  const willDo = ({ fits }: OfferAnswer) => plain(fits) !== "no";
+  const sold = answer.offers.filter(willDo).slice(0, MOST_OFFERS);
   const goesIn = ratingsFitted(wanted, typed.fitted, stock);
   return {
     ...answer,
     incoming: incomingAnswers(kind, wanted.role, goesIn, true),
-    atHand: fitAnswer(board, part, known, lying)
-      .offers.filter(({ fits }) => plain(fits) !== "no")
-      .slice(0, MOST_AT_HAND),
-    offers: answer.offers.filter(({ fits }) => plain(fits) !== "no").slice(0, MOST_OFFERS),
+    atHand: lying.filter(willDo).slice(0, MOST_AT_HAND),
+    offers: sold,
+    // what lies in the drawer and will not do stands there too, with the figure that bars it
+    sideBySide: sideBySide(answer.ratings, [...lying, ...sold]),
     fields: fieldsOf(board, part),
     reads: readsView(part, goesIn, typed.incoming ?? {}),
     mounting: mountingOf(

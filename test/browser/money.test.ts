@@ -158,6 +158,16 @@ describe("the job's money", () => {
         expect.stringContaining("2 in all, shelf, pulled"),
       ]);
       await page.locator(".which-part > summary").click();
+      // the one of 500 V stands beside the rest with the figure that bars it
+      const beside = page.getByRole("region", { name: "Side by side" });
+      await beside.getByRole("columnheader", { name: /K40T60/ }).waitFor();
+      await beside.getByRole("cell", { name: /500 V.*No/ }).waitFor();
+      for (const width of WIDTHS) {
+        await page.setViewportSize({ width, height: width === 390 ? 844 : 1000 });
+        await beside.scrollIntoViewIfNeeded();
+        await inspect(page, `money-side-by-side-${width}`);
+      }
+      await page.setViewportSize({ width: 390, height: 844 });
       await page.getByRole("region", { name: "Compare one" }).getByRole("button", { name: "K40T60" }).click();
       await page.getByText(/The candidate:/).waitFor();
       expect(await page.getByLabel("voltage, candidate").inputValue()).toBe("600 V");

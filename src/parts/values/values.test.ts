@@ -181,6 +181,22 @@ describe("a marking", () => {
     expect(valued(ohmsOfBands(bands.split(" ")))).toMatchObject({ ohms, tolerance });
   });
 
+  it("E7, resistorcolorcodes.org (IEC 60062): ten digits, pink, silver and gold as small multipliers, eight tolerances and none", () => {
+    const digits = "black brown red orange yellow green blue violet grey white".split(" ");
+    digits.forEach((color, digit) => {
+      expect(valued(ohmsOfBands([color, color, "black", "gold"])).ohms, color).toBe(11 * digit);
+    });
+    const times = (color: string) => valued(ohmsOfBands(["brown", "black", color, "gold"])).ohms;
+    expect(["pink", "silver", "gold", ...digits.slice(0, 8)].map(times)).toEqual([
+      0.01, 0.1, 1, 10, 100, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8,
+    ]);
+    const within = (...last: string[]) => valued(ohmsOfBands(["brown", "black", "red", ...last])).tolerance;
+    expect(
+      ["brown", "red", "orange", "yellow", "green", "blue", "gold", "silver"].map((one) => within(one)),
+    ).toEqual([0.01, 0.02, 0.0005, 0.0002, 0.005, 0.0025, 0.05, 0.1]);
+    expect(within()).toBe(0.2);
+  });
+
   it("E10, instrumentationtools.com: two digits for 5 % and wider, three for 2 % and tighter; else it may be read from the wrong end", () => {
     const usual = (bands: string) => valued(ohmsOfBands(bands.split(" "))).usual;
     expect(["brown black red gold", "brown black black gold brown", "yellow violet gold"].map(usual)).toEqual(

@@ -1,12 +1,14 @@
 /** Which part will do in the place that is to get a new one: what it must hold to, what many makers sell, and one candidate compared. */
 import { useState } from "react";
 import { plain, said } from "../../messages/said.ts";
-import type { Finding, FitView, OfferAnswer } from "../../wire/fit-view.ts";
+import type { FitView, OfferAnswer } from "../../wire/fit-view.ts";
 import { say, sayWith } from "../say.ts";
 import { listed } from "../words.ts";
 import { CandidateTable } from "./candidate-table.tsx";
+import { FINDING_SIGNS } from "./finding-signs.ts";
 import { OpenPoints } from "./open-points.tsx";
 import { Pairs } from "./pairs.tsx";
+import { SideBySideTable } from "./side-by-side.tsx";
 import type { PartFit } from "./use-part-fit.ts";
 
 export function WhichPart({ fit }: { readonly fit: PartFit }) {
@@ -29,6 +31,7 @@ function WhichPartBody({ fit: { view, typed, problem, type } }: { readonly fit: 
       <Rules view={view} />
       <Customs view={view} />
       <Offers offers={view.offers} />
+      {view.sideBySide !== null && <SideBySideTable compared={view.sideBySide} />}
       <section aria-label={say`Compare one`}>
         <h3>{say`Compare one, from its data sheet`}</h3>
         <FillIn
@@ -130,14 +133,6 @@ function FillIn({ offers, onFill }: FillInProps) {
   );
 }
 
-const SIGNS: Readonly<Record<Finding["says"], string>> = {
-  bars: said`No`,
-  asks: said`Only if`,
-  open: said`Look up`,
-  notes: said`Know`,
-  meets: said`Kept`,
-};
-
 function CandidateVerdict({ candidate }: { readonly candidate: OfferAnswer }) {
   const kept = candidate.findings.filter(({ says }) => says === "meets");
   return (
@@ -148,7 +143,7 @@ function CandidateVerdict({ candidate }: { readonly candidate: OfferAnswer }) {
           .filter(({ says }) => says !== "meets")
           .map((finding) => (
             <li key={finding.rule}>
-              <b>{say`${SIGNS[finding.says]}.`}</b>{" "}
+              <b>{say`${FINDING_SIGNS[finding.says]}.`}</b>{" "}
               {finding.says === "open" ? say(finding.words) : say`${finding.words}: ${finding.why}`}
               {finding.custom !== null && ` ${say`(“${finding.custom}” is wrong)`}`}
             </li>
