@@ -87,6 +87,33 @@ describe("cool", () => {
     expect(JSON.parse((await cool("sink", ...sink.split(" "))).out).sinkToAir).toBeCloseTo(16, 9);
   });
 
+  it("reckons bridge, leg and module at what the board drives", async () => {
+    const json = async (...argv: string[]) => JSON.parse((await cool(...argv, "--json")).out);
+    const junction = ["--volts", "0.8", "--ohms", "0.01"];
+    // 900 W off a bus of 325 V are 2.77 A, off a line of 230 V in front of a boost 3.52 A
+    expect((await json("bridge", ...junction, "--load", "900")).directAmps).toBeCloseTo(2.767, 3);
+    const boosted = await json("bridge", ...junction, "--load", "900", "--boosted", "380");
+    expect(boosted.directAmps).toBeCloseTo(3.523, 3);
+    expect(boosted.watts).toBeCloseTo(2 * (0.8 * 3.523 + 0.01 * (900 / 230) ** 2), 2);
+    const leg =
+      "--volts 0.9 --ohms 0.05 --hertz 5k --energy 0.6m --at-amps 15 --at-volts 300 --diode-volts 0.9 --diode-ohms 0.04 --recovery 0.1m".split(
+        " ",
+      );
+    const one = await json("leg", ...leg, "--load", "900");
+    expect(one.phaseAmps).toBeCloseTo((900 * 2 * Math.SQRT2) / (3 * 0.8 * 325.27 * 0.8), 3);
+    const on = "--case 3 --diode-case 4.5 --under 0.1 --sink 0.9".split(" ");
+    const all = await json("module", ...leg, "--load", "900", ...on);
+    expect(all.moduleWatts).toBeCloseTo(6 * (one.switchWatts + one.diodeWatts), 9);
+    expect((await cool("module", ...leg, "--load", "900", ...on)).out).toMatch(
+      /^[\d.]+ W in the module at 4\.08 A a phase: case \d+ degC, switches \d+ degC, diodes \d+ degC/,
+    );
+    expect(await refusal("cool", "leg", ...leg)).toContain("--amps or --load: one of them");
+    expect(await refusal("cool", "leg", ...leg, "--amps", "5")).toContain("--bus: is wanted with --amps");
+    expect(await refusal("cool", "bridge", ...junction, "--load", "90k")).toContain(
+      "load: 90000 W is outside",
+    );
+  });
+
   it("tells where to cut a lead above metal (L1)", async () => {
     expect((await cool("lead", "--gap", "5.5", "--clearance", "4")).out).toMatch(/^cut leads at 1\.50 mm/);
     expect(await refusal("cool", "lead", "--gap", "4", "--clearance", "4")).toContain("insulating sheet");

@@ -30,6 +30,7 @@ Examples:
   $ faultwright cool screw TO-247
   $ faultwright cool spacing --line 230 --volts 400 --degree 3
   $ faultwright cool bridge --volts 0.8 --ohms 0.01 --amps 8
+  $ faultwright cool bridge --volts 0.8 --ohms 0.01 --load 900 --boosted 380
   $ faultwright cool track --amps 8 --rise 20
   $ faultwright cool layer mica --mm 0.1 --area 300
   $ faultwright cool pulse --watts 400 --seconds 5m --step 0.26:1m 0.34:10m`,
