@@ -26,7 +26,7 @@ export interface ToGoView {
   readonly margin: string;
   /** once more than this is still expected, giving up is better */
   readonly stopLine: string;
-  /** the same with what remains of the board counted; null where that is nothing */
+  /** the same if the board stayed with the shop; null where that changes nothing */
   readonly stopLineWithRemains: string | null;
   /** is more still expected than the stop line allows? */
   readonly over: boolean;

@@ -2,7 +2,7 @@
 import { said } from "../messages/said.ts";
 import { type Amount, amountNumber, amountOf, amountText, minus, NOTHING, rounded } from "../money/amount.ts";
 import { acceptedQuote, agreedLimits, workAndParts } from "../money/bill.ts";
-import { givenUp, resultOfGivingUp } from "../money/given-up.ts";
+import { givenUp, resultOfGivingUp, stopMoney } from "../money/given-up.ts";
 import { fittedWords, type JobSum, jobSum } from "../money/job-sum.ts";
 import { type Expected, makeQuote, type Quote, worstToCome } from "../money/quote.ts";
 import type { Terms } from "../money/terms.ts";
@@ -19,8 +19,8 @@ export function moneyView(assessment: Assessment): MoneyView {
   const sum = jobSum(board, timeline, terms);
   const chance = new Map(belief.suspects.map(({ part, probability }) => [part, probability]));
   const left = givenUp(board, timeline, terms, (part) => chance.get(part) ?? 0);
-  // what remains is in the plan already where the board stays with the shop
-  const remains = terms.boardStays ? 0 : amountNumber(left.total) - terms.feeIfNotRepaired;
+  // what is in the plan already does not count twice
+  const remains = amountNumber(left.total) - stopMoney(left, terms);
   const expected = expectedOf(assessment);
   const toGo = expected.open ? toGoView(expected, remains, terms) : null;
   return {

@@ -5,7 +5,7 @@ import { parseBoard } from "../board/parse-board.ts";
 import { smallDrive } from "../board/small-drive.fixture.ts";
 import { plain } from "../messages/said.ts";
 import { amountOf, amountText } from "./amount.ts";
-import { type GivenUp, givenUp, resultOfGivingUp } from "./given-up.ts";
+import { type GivenUp, givenUp, resultOfGivingUp, stopMoney } from "./given-up.ts";
 import { jobSum } from "./job-sum.ts";
 import { DEFAULT_TERMS, type Terms } from "./terms.ts";
 
@@ -79,6 +79,20 @@ describe("a board given up", () => {
     // 40 % of what a donor costs (40 of a new board's 100), less 12 minutes
     expect(worth(left([], { newBoardPrice: 200 }), "U3")).toBe("26.00");
     expect(row(left([], { newBoardPrice: 200 }, DEAD), "U3")?.counted).toBe(false);
+  });
+
+  it("leaves the shop its fee and what it fitted under a name wherever the board goes; the controller and the carcass only where it stays", () => {
+    const terms = { feeIfNotRepaired: 15, carcassValue: 10, newBoardPrice: 200 };
+    const log = (name?: string): JobEvent[] => [
+      { do: "replace", part: "Q1", price: 20, ...(name === undefined ? {} : { with: name }) },
+    ];
+    const stop = (events: readonly JobEvent[], boardStays: boolean) =>
+      stopMoney(left(events, terms), { ...DEFAULT_TERMS, boardStays });
+    // half of 20 less 5 minutes; a part without a name cannot be kept by the shelf
+    expect(stop(log("K40"), false)).toBe(15 + 7.5);
+    expect(stop(log(), false)).toBe(15);
+    // the controller 40 % of a donor at 80 less 12 minutes, the carcass 10
+    expect(stop(log("K40"), true)).toBe(15 + 7.5 + 26 + 10);
   });
 
   it("goes whole in exchange, or stays for its parts: the better counts, never both", () => {

@@ -1,5 +1,6 @@
 /** What is left where a job is given up: the fee, what goes back to the shelf, and what the board itself still fetches. */
 
+import type { ReplaceEvent } from "../bench/event.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board, Part } from "../board/board.ts";
 import { said } from "../messages/said.ts";
@@ -32,6 +33,8 @@ export interface Remains {
   /** counted in the sum; not where something better is done with the same thing, or where it does not pay */
   readonly counted: boolean;
   readonly why: string;
+  /** the shop's wherever the board goes: the fee, and a part fitted here whose name the shelf can keep; else it goes with the board */
+  readonly shops: boolean;
 }
 
 export interface GivenUp {
@@ -57,15 +60,25 @@ export function givenUp(
     amount: paid(terms.feeIfNotRepaired),
     counted: true,
     why: terms.feeIfNotRepaired > 0 ? said`as the terms have it` : said`the terms name none`,
+    shops: true,
   };
-  const pulled = fittedHere(timeline).map(({ part, price, used }) => {
+  const pulled = fittedHere(timeline).map(({ part, price, used, named }) => {
     const known = board.parts.get(part);
     if (known === undefined) throw new Error(`${part} was fitted and is not on this board`);
     const cost = amountOf(price ?? partPrice(known, terms.newBoardPrice));
     const half = used
       ? said`${part} was pulled already and counts as pulled`
       : said`${part} was new and counts as pulled`;
-    return takenOff(known, shareOf(cost, GIVEN_UP.pulledShare), half, board, timeline, terms, faultChance);
+    const off = takenOff(
+      known,
+      shareOf(cost, GIVEN_UP.pulledShare),
+      half,
+      board,
+      timeline,
+      terms,
+      faultChance,
+    );
+    return { ...off, shops: named };
   });
   const kept = [
     ...controllers(board, timeline).map((part) =>
@@ -86,6 +99,7 @@ export function givenUp(
             amount: paid(terms.carcassValue),
             counted: true,
             why: said`for its parts, where the customer leaves it`,
+            shops: false,
           },
         ]
       : []),
@@ -116,6 +130,7 @@ function exchanged(kept: readonly Remains[], terms: Terms): readonly Remains[] {
       why: keeps
         ? said`keeping the board fetches more`
         : said`given for this board, whole and with its controller`,
+      shops: false,
     },
   ];
 }
@@ -146,6 +161,7 @@ function takenOff(
     amount,
     counted: pays,
     why: pays ? less : said`${less}: it stays on`,
+    shops: false,
   };
 }
 
@@ -154,12 +170,17 @@ function fittedHere({ entries }: Timeline): readonly {
   readonly part: string;
   readonly price: number | undefined;
   readonly used: boolean;
+  /** it has a name to be kept by on the shelf */
+  readonly named: boolean;
 }[] {
-  const fitted = new Map<string, { part: string; price: number | undefined; used: boolean }>();
-  for (const { event } of entries)
-    if (event.do === "replace")
-      fitted.set(event.part, { part: event.part, price: event.price, used: event.used === true });
-  return [...fitted.values()];
+  const fitted = new Map<string, ReplaceEvent>();
+  for (const { event } of entries) if (event.do === "replace") fitted.set(event.part, event);
+  return [...fitted.values()].map(({ part, price, used, with: name }) => ({
+    part,
+    price,
+    used: used === true,
+    named: name !== undefined,
+  }));
 }
 
 /** What went back onto the shelf when the job was closed. */
@@ -178,18 +199,9 @@ function controllers(board: Board, { replacedIn, now }: Timeline): readonly Part
   );
 }
 
-/**
- * Money that giving up now leaves, as a plan counts it: all that remains where the board stays with the shop, else the fee alone, since
- * what sits on the customer's board goes back with it.
- */
-export function stopMoney(
-  board: Board,
-  timeline: Timeline,
-  terms: Terms,
-  faultChance: (part: string) => number,
-): number {
-  if (!terms.boardStays) return terms.feeIfNotRepaired;
-  return amountNumber(givenUp(board, timeline, terms, faultChance).total);
+/** Money that giving up now leaves, as a plan counts it: all that remains where the board stays with the shop, else what is the shop's. */
+export function stopMoney(left: GivenUp, { boardStays }: Terms): number {
+  return amountNumber(boardStays ? left.total : sumOf(left.rows.filter(({ shops }) => shops)));
 }
 
 /** What the job leaves where it is given up now: what remains, less what it has taken. */

@@ -4,7 +4,7 @@ import type { Board } from "../board/board.ts";
 import { storesOfCharge } from "../board/stores-of-charge.ts";
 import type { Belief } from "../diagnosis/belief.ts";
 import type { Predictor } from "../meter/prediction.ts";
-import { stopMoney } from "../money/given-up.ts";
+import { givenUp, stopMoney } from "../money/given-up.ts";
 import type { FaultPrior, PriorTable } from "../priors/fault-prior.ts";
 import { isHarmless } from "../priors/harmless.ts";
 import { cautionsNow } from "../safety/cautions.ts";
@@ -47,7 +47,8 @@ export function propose(
   const livedWith = (fault: FaultPrior) => enough.has(fault.part) || isHarmless(board, fault);
   const hypotheses = planningHypotheses(belief, absentParts(input), livedWith);
   const chance = new Map(belief.suspects.map(({ part, probability }) => [part, probability]));
-  const stop = stopMoney(board, timeline, terms, (part) => chance.get(part) ?? 0);
+  const left = givenUp(board, timeline, terms, (part) => chance.get(part) ?? 0);
+  const stop = stopMoney(left, terms);
   const stores = storesOfCharge(board).length;
   const model = repairModel(hypotheses, board, timeline.now, terms, priors, stores, stop);
   const [clipped] = unreadClips(timeline);

@@ -76,7 +76,7 @@ function toGoRows(toGo: ToGoView, amount: (decimal: string) => Cell): readonly (
     ["Stop line: once more than this is expected, give up", "", amount(toGo.stopLine)],
     ...(toGo.stopLineWithRemains === null
       ? []
-      : [["Stop line with what remains of the board counted", "", amount(toGo.stopLineWithRemains)]]),
+      : [["Stop line, if the board stays here", "", amount(toGo.stopLineWithRemains)]]),
     [
       `Margin of going on; repaired in ${Math.round(100 * toGo.repairProbability)} of 100`,
       "",

@@ -123,7 +123,7 @@ function ToGo({ toGo, currency }: { readonly toGo: ToGoView; readonly currency: 
         <dd className="figure">{figure(toGo.stopLine)}</dd>
         {toGo.stopLineWithRemains !== null && (
           <>
-            <dt>{say`Stop line, what remains of the board counted`}</dt>
+            <dt>{say`Stop line, if the board stays here`}</dt>
             <dd className="figure">{figure(toGo.stopLineWithRemains)}</dd>
           </>
         )}

@@ -34,7 +34,7 @@ export const SHOP: Sayings = {
   "Ends repaired": "ينتهي بالإصلاح",
   "Margin of going on": "هامش المتابعة",
   "Stop line": "حد التوقف",
-  "Stop line, what remains of the board counted": "حد التوقف، مع حساب ما يبقى من اللوحة",
+  "Stop line, if the board stays here": "حد التوقف، إن بقيت اللوحة هنا",
   "Given up now": "عند التخلي الآن",
   "What is left on giving up": "ما يبقى عند التخلي",
   "not counted: {0}": "غير محسوب: {0}",

@@ -292,6 +292,5 @@ export const BENCH: Sayings = {
     "Una pieza de desguace sale mala con mucha más frecuencia que una nueva: medirla entera en la mano antes de montarla.",
   "Distances: {0}.": "Distancias: {0}.",
   "fetches {0}: {1}": "da {0}: {1}",
-  "Side by side": "Lado a lado",
   "{0}, at hand": "{0}, a mano",
 };

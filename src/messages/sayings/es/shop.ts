@@ -35,7 +35,7 @@ export const SHOP: Sayings = {
   "Ends repaired": "Acaba reparada",
   "Margin of going on": "Margen de seguir",
   "Stop line": "Límite para parar",
-  "Stop line, what remains of the board counted": "Límite para parar, contando lo que queda de la placa",
+  "Stop line, if the board stays here": "Límite para parar, si la placa se queda aquí",
   "Given up now": "Si se abandona ahora",
   "What is left on giving up": "Lo que queda al abandonar",
   "not counted: {0}": "no se cuenta: {0}",

@@ -35,7 +35,7 @@ export const SHOP: Sayings = {
   "Ends repaired": "अंत में ठीक होगा",
   "Margin of going on": "आगे बढ़ने का मार्जिन",
   "Stop line": "रुकने की सीमा",
-  "Stop line, what remains of the board counted": "रुकने की सीमा, बोर्ड का बचा मूल्य गिनकर",
+  "Stop line, if the board stays here": "रुकने की सीमा, यदि बोर्ड यहीं रहे",
   "Given up now": "अभी छोड़ दें तो",
   "What is left on giving up": "छोड़ देने पर जो बचता है",
   "not counted: {0}": "नहीं गिना गया: {0}",
