@@ -199,6 +199,25 @@ describe("the types that come with the program", () => {
     }
   });
 
+  it("rest on memory in these alone, and say so", () => {
+    const recalled = STANDARD_TYPES.filter(({ source }) => source?.mark === "from memory");
+    expect(recalled.map(({ name }) => name)).toEqual([
+      "UF4004",
+      "UF4007",
+      "07D471K",
+      "10D471K",
+      "20D471K",
+      "10D561K",
+      "14D561K",
+      "20D561K",
+    ]);
+    for (const { source } of recalled) expect(source?.words).toBe("generic data sheet");
+  });
+
+  it("tell no pin order of a type of which makers differ", () => {
+    expect(STANDARD_TYPES.find(({ name }) => name === "431")?.ratings.pinOrder).toBeUndefined();
+  });
+
   it.each([
     ["1N4007", { volts: 1000, amps: 1, surgeAmps: 30 }],
     ["1N5408", { volts: 1000, amps: 3, surgeAmps: 200 }],
@@ -210,6 +229,7 @@ describe("the types that come with the program", () => {
     ["1N4733A", { volts: 5.1, watts: 1 }],
     ["1N4744A", { volts: 15 }],
     ["1N4746A", { volts: 18 }],
+    ["1N4752A", { volts: 33 }],
     ["GBPC2506", { volts: 600, amps: 25, surgeAmps: 300 }],
   ])("count their series right: %s", (name, ratings) => {
     expect(STANDARD_TYPES.find((one) => one.name === name)?.ratings).toMatchObject(ratings);

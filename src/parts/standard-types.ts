@@ -91,8 +91,16 @@ const DIODES: readonly CatalogueType[] = [
   type(
     "FR107",
     "diode",
-    { type: "fast", volts: 1000, amps: 1, surgeAmps: 30, recoverySeconds: 500e-9, package: "DO-41" },
-    MEMORY,
+    {
+      type: "fast",
+      volts: 1000,
+      amps: 1,
+      surgeAmps: 30,
+      dropVolts: 1.3,
+      recoverySeconds: 500e-9,
+      package: "DO-41",
+    },
+    seen("FR101 to FR107 data sheet, manualmachine.com 3900544"),
   ),
   type(
     "1N5817",
@@ -151,9 +159,11 @@ const HALF_WATT = [
   2.4, 2.5, 2.7, 2.8, 3, 3.3, 3.6, 3.9, 4.3, 4.7, 5.1, 5.6, 6, 6.2, 6.8, 7.5, 8.2, 8.7, 9.1, 10, 11, 12, 13,
   14, 15, 16, 17, 18, 19, 20, 22, 24,
 ];
-/** 1N4728A and on, 1 W, 5 %; those to 10 V were read, those above follow the series. */
-const ONE_WATT_READ = [3.3, 3.6, 3.9, 4.3, 4.7, 5.1, 5.6, 6.2, 6.8, 7.5, 8.2, 9.1, 10];
-const ONE_WATT_ABOVE = [11, 12, 13, 15, 16, 18, 20, 22, 24, 27, 30, 33];
+/** 1N4728A and on, 1 W, 5 %. */
+const ONE_WATT = [
+  3.3, 3.6, 3.9, 4.3, 4.7, 5.1, 5.6, 6.2, 6.8, 7.5, 8.2, 9.1, 10, 11, 12, 13, 15, 16, 18, 20, 22, 24, 27, 30,
+  33,
+];
 const FIRST_HALF_WATT = 5221;
 const FIRST_ONE_WATT = 4728;
 
@@ -166,18 +176,11 @@ const ZENERS: readonly CatalogueType[] = [
     seen("1N5221B to 1N5281B data sheet, datasheet.directory cb88c576"),
   ),
   ...series(
-    numbered("1N", FIRST_ONE_WATT, ONE_WATT_READ.length, "A"),
-    ONE_WATT_READ,
+    numbered("1N", FIRST_ONE_WATT, ONE_WATT.length, "A"),
+    ONE_WATT,
     "zener",
     { watts: 1, tolerance: 0.05, package: "DO-41" },
-    seen("1N4728 to 1N4764 data sheet, dtsheet.com 1460972"),
-  ),
-  ...series(
-    numbered("1N", FIRST_ONE_WATT + ONE_WATT_READ.length, ONE_WATT_ABOVE.length, "A"),
-    ONE_WATT_ABOVE,
-    "zener",
-    { watts: 1, tolerance: 0.05, package: "DO-41" },
-    MEMORY,
+    seen("1N4728A to 1N4758A data sheet, eeworld.com.cn 45364409"),
   ),
 ];
 
@@ -191,32 +194,32 @@ const SMALL_TRANSISTORS: readonly CatalogueType[] = [
   type(
     "2N3906",
     "bjt",
-    { polarity: "pnp", volts: 40, amps: 0.2, pinOrder: "E B C", package: "TO-92" },
-    MEMORY,
+    { polarity: "pnp", volts: 40, amps: 0.2, package: "TO-92" },
+    seen("2N3906 data sheet, datasheetcafe.com: its pin order was not read"),
   ),
   type(
     "2N4401",
     "bjt",
     { polarity: "npn", volts: 40, amps: 0.6, pinOrder: "E B C", package: "TO-92" },
-    MEMORY,
+    seen("2N4401 and 2N4403 data sheet V1.0 of 31/05/05, datasheetarchive.com DSA00251770"),
   ),
   type(
     "2N4403",
     "bjt",
     { polarity: "pnp", volts: 40, amps: 0.6, pinOrder: "E B C", package: "TO-92" },
-    MEMORY,
+    seen("2N4401 and 2N4403 data sheet V1.0 of 31/05/05, datasheetarchive.com DSA00251770"),
   ),
   type(
     "2N5551",
     "bjt",
     { polarity: "npn", volts: 160, amps: 0.6, pinOrder: "E B C", package: "TO-92" },
-    MEMORY,
+    seen("2N5550/D data sheet rev 3, scribd.com 360321290"),
   ),
   type(
     "2N5401",
     "bjt",
     { polarity: "pnp", volts: 150, amps: 0.6, pinOrder: "E B C", package: "TO-92" },
-    MEMORY,
+    seen("2N5401/D data sheet rev 4, studylib.net 18216923"),
   ),
 ];
 
@@ -239,10 +242,36 @@ const SUPPLY_PARTS: readonly CatalogueType[] = [
     { volts: 5, amps: 1, pinOrder: "IN GND OUT", package: "TO-220" },
     seen("7805, bageera.in and alectronicx.blogspot.com"),
   ),
-  type("7812", "regulator", { volts: 12, amps: 1, pinOrder: "IN GND OUT", package: "TO-220" }, MEMORY),
-  type("7815", "regulator", { volts: 15, amps: 1, pinOrder: "IN GND OUT", package: "TO-220" }, MEMORY),
-  type("78L05", "regulator", { volts: 5, amps: 0.1, pinOrder: "OUT GND IN", package: "TO-92" }, MEMORY),
-  type("431", "shuntref", { volts: 2.5, pinOrder: "REF A K", package: "TO-92" }, MEMORY),
+  type(
+    "7812",
+    "regulator",
+    { volts: 12, amps: 1, pinOrder: "IN GND OUT", package: "TO-220" },
+    seen(
+      "L78xx data sheet, Doc 2143 rev 29, datasheet.directory 8b4fa4bf; pins as of the 7805, circflow.com",
+    ),
+  ),
+  type(
+    "7815",
+    "regulator",
+    { volts: 15, amps: 1, pinOrder: "IN GND OUT", package: "TO-220" },
+    seen(
+      "L78xx data sheet, Doc 2143 rev 29, datasheet.directory 8b4fa4bf; pins as of the 7805, circflow.com",
+    ),
+  ),
+  type(
+    "78L05",
+    "regulator",
+    { volts: 5, amps: 0.1, pinOrder: "OUT GND IN", package: "TO-92" },
+    seen("L78L data sheet, DocID2145 rev 23, dokumen.tips; pins at circflow.com"),
+  ),
+  type(
+    "431",
+    "shuntref",
+    { volts: 2.5, package: "TO-92" },
+    seen(
+      "TL431 data sheet SLVS543P, elecfans.com; makers differ in its pins (pcb-hero.com), so none are told",
+    ),
+  ),
 ];
 
 const MAINS_PARTS: readonly CatalogueType[] = [
@@ -278,7 +307,7 @@ const MAINS_PARTS: readonly CatalogueType[] = [
       `X2 ${Math.round(farads * 1e9)}n`,
       "capacitor",
       { type: "film", safety: "X2", farads, volts: 310 },
-      MEMORY,
+      seen("310 V of class X2: F1778 series, novapart.co F1778422M2FCB0"),
     ),
   ),
   ...[1e-9, 2.2e-9, 3.3e-9, 4.7e-9].map((farads) =>
@@ -286,7 +315,7 @@ const MAINS_PARTS: readonly CatalogueType[] = [
       `Y2 ${Number((farads * 1e9).toPrecision(2))}n`,
       "capacitor",
       { type: "ceramic", safety: "Y2", farads, volts: 300 },
-      MEMORY,
+      seen("300 V of class Y2: title of a data sheet of ceramic discs, hobbydocbox.com 111227890"),
     ),
   ),
 ];
