@@ -10,6 +10,7 @@ import type {
   OfferAnswer,
 } from "../parts/fit-answer.ts";
 import { ratingWords } from "../parts/ratings.ts";
+import { sideBySide } from "../parts/side-by-side.ts";
 import { table } from "./answer-text.ts";
 
 /** Parts that will not do are counted, and as many are named. */
@@ -28,7 +29,7 @@ export function fitText(answer: FitAnswer, candidate: OfferAnswer | null, color:
     answer.alike.length === 0 ? "" : `  One of a set with ${answer.alike.join(" ")}.\n`,
   ].join("");
   if (candidate !== null) return `${head}${comparedText(answer, candidate)}`;
-  return `${head}${rulesText(answer)}${offersText(answer)}${incomingText("Before any part goes in, two minutes", answer.incoming, answer.baseline)}`;
+  return `${head}${rulesText(answer)}${offersText(answer)}${besideText(answer)}${incomingText("Before any part goes in, two minutes", answer.incoming, answer.baseline)}`;
 }
 
 function rulesText({ rules }: FitAnswer): string {
@@ -87,6 +88,22 @@ function offersText({ offers }: FitAnswer): string {
       : `  What will do, best first:\n${each.join("")}${more}`,
     barred.length === 0 ? "" : `  What will not:\n${not.join("")}${notMore}`,
   ].join("");
+}
+
+const AGAINST = { bars: "NO ", asks: "if ", open: "?  " } as const;
+
+/** The first few beside the original, rating by rating; what stands against a figure before it. */
+function besideText({ original, ratings, offers }: FitAnswer): string {
+  const own = offers.filter(({ inHouse }) => inHouse);
+  const compared = sideBySide(ratings, [...own, ...offers]);
+  if (compared === null) return "";
+  const rows = compared.rows.map(({ words, was, cells }) => [
+    `    ${words}`,
+    was ?? "?",
+    ...cells.map(({ text, against }) => `${against === null ? "" : AGAINST[against]}${text ?? "not known"}`),
+  ]);
+  const heads = ["    ", original ?? "original", ...compared.columns.map(({ name }) => name)];
+  return `  Side by side (NO: it bars; if: a condition; ?: look it up):\n${table([heads, ...rows])}`;
 }
 
 function incomingText(head: string, steps: readonly IncomingAnswer[], baseline: string): string {

@@ -48,6 +48,8 @@ describe("fit", () => {
     expect(out).toMatch(/1\. BR8: fits with conditions; 4 in drawer 3, 1\.2/);
     expect(out).toMatch(/look up for the original: surge current, I2t/);
     expect(out).toMatch(/What will not:[\s\S]*voltage 400 V, original 600 V/);
+    expect(out).toMatch(/Side by side[^\n]*\n +original +BR8 +BR4 +GBPC1506/);
+    expect(out).toMatch(/voltage +600 V +600 V +NO 400 V/);
     expect(out).toMatch(/two minutes:[\s\S]*each 0\.2 to 0\.8 V \(seen: Cigweld/);
   });
 

@@ -29,11 +29,12 @@ export interface SideBySide {
 
 const WEIGHT: Readonly<Record<Says, number>> = { bars: 0, asks: 1, open: 2, notes: 3, meets: 4 };
 
-/** What the weightiest finding about a rating says, where it objects. */
-function againstOf({ findings }: OfferAnswer, rating: RatingName): Against {
+/** What the weightiest finding about a rating says, where it objects; what only the original's lacks stands against no candidate. */
+function againstOf({ findings }: OfferAnswer, rating: RatingName, text: string | null): Against {
   const about = findings.filter((finding) => finding.about === rating).map(({ says }) => says);
   const [first] = about.sort((one, other) => WEIGHT[one] - WEIGHT[other]);
-  return first === "bars" || first === "asks" || first === "open" ? first : null;
+  if (first === "open") return text === null ? "open" : null;
+  return first === "bars" || first === "asks" ? first : null;
 }
 
 /**
@@ -53,10 +54,10 @@ export function sideBySide(
     known.find((one) => one.name === name)?.text ?? null;
   const rows = [...RATINGS].flatMap(([rating, { words }]): SideBySide["rows"] => {
     const was = textOf(original, rating);
-    const cells = columns.map((offer) => ({
-      text: textOf(offer.ratings, rating),
-      against: againstOf(offer, rating),
-    }));
+    const cells = columns.map((offer) => {
+      const text = textOf(offer.ratings, rating);
+      return { text, against: againstOf(offer, rating, text) };
+    });
     const told = was !== null || cells.some(({ text }) => text !== null);
     return told ? [{ rating, words, was, cells }] : [];
   });
