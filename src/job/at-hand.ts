@@ -13,17 +13,22 @@ export function readAtHand(job: Fields, refs: readonly string[]): ReadonlyMap<st
     if (!refs.includes(ref))
       stock.complain(ref, `${said`there is no part ${quoted(ref)}`}${suggestion(ref, refs)}`);
     const lying = stock.object(ref);
-    lying.only(["with", "price", "used", "from", "count"], said`a part at hand`);
-    return [
-      ref,
-      present<AtHand>({
-        with: lying.text("with"),
-        price: lying.number("price", { least: 0 }),
-        used: lying.mark("used"),
-        from: readStockPlace(lying),
-        count: lying.number("count", { least: 0 }),
-      }),
-    ];
+    lying.only([...LYING, "next"], said`a part at hand`);
+    const next = lying.has("next") ? lying.object("next") : undefined;
+    next?.only(LYING, said`a part at hand`);
+    return [ref, present<AtHand>({ ...readLying(lying), next: next && readLying(next) })];
   });
   return new FrozenMap(entries);
+}
+
+const LYING = ["with", "price", "used", "from", "count"];
+
+function readLying(lying: Fields): Omit<AtHand, "next"> {
+  return present<Omit<AtHand, "next">>({
+    with: lying.text("with"),
+    price: lying.number("price", { least: 0 }),
+    used: lying.mark("used"),
+    from: readStockPlace(lying),
+    count: lying.number("count", { least: 0 }),
+  });
 }

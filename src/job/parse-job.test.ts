@@ -108,7 +108,8 @@ describe("a job file", () => {
   });
 
   it("tells what lies at hand for which place, and what waiting for the rest costs", () => {
-    const stock = { Q1: { with: "K40", price: 2.6, used: true }, U3: {} };
+    const next = { with: "K50", price: 3, count: 4 };
+    const stock = { Q1: { with: "K40", price: 2.6, used: true, next }, U3: {} };
     const parsed = parseJob(rawJob({ stock, terms: { waitCost: 5 } }), null);
     expect(parsed.ok && parsed.value.terms.waitCost).toBe(5);
     expect(parsed.ok && Object.fromEntries(parsed.value.terms.atHand)).toEqual(stock);
@@ -174,6 +175,10 @@ describe("a job file", () => {
     [
       { stock: { Q1: { prize: 2 } } },
       'stock.Q1.prize: unknown field of a part at hand; did you mean "price"?',
+    ],
+    [
+      { stock: { Q1: { next: { next: {} } } } },
+      "stock.Q1.next.next: unknown field of a part at hand; known: with price used from count",
     ],
     [{ stock: { Q1: { price: -2 } } }, "stock.Q1.price: must be 0 or more, found -2"],
     [{ stock: { Q1: { used: false } } }, "stock.Q1.used: expected true, or no such field, found false"],

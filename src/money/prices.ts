@@ -74,9 +74,17 @@ export function waitingMoney(part: Part, terms: Terms): number {
   return terms.atHand.has(part.ref) ? 0 : terms.waitCost;
 }
 
-/** What one costs that does not lie at hand, waiting included; null where none can be bought. */
-export function boughtMoney(part: Part, terms: Terms): number | null {
-  return canBeBought(part) ? partPrice(part, terms.newBoardPrice) + terms.waitCost : null;
+/**
+ * What one costs once the few at hand are used up: the next that lies there, else one that is bought, waiting included; null where there is
+ * none. How many of the next are wanted by other places is not counted: two short places at once are rare.
+ */
+export function nextMoney(part: Part, terms: Terms): number | null {
+  const usual = partPrice(part, terms.newBoardPrice);
+  const bought = canBeBought(part) ? usual + terms.waitCost : null;
+  const next = terms.atHand.get(part.ref)?.next;
+  if (next === undefined || next.count === 0) return bought;
+  const lying = next.price ?? usual;
+  return bought === null ? lying : Math.min(lying, bought);
 }
 
 function canBeBought(part: Part): boolean {

@@ -2,7 +2,13 @@ import type { StockPlace } from "../bench/event.ts";
 import { FrozenMap } from "../units/frozen.ts";
 
 /** A part that lies at hand for one place of the board: in a drawer, or on a donor board. */
-export interface AtHand {
+export interface AtHand extends Lying {
+  /** what will do as well, from elsewhere in the stock: for when the few of the first are used up by other places */
+  readonly next?: Lying;
+}
+
+/** Some of one type, in one place. */
+interface Lying {
   /** the type's name */
   readonly with?: string;
   /** left out: what the part usually costs */
@@ -15,7 +21,7 @@ export interface AtHand {
 }
 
 /** The few parts that places share: what tells them from others, and how many they are; null where they are not counted. */
-export function lotOf({ with: name, used, from, count }: AtHand): {
+export function lotOf({ with: name, used, from, count }: Lying): {
   readonly key: string;
   readonly count: number;
 } | null {

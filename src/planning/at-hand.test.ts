@@ -113,6 +113,22 @@ describe("one part in the drawer that would do in two places", () => {
     expect(dearer).toBeLessThan(10.5 * 1.1);
   });
 
+  it("leaves the other place what lies in the next drawer, where that is cheaper than ordering", () => {
+    const next = { with: "K50", price: 3, from: { place: "drawer 9" }, count: 4 } as const;
+    expect(pairModel(both({ ...one, next })).groups[0]?.overMoney).toBeCloseTo(3 - 1, 9);
+    expect(pairModel(both({ ...one, next: { ...next, count: 0 } })).groups[0]?.overMoney).toBeCloseTo(
+      10.5,
+      9,
+    );
+    expect(pairModel(both({ ...one, next: { ...next, price: 40 } })).groups[0]?.overMoney).toBeCloseTo(
+      10.5,
+      9,
+    );
+    expect(told(["Q1", "Q2"], both({ ...one, next }))).toBe(
+      "For Q1 K40 lies at hand. There is one; for Q2 K50 lies at hand.",
+    );
+  });
+
   it("is not counted on again by a later step of the same plan", () => {
     const steps = (count: number) => {
       const model = modelOf(["Q1", "Q2"], both({ ...one, count }));

@@ -15,7 +15,25 @@ export function whereFrom(names: readonly string[], { atHand, waitCost }: Terms)
   const sharing = names.filter((one) => lot !== null && lotOf(atHand.get(one) ?? {})?.key === lot.key);
   const short = lot === null ? [] : sharing.slice(lot.count);
   const there = lying.used === true ? pulledAtHand(name, lying.with) : newAtHand(name, lying.with);
-  return lot === null || short.length === 0 ? [there] : [there, tooFew(lot.count, short)];
+  if (lot === null || short.length === 0) return [there];
+  const next = nextFor(short, atHand);
+  return [there, next === null ? tooFew(lot.count, short) : instead(lot.count, short, next)];
+}
+
+/** The type that lies at hand for all that are short; null where there is none, or nobody named it. */
+function nextFor(short: readonly string[], atHand: Terms["atHand"]): string | null {
+  const [first, ...others] = short.map((name) => atHand.get(name)?.next?.with);
+  return first !== undefined && others.every((other) => other === first) ? first : null;
+}
+
+function instead(count: number, short: readonly string[], type: string): string {
+  return saidCount(
+    count,
+    "There is one; for {1} {2} lies at hand.",
+    "There are {0}; for {1} {2} lies at hand.",
+    andList(short),
+    type,
+  );
 }
 
 function newAtHand(name: string, type: string | undefined): string {

@@ -1,7 +1,7 @@
 import type { BenchState } from "../bench/bench-state.ts";
 import type { BenchMinutes, Board, Part } from "../board/board.ts";
 import { benchMinutes } from "../money/minutes.ts";
-import { boughtMoney, fittedPrice, isObtainable, waitingMoney } from "../money/prices.ts";
+import { fittedPrice, isObtainable, nextMoney, waitingMoney } from "../money/prices.ts";
 import { earnedByRepair, lotOf, type Terms } from "../money/terms.ts";
 import type { KnockOn, PriorTable } from "../priors/fault-prior.ts";
 import { minutesOf } from "./action-minutes.ts";
@@ -220,7 +220,7 @@ function priceCure(
     bad: (pulled ? fittedBad.used : fittedBad.new) + fittedBad.fittedWrong,
     lot,
     overMoney:
-      part === undefined || lot === -1 ? 0 : (boughtMoney(part, terms) ?? Number.POSITIVE_INFINITY) - money,
+      part === undefined || lot === -1 ? 0 : (nextMoney(part, terms) ?? Number.POSITIVE_INFINITY) - money,
     minutes:
       action === null
         ? 0

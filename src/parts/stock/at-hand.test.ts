@@ -28,6 +28,17 @@ describe("what lies at hand for a board", () => {
     expect(Object.keys(found).every((ref) => board.parts.get(ref)?.kind === "igbt")).toBe(true);
   });
 
+  it("names what will do as well, for when the few of the best are used up", () => {
+    const found = atHand("K40,igbt,650V,40A,30A,,yes,1,2.6,,\nK45,igbt,650V,40A,30A,,yes,5,3.1,,");
+    expect(found.Q1).toEqual({
+      with: "K40",
+      price: 2.6,
+      from: {},
+      count: 1,
+      next: { with: "K45", price: 3.1, from: {}, count: 5 },
+    });
+  });
+
   it("is nothing that is merely known, or counted down to none", () => {
     expect(atHand("K40,igbt,650V,40A,30A,,yes,0,2.6,,\nK50,igbt,650V,40A,30A,,yes,,2.6,,")).toEqual({});
   });

@@ -7,7 +7,12 @@ import { type Offer, offersFor } from "../offers.ts";
 import { wantedAt } from "../wanted.ts";
 
 /** The field of a job file's `stock` for one place. */
-export interface LyingPart {
+interface PartAtHand extends LyingPart {
+  /** what will do as well, once that is used up */
+  readonly next?: LyingPart;
+}
+
+interface LyingPart {
   readonly with: string;
   readonly price?: number;
   readonly used?: true;
@@ -38,10 +43,19 @@ function counts(board: Board, { line, verdict }: Offer): boolean {
   return !unsure && verdict.findings.some(({ says, about }) => says === "meets" && about !== undefined);
 }
 
-/** The best of the lines that are in the house for one place; null where none will do, as far as can be told. */
-function lyingFor(board: Board, part: Part, lines: readonly StockLine[]): StockLine | null {
+/** The lines in the house that will do for one place, best first, as far as can be told. */
+function lyingFor(board: Board, part: Part, lines: readonly StockLine[]): readonly StockLine[] {
   const offers = offersFor(wantedAt(board, part, null), lines);
-  return offers.find((offer) => counts(board, offer))?.line ?? null;
+  return offers.filter((offer) => counts(board, offer)).map(({ line }) => line);
+}
+
+function lyingPart(line: StockLine): LyingPart {
+  return {
+    with: line.type.name,
+    ...(line.price === null ? {} : { price: line.price }),
+    ...(line.used ? { used: true } : {}),
+    ...(line.count === null ? {} : { from: placeOf(line), count: line.count }),
+  };
 }
 
 function placeOf({ place, donor }: StockLine): StockPlace {
@@ -52,19 +66,14 @@ function placeOf({ place, donor }: StockLine): StockPlace {
  * The `stock` of a job file for this board out of a shop's stock. Places for which the same line is best all name it with its count: how
  * many of them it serves is for the plan to say, which knows what is fitted first.
  */
-export function atHandFor(board: Board, stock: readonly StockLine[]): Readonly<Record<string, LyingPart>> {
+export function atHandFor(board: Board, stock: readonly StockLine[]): Readonly<Record<string, PartAtHand>> {
   const lines = stock.filter(inHouse);
-  const found: Record<string, LyingPart> = {};
+  const found: Record<string, PartAtHand> = {};
   if (lines.length === 0) return found;
   for (const part of board.parts.values()) {
-    const line = lyingFor(board, part, lines);
-    if (line === null) continue;
-    found[part.ref] = {
-      with: line.type.name,
-      ...(line.price === null ? {} : { price: line.price }),
-      ...(line.used ? { used: true } : {}),
-      ...(line.count === null ? {} : { from: placeOf(line), count: line.count }),
-    };
+    const [best, next] = lyingFor(board, part, lines);
+    if (best === undefined) continue;
+    found[part.ref] = next === undefined ? lyingPart(best) : { ...lyingPart(best), next: lyingPart(next) };
   }
   return found;
 }

@@ -226,4 +226,10 @@ export const PLANNING: Sayings = {
     many: "Hay {0}: {1} necesitan otros.",
     other: "Hay {0}: {1} necesitan otros.",
   },
+  "There are {0}; for {1} {2} lies at hand.": {
+    en: "There is one; for {1} {2} lies at hand.",
+    one: "Hay {0}; para {1} hay {2} a mano.",
+    many: "Hay {0}; para {1} hay {2} a mano.",
+    other: "Hay {0}; para {1} hay {2} a mano.",
+  },
 };

@@ -212,4 +212,9 @@ export const PLANNING: Sayings = {
     one: "{0} ही है: {1} को दूसरे चाहिए।",
     other: "{0} हैं: {1} को दूसरे चाहिए।",
   },
+  "There are {0}; for {1} {2} lies at hand.": {
+    en: "There is one; for {1} {2} lies at hand.",
+    one: "{0} ही है; {1} के लिए {2} पास रखा है।",
+    other: "{0} हैं; {1} के लिए {2} पास रखा है।",
+  },
 };
