@@ -90,6 +90,10 @@ describe("values touch", () => {
     expect(await values("touch", "--volts", "60")).toEqual({ touch: "ES1" });
     expect(await values("touch", "--volts", "60", "--kind", "alternating")).toEqual({ touch: "ES2" });
     expect(await values("touch", "--volts", "196", "--seconds", "10m")).toEqual({ touch: "ES2" });
+    expect(await values("touch", "--amps", "30m")).toEqual({ touch: "ES3" });
+    expect(await values("touch", "--amps", "0.5m", "--kind", "alternating")).toEqual({ touch: "ES1" });
+    expect(await values("touch", "--amps", "153m", "--seconds", "20m")).toEqual({ touch: "ES2" });
+    expect(await refusal("values", "touch")).toContain("--volts or --amps: one of them");
     expect((await ran("values", "touch", "--volts", "325")).out).toContain("proven empty");
   });
 });

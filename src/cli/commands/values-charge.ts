@@ -8,7 +8,9 @@ import {
   isFreeCharge,
   isNoLivePart,
   pulseClass,
+  pulseCurrentClass,
   steadyClass,
+  steadyCurrentClass,
   type TouchClass,
   touchClass,
 } from "../../parts/values/touch-limits.ts";
@@ -35,8 +37,9 @@ export function addCharge(values: Command, answer: Answer): void {
     .action((options: ChargeOptions) => answer(() => charge(options), options));
   values
     .command("touch")
-    .description("what a voltage that stands, or one pulse, may do to a hand")
-    .requiredOption("--volts <volts>", "direct, or the peak of an alternating one")
+    .description("what a voltage that stands, a current that flows, or one pulse may do to a hand")
+    .option("--volts <volts>", "direct, or the peak of an alternating one")
+    .option("--amps <amps>", "in its place: what flows, direct or effective")
     .addOption(
       new Option("--kind <kind>", "of what stands").choices(["direct", "alternating"]).default("direct"),
     )
@@ -102,23 +105,38 @@ function charge(options: ChargeOptions): Parsed<Told> {
 }
 
 interface TouchOptions extends Json {
-  readonly volts: string;
+  readonly volts?: string;
+  readonly amps?: string;
   readonly kind: "direct" | "alternating";
   readonly seconds?: string;
 }
 
-function touch({ volts, kind, seconds }: TouchOptions): Parsed<Told> {
-  const read = figures({ volts, seconds: seconds ?? "0" });
+function touch({ volts, amps, kind, seconds }: TouchOptions): Parsed<Told> {
+  if ((volts === undefined) === (amps === undefined))
+    return { ok: false, problem: "--volts or --amps: one of them" };
+  const read = figures({ volts: volts ?? "0", amps: amps ?? "0", seconds: seconds ?? "0" });
   if (!read.ok) return read;
-  const found: Parsed<TouchClass> =
-    seconds === undefined
-      ? { ok: true, value: steadyClass(kind === "direct" ? "direct" : "alternatingPeak", read.value.volts) }
-      : pulseClass(read.value.seconds, read.value.volts);
+  const found =
+    volts === undefined ? currentTouch(read.value, kind, seconds) : voltsTouch(read.value, kind, seconds);
   if (!found.ok) return found;
-  const table = seconds === undefined ? "table 4" : "table 6";
+  const table = seconds === undefined ? "table 4" : volts === undefined ? "table 7" : "table 6";
   const text = `${found.value} (IEC 62368-1 ${table}, seen at second hand): ${TOUCH_WORDS[found.value]}
 Whatever the table says: switched off, unplugged and proven empty before a hand goes in.\n`;
   return { ok: true, value: { json: { touch: found.value }, text } };
+}
+
+type TouchFigures = Readonly<Record<"volts" | "amps" | "seconds", number>>;
+
+function voltsTouch(read: TouchFigures, kind: TouchOptions["kind"], pulse?: string): Parsed<TouchClass> {
+  return pulse === undefined
+    ? { ok: true, value: steadyClass(kind === "direct" ? "direct" : "alternatingPeak", read.volts) }
+    : pulseClass(read.seconds, read.volts);
+}
+
+function currentTouch(read: TouchFigures, kind: TouchOptions["kind"], pulse?: string): Parsed<TouchClass> {
+  return pulse === undefined
+    ? { ok: true, value: steadyCurrentClass(kind, read.amps) }
+    : pulseCurrentClass(read.seconds, read.amps);
 }
 
 const TOUCH_WORDS: Readonly<Record<TouchClass, string>> = {

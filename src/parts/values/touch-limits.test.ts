@@ -8,7 +8,9 @@ import {
   isFreeCharge,
   isNoLivePart,
   pulseClass,
+  pulseCurrentClass,
   steadyClass,
+  steadyCurrentClass,
   touchClass,
 } from "./touch-limits.ts";
 
@@ -120,6 +122,32 @@ describe("a charged capacitor", () => {
       expect(most(ms / 1000, volts + 1), `${ms} ms`).toBe("ES3");
     }
     expect(most(1, 60)).toBe("ES1");
+  });
+
+  it("P21 (seen-2nd; 5 mA from memory), IEC 62368-1 table 4: 2 and 25 mA direct, 0.5 and 5 mA alternating", () => {
+    const of = (kind: "direct" | "alternating", ...amps: number[]) =>
+      amps.map((one) => steadyCurrentClass(kind, one / 1000));
+    expect(of("direct", 2, 2.1, 25, 26)).toEqual(["ES1", "ES2", "ES2", "ES3"]);
+    expect(of("alternating", 0.5, 0.6, 5, 5.1)).toEqual(["ES1", "ES2", "ES2", "ES3"]);
+  });
+
+  it("P23 (seen-2nd), IEC 62368-1 table 7: one pulse of 10 ms may reach 200 mA, of 2 s and more 25 mA", () => {
+    const most = (seconds: number, milliamps: number) => valued(pulseCurrentClass(seconds, milliamps / 1000));
+    for (const [ms, milliamps] of [
+      [10, 200],
+      [20, 153],
+      [50, 107],
+      [100, 81],
+      [200, 62],
+      [500, 43],
+      [1000, 33],
+      [2000, 25],
+    ] as const) {
+      expect(most(ms / 1000, milliamps), `${ms} ms`).toBe("ES2");
+      expect(most(ms / 1000, milliamps + 1), `${ms} ms`).toBe("ES3");
+    }
+    expect(most(1, 2)).toBe("ES1");
+    expect(problemOf(pulseCurrentClass(-1, 0.1))).toContain("pulse: -1 s is outside");
   });
 
   it("P24 (seen, poor source): 0.25 J above 400 V makes hands jerk", () => {

@@ -79,6 +79,36 @@ export function pulseClass(seconds: number, volts: number): Parsed<TouchClass> {
   return within(inputs, () => classOf(volts, 60, PULSE.find(([upTo]) => seconds <= upTo)?.[1] ?? 120));
 }
 
+/** Amperes that may flow for ever. IEC 62368-1 table 4 (seen at second hand); that copy's ES2 of alternating current is a misprint: 5 mA from memory. */
+const STEADY_AMPS = { direct: [2e-3, 25e-3], alternating: [0.5e-3, 5e-3] } as const;
+
+/** The class of a current that flows for ever through a body, effective where it alternates. */
+export function steadyCurrentClass(kind: keyof typeof STEADY_AMPS, amps: number): TouchClass {
+  const [first, second] = STEADY_AMPS[kind];
+  return classOf(amps, first, second);
+}
+
+/** Seconds, and the amperes of ES2 for one pulse that long. IEC 62368-1 table 7 (seen at second hand); steps as those of volts. */
+const PULSE_AMPS: readonly (readonly [number, number])[] = [
+  [0.01, 0.2],
+  [0.02, 0.153],
+  [0.05, 0.107],
+  [0.1, 0.081],
+  [0.2, 0.062],
+  [0.5, 0.043],
+  [1, 0.033],
+];
+const LONG_PULSE_AMPS = 0.025;
+
+/** The class of a single pulse of current. */
+export function pulseCurrentClass(seconds: number, amps: number): Parsed<TouchClass> {
+  const inputs = [ranged("pulse", seconds, 0, 3600, "s"), ranged("current", amps, 0, 100, "A")];
+  const [felt] = STEADY_AMPS.direct;
+  return within(inputs, () =>
+    classOf(amps, felt, PULSE_AMPS.find(([upTo]) => seconds <= upTo)?.[1] ?? LONG_PULSE_AMPS),
+  );
+}
+
 const EXTRA_LOW_PEAK_VOLTS = 42.4;
 const FREE_FARADS = 0.1e-6;
 const FREE_COULOMBS = 45e-6;

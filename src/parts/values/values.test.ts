@@ -60,6 +60,11 @@ describe("an electrolytic", () => {
     expect(problemOf(tanDeltaLimit(100e-6, 450, "Nichicon RS"))).toContain("450 V is outside 6.3 to 400 V");
   });
 
+  it("K16 (not seen): no figure of IEC 60384-4 itself is told, only those of the two makers that were read", () => {
+    // @ts-expect-error a table that nobody has read
+    expect(() => tanDeltaLimit(100e-6, 25, "IEC 60384-4")).toThrow();
+  });
+
   it("K14 (computed): twice as long for 10 K less is an activation of 0.832 eV at 95 to 105 degC, 0.663 eV at 55 to 65", () => {
     const boltzmannEv = 8.617333e-5;
     const activation = (cool: number, hot: number) => {
