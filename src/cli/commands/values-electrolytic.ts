@@ -3,7 +3,7 @@ import type { Command } from "commander";
 import {
   esrOhms,
   grossLeakage,
-  type LossTable,
+  LOSS_TABLES,
   leakageAboveHundredVolts,
   leakageAfterAMinute,
   leakageToHundredVolts,
@@ -65,7 +65,6 @@ const LEAKAGES: readonly {
   { after: "1 min", source: "Nichicon RS", limit: leakageAfterAMinute },
   { after: "any time, gross reject", source: "JAN-C-62 in amradio msg21215", limit: grossLeakage },
 ];
-const LOSSES: readonly LossTable[] = ["Lelon RGA", "Nichicon RS"];
 
 function electrolytic(options: ElectrolyticOptions): Parsed<Told> {
   const { farads: f, volts: v, hertz: h, hours, rated, at } = options;
@@ -80,7 +79,7 @@ function electrolytic(options: ElectrolyticOptions): Parsed<Told> {
     const amps = limit(farads, volts);
     return amps.ok ? [{ after, source, amps: amps.value }] : [];
   });
-  const loss = LOSSES.flatMap((source) => {
+  const loss = LOSS_TABLES.flatMap((source) => {
     const limit = tanDeltaLimit(farads, volts, source);
     const esr = limit.ok ? esrOhms(limit.value, hertz, farads) : limit;
     return limit.ok && esr.ok ? [{ source, tanDelta: limit.value, esrOhms: esr.value }] : [];

@@ -81,6 +81,8 @@ const NICHICON: readonly (readonly [number, number])[] = [
 ];
 const TAN_DELTA = { "Lelon RGA": LELON, "Nichicon RS": NICHICON } as const;
 export type LossTable = keyof typeof TAN_DELTA;
+/** Whose tables were read. */
+export const LOSS_TABLES = Object.keys(TAN_DELTA) as readonly LossTable[];
 /** For each further 1000 uF (Lelon RGA; taken for both). */
 const TAN_DELTA_STEP = 0.02;
 const TAN_DELTA_FARADS = 1000e-6;
