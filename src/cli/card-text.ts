@@ -139,5 +139,8 @@ function firstMinuteText(card: CardView): string {
     ...otherwise.map((one) => ["", `else ${one.if}: ${one.means}`]),
   ]);
   const marks = firstMinute.marks.map(({ seconds, what }) => `${momentWords(seconds)}: ${what}`);
-  return `  ${firstMinute.on ? "While it is on" : "The first minute"}, a good board shows:\n${table(rows)}  OFF AT ONCE: ${firstMinute.abort.join("; ")}.\n  By the clock: ${marks.join("; ")}.\n`;
+  const signs = firstMinute.signs.map(({ part }) => `${part}=on or ${part}=off`);
+  const note =
+    signs.length === 0 ? "" : `  Signs of life are typed with what is seen: ${signs.join("; ")}.\n`;
+  return `  ${firstMinute.on ? "While it is on" : "The first minute"}, a good board shows:\n${table(rows)}  OFF AT ONCE: ${firstMinute.abort.join("; ")}.\n  By the clock: ${marks.join("; ")}.\n${note}`;
 }

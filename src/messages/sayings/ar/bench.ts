@@ -294,4 +294,7 @@ export const BENCH: Sayings = {
   "write it down": "دونه",
   "Not what a good one shows: read it again, or take another.":
     "ليس ما تظهره السليمة: أعد القياس أو خذ غيرها.",
+  "Signs of life": "علامات الحياة",
+  "Signs of life: mark what you looked at, leave out the rest.":
+    "علامات الحياة: علّم ما نظرت إليه واترك الباقي.",
 };

@@ -288,4 +288,7 @@ export const BENCH: Sayings = {
   "write it down": "anótelo",
   "Not what a good one shows: read it again, or take another.":
     "No es lo que da una buena: mídala otra vez o tome otra.",
+  "Signs of life": "Señales de vida",
+  "Signs of life: mark what you looked at, leave out the rest.":
+    "Señales de vida: marque lo que haya mirado y deje el resto.",
 };

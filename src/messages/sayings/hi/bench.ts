@@ -282,4 +282,6 @@ export const BENCH: Sayings = {
   "write it down": "लिख लें",
   "Not what a good one shows: read it again, or take another.":
     "अच्छा पुर्जा ऐसा नहीं दिखाता: फिर से मापें, या दूसरा लें।",
+  "Signs of life": "चलने के संकेत",
+  "Signs of life: mark what you looked at, leave out the rest.": "चलने के संकेत: जो देखा वही चुनें, बाक़ी छोड़ दें।",
 };
