@@ -183,7 +183,7 @@ class Bench implements OracleBench {
         const off = outOfCircuit(timeline.now);
         const seen = observed(this.oracle, hidden.faults, event, off);
         if (isInjection(event) || !staysOn(seen)) return done({ ...event, observed: seen });
-        const signs = signsNoted(this.oracle, hidden.faults, off);
+        const signs = signsNoted(this.oracle, hidden.faults, off, nextIndex(timeline));
         return done({ ...event, observed: seen, ...(Object.keys(signs).length > 0 && { signs }) });
       }
       case "answer":

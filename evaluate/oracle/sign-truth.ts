@@ -33,18 +33,21 @@ const HARMLESS_OHMS = 8000;
 /** Parts between controller and sign, at most. */
 const DEEP = 3;
 
-/** What was noted, by part; the same each time that a board with these faults is powered so. */
+/**
+ * What was noted, by part: a click that was missed once may be heard the next time.
+ * @param at - log index of the power-up
+ */
 export function signsNoted(
   { board, seed }: OracleBoard,
   faults: readonly Fault[],
   off: ReadonlySet<string>,
+  at: number,
 ): Readonly<Record<string, boolean>> {
   const condition = conditionOf(board, faults, off);
-  const salt = `${JSON.stringify(faults)} ${[...off].sort().join(",")}`;
   return Object.fromEntries(
     signsOf(board).flatMap((sign): [string, boolean][] => {
       if (off.has(sign.part)) return [];
-      const random = seededRandom(seed, `sign ${sign.part} ${salt}`);
+      const random = seededRandom(seed, `sign ${sign.part} ${at}`);
       return [[sign.part, random() < chanceOf(board, sign, faults, condition)]];
     }),
   );
@@ -83,7 +86,13 @@ function wayTo(board: Board, sign: Sign): { readonly parts: Set<string>; readonl
     for (const net of front) nets.add(net);
     const next: string[] = [];
     for (const part of board.parts.values()) {
-      if (part.kind === "controller" || ![...part.pins.values()].some((net) => front.includes(net))) continue;
+      // nothing goes on through the part itself: a relay's contact is no way to its coil
+      if (
+        part.ref === sign.part ||
+        part.kind === "controller" ||
+        ![...part.pins.values()].some((net) => front.includes(net))
+      )
+        continue;
       parts.add(part.ref);
       next.push(...[...part.pins.values()].filter((net) => !ends.has(net) && !nets.has(net)));
     }

@@ -34,7 +34,15 @@ export function cardText(view: BenchView, color: boolean): string {
     forecastText(card, view.currency),
     gateText(card),
     firstMinuteText(card),
+    signsText(view, card),
   ].join("");
+}
+
+/** How signs of life are typed, at the power-up itself. */
+function signsText({ signs }: BenchView, { action }: CardView): string {
+  if (action.do !== "power" || action.feed === "bench" || signs.length === 0) return "";
+  const typed = signs.map(({ part }) => `${part}=on or ${part}=off`);
+  return `  Signs of life are typed behind what is seen: ${typed.join(", ")}; leave out what was not looked at.\n`;
 }
 
 /** What the part read there before it went in. */
@@ -139,8 +147,5 @@ function firstMinuteText(card: CardView): string {
     ...otherwise.map((one) => ["", `else ${one.if}: ${one.means}`]),
   ]);
   const marks = firstMinute.marks.map(({ seconds, what }) => `${momentWords(seconds)}: ${what}`);
-  const signs = firstMinute.signs.map(({ part }) => `${part}=on or ${part}=off`);
-  const note =
-    signs.length === 0 ? "" : `  Signs of life are typed with what is seen: ${signs.join("; ")}.\n`;
-  return `  ${firstMinute.on ? "While it is on" : "The first minute"}, a good board shows:\n${table(rows)}  OFF AT ONCE: ${firstMinute.abort.join("; ")}.\n  By the clock: ${marks.join("; ")}.\n${note}`;
+  return `  ${firstMinute.on ? "While it is on" : "The first minute"}, a good board shows:\n${table(rows)}  OFF AT ONCE: ${firstMinute.abort.join("; ")}.\n  By the clock: ${marks.join("; ")}.\n`;
 }

@@ -18,13 +18,6 @@ export interface WatchRow {
   }[];
 }
 
-/** A part that shows by itself whether it works: what it does when it does, and when it does not. */
-export interface SignToNote {
-  readonly part: string;
-  readonly there: string;
-  readonly missing: string;
-}
-
 /** What to watch at one power-up. */
 export interface FirstMinute {
   /** it is told to drive a load: how that ends is asked when it is switched off */
@@ -32,8 +25,6 @@ export interface FirstMinute {
   /** the board is on; false: it is about to be */
   readonly on: boolean;
   readonly rows: readonly WatchRow[];
-  /** what is looked at and listened for without a meter; empty for a low voltage into a rail */
-  readonly signs: readonly SignToNote[];
   /** off at once, each in one line */
   readonly abort: readonly string[];
   /** seconds after switch-on at which something is looked at, and what */

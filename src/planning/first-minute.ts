@@ -9,7 +9,7 @@ import { poweredNow } from "../bench/last-power.ts";
 import type { Board } from "../board/board.ts";
 import { deriveRoles } from "../board/roles.ts";
 import type { LiveCheck, LiveReading } from "../live/live-reading.ts";
-import { signShown, signsOf, signWords } from "../live/signs.ts";
+import { signShown, signsOf } from "../live/signs.ts";
 import { said } from "../messages/said.ts";
 import { expectations } from "./expectations.ts";
 import { commaList } from "./faults-in-words.ts";
@@ -66,13 +66,6 @@ export function firstMinute(
     underLoad: power.load !== undefined,
     on: input.timeline.now.powered,
     rows: [...lampRow(input, power), ...signRow(input, hypotheses, power), ...rows, ...heatRow(input, power)],
-    signs: isInjection(power)
-      ? []
-      : signsOf(board).map(({ part, kind }) => ({
-          part,
-          there: signWords(kind, true),
-          missing: signWords(kind, false),
-        })),
     abort: abortWords(board, power, fedRail),
     marks: marksOf(power),
   };

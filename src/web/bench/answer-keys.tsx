@@ -139,7 +139,7 @@ function feedWords(action: ActionView): string {
     : say`Power ${from}, ${listed(figures)}. Mark all you see, then record.`;
 }
 
-function ObservedKeys({ card, hands, disabled }: AnswerProps) {
+function ObservedKeys({ card, view, hands, disabled }: AnswerProps) {
   const [seen, setSeen] = useState<readonly string[]>([]);
   const [signs, setSigns] = useState<Readonly<Record<string, boolean>>>({});
   const feed = field(card.action, "feed") ?? "mains";
@@ -163,7 +163,12 @@ function ObservedKeys({ card, hands, disabled }: AnswerProps) {
           </button>
         ))}
       </fieldset>
-      <SignKeys toNote={card.firstMinute?.signs ?? []} signs={signs} disabled={disabled} onSigns={setSigns} />
+      <SignKeys
+        toNote={feed === "bench" ? [] : view.signs}
+        signs={signs}
+        disabled={disabled}
+        onSigns={setSigns}
+      />
       <button
         type="button"
         className="primary tall"

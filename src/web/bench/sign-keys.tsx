@@ -1,11 +1,11 @@
 /** Signs of life at a power-up, two keys a part: what is not marked was not looked at. */
-import type { CardView } from "../../wire/bench-view.ts";
+import type { BenchView } from "../../wire/bench-view.ts";
 import { named, say } from "../say.ts";
 
 type Signs = Readonly<Record<string, boolean>>;
 
 interface Props {
-  readonly toNote: NonNullable<CardView["firstMinute"]>["signs"];
+  readonly toNote: BenchView["signs"];
   readonly signs: Signs;
   readonly disabled: boolean;
   onSigns(signs: Signs): void;

@@ -28,7 +28,7 @@ export const BENCH: Sayings = {
   "Lifted pad": "نقطة لحام مرفوعة",
   "Something else": "شيء آخر",
   "Every output runs": "كل المخارج تعمل",
-  "Nothing to see or hear": "لا شيء يرى أو يسمع",
+  "No output runs": "لا يعمل أي مخرج",
   "Lamp dark": "المصباح مطفأ",
   "Lamp dim": "المصباح خافت",
   "Lamp bright": "المصباح ساطع",

@@ -28,7 +28,7 @@ export const BENCH: Sayings = {
   "Lifted pad": "Pista levantada",
   "Something else": "Otra cosa",
   "Every output runs": "Todas las salidas funcionan",
-  "Nothing to see or hear": "Nada que ver ni oír",
+  "No output runs": "Ninguna salida funciona",
   "Lamp dark": "Lámpara apagada",
   "Lamp dim": "Lámpara tenue",
   "Lamp bright": "Lámpara brillante",

@@ -28,7 +28,7 @@ export const BENCH: Sayings = {
   "Lifted pad": "उखड़ा हुआ पैड",
   "Something else": "कुछ और",
   "Every output runs": "हर आउटपुट चलता है",
-  "Nothing to see or hear": "कुछ दिखा या सुनाई नहीं दिया",
+  "No output runs": "कोई आउटपुट नहीं चलता",
   "Lamp dark": "लैंप बुझा",
   "Lamp dim": "लैंप मंद",
   "Lamp bright": "लैंप तेज",
