@@ -127,6 +127,12 @@ const ROWS: readonly RuleRow[] = [
   ["module drive", "logic chip", "short", 0.05],
 ];
 
+/** What does its harm by volts that stand too high, not by the current of the mains. */
+export const BY_VOLTS: ReadonlySet<CascadeRule["trigger"]> = new Set<CascadeRule["trigger"]>([
+  "feedback",
+  "net leak",
+]);
+
 export const CASCADES: readonly CascadeRule[] = ROWS.map(([trigger, victim, mode, chance, cause, slow]) => ({
   trigger,
   victim,

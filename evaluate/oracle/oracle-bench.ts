@@ -11,8 +11,10 @@ import type {
   Reading,
   UnpowerEvent,
 } from "../../src/bench/event.ts";
+import { isInjection } from "../../src/bench/injection.ts";
 import { lastPowered, poweredNow } from "../../src/bench/last-power.ts";
 import { pinOfPlace } from "../../src/bench/place.ts";
+import { staysOn } from "../../src/bench/stays-on.ts";
 import type { Timeline } from "../../src/bench/timeline.ts";
 import { isColdMode } from "../../src/bench/words.ts";
 import type { Board } from "../../src/board/board.ts";
@@ -31,6 +33,7 @@ import { liveAnswer } from "./oracle-live.ts";
 import { calibration, type Seen, shown } from "./oracle-meter.ts";
 import { loadEnd, observed } from "./power-outcome.ts";
 import { conditionOf } from "./power-truth.ts";
+import { signsNoted } from "./sign-truth.ts";
 import { slipOf } from "./slips.ts";
 
 /** The event with its outcome (and whether the hand slipped), or one sentence why this bench has none. */
@@ -179,7 +182,9 @@ class Bench implements OracleBench {
       case "power": {
         const off = outOfCircuit(timeline.now);
         const seen = observed(this.oracle, hidden.faults, event, off);
-        return done({ ...event, observed: seen });
+        if (isInjection(event) || !staysOn(seen)) return done({ ...event, observed: seen });
+        const signs = signsNoted(this.oracle, hidden.faults, off, nextIndex(timeline));
+        return done({ ...event, observed: seen, ...(Object.keys(signs).length > 0 && { signs }) });
       }
       case "answer":
         return done(

@@ -181,13 +181,16 @@ export function victims(board: Board, fault: Fault, place: CascadePlace): readon
 /** Two layers deep: what a victim brings in its turn. */
 const LAYERS = 2;
 
+/** Share of a rule's chance that one switch-on has. */
+type ScaleOf = (trigger: CascadeRule["trigger"]) => number;
+
 /** Faults that these have brought with them when a board comes in, or bring at one switch-on (`scale`: a share of them); junctions that have failed already fail no more. */
 export function cascade(
   board: Board,
   cause: Cause,
   roots: readonly Fault[],
   random: Random,
-  scale: number | null = null,
+  scale: ScaleOf | null = null,
 ): readonly Fault[] {
   const taken = new Set(roots.map(siteKey));
   const found: Fault[] = [];
@@ -206,7 +209,7 @@ function broughtBy(
   fault: Fault,
   taken: Set<string>,
   random: Random,
-  scale: number | null,
+  scale: ScaleOf | null,
 ): readonly Fault[] {
   const trigger = triggerOf(board, fault);
   return CASCADES.flatMap((rule): Fault[] => {
@@ -218,7 +221,7 @@ function broughtBy(
         (fault.of === "nets" || site.part !== fault.part || site.junction !== fault.junction) &&
         (rule.mode !== "drift" || canDrift(board, site)),
     );
-    const hit = random() < rule.chance * (scale ?? 1);
+    const hit = random() < rule.chance * (scale === null ? 1 : scale(rule.trigger));
     const site = pick(random, free);
     if (!hit || site === undefined) return [];
     taken.add(`${site.part}.${site.junction ?? ""}`);

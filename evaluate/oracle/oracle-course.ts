@@ -7,6 +7,7 @@ import { faultSites } from "../../src/board/fault-sites.ts";
 import { seededRandom } from "../../src/practice/seeded-random.ts";
 import { pick } from "./draw.ts";
 import { nameOf } from "./fault-name.ts";
+import { BY_VOLTS } from "./fault-table.ts";
 import { faultOhms } from "./fault-values.ts";
 import { bentRates, drawRoots, type OracleBoard } from "./oracle-board.ts";
 import { cascade, rolesOf, siteKey } from "./oracle-cascades.ts";
@@ -77,8 +78,10 @@ function breaksAt(
   if (event.feed !== "bench" && conditionOf(oracle.board, faults, off) === "input-open") return NO_BREAKS;
   const there = faults.filter((fault) => fault.of === "nets" || !off.has(fault.part));
   const random = seededRandom(seed, `breaks ${entry.logIndex}`);
-  const { cascades, fresh } = POWER_BREAKS[event.feed];
-  const brought = cascade(file, cause, there, random, cascades);
+  const { byAmps, byVolts, fresh } = POWER_BREAKS[event.feed];
+  const brought = cascade(file, cause, there, random, (trigger) =>
+    BY_VOLTS.has(trigger) ? byVolts : byAmps,
+  );
   const root = drawRoots(file, bentRates(file, cause, seed), fresh, random);
   const seen = [event.observed ?? observed(oracle, faults, event, off)].flat();
   const blown: readonly Fault[] = seen.includes("fuse-blew")

@@ -97,11 +97,16 @@ export const SYMPTOM_CHANCES: Readonly<Record<Condition, Readonly<Partial<Record
   works: { other: 1 },
 };
 
-/** Share of the cascades that a power-up with this feed still sets off, and of fresh faults a board. */
-export const POWER_BREAKS: Readonly<Record<Feed, { readonly cascades: number; readonly fresh: number }>> = {
-  mains: { cascades: 0.8, fresh: 0.015 },
-  lamp: { cascades: 0.12, fresh: 0.004 },
-  bench: { cascades: 0.02, fresh: 0.001 },
+/**
+ * Share of the cascades that a power-up with this feed still sets off, by what does the harm, and of fresh faults a board. A lamp holds back
+ * current, and neither the volts of rails whose feedback is lost nor what leaks into logic (common practice; the shares from memory).
+ */
+export const POWER_BREAKS: Readonly<
+  Record<Feed, { readonly byAmps: number; readonly byVolts: number; readonly fresh: number }>
+> = {
+  mains: { byAmps: 0.8, byVolts: 0.8, fresh: 0.015 },
+  lamp: { byAmps: 0.12, byVolts: 0.6, fresh: 0.004 },
+  bench: { byAmps: 0.02, byVolts: 0.02, fresh: 0.001 },
 };
 
 /** A fitted part that is bad: new, pulled from a donor, or put in wrong on top of either. */

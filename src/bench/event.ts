@@ -137,6 +137,8 @@ export interface PowerEvent extends Omit<Stamp, "at"> {
   readonly observed?: Observed | readonly Observed[];
   /** what it was told to drive; absent: it was told nothing */
   readonly load?: RunLoad;
+  /** parts that give a sign of life (a light, an inrush relay, a fan): did it come on within some seconds? Left out: not looked at */
+  readonly signs?: Readonly<Record<string, boolean>>;
   /** pairs of places that meters were clipped across before power: what can be read with the hands off */
   readonly meters?: readonly (readonly [Place, Place])[];
 }

@@ -38,6 +38,7 @@ describe("an event of the log", () => {
     { do: "power", feed: "mains", observed: "runs", ...STAMP },
     { do: "power", feed: "lamp", watts: 100, observed: ["lamp-bright", "lamp-dim"], ...STAMP },
     { do: "power", feed: "mains", meters: [["PBUS", "NBUS"]], observed: "quiet", ...STAMP },
+    { do: "power", feed: "mains", signs: { LED1: true, K1: false }, observed: "quiet", ...STAMP },
     {
       do: "power",
       feed: "bench",
@@ -144,6 +145,14 @@ describe("an event of the log", () => {
       "log[3].at: expected two places, [plus, minus]",
     ],
     [{ do: "power", feed: "mains", meters: "PBUS" }, "log[3].meters: expected a list of pairs of places"],
+    [
+      { do: "power", feed: "mains", signs: ["LED1"] },
+      "log[3].signs: expected parts with true or false, found a list",
+    ],
+    [
+      { do: "power", feed: "mains", signs: { LED1: "lit" } },
+      'log[3].signs.LED1: expected true (it came on) or false, found "lit"',
+    ],
     [{ do: "power", feed: "mains", meters: [["PBUS"]] }, "log[3].meters[0]: expected two places"],
     [
       { do: "power", feed: "mains", meters: [["PBUS", "PBUS"]] },

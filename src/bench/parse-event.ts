@@ -120,6 +120,20 @@ function readMeters(problems: Problems, event: Fields): readonly (readonly [Plac
   return [];
 }
 
+function readSigns(problems: Problems, event: Fields): Readonly<Record<string, boolean>> {
+  const input = event.raw("signs");
+  const at = event.at("signs");
+  if (typeof input !== "object" || input === null || Array.isArray(input)) {
+    problems.add(at, said`expected parts with true or false, found ${found(input)}`);
+    return {};
+  }
+  const signs = Object.entries(input);
+  for (const [part, came] of signs)
+    if (typeof came !== "boolean")
+      problems.add(`${at}.${part}`, said`expected true (it came on) or false, found ${found(came)}`);
+  return Object.fromEntries(signs.filter((sign): sign is [string, boolean] => typeof sign[1] === "boolean"));
+}
+
 function readCalibrate(event: Fields): CalibrateEvent {
   event.only([...STAMP, "mode", "known", "reading"], "calibrate");
   event.require("mode", "known", "reading");
@@ -227,7 +241,10 @@ function readPower(problems: Problems, event: Fields): PowerEvent {
   const feed = event.word("feed", FEEDS) ?? "mains";
   if (problems.first !== null) return { do: "power", feed };
   const own = [...FEED_FIELDS[feed], ...(feed === "bench" ? ["ohms"] : [])];
-  event.only([...STAMP, "feed", "observed", "load", "meters", ...own], said`power with feed ${feed}`);
+  event.only(
+    [...STAMP, "feed", "observed", "load", "meters", "signs", ...own],
+    said`power with feed ${feed}`,
+  );
   event.require(...FEED_FIELDS[feed], ...(feed === "bench" ? ["at"] : []));
   return present<PowerEvent>({
     do: "power",
@@ -240,6 +257,7 @@ function readPower(problems: Problems, event: Fields): PowerEvent {
     observed: event.has("observed") ? readObserved(problems, event) : undefined,
     load: readLoad(event),
     meters: event.has("meters") ? readMeters(problems, event) : undefined,
+    signs: event.has("signs") ? readSigns(problems, event) : undefined,
     id: undefined,
     who: undefined,
     ...readIdAndWho(event),

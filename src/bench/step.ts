@@ -147,6 +147,10 @@ function power(board: Board, absent: ReadonlySet<string>, bench: BenchState, eve
     const problem = reachProblem(board, absent, bench, place);
     if (problem !== null) return no(`meters[${Math.floor(index / 2)}][${index % 2}]`, problem);
   }
+  for (const part of Object.keys(event.signs ?? {})) {
+    const problem = partProblem(board, part);
+    if (problem !== null) return no(`signs.${part}`, problem);
+  }
   return yes({ ...bench, powered: true });
 }
 

@@ -85,6 +85,7 @@ const VIEW: Omit<BenchView, "card"> = {
   explanations: [],
   remainder: 0,
   healthyProbability: 0,
+  signs: [],
   recheck: [],
   baselines: [],
   unexplained: [],

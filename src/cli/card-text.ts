@@ -38,7 +38,15 @@ export function cardText(view: BenchView, color: boolean, goesIn = ""): string {
     forecastText(card, view.currency),
     gateText(card),
     firstMinuteText(card),
+    signsText(view, card),
   ].join("");
+}
+
+/** How signs of life are typed, at the power-up itself. */
+function signsText({ signs }: BenchView, { action }: CardView): string {
+  if (action.do !== "power" || action.feed === "bench" || signs.length === 0) return "";
+  const typed = signs.map(({ part }) => `${part}=on or ${part}=off`);
+  return `  Signs of life are typed behind what is seen: ${typed.join(", ")}; leave out what was not looked at.\n`;
 }
 
 /** What the part read there before it went in. */

@@ -23,6 +23,7 @@ import { loadEndPieces } from "./load-end-evidence.ts";
 import { type Core, pieceLogLikelihoods, posteriorCores } from "./posterior.ts";
 import { ofRails } from "./rail-evidence.ts";
 import { limitsFor, type SearchLimits } from "./search-limits.ts";
+import { signPieces } from "./sign-evidence.ts";
 import { suspectsOf } from "./suspects.ts";
 import { presentAt, type Universe } from "./universe.ts";
 
@@ -148,6 +149,7 @@ function gatherEvidence(input: BelieveInput, notSolved: Set<string>): Piece[] {
     ...powers,
     ...loadEndPieces(board, timeline, priors.faults, (bench) => outOfCircuit(bench, never), memory),
     ...livePieces(input, rails.said),
+    ...(input.liveFor === undefined ? [] : signPieces(board, timeline, input.liveFor, priors.faults, memory)),
     ...rails.pieces,
   ];
 }

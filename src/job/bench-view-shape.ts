@@ -110,6 +110,13 @@ export interface BaselineView {
   readonly words: string;
 }
 
+/** A part that shows by itself whether it works: what it does when it does, and when it does not. */
+export interface SignView {
+  readonly part: string;
+  readonly there: string;
+  readonly missing: string;
+}
+
 /** What both boards read at one check, the good one beside it last. */
 export type ComparedView = Omit<Compared, "logIndex">;
 
@@ -137,6 +144,8 @@ export interface BenchView {
   /** of the parts fitted since power was last on; empty where none was read before it went in */
   readonly recheck: readonly RecheckView[];
   readonly baselines: readonly BaselineView[];
+  /** what is looked at and listened for at a power-up, without a meter */
+  readonly signs: readonly SignView[];
   /** pins off their pads, as `Q1.c` */
   readonly lifted: readonly string[];
   /** parts off the board */

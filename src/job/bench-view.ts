@@ -8,6 +8,7 @@ import { kindOf } from "../board/kinds.ts";
 import type { Reason, Suspect } from "../diagnosis/belief.ts";
 import { coldCheckOf, shownWords } from "../diagnosis/cold-evidence.ts";
 import { NO_ANSWER } from "../diagnosis/shown-words.ts";
+import { signsOf, signWords } from "../live/signs.ts";
 import { said } from "../messages/said.ts";
 import { asReferencesWere, referenceFor } from "../meter/good-readings.ts";
 import type { MeterReading } from "../meter/prediction.ts";
@@ -75,6 +76,11 @@ export function benchView(assessment: Assessment): BenchView {
     places: placeList(board),
     recheck: recheckView(assessment, beside),
     baselines: baselinesView(beside),
+    signs: signsOf(job.board).map(({ part, kind }) => ({
+      part,
+      there: signWords(kind, true),
+      missing: signWords(kind, false),
+    })),
     lifted: [...timeline.now.lifted],
     off: [...timeline.now.off],
     revision: revisionTold(job.log),

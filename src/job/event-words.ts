@@ -5,6 +5,7 @@ import type {
   MeasureEvent,
   MeasureMode,
   Observed,
+  PowerEvent,
   Reading,
 } from "../bench/event.ts";
 import { FINDING_WORDS, isColdMode, OBSERVED_WORDS } from "../bench/words.ts";
@@ -12,6 +13,7 @@ import type { Board } from "../board/board.ts";
 import { shownWords } from "../diagnosis/cold-evidence.ts";
 import { shownLive } from "../diagnosis/live-evidence.ts";
 import { shownWord } from "../diagnosis/shown-words.ts";
+import { signShown, signsOf } from "../live/signs.ts";
 import { said } from "../messages/said.ts";
 import { commaList } from "../planning/faults-in-words.ts";
 import { actionWords } from "./words.ts";
@@ -29,10 +31,18 @@ export function eventWords(board: Board, event: JobEvent | undefined): string {
     return said`${words} read ${event.reading === "OL" ? "OL" : shownWords(event.mode, event.reading)}`;
   if (event.do === "look") return said`${words}: ${FINDING_WORDS[event.finding]}`;
   if (event.do === "power" && event.observed !== undefined)
-    return said`${words}: ${observedWords(event.observed)}`;
+    return said`${words}: ${commaList([observedWords(event.observed), ...signsNoted(board, event)])}`;
   if (event.do === "unpower" && event.observed !== undefined)
     return said`${words}; until then: ${observedWords(event.observed)}`;
   return words;
+}
+
+/** Signs of life that were noted at this power-up, by their parts. */
+function signsNoted(board: Board, { signs = {} }: PowerEvent): readonly string[] {
+  return signsOf(board).flatMap((sign) => {
+    const there = signs[sign.part];
+    return there === undefined ? [] : [signShown(sign, there)];
+  });
 }
 
 function observedWords(observed: Observed | readonly Observed[]): string {

@@ -13,6 +13,7 @@ import { feedShare } from "./power-feed.ts";
 import type { PartHeat, RailState } from "./rail-state.ts";
 import type { Running } from "./run-state.ts";
 import { SUPPLY_MODES, type SupplyMode, type SupplyState } from "./secondaries.ts";
+import type { Sign } from "./signs.ts";
 import { type LiveTemperature, type Taken, temperatureOf } from "./temperature.ts";
 import { boostedBus, rippleDoubt } from "./under-load.ts";
 
@@ -84,6 +85,13 @@ export class LiveState {
   /** Fans on the board's rails: reference -> turning, as far as their rail goes. */
   get fans(): ReadonlyMap<string, boolean> {
     return fans(this.#found.board, this.rails);
+  }
+
+  /** Does the part give its sign of life? Null where it has none, or is off the board. */
+  givesSign({ part, kind }: Sign): boolean | null {
+    if (this.#found.board.part(part) === null) return null;
+    if (kind === "relay") return this.relaysIn.has(part);
+    return (kind === "light" ? this.lights : this.fans).get(part) ?? null;
   }
 
   /** Watts that the small supplies draw together. */

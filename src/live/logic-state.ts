@@ -5,6 +5,7 @@ import { seesBus } from "./bus-sense.ts";
 import type { FaultedBoard } from "./faulted-board.ts";
 import type { LiveView } from "./live-view.ts";
 import type { RailState } from "./rail-state.ts";
+import { isFan } from "./signs.ts";
 import { isGone } from "./supply-state.ts";
 
 /** A controller works within this share of its rail's volts: brown-out at 8 to 15 % under, damage some way over (common practice). */
@@ -147,7 +148,7 @@ const FAN_STARTS = 0.6;
 export function fans(board: FaultedBoard, rails: readonly RailState[]): ReadonlyMap<string, boolean> {
   const turning = new Map<string, boolean>();
   for (const part of board.board.parts.values()) {
-    if (part.kind !== "ic" || part.role === null || !/\bfan\b/i.test(part.role)) continue;
+    if (!isFan(part)) continue;
     const rail = rails.find((one) => one.net === board.netOf(part.ref, "vcc"));
     const nominal = board.board.rails.find((one) => one.name === rail?.name)?.volts ?? 0;
     const fed = rail?.steady === true && rail.volts > FAN_STARTS * nominal;

@@ -4,16 +4,19 @@
  */
 
 import type { Observed, Place, PowerEvent } from "../bench/event.ts";
+import { isInjection } from "../bench/injection.ts";
 import { poweredNow } from "../bench/last-power.ts";
 import type { Board } from "../board/board.ts";
 import { deriveRoles } from "../board/roles.ts";
 import type { LiveCheck, LiveReading } from "../live/live-reading.ts";
+import { signShown, signsOf } from "../live/signs.ts";
 import { said } from "../messages/said.ts";
 import { expectations } from "./expectations.ts";
 import { commaList } from "./faults-in-words.ts";
 import type { FirstMinute, WatchRow } from "./first-minute-shape.ts";
 import type { Hypotheses } from "./hypotheses.ts";
 import { boardUnder, goodLiveReading, livePartition } from "./live-partition.ts";
+import { AS_IT_SHOULD, signsPartition } from "./live-signs.ts";
 import { LOAD_TEST } from "./load-test.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import type { Action } from "./proposal.ts";
@@ -62,7 +65,7 @@ export function firstMinute(
   return {
     underLoad: power.load !== undefined,
     on: input.timeline.now.powered,
-    rows: [...lampRow(input, power), ...rows, ...heatRow(input, power)],
+    rows: [...lampRow(input, power), ...signRow(input, hypotheses, power), ...rows, ...heatRow(input, power)],
     abort: abortWords(board, power, fedRail),
     marks: marksOf(power),
   };
@@ -117,6 +120,32 @@ function lampRow(input: PlanningInput, power: PowerEvent): readonly WatchRow[] {
     { if: said`dark at once, no bus`, means: said`the feed is open`, probability: 0 },
   ];
   return [{ what: said`lamp`, places: null, clipped: false, good, otherwise }];
+}
+
+/** Lights, clicks and fans of a good board, and what those that stay out would mean. */
+function signRow(input: PlanningInput, hypotheses: Hypotheses, power: PowerEvent): readonly WatchRow[] {
+  const state = boardUnder(input, power)?.state([]);
+  const signs = signsOf(input.board);
+  if (state === undefined || signs.length === 0 || isInjection(power)) return [];
+  const given = signs.flatMap((sign) => {
+    const there = state.givesSign(sign);
+    return there === null ? [] : [signShown(sign, there)];
+  });
+  const partition = signsPartition(input, hypotheses, power);
+  const step = partition === null ? null : plainStep({ do: "power", feed: power.feed }, toldBy(partition), 0);
+  const otherwise = step === null ? [] : expectations(step, hypotheses, input.board, null);
+  return [
+    {
+      what: said`signs of life`,
+      places: null,
+      clipped: false,
+      good: commaList(given),
+      otherwise: otherwise
+        .filter((one) => one.if !== AS_IT_SHOULD && one.probability >= RARE)
+        .slice(0, MOST_OTHERWISE)
+        .map((one) => ({ if: one.if, means: one.means, probability: one.probability })),
+    },
+  ];
 }
 
 /** What gets warm on a good board by the second moment. */

@@ -5,6 +5,7 @@
 
 import type { Place, PowerEvent } from "../bench/event.ts";
 import { lastPowered, poweredNow } from "../bench/last-power.ts";
+import { staysOn } from "../bench/stays-on.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Board } from "../board/board.ts";
 import { deriveRoles } from "../board/roles.ts";
@@ -129,14 +130,6 @@ function anything(count: number): Partition {
 
 /** A meter is not moved for less than this. From memory. */
 const LEAST_BITS = 0.005;
-
-/** Sights after which nothing is read: power goes off at once, or is off already. */
-const ENDS_POWER: ReadonlySet<string> = new Set(["smoke", "trip", "fuse-blew"]);
-
-/** Does the board stay on after this was seen, so that a meter can be read? */
-export function staysOn(seen: string): boolean {
-  return !ENDS_POWER.has(seen);
-}
 
 /** The pairs with a meter across that have not been read since power came on; none where it has to go off, or is off. */
 export function unreadClips(timeline: Timeline): readonly (readonly [Place, Place])[] {

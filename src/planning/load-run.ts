@@ -4,6 +4,7 @@
  */
 
 import type { Place, PowerEvent } from "../bench/event.ts";
+import { staysOn } from "../bench/stays-on.ts";
 import type { Board } from "../board/board.ts";
 import { said } from "../messages/said.ts";
 import { loadEndShares } from "../priors/load-outcomes.ts";
@@ -12,7 +13,7 @@ import { type Draft, dueProposal } from "./cards.ts";
 import { expectations } from "./expectations.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
 import { netGain, type Onward } from "./last-looks.ts";
-import { bestClips, type Clips, clipAt, clippedOn, samePlaces, staysOn } from "./live-clips.ts";
+import { bestClips, type Clips, clipAt, clippedOn, samePlaces } from "./live-clips.ts";
 import { livePartition } from "./live-partition.ts";
 import { liveProposal, momentWords } from "./live-proposal.ts";
 import { LOAD_TEST, type LoadRun, lastLoadRun, testLoad } from "./load-test.ts";

@@ -1,7 +1,9 @@
 /** Meters clipped on before power: where, in words, and what is seen and read together. */
+
+import { staysOn } from "../bench/stays-on.ts";
 import { said } from "../messages/said.ts";
-import { type Outcome, refine, shownAs } from "./check-outcomes.ts";
-import { type Clips, staysOn } from "./live-clips.ts";
+import { type Outcome, type Partition, refine, shownAs } from "./check-outcomes.ts";
+import type { Clips } from "./live-clips.ts";
 import { type FindingStep, partitionShares } from "./steps.ts";
 
 /** Of a board that is seen to do what it did before: the meters alone. */
@@ -35,13 +37,26 @@ export function clipWords(clips: readonly Clips[], behindLamp: boolean): string 
     : said`Clip the meter on first: ${metersWords(clips)}. What it shows tells most.`;
 }
 
-/** What is seen, and where the board stays on, what the meters then show: outcomes of both together. */
+/** What a meter would show, with its unit. */
+function inVolts({ partition }: Clips): Partition {
+  return {
+    ...partition,
+    outcomes: partition.outcomes.map((outcome) => ({
+      word: `${shownAs(outcome)} V`,
+      low: null,
+      high: null,
+    })),
+  };
+}
+
+/** What is seen, and where the board stays on, its signs of life and what the meters then show: outcomes of all together. */
 export function withReadings(
   seen: readonly string[],
   chances: readonly (readonly number[])[],
   clips: readonly Clips[],
+  signs: Partition | null = null,
 ): Pick<FindingStep, "outcomes" | "shares"> {
-  const [first, ...rest] = clips.map(({ partition }) => partition);
+  const [first, ...rest] = [...(signs === null ? [] : [signs]), ...clips.map(inVolts)];
   const joint = first === undefined ? null : rest.reduce(refine, first);
   const outcomes: Outcome[] = [];
   const shares: Float64Array[] = [];
@@ -56,7 +71,7 @@ export function withReadings(
     if (joint === null || !staysOn(word)) add(sight, (h) => chances[h][o]);
     else
       joint.outcomes.forEach((outcome, c) => {
-        const then = `${shownAs(outcome)} V`;
+        const then = shownAs(outcome);
         add({ ...sight, then }, (h) => (joint.classOf[h] === c ? chances[h][o] : 0));
       });
   });

@@ -12,6 +12,7 @@ import type { StageGroup } from "../priors/stage-groups.ts";
 import type { PowerForecast } from "../safety/forecast.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
 import { bestClips, clippedOn, samePlaces } from "./live-clips.ts";
+import { signsPartition } from "./live-signs.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { FINE, mainsRung, nextOnMains, type Rung, rungOf, triedRungs } from "./power-ladder.ts";
 import { clipsAlone, clipWords, STRAIGHT_ON, withReadings } from "./power-meters.ts";
@@ -110,7 +111,10 @@ export function powerFinding(
   if (anyBreaks > BREAKS_MOST) return null;
   const clips = bestClips(input, hypotheses, action, clipsLeft(input, straightOn, fresh === null));
   if (fresh === null && clips.length === 0) return null;
-  const told = fresh === null ? clipsAlone(clips) : withReadings(...seenAt(input, hypotheses, action), clips);
+  const told =
+    fresh === null
+      ? clipsAlone(clips)
+      : withReadings(...seenAt(input, hypotheses, action), clips, signsPartition(input, hypotheses, action));
   const step: FindingStep = {
     ...told,
     ...powerMinutes(model),

@@ -1,13 +1,13 @@
 /** What a bench supply's own display shows that it gives: a reading under power that needs neither clip nor hand. */
 import type { Place, PowerEvent } from "../bench/event.ts";
 import { poweredNow } from "../bench/last-power.ts";
+import { staysOn } from "../bench/stays-on.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import { said } from "../messages/said.ts";
 import { type Draft, outlook } from "./cards.ts";
 import { ampsPartition, type Partition } from "./check-outcomes.ts";
 import { expectations } from "./expectations.ts";
 import { faultsOf, type Hypotheses } from "./hypotheses.ts";
-import { staysOn } from "./live-clips.ts";
 import type { PlanningInput } from "./planning-input.ts";
 import { PLANNING_RATES } from "./planning-rates.ts";
 import type { Action } from "./proposal.ts";

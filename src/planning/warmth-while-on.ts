@@ -6,10 +6,11 @@
 import type { PowerEvent } from "../bench/event.ts";
 import { isInjection } from "../bench/injection.ts";
 import { poweredNow } from "../bench/last-power.ts";
+import { staysOn } from "../bench/stays-on.ts";
 import type { Draft } from "./cards.ts";
 import { type Partition, refine } from "./check-outcomes.ts";
 import type { Hypotheses } from "./hypotheses.ts";
-import { staysOn, unreadClips } from "./live-clips.ts";
+import { unreadClips } from "./live-clips.ts";
 import { livePartition } from "./live-partition.ts";
 import { liveProposal } from "./live-proposal.ts";
 import { LOAD_TEST } from "./load-test.ts";

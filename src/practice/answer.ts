@@ -10,11 +10,13 @@ import type {
 } from "../bench/event.ts";
 import { isInjection, lastPowerUp } from "../bench/injection.ts";
 import { railAtPins } from "../bench/rail-at-pins.ts";
+import { staysOn } from "../bench/stays-on.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import { isColdMode } from "../bench/words.ts";
 import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
-import { liveWhenPowered } from "../live/live-of-log.ts";
+import { liveStates, liveWhenPowered } from "../live/live-of-log.ts";
+import { signChance, signsOf } from "../live/signs.ts";
 import { said } from "../messages/said.ts";
 import type { MakePredictor } from "../meter/prediction.ts";
 import { findingChances } from "../priors/look-findings.ts";
@@ -63,7 +65,8 @@ export function answer(
     case "power": {
       const seen = seenAtPower(practice, timeline, asked, present);
       const only = seen.length === 1 ? seen[0] : undefined;
-      return { ok: true, event: { ...asked, observed: only ?? seen } };
+      const signs = signsAtPower(practice, timeline, asked, present, seen);
+      return { ok: true, event: { ...asked, observed: only ?? seen, ...signs } };
     }
     case "unpower": {
       const seen = endAt(practice, present, timeline, asked.afterPower);
@@ -97,6 +100,26 @@ function seenAtPower(
   }
   const off = outOfCircuit({ before: timeline.now });
   return observedAt(practice, present, asked, off, nextIndex(timeline));
+}
+
+/** What comes on by itself, where the board stays on long enough to be looked at; nothing for a low voltage into a dead rail. */
+function signsAtPower(
+  { job: { board }, seed }: PracticeJob,
+  timeline: Timeline,
+  asked: Omit<PowerEvent, "observed">,
+  present: readonly HiddenFault[],
+  seen: readonly Observed[],
+): Pick<PowerEvent, "signs"> {
+  if (isInjection(asked) || !seen.every(staysOn)) return {};
+  const bench = { ...timeline.now, powered: true };
+  const state = liveStates(board, bench, asked).state(present.map(({ fault }) => fault));
+  const signs = signsOf(board).flatMap((sign): [string, boolean][] => {
+    const given = state.givesSign(sign);
+    if (given === null) return [];
+    const random = seededRandom(seed, `sign ${sign.part} ${given}`);
+    return [[sign.part, random() < signChance(sign.kind, true, given)]];
+  });
+  return signs.length === 0 ? {} : { signs: Object.fromEntries(signs) };
 }
 
 /** Gain error of the practice meter, one standard deviation. `from memory`. */

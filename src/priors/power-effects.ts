@@ -2,6 +2,7 @@ import type { Board, Part } from "../board/board.ts";
 import type { Fault, PartFault } from "../board/fault.ts";
 import { DRIFT } from "../board/fault-nominal.ts";
 import { SUPPLY_FAILS_OHMS } from "../live/live-models.ts";
+import { charsOnBus } from "./bus-sides.ts";
 import { balances, isBanked } from "./capacitor-banks.ts";
 import {
   acrossMains,
@@ -63,14 +64,19 @@ function crossEffect(view: CircuitView, nets: readonly [string, string], ohms: n
   const { bus } = view.roles;
   const has = (net: string): boolean => nets.includes(net);
   if (bus !== null && has(bus.plus) && has(bus.minus))
-    return ohms < 50 ? "bus-short" : ohms < BUS_LEAK_OHMS ? "bus-leak" : "none";
+    return ohms < 50 ? "bus-short" : ohms < BUS_LEAK_OHMS ? "bus-leak" : charring(view, nets, ohms);
   if (acrossMains(view, nets)) return lineEffect(ohms);
   if (acrossBridge(view, nets))
     return ohms < 50 ? bridgeShort(view) : ohms < BUS_LEAK_OHMS ? "bus-leak" : "none";
   for (const rail of view.board.rails)
     if (has(rail.net) && has(rail.against ?? view.board.zero))
       return ohms < RAIL_SHORT_OHMS ? "rail-short" : ohms < 300 ? "weak" : "none";
-  return ohms < 5000 ? "no-run" : "none";
+  return ohms < 5000 ? "no-run" : charring(view, nets, ohms);
+}
+
+/** What only warms, or chars in time. */
+function charring({ board }: CircuitView, nets: readonly string[], ohms: number): PowerEffect {
+  return charsOnBus(board, nets, ohms) ? "weak" : "none";
 }
 
 function acrossBridge(view: CircuitView, nets: readonly [string, string]): boolean {

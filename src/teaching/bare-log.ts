@@ -26,7 +26,7 @@ const KEPT: Readonly<Record<Exclude<JobEvent["do"], Unsaid>, readonly string[]>>
   incoming: ["part", "mode", "red", "black", "reading"],
   clip: ["at", "ohms"],
   unclip: ["at", "ohms"],
-  power: ["feed", "watts", "volts", "limitAmps", "ohms", "observed", "load", "meters"],
+  power: ["feed", "watts", "volts", "limitAmps", "ohms", "observed", "load", "meters", "signs"],
   unpower: ["observed", "afterPower"],
   answer: ["question", "answer"],
   mark: ["part", "as"],

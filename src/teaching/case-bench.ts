@@ -14,7 +14,7 @@ import type { PriorTable } from "../priors/fault-prior.ts";
 import type { Parsed } from "../units/outcome.ts";
 
 /** What a recorded event has that one who does the same again is told. */
-const TOLD = ["reading", "finding", "observed"] as const;
+const TOLD = ["reading", "finding", "observed", "signs"] as const;
 /** Either way round these read alike. */
 const EITHER_WAY: readonly string[] = ["ohms", "farads", "continuity"];
 

@@ -33,7 +33,7 @@ export const OBSERVED: readonly {
   readonly feeds: readonly string[];
 }[] = [
   { seen: "runs", words: said`Every output runs`, feeds: ["mains", "lamp", "bench"] },
-  { seen: "quiet", words: said`Nothing to see or hear`, feeds: ["mains", "lamp", "bench"] },
+  { seen: "quiet", words: said`No output runs`, feeds: ["mains", "lamp", "bench"] },
   { seen: "lamp-dark", words: said`Lamp dark`, feeds: ["lamp"] },
   { seen: "lamp-dim", words: said`Lamp dim`, feeds: ["lamp"] },
   { seen: "lamp-bright", words: said`Lamp bright`, feeds: ["lamp"] },

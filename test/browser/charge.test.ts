@@ -92,11 +92,27 @@ describe("the charge of a board on a phone", () => {
     await inspect(page, "power-on");
     await page.getByRole("button", { name: "It is not on yet: back to before" }).click();
     await switchedOn.waitFor();
+
+    // what is looked at and listened for goes with it: two keys a part, what is not marked was not looked at
+    await switchedOn.click();
+    const signs = page.getByRole("region", { name: "Signs of life" });
+    await signs.getByRole("group", { name: "LED1" }).getByRole("button", { name: "stays dark" }).click();
+    const relay = signs.getByRole("group", { name: "K1" });
+    await relay.getByRole("button", { name: "clicks" }).click();
+    await relay.getByRole("button", { name: "clicks", pressed: true }).click();
+    await page.getByRole("button", { name: "No output runs" }).click();
+    await inspect(page, "power-signs");
+    await record.click();
+    await expect
+      .poll(async () => (await events(id)).find((event) => event.do === "power"))
+      .toMatchObject({ feed: "mains", observed: "quiet", signs: { LED1: false } });
+    await page.getByRole("tab", { name: "Log" }).click();
+    await page.getByText(/quiet, LED1: stays dark/).waitFor();
     await expect
       .poll(async () =>
         (await events(id)).map((event) => ("of" in event ? `${event.do} ${event.of}` : event.do)),
       )
-      .toEqual(["overrule motor"]);
+      .toEqual(["overrule motor", "overrule proposal", "power"]);
     await page.context().close();
   });
 });

@@ -13,6 +13,7 @@ export const BENCH_HELP = `At the prompt:
   incoming Q1 diode e c 0.46       the part for Q1 between two of its pins, before it goes in: what the cold re-check is held against
   clip PBUS NBUS 1k    unclip PBUS NBUS 1k    clean logic    resolder U1    unpower
   power lamp 100 lamp-dim    power mains runs    power bench 15 0.5 V15 NBUS limiting
+  quiet LED1=on K1=off             ... with signs of life: the light is lit, the relay did not click
   power mains load own runs        told to drive its own load (or load 250: a dummy of so many watts)
   unpower runs                     what it did under load until it was switched off
   mark R12 absent|different|unsure|as-drawn    how the part stands to the board file

@@ -38,6 +38,16 @@ describe("a line at the prompt", () => {
       { do: "power", feed: "lamp", watts: 100, observed: ["quiet"], ...TIMED },
     ]);
     expect(typed("exploded", power)).toMatch(/say what happened/);
+    expect(typed("lamp-dark LED1=on K1=off", power)).toEqual([
+      {
+        do: "power",
+        feed: "lamp",
+        watts: 100,
+        observed: ["lamp-dark"],
+        signs: { LED1: true, K1: false },
+        ...TIMED,
+      },
+    ]);
     expect(typed("yes", { action: { do: "lift", place: "Q1.c" }, row: [] })).toMatch(/type done/);
   });
 

@@ -165,6 +165,17 @@ function seenWords(words: readonly string[]): Fields {
   return words.length === 0 ? {} : { observed: words };
 }
 
+/** `LED1=on K1=off` among the words of a power-up: the part came on, or it did not. */
+function signsIn(typed: readonly string[]): { readonly words: readonly string[]; readonly signs: Fields } {
+  const signs: Record<string, boolean> = {};
+  const words = typed.filter((word) => {
+    const [, part, state] = /^([^=]+)=(on|off)$/.exec(word) ?? [];
+    if (part !== undefined) signs[part] = state === "on";
+    return part === undefined;
+  });
+  return { words, signs: Object.keys(signs).length === 0 ? {} : { signs } };
+}
+
 /** `load own`, or `load 250` for a dummy of so many watts. */
 function loadGiven(words: readonly string[]): Fields {
   const at = words.indexOf("load");
@@ -174,10 +185,11 @@ function loadGiven(words: readonly string[]): Fields {
 }
 
 /** `power lamp 100 lamp-dim runs`, `power mains fuse-blew`, `power bench 15 0.5 V15 NBUS limiting`. */
-function powered(feed: string, words: readonly string[]): Parsed<readonly Fields[]> {
+function powered(feed: string, typed: readonly string[]): Parsed<readonly Fields[]> {
+  const { words, signs } = signsIn(typed);
   const observed = words.filter((word) => OBSERVED.some((known) => known === word));
   const given = words.filter((word) => !observed.includes(word));
-  const seen = observed.length === 0 ? {} : { observed };
+  const seen = { ...(observed.length === 0 ? {} : { observed }), ...signs };
   if (feed === "lamp") return one({ do: "power", feed, watts: Number(given[0]), ...seen });
   if (feed !== "bench") return one({ do: "power", feed, ...loadGiven(given), ...seen });
   const [volts, limitAmps, plus = "", minus = ""] = given;
@@ -203,11 +215,15 @@ function answered(words: readonly string[], card: Proposed | null): Parsed<reado
     return { ok: false, problem: `"${word}": say what you see: ${FINDINGS.join(" ")}` };
   }
   if (action.do === "power") {
-    const unknown = words.find((seen) => seen !== "done" && !OBSERVED.some((known) => known === seen));
+    const { words: told, signs } = signsIn(words);
+    const unknown = told.find((seen) => seen !== "done" && !OBSERVED.some((known) => known === seen));
     if (unknown !== undefined)
-      return { ok: false, problem: `"${unknown}": say what happened: ${OBSERVED.join(" ")}` };
-    const observed = words.filter((seen) => seen !== "done");
-    return one({ ...action, observed: observed.length === 0 ? ["quiet"] : observed });
+      return {
+        ok: false,
+        problem: `"${unknown}": say what happened: ${OBSERVED.join(" ")}; and signs of life as LED1=on or LED1=off`,
+      };
+    const observed = told.filter((seen) => seen !== "done");
+    return one({ ...action, observed: observed.length === 0 ? ["quiet"] : observed, ...signs });
   }
   if (action.do === "answer" && word !== "done") return one({ ...action, answer: words.join(" ") });
   if (action.do === "unpower" && words.every((seen) => OBSERVED.some((known) => known === seen)))

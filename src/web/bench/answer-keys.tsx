@@ -11,6 +11,7 @@ import type { AnswerProps } from "./bench-props.ts";
 import { ReadingKeys } from "./reading-keys.tsx";
 import { ReplaceForm } from "./replace-form.tsx";
 import { Shelve } from "./shelve.tsx";
+import { SignKeys } from "./sign-keys.tsx";
 
 export function AnswerKeys(props: AnswerProps) {
   switch (props.card.action.do) {
@@ -138,9 +139,11 @@ function feedWords(action: ActionView): string {
     : say`Power ${from}, ${listed(figures)}. Mark all you see, then record.`;
 }
 
-function ObservedKeys({ card, hands, disabled }: AnswerProps) {
+function ObservedKeys({ card, view, hands, disabled }: AnswerProps) {
   const [seen, setSeen] = useState<readonly string[]>([]);
+  const [signs, setSigns] = useState<Readonly<Record<string, boolean>>>({});
   const feed = field(card.action, "feed") ?? "mains";
+  const noted = Object.keys(signs).length === 0 ? {} : { signs };
   const toggle = (name: string) =>
     setSeen(seen.includes(name) ? seen.filter((other) => other !== name) : [...seen, name]);
   return (
@@ -160,12 +163,18 @@ function ObservedKeys({ card, hands, disabled }: AnswerProps) {
           </button>
         ))}
       </fieldset>
+      <SignKeys
+        toNote={feed === "bench" ? [] : view.signs}
+        signs={signs}
+        disabled={disabled}
+        onSigns={setSigns}
+      />
       <button
         type="button"
         className="primary tall"
         data-key="d"
         disabled={disabled || seen.length === 0}
-        onClick={() => hands.done(card.action, { observed: seen.length === 1 ? seen[0] : seen })}
+        onClick={() => hands.done(card.action, { observed: seen.length === 1 ? seen[0] : seen, ...noted })}
       >
         {say`Record what power showed`}
       </button>

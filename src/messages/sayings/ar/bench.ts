@@ -28,7 +28,7 @@ export const BENCH: Sayings = {
   "Lifted pad": "نقطة لحام مرفوعة",
   "Something else": "شيء آخر",
   "Every output runs": "كل المخارج تعمل",
-  "Nothing to see or hear": "لا شيء يرى أو يسمع",
+  "No output runs": "لا يعمل أي مخرج",
   "Lamp dark": "المصباح مطفأ",
   "Lamp dim": "المصباح خافت",
   "Lamp bright": "المصباح ساطع",
@@ -299,4 +299,7 @@ export const BENCH: Sayings = {
   "Distances: {0}.": "المسافات: {0}.",
   "fetches {0}: {1}": "يعود بمبلغ {0}: {1}",
   "{0}, at hand": "{0}، في المتناول",
+  "Signs of life": "علامات الحياة",
+  "Signs of life: mark what you looked at, leave out the rest.":
+    "علامات الحياة: علّم ما نظرت إليه واترك الباقي.",
 };

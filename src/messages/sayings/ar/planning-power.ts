@@ -243,4 +243,12 @@ export const PLANNING_POWER: Sayings = {
   "a short, or a leak to earth: back to the cold checks": "قصر، أو تسرب إلى الأرض: عد إلى الفحوص على البارد",
   "switch off at once and look for what burnt": "أطفئ فورا وابحث عما احترق",
   "the supply is at its limit: switch off, find the load": "المصدر عند حده: أطفئ وابحث عن الحمل",
+  lit: "مضيئة",
+  "stays dark": "تبقى مطفأة",
+  clicks: "يُسمع طقّه",
+  "no click": "لا طقّة",
+  turns: "تدور",
+  "stands still": "ساكنة",
+  "signs of life": "علامات الحياة",
+  "all signs of life": "كل علامات الحياة",
 };

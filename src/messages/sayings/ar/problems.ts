@@ -197,4 +197,6 @@ export const PROBLEMS: Sayings = {
     "{0}: هذا فاراد كامل؛ أضف البادئة، مثل 22u أو 100n أو 47p.",
   "A negative value here means that charge is left: discharge, wait, and measure again.":
     "القيمة السالبة هنا تعني بقاء شحنة: فرغ، وانتظر، وقس من جديد.",
+  "expected parts with true or false, found {0}": "المتوقع قطع مع true أو false، وُجد {0}",
+  "expected true (it came on) or false, found {0}": "المتوقع true (عملت) أو false، وُجد {0}",
 };

@@ -28,7 +28,7 @@ export const BENCH: Sayings = {
   "Lifted pad": "Pista levantada",
   "Something else": "Otra cosa",
   "Every output runs": "Todas las salidas funcionan",
-  "Nothing to see or hear": "Nada que ver ni oír",
+  "No output runs": "Ninguna salida funciona",
   "Lamp dark": "Lámpara apagada",
   "Lamp dim": "Lámpara tenue",
   "Lamp bright": "Lámpara brillante",
@@ -293,4 +293,7 @@ export const BENCH: Sayings = {
   "Distances: {0}.": "Distancias: {0}.",
   "fetches {0}: {1}": "da {0}: {1}",
   "{0}, at hand": "{0}, a mano",
+  "Signs of life": "Señales de vida",
+  "Signs of life: mark what you looked at, leave out the rest.":
+    "Señales de vida: marque lo que haya mirado y deje el resto.",
 };

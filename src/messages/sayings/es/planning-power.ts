@@ -254,4 +254,12 @@ export const PLANNING_POWER: Sayings = {
   "switch off at once and look for what burnt": "apague enseguida y busque lo que se quemó",
   "the supply is at its limit: switch off, find the load":
     "la fuente está en su límite: apague, busque la carga",
+  lit: "encendida",
+  "stays dark": "sigue apagada",
+  clicks: "hace clic",
+  "no click": "sin clic",
+  turns: "gira",
+  "stands still": "parado",
+  "signs of life": "señales de vida",
+  "all signs of life": "todas las señales de vida",
 };

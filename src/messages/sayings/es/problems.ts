@@ -214,4 +214,6 @@ export const PROBLEMS: Sayings = {
     "{0}: serían faradios enteros; añadir el prefijo, como en 22u, 100n o 47p.",
   "A negative value here means that charge is left: discharge, wait, and measure again.":
     "Un valor negativo aquí significa que queda carga: descargar, esperar y medir otra vez.",
+  "expected parts with true or false, found {0}": "se esperaban piezas con true o false; se encontró {0}",
+  "expected true (it came on) or false, found {0}": "se esperaba true (se encendió) o false; se encontró {0}",
 };

@@ -28,7 +28,7 @@ export const BENCH: Sayings = {
   "Lifted pad": "उखड़ा हुआ पैड",
   "Something else": "कुछ और",
   "Every output runs": "हर आउटपुट चलता है",
-  "Nothing to see or hear": "कुछ दिखा या सुनाई नहीं दिया",
+  "No output runs": "कोई आउटपुट नहीं चलता",
   "Lamp dark": "लैंप बुझा",
   "Lamp dim": "लैंप मंद",
   "Lamp bright": "लैंप तेज",
@@ -287,4 +287,6 @@ export const BENCH: Sayings = {
   "Distances: {0}.": "दूरियाँ: {0}।",
   "fetches {0}: {1}": "{0} मिलेंगे: {1}",
   "{0}, at hand": "{0}, पास रखा",
+  "Signs of life": "चलने के संकेत",
+  "Signs of life: mark what you looked at, leave out the rest.": "चलने के संकेत: जो देखा वही चुनें, बाक़ी छोड़ दें।",
 };

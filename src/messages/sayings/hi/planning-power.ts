@@ -241,4 +241,12 @@ export const PLANNING_POWER: Sayings = {
   "a short, or a leak to earth: back to the cold checks": "शॉर्ट, या अर्थ में रिसाव: ठंडी जाँचों पर लौटें",
   "switch off at once and look for what burnt": "तुरंत बंद करें और देखें क्या जला",
   "the supply is at its limit: switch off, find the load": "सप्लाई अपनी सीमा पर है: बंद करें, लोड खोजें",
+  lit: "जली",
+  "stays dark": "बुझी रही",
+  clicks: "क्लिक हुआ",
+  "no click": "क्लिक नहीं",
+  turns: "घूमता है",
+  "stands still": "रुका है",
+  "signs of life": "चलने के संकेत",
+  "all signs of life": "चलने के सब संकेत",
 };

@@ -195,4 +195,6 @@ export const PROBLEMS: Sayings = {
     "{0}: यह पूरे फैराड होंगे; उपसर्ग जोड़ें, जैसे 22u, 100n या 47p।",
   "A negative value here means that charge is left: discharge, wait, and measure again.":
     "यहाँ ऋणात्मक मान का अर्थ है कि आवेश बाकी है: डिस्चार्ज करें, रुकें, और फिर मापें।",
+  "expected parts with true or false, found {0}": "पुर्ज़ों के साथ true या false अपेक्षित था, मिला {0}",
+  "expected true (it came on) or false, found {0}": "true (चालू हुआ) या false अपेक्षित था, मिला {0}",
 };
