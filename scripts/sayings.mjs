@@ -53,13 +53,51 @@ export function allSentences() {
 
 const placesOf = (/** @type {string} */ text) => [...new Set(text.match(/\{\d\}/g) ?? [])].sort().join("");
 
+/** Forms that are said of one count alone (`pluralForm`): they may say it by a word. */
+const ALONE = new Set(["zero", "one", "two"]);
+/** Forms that a language can do without beside a figure: in Spanish that of round millions, in Arabic that of none. */
+const SELDOM = new Set(["es many", "ar zero"]);
+
+/**
+ * What is wrong with a sentence that counts: a form of the language's plural too few or too many, or other values in one of them.
+ * @param {string} english
+ * @param {import("../src/messages/said.ts").CountedSaying} saying
+ * @param {string} language
+ * @returns {string[]}
+ */
+function amissInForms(english, { en, ...forms }, language) {
+  const wanted = new Intl.PluralRules(language).resolvedOptions().pluralCategories;
+  const given = Object.keys(forms);
+  const missing = wanted.filter((form) => !given.includes(form) && !SELDOM.has(`${language} ${form}`));
+  const foreign = given.filter((form) => !wanted.some((known) => known === form));
+  const bare = (/** @type {string} */ text) => placesOf(text).replace("{0}", "");
+  const sameValues = (/** @type {string} */ form, /** @type {string} */ text) => {
+    const alone = ALONE.has(form);
+    // what is said of one alone may leave a value out that many have: a single reading has no spread
+    const sources = alone ? [en, english] : [english];
+    const counted = alone || placesOf(text).includes("{0}");
+    return counted && sources.some((source) => bare(text) === bare(source));
+  };
+  return [
+    ...missing.map((form) => `no form for "${form}": ${JSON.stringify(english)}`),
+    ...foreign.map((form) => `no such form as "${form}": ${JSON.stringify(english)}`),
+    ...Object.entries(forms)
+      .filter(([form, text]) => !sameValues(form, text))
+      .map(
+        ([form, text]) =>
+          `not the same values for "${form}": ${JSON.stringify(english)}, ${JSON.stringify(text)}`,
+      ),
+  ];
+}
+
 /**
  * What is wrong with a language's sayings; empty: nothing.
  * @param {readonly Sentence[]} sentences
  * @param {Readonly<Record<string, import("../src/messages/said.ts").Saying>>} sayings
+ * @param {string} language
  * @returns {string[]}
  */
-export function amissIn(sentences, sayings) {
+export function amissIn(sentences, sayings, language) {
   /** @type {string[]} */
   const amiss = [];
   for (const { english, one, path } of new Map(sentences.map((each) => [each.english, each])).values()) {
@@ -72,10 +110,9 @@ export function amissIn(sentences, sayings) {
       amiss.push(
         `stale: ${JSON.stringify(english)} of ${path} ${one === null ? "does not count" : `counts, one is ${JSON.stringify(one)}`}`,
       );
-    const texts = typeof saying === "string" ? [saying] : [saying.other ?? ""];
-    for (const text of texts)
-      if (placesOf(text) !== placesOf(english))
-        amiss.push(`not the same values: ${JSON.stringify(english)}, ${JSON.stringify(text)}`);
+    if (typeof saying !== "string") amiss.push(...amissInForms(english, saying, language));
+    else if (placesOf(saying) !== placesOf(english))
+      amiss.push(`not the same values: ${JSON.stringify(english)}, ${JSON.stringify(saying)}`);
   }
   const said = new Set(sentences.map(({ english }) => english));
   for (const english of Object.keys(sayings))
@@ -95,7 +132,7 @@ export async function checkSayings() {
       write: false,
     });
     const url = `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString("base64")}`;
-    const amiss = amissIn(sentences, (await import(url))[language.toUpperCase()]);
+    const amiss = amissIn(sentences, (await import(url))[language.toUpperCase()], language);
     if (amiss.length > 0)
       throw new Error(
         `the sayings in ${language} are not those of the sources:\n${amiss.slice(0, 40).join("\n")}\n(${amiss.length} in all)`,

@@ -1,6 +1,8 @@
 /** Says the messages of one catalogue: names filled in, plurals chosen, numbers and money in the reader's form. */
+
 import type { Catalogue, EnglishForms } from "./catalogue.ts";
 import { type Direction, type Language, writingOf } from "./language.ts";
+import { pluralForm } from "./plural-form.ts";
 
 type Named<Text> = Text extends `${string}{${infer Name}}${infer Rest}` ? Name | Named<Rest> : never;
 type TextOf<Message> = Message extends EnglishForms ? Message["other"] : Message;
@@ -86,7 +88,7 @@ function formOf(
   plural: Intl.PluralRules,
   count: string | number | undefined,
 ): string {
-  const form = typeof count === "number" ? forms[plural.select(count)] : undefined;
+  const form = typeof count === "number" ? forms[pluralForm(plural, count)] : undefined;
   const text = form ?? forms.other;
   if (text === undefined) throw new Error("a message with forms has none for the rest");
   return text;

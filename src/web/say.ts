@@ -2,6 +2,7 @@
 import { createElement, Fragment, type ReactNode } from "react";
 import { knownWords } from "../messages/known-words.ts";
 import { type Language, languageOf, writingOf } from "../messages/language.ts";
+import { pluralForm } from "../messages/plural-form.ts";
 import { finder, said, type Teller, tell } from "../messages/said.ts";
 import { sayingsOf } from "../messages/sayings.ts";
 import { type Speaker, speaker } from "../messages/speaker.ts";
@@ -24,7 +25,7 @@ function spokenIn(language: Language, find: Teller["find"]): Spoken {
     forms,
     teller: {
       find,
-      category: (count) => plural.select(count),
+      category: (count) => pluralForm(plural, count),
       // a figure keeps its digits: 140.00 of money is not 140
       value: (text) => (FIGURE.test(text) ? forms.digits(text) : forms.shown(text)),
     },
