@@ -4,6 +4,7 @@ import { benchMinutes } from "../money/minutes.ts";
 import { fittedPrice, isObtainable, nextMoney, waitingMoney } from "../money/prices.ts";
 import { earnedByRepair, lotOf, type Terms } from "../money/terms.ts";
 import type { KnockOn, PriorTable } from "../priors/fault-prior.ts";
+import { FEED_HARM_ROWS } from "../priors/feed-harm.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { faultsOf, type Hypotheses, type Hypothesis } from "./hypotheses.ts";
 import { fittedWith } from "./part-at-hand.ts";
@@ -288,7 +289,7 @@ export function breakMoneyByFault(
   bench: BenchState,
   terms: Terms,
   priors: PriorTable,
-  harm: (knock: KnockOn) => number = () => 1,
+  harm: (knock: KnockOn) => number = () => FEED_HARM_ROWS.oneSwitchOn.figure,
 ): Float64Array {
   const money = new Float64Array(priors.faults.length);
   const childMoney = new Map<string, number>();

@@ -66,6 +66,11 @@ const figure = (id: string, value: number, words: string): HarmFigure => ({
 
 /** Every figure behind a feed's harm, as a share of what full mains does. */
 export const FEED_HARM_ROWS = {
+  oneSwitchOn: figure(
+    "one-switch-on",
+    0.8,
+    "of what is found broken together when a board comes in: its owner has mostly switched it on more than once, the bench does once",
+  ),
   breakingAmps: figure(
     "breaking-amps",
     10,
@@ -165,7 +170,7 @@ export function knockOnHarm(
   faults: readonly FaultPrior[],
 ): number {
   if (harm.reaches !== null && !reached(harm, faults[child])) return 0;
-  return harm.by[HARM_OF_RULE[rule] ?? "line current"];
+  return FEED_HARM_ROWS.oneSwitchOn.figure * harm.by[HARM_OF_RULE[rule] ?? "line current"];
 }
 
 /** Share of a part's own rate at power-up that is left under a feed. */
