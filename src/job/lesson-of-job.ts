@@ -3,6 +3,7 @@
 import type { JobEvent, NoteEvent } from "../bench/event.ts";
 import { foldLog, undoneEvents } from "../bench/fold.ts";
 import type { Timeline } from "../bench/timeline.ts";
+import { identityOf } from "../board/board-identity.ts";
 import { deriveRoles } from "../board/roles.ts";
 import type { Belief, Explanation } from "../diagnosis/belief.ts";
 import { DEAD_THOUGH_HEALTHY } from "../diagnosis/silent-beside.ts";
@@ -88,6 +89,7 @@ export function lessonOf(asWorked: Job, chained: Chained, known?: readonly MayHa
     value: {
       family: board.family,
       boardName: board.name,
+      identity: identityOf(board),
       cause: job.cause,
       seen: partsSeen(job),
       stayedAway: (1 - DEAD_THOUGH_HEALTHY) * Math.exp(-bringing.reduce((sum, rate) => sum + rate, 0)),
@@ -284,7 +286,7 @@ export function jobKindOf({ board, cause }: Pick<Job, "board" | "cause">): JobKi
     cause,
     nets: new Set(board.nets.keys()),
     family: board.family,
-    boardName: board.name,
+    identity: identityOf(board),
     sorts: new Map(parts.map((part) => [part.ref, partSort(part, roles)])),
     shapes: new Set(parts.flatMap((part) => junctionsOf(part).map(({ shape }) => shape))),
   };

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { plain } from "../messages/said.ts";
 import { KNOCK_ON_RULES } from "../priors/knock-on-rules.ts";
 import { figuresFor, type JobKind } from "./job-figures.ts";
 import { learn } from "./learnt.ts";
+import { learntView } from "./learnt-view.ts";
 import { fuse, lessonWith, unbrought } from "./lessons.fixture.ts";
 import { PSEUDO_COUNTS } from "./pseudo-counts.ts";
 import { causeKey, familyKey, partKey } from "./rate-chain.ts";
@@ -137,7 +139,7 @@ describe("the figures of one job", () => {
   const kind: JobKind = {
     cause: "surge",
     family: "fan",
-    boardName: "PCB 12",
+    identity: "PCB 12",
     sorts: new Map([["F1", "fuse"]]),
     nets: new Set<string>(),
     shapes: new Set(["fuse"]),
@@ -148,6 +150,28 @@ describe("the figures of one job", () => {
     const learnt = learn(many(10, fuse(1, 0.5)));
     const figures = figuresFor(learnt, kind, []);
     expect(figures?.sorts.fuse).toBeCloseTo(product(learnt), 3);
-    expect(figuresFor(learnt, { ...kind, boardName: "PCB 99", family: "pump" }, [])?.parts).toEqual({});
+    expect(figuresFor(learnt, { ...kind, identity: "PCB 99", family: "pump" }, [])?.parts).toEqual({});
+  });
+
+  it("are those of the board under both of its names, shown under the later", () => {
+    const good = [{ mode: "ohms" as const, red: "A", black: "B", reading: 100 }];
+    const prices = [{ part: "F1", kind: "fuse", paid: 4, usual: 1 }];
+    const taught = { ...fuse(1, 0.1), identity: "own-7", prices, good };
+    const learnt = learn([
+      lessonWith({ ...taught, boardName: "own board" }),
+      lessonWith({ ...taught, boardName: "GF-12-A" }),
+    ]);
+    const renamed = { ...kind, identity: "own-7", nets: new Set(["A", "B"]) };
+    const figures = figuresFor(learnt, renamed, []);
+    const twice = learn(many(2, fuse(1, 0.1))).parts.get(partKey("PCB 12", "F1"))?.mean;
+    expect(figures?.parts.F1).toBeCloseTo(twice ?? Number.NaN, 3);
+    expect(figures?.references).toMatchObject([{ reading: 100, count: 2 }]);
+    // two purchases at 4 beside two pseudo-purchases at 1: half the logarithm
+    expect(figures?.prices.F1).toBeCloseTo(2, 3);
+    const rows = learntView(learnt, String).sections.flatMap((section) =>
+      section.rows.map(({ what }) => plain(what)),
+    );
+    expect(rows.filter((what) => what.startsWith("GF-12-A: "))).toHaveLength(3);
+    expect(rows.some((what) => /own/.test(what))).toBe(false);
   });
 });

@@ -39,7 +39,9 @@ export interface Learnt extends RateFactors {
   readonly knockOns: ReadonlyMap<string, LearntKnockOn>;
   readonly paces: ReadonlyMap<string, LearntPace>;
   readonly prices: ReadonlyMap<string, LearntPrice>;
-  /** what good boards read, by the board's name */
+  /** what the boards are called, by what they are known by: as the last of the lessons had it */
+  readonly names: ReadonlyMap<string, string>;
+  /** what good boards read, by what the board is known by */
   readonly references: ReadonlyMap<string, readonly ReferenceReading[]>;
 }
 
@@ -53,6 +55,7 @@ export function learn(lessons: readonly Lesson[]): Learnt {
     jobs: lessons.length,
     boards: lessons.filter(({ again }) => !again).length,
     seen,
+    names: new Map(lessons.map(({ identity, boardName }) => [identity, boardName])),
     ...rates,
     ...learnModes(lessons, rates),
     knockOns: learnKnockOns(lessons),

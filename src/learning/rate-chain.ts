@@ -11,7 +11,7 @@ export interface LearntFactor extends Gamma {
   readonly expected: number;
 }
 
-/** Keys of the levels: a sort alone, `cause sort`, `family\nsort`, `board name\npart`. */
+/** Keys of the levels: a sort alone, `cause sort`, `family\nsort`, `board\npart`. */
 export interface RateFactors {
   /** of all sorts together; null where next to nothing was seen */
   readonly bench: LearntFactor | null;
@@ -23,7 +23,7 @@ export interface RateFactors {
 
 export const causeKey = (cause: string, sort: string): string => `${cause}\n${sort}`;
 export const familyKey = (family: string, sort: string): string => `${family}\n${sort}`;
-export const partKey = (boardName: string, part: string): string => `${boardName}\n${part}`;
+export const partKey = (board: string, part: string): string => `${board}\n${part}`;
 
 /** Less than this of a fault seen or expected says nothing worth a line. */
 export const LEAST_SEEN = 0.05;
@@ -94,7 +94,7 @@ export function shownIn(lesson: Lesson, rates: RateFactors): (tally: Tally, fact
   const { stayedAway: before } = lesson;
   let more = 0;
   for (const { part, sort, bringing } of lesson.parts) {
-    const ofPart = meanOf(rates.parts, partKey(lesson.boardName, part));
+    const ofPart = meanOf(rates.parts, partKey(lesson.identity, part));
     more += (factorOfSort(rates, lesson, sort) * ofPart - 1) * bringing;
   }
   const now = Math.min(MOST_STAY_AWAY, before * Math.exp(-more));
@@ -166,7 +166,7 @@ function chain(jobs: readonly JobShown[], before: RateFactors): RateFactors {
   const parts = new Level();
   for (const { lesson, shown } of jobs)
     for (const tally of lesson.parts) {
-      const key = partKey(lesson.boardName, tally.part);
+      const key = partKey(lesson.identity, tally.part);
       const whole = factorOfSort(before, lesson, tally.sort) * meanOf(before.parts, key);
       const { count, due } = shown(tally, whole);
       parts.add(key, count, due * factorOfSort(learnt, lesson, tally.sort));

@@ -3,6 +3,7 @@
 import { foldLog } from "../bench/fold.ts";
 import { MEASURE_MODES } from "../bench/words.ts";
 import type { Board, ReferenceReading } from "../board/board.ts";
+import { identityOf } from "../board/board-identity.ts";
 import { faultName } from "../board/fault.ts";
 import { faultNameWords } from "../board/fault-words.ts";
 import { parseBoard } from "../board/parse-board.ts";
@@ -217,7 +218,7 @@ function ownBoard(
   const line = (one: ReferenceReading) => ({ ...one, words: referenceWords(one) });
   const good = {
     kept: (board.references ?? []).map(line),
-    fromJobs: (learn(lessons).references.get(board.name) ?? []).map(line),
+    fromJobs: (learn(lessons).references.get(identityOf(board)) ?? []).map(line),
     odd: oddReferencesInWords(board),
   };
   return { content, view, odd: odditiesInWords(boardOddities(board)), good };
