@@ -31,6 +31,11 @@ interface Before {
   readonly renaming: Renaming | null;
 }
 
+const since = (kept: readonly Before[], answer: OwnBoardAnswer, renaming: Renaming | null = null) => [
+  ...kept,
+  { answer, renaming },
+];
+
 function renamingOf(change: BoardChange | ReferenceChange): Renaming | null {
   if (change.do !== "rename-part" && change.do !== "rename-net") return null;
   return { of: change.do === "rename-part" ? "part" : "net", from: change.from, to: change.to.trim() };
@@ -101,15 +106,11 @@ export function useOwnBoard(id: string): EditedBoard {
     inTurn.current = done;
     return done;
   };
-  const since = (answer: OwnBoardAnswer, renaming: Renaming | null = null) => [
-    ...before.current,
-    { answer, renaming },
-  ];
   const change = (wanted: BoardChange | ReferenceChange) =>
     turn(async (now, engine) => {
       const next = await engine.ownBoard(now.content, wanted, await lessonsAtHand());
       const renaming = renamingOf(wanted);
-      await take(next, since(now, renaming));
+      await take(next, since(before.current, now, renaming));
       await renamePins(next, renaming);
     });
   const undo = async () => {
@@ -123,7 +124,7 @@ export function useOwnBoard(id: string): EditedBoard {
   };
   const back = async (content: Readonly<Record<string, unknown>>) => {
     await turn(async (now, engine) =>
-      take(await engine.ownBoard(content, null, await lessonsAtHand()), since(now)),
+      take(await engine.ownBoard(content, null, await lessonsAtHand()), since(before.current, now)),
     );
   };
   return { board, problem, busy: waiting > 0, canUndo, change, undo, back };
