@@ -250,6 +250,13 @@ function tallies(
   return { modes: worth(modes.values()), parts: worth(parts.values()) };
 }
 
+/** Actions that the plan times as others, so that what was timed of either goes into the plan. */
+const PACED_AS: Readonly<Partial<Record<JobEvent["do"], string>>> = {
+  incoming: "measure",
+  beside: "measure",
+  unclip: "clip",
+};
+
 /** Gaps between one timed entry and the next, where nothing lies between; each counts for what the second one did. */
 function pacesTaken(job: Job, timeline: Timeline): PaceTaken[] {
   const paces = new Map<string, number[]>();
@@ -263,7 +270,8 @@ function pacesTaken(job: Job, timeline: Timeline): PaceTaken[] {
     const usual = actionMinutes(job.board, entry.before, event);
     if (usual <= 0 || !(seconds >= GAPS.bunchedSeconds)) continue;
     const logRatio = Math.log(seconds / 60 / usual);
-    paces.set(event.do, [...(paces.get(event.do) ?? []), logRatio]);
+    const action = PACED_AS[event.do] ?? event.do;
+    paces.set(action, [...(paces.get(action) ?? []), logRatio]);
   }
   return [...paces].map(([action, logRatios]) => ({ action, logRatios }));
 }
