@@ -1,5 +1,6 @@
 /** How often things fail at a bench, learnt level by level from the expected counts of its closed jobs. */
 import { type Gamma, updateGamma } from "./conjugate.ts";
+import { gammaEvidence, heldMean, heldShares } from "./held-by.ts";
 import type { Lesson, Tally } from "./lesson.ts";
 import { FACTOR_ENDS, PSEUDO_COUNTS } from "./pseudo-counts.ts";
 
@@ -28,6 +29,17 @@ export const partKey = (board: string, part: string): string => `${board}\n${par
 /** Less than this of a fault seen or expected says nothing worth a line. */
 export const LEAST_SEEN = 0.05;
 
+/** The Gamma with the mean and the variance of the mixture. */
+function mixedGamma(shares: readonly number[], of: (times: number) => Gamma): Gamma {
+  const mean = heldMean(shares, (times) => of(times).shape / of(times).rate);
+  const square = heldMean(shares, (times) => {
+    const { shape, rate } = of(times);
+    return (shape * (shape + 1)) / rate ** 2;
+  });
+  const rate = mean / (square - mean ** 2);
+  return { shape: mean * rate, rate };
+}
+
 /** One level of the chain: counts beside what the levels before it make of the tables' expectation. */
 class Level {
   readonly #tallies = new Map<string, { count: number; expected: number }>();
@@ -40,17 +52,26 @@ class Level {
   }
 
   learn(worth: number): Map<string, LearntFactor> {
-    const learnt = new Map<string, LearntFactor>();
-    for (const [key, tally] of [...this.#tallies].sort(([a], [b]) => (a < b ? -1 : 1))) {
-      const { count } = tally;
+    const tallies = [...this.#tallies]
+      .sort(([a], [b]) => (a < b ? -1 : 1))
       // readings that raise what they cannot show leave a little less than nothing
-      const expected = Math.max(0, tally.expected);
-      if (count < LEAST_SEEN && expected < LEAST_SEEN) continue;
-      const gamma = updateGamma({ shape: worth, rate: worth }, count, expected);
-      const mean = Math.min(FACTOR_ENDS.most, Math.max(FACTOR_ENDS.least, gamma.shape / gamma.rate));
-      learnt.set(key, { ...gamma, mean, count, expected });
-    }
-    return learnt;
+      .map(([key, { count, expected }]) => ({
+        key,
+        count: Math.max(0, count),
+        expected: Math.max(0, expected),
+      }))
+      .filter(({ count, expected }) => count >= LEAST_SEEN || expected >= LEAST_SEEN);
+    const before = (times: number): Gamma => ({ shape: times * worth, rate: times * worth });
+    const shares = heldShares((times) =>
+      tallies.reduce((sum, { count, expected }) => sum + gammaEvidence(before(times), count, expected), 0),
+    );
+    return new Map(
+      tallies.map(({ key, count, expected }) => {
+        const gamma = mixedGamma(shares, (times) => updateGamma(before(times), count, expected));
+        const mean = Math.min(FACTOR_ENDS.most, Math.max(FACTOR_ENDS.least, gamma.shape / gamma.rate));
+        return [key, { ...gamma, mean, count, expected }];
+      }),
+    );
   }
 }
 
