@@ -3,7 +3,7 @@
  * and, beside it on the same boards, by the customary fixed walk, the same walk given our inference, and a player who knows the
  * truth. Readings come from the oracle's bench, or with `--own-solver` from our own solver with noise and hidden values, which shows
  * the plan and not the truth of the model. Boards and causes take turns with the seed, so that every run is balanced as far as it
- * goes. One line a trial goes to `reports/trials/NAME.jsonl` as it is played; what is there already is not played again. The figures
+ * goes. Before them the simulated shop of `evaluate/shop.ts` shows what a bench learns from its closed jobs. One line a trial goes to `reports/trials/NAME.jsonl` as it is played; what is there already is not played again. The figures
  * and `reports/jobs.html` are of this file; `evaluate/jobs-page.ts` joins several.
  */
 import { performance } from "node:perf_hooks";

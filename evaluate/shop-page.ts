@@ -3,6 +3,9 @@ import { escaped } from "./jobs-plots.ts";
 import { FIGURES, type FiguresName, type ShopRun } from "./shop-run.ts";
 import { calibrationOf, compared, type Score } from "./shop-score.ts";
 
+/** Jobs over which a point of the curve is the mean, and in a block of the text. */
+const WINDOW = 50;
+
 const losses = (scores: readonly Score[] | undefined): number[] => (scores ?? []).map(({ loss }) => loss);
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, one) => sum + one, 0) / Math.max(1, values.length);
@@ -27,10 +30,23 @@ function lossRows(scores: ReadonlyMap<FiguresName, readonly Score[]>): string[] 
   );
 }
 
+/** Whether learning was ever worse than the tables by more than chance: block after block of jobs. */
+function blockRows(scores: ReadonlyMap<FiguresName, readonly Score[]>): string[] {
+  const [learnt, tables] = [losses(scores.get("learnt")), losses(scores.get("tables"))];
+  const blocks = Array.from({ length: Math.ceil(learnt.length / WINDOW) }, (_, at) => at * WINDOW);
+  return blocks.map((from) => {
+    const to = Math.min(from + WINDOW, learnt.length);
+    const { mean: worse, error } = compared(learnt.slice(from, to), tables.slice(from, to));
+    return `  jobs ${from + 1}-${to}: ${worse.toFixed(3)} +- ${error.toFixed(3)}`;
+  });
+}
+
 export function shopText({ before, after, readAt }: ShopRun): string {
   return [
     "before any reading:",
     ...lossRows(before),
+    "learnt to the tables, block by block, before any reading:",
+    ...blockRows(before),
     `after eight readings, ${readAt.length} jobs:`,
     ...lossRows(after),
     "said and was, second half, before any reading, by each set of figures:",
@@ -53,9 +69,6 @@ const COLOURS: Readonly<Record<FiguresName, string>> = {
   "told the truth": "#44609c",
   "the shop's own": "#9a5b13",
 };
-/** Jobs over which a point of the curve is the mean. */
-const WINDOW = 50;
-
 function running(values: readonly number[]): number[] {
   return values.flatMap((_, at) => (at + 1 < WINDOW ? [] : [mean(values.slice(at + 1 - WINDOW, at + 1))]));
 }

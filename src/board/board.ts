@@ -145,6 +145,8 @@ export interface ReferenceReading {
 
 export interface Board {
   readonly name: string;
+  /** what it is known by whatever it is called; left out: its name */
+  readonly identity?: string;
   readonly family: string;
   readonly supply: Supply;
   /** the net that rails are measured against */

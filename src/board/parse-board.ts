@@ -15,6 +15,7 @@ const RAIL_TOLERANCE = 0.05;
 const BOARD_FIELDS = [
   "format",
   "name",
+  "identity",
   "family",
   "supply",
   "zero",
@@ -158,6 +159,7 @@ export function parseBoard(input: unknown): Parsed<Board> {
   const counted = readCountedLogs(file, problems);
   const board: Board = {
     name: file.text("name") ?? "",
+    ...(file.has("identity") ? { identity: file.text("identity") ?? "" } : {}),
     family: file.text("family") ?? "",
     supply: readSupply(file, nets, problems),
     zero,

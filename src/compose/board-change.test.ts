@@ -1,6 +1,8 @@
 /** One change to a board of one's own at a time, as the page sends it. */
 
 import { describe, expect, it } from "vitest";
+import { identityOfContent } from "../board/board-identity.ts";
+import { parseBoard } from "../board/parse-board.ts";
 import { plain } from "../messages/said.ts";
 import { type BoardChange, changedBoard, ownBoardView } from "./board-change.ts";
 import type { BoardContent } from "./edit-board.ts";
@@ -62,6 +64,10 @@ describe("a change to a board", () => {
     });
     expect(changedTo({ do: "name", name: " pump, 2 kW " }).view.name).toBe("pump, 2 kW");
     expect(changedBoard(BOARD, { do: "name", name: " " }).ok).toBe(false);
+    const once = changedTo({ do: "name", name: "pump, 2 kW" }).content;
+    const twice = changedTo({ do: "name", name: "GF-12" }, once).content;
+    expect([once, twice].map((content) => identityOfContent(content))).toEqual([BOARD.name, BOARD.name]);
+    expect(parseBoard(twice)).toMatchObject({ ok: true, value: { name: "GF-12", identity: BOARD.name } });
     const added = changedTo({ do: "add", ref: "D1", kind: "diode", pins: { a: "M", k: "A" } });
     expect(added.view.parts.map(({ ref }) => ref)).toEqual(["R1", "C1", "Q1", "D1"]);
     expect(

@@ -53,9 +53,12 @@ export function changedBoard(content: BoardContent, change: BoardChange): Parsed
   }
 }
 
+/** Another name for the same board: it stays known by what it was known by. */
 function named(content: BoardContent, name: string): Parsed<BoardContent> {
   if (name === "") return { ok: false, problem: said`a board needs a name` };
-  return { ok: true, value: { ...content, name } };
+  if (name === content.name) return { ok: true, value: content };
+  const { format, name: _, identity = content.name, ...rest } = content;
+  return { ok: true, value: { format, name, identity, ...rest } };
 }
 
 function valueChanged(content: BoardContent, ref: string, field: string, text: string): Parsed<BoardContent> {

@@ -1,10 +1,14 @@
 /** What was done before on boards of this number or family, without a word about whose they were. */
+
 import type { JobEvent, Verdict } from "../bench/event.ts";
 import { undoneEvents } from "../bench/fold.ts";
+import { identityOf, identityOfContent } from "../board/board-identity.ts";
 import { closedAs } from "./closed-as.ts";
 
 export interface AskedBoard {
   readonly name: string;
+  /** what it is known by, where that is not its name */
+  readonly identity?: string;
   readonly family: string;
 }
 
@@ -13,7 +17,7 @@ export interface EarlierJob {
   /** RFC 3339; null where a file does not tell */
   readonly changedAt: string | null;
   readonly boardName: string;
-  /** the same number; else only the same family */
+  /** the same board, by whatever name; else only the same family */
   readonly sameBoard: boolean;
   readonly cause: string;
   readonly symptom: string;
@@ -56,15 +60,19 @@ function boardOf(header: StoredJob["header"]): AskedBoard {
   const { board } = header;
   if (typeof board !== "object" || board === null) return { name: "", family: "" };
   const fields = new Map<string, unknown>(Object.entries(board));
-  return { name: text(fields.get("name")), family: text(fields.get("family")) };
+  return {
+    name: text(fields.get("name")),
+    identity: identityOfContent(board),
+    family: text(fields.get("family")),
+  };
 }
 
-/** Jobs on the board asked about, those of its number first, each group in the order given (latest change first, as stores list them). */
+/** Jobs on the board asked about, its own first, each group in the order given (latest change first, as stores list them). */
 export function earlierJobs(asked: AskedBoard, jobs: readonly StoredJob[]): readonly EarlierJob[] {
   const cameBack = new Set(jobs.map(({ header }) => comebackOf(header)));
   const found = jobs.flatMap(({ id, header, events, changedAt }): EarlierJob[] => {
     const board = boardOf(header);
-    const sameBoard = board.name === asked.name;
+    const sameBoard = identityOf(board) === identityOf(asked);
     if (!sameBoard && (board.family === "" || board.family !== asked.family)) return [];
     const [cause, symptom] = [text(header.cause), text(header.symptom)];
     const verdict = closedAs(events);

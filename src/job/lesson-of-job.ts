@@ -3,6 +3,7 @@
 import type { JobEvent, NoteEvent } from "../bench/event.ts";
 import { foldLog, undoneEvents } from "../bench/fold.ts";
 import type { Timeline } from "../bench/timeline.ts";
+import { identityOf } from "../board/board-identity.ts";
 import { deriveRoles } from "../board/roles.ts";
 import type { Belief, Explanation } from "../diagnosis/belief.ts";
 import { DEAD_THOUGH_HEALTHY } from "../diagnosis/silent-beside.ts";
@@ -88,6 +89,7 @@ export function lessonOf(asWorked: Job, chained: Chained, known?: readonly MayHa
     value: {
       family: board.family,
       boardName: board.name,
+      identity: identityOf(board),
       cause: job.cause,
       seen: partsSeen(job),
       stayedAway: (1 - DEAD_THOUGH_HEALTHY) * Math.exp(-bringing.reduce((sum, rate) => sum + rate, 0)),
@@ -248,6 +250,13 @@ function tallies(
   return { modes: worth(modes.values()), parts: worth(parts.values()) };
 }
 
+/** Actions that the plan times as others, so that what was timed of either goes into the plan. */
+const PACED_AS: Readonly<Partial<Record<JobEvent["do"], string>>> = {
+  incoming: "measure",
+  beside: "measure",
+  unclip: "clip",
+};
+
 /** Gaps between one timed entry and the next, where nothing lies between; each counts for what the second one did. */
 function pacesTaken(job: Job, timeline: Timeline): PaceTaken[] {
   const paces = new Map<string, number[]>();
@@ -262,7 +271,8 @@ function pacesTaken(job: Job, timeline: Timeline): PaceTaken[] {
     // what is taken off at the close is off by then: its minutes say nothing of a pace
     if (event.do === "close" || usual <= 0 || !(seconds >= GAPS.bunchedSeconds)) continue;
     const logRatio = Math.log(seconds / 60 / usual);
-    paces.set(event.do, [...(paces.get(event.do) ?? []), logRatio]);
+    const action = PACED_AS[event.do] ?? event.do;
+    paces.set(action, [...(paces.get(action) ?? []), logRatio]);
   }
   return [...paces].map(([action, logRatios]) => ({ action, logRatios }));
 }
@@ -285,7 +295,7 @@ export function jobKindOf({ board, cause }: Pick<Job, "board" | "cause">): JobKi
     cause,
     nets: new Set(board.nets.keys()),
     family: board.family,
-    boardName: board.name,
+    identity: identityOf(board),
     sorts: new Map(parts.map((part) => [part.ref, partSort(part, roles)])),
     shapes: new Set(parts.flatMap((part) => junctionsOf(part).map(({ shape }) => shape))),
   };

@@ -9,6 +9,8 @@ export interface WayStep {
   readonly money: number;
   /** why it was proposed, or what was believed once it was done */
   readonly why: string;
+  /** places and parts that it was done at, the red probe first; left out: none, or a case from before they were kept */
+  readonly places?: readonly string[];
 }
 
 /** A fault that power brought while the recorded job was worked on. */

@@ -11,7 +11,7 @@ export interface JobFigures extends LearntRates {
   readonly paces: Readonly<Record<string, number>>;
   /** part -> its price here */
   readonly prices: Readonly<Record<string, number>>;
-  /** what good boards beside earlier ones of this name read */
+  /** what good boards beside earlier ones of this board read */
   readonly references: readonly ReferenceReading[];
 }
 
@@ -19,7 +19,8 @@ export interface JobFigures extends LearntRates {
 export interface JobKind {
   readonly cause: string;
   readonly family: string;
-  readonly boardName: string;
+  /** what the board is known by */
+  readonly identity: string;
   /** part -> sort, of every part on the board */
   readonly sorts: ReadonlyMap<string, string>;
   /** shapes on the board */
@@ -43,7 +44,7 @@ function kept(entries: Iterable<readonly [string, number]>): Record<string, numb
 /** The figures for a job of this kind; null where nothing has been learnt. `extraSorts`: sorts that are no part's. */
 export function figuresFor(learnt: Learnt, kind: JobKind, extraSorts: readonly string[]): JobFigures | null {
   if (learnt.jobs === 0) return null;
-  const { family, boardName } = kind;
+  const { family, identity } = kind;
   const sorts = [...new Set([...kind.sorts.values(), ...extraSorts])].sort();
   const shares: Record<string, Record<string, number>> = {};
   for (const shape of [...kind.shapes].sort()) {
@@ -57,19 +58,19 @@ export function figuresFor(learnt: Learnt, kind: JobKind, extraSorts: readonly s
     jobs: learnt.jobs,
     sorts: kept(sorts.map((sort) => [sort, factorOfSort(learnt, kind, sort)])),
     parts: kept(
-      [...kind.sorts.keys()].map((part) => [part, learnt.parts.get(partKey(boardName, part))?.mean ?? 1]),
+      [...kind.sorts.keys()].map((part) => [part, learnt.parts.get(partKey(identity, part))?.mean ?? 1]),
     ),
     shares,
     knockOns: kept([...learnt.knockOns].map(([rule, { factor: times }]) => [rule, times])),
     paces: kept([...learnt.paces].map(([action, { factor: times }]) => [action, times])),
     prices: Object.fromEntries(
       [...kind.sorts.keys()].flatMap((part) => {
-        const price = learnt.prices.get(partKey(boardName, part));
+        const price = learnt.prices.get(partKey(identity, part));
         return price === undefined ? [] : [[part, rounded(price.price)]];
       }),
     ),
     // a board that was described anew may have lost a net
-    references: (learnt.references.get(boardName) ?? []).filter(
+    references: (learnt.references.get(identity) ?? []).filter(
       ({ red, black }) => kind.nets.has(red) && kind.nets.has(black),
     ),
   };

@@ -57,11 +57,23 @@ const UNITS = { diode: "V", ohms: "ohm", farads: "F" } as const;
 const sortWords = (sort: string): string => sort.replaceAll("-", " ");
 const keyWords = (key: string): string => key.split("\n").map(sortWords).join(": ");
 
-function rateRows(factors: ReadonlyMap<string, LearntFactor>, met?: ReadonlyMap<string, number>): Weighed[] {
+/** Parts stand under the name that their board has now. */
+const partWords =
+  ({ names }: Learnt) =>
+  (key: string): string => {
+    const [board = "", part = ""] = key.split("\n");
+    return `${names.get(board) ?? board}: ${part}`;
+  };
+
+function rateRows(
+  factors: ReadonlyMap<string, LearntFactor>,
+  met?: ReadonlyMap<string, number>,
+  wordsOf: (key: string) => string = keyWords,
+): Weighed[] {
   return [...factors].map(([key, factor]) => ({
     change: Math.abs(Math.log(factor.mean)),
     row: {
-      what: keyWords(key),
+      what: wordsOf(key),
       before: said`${count(factor.expected)} expected`,
       now: times(factor.mean),
       between: between(gammaSpread(factor)),
@@ -132,7 +144,7 @@ export function learntView(learnt: Learnt, ruleWords: (id: string) => string): L
       section(
         said`Parts of one board`,
         against(said`their sort leads to expect in that family`),
-        rateRows(learnt.parts),
+        rateRows(learnt.parts, undefined, partWords(learnt)),
       ),
       section(said`How parts fail`, said`Shares of the modes, before and now.`, shareRows(learnt.shares)),
       section(
@@ -186,12 +198,12 @@ function paceRows(learnt: Learnt): Weighed[] {
   }));
 }
 
-function referenceRows({ references }: Learnt): Weighed[] {
-  return [...references].flatMap(([boardName, readings]) =>
+function referenceRows({ references, names }: Learnt): Weighed[] {
+  return [...references].flatMap(([board, readings]) =>
     readings.map(({ mode, red, black, reading, spread: one, count: many }) => ({
       change: 1,
       row: {
-        what: said`${boardName}: ${mode} red ${red}, black ${black}`,
+        what: said`${names.get(board) ?? board}: ${mode} red ${red}, black ${black}`,
         before: said`not read`,
         now: formatQuantity(reading, UNITS[mode]),
         between: many === 1 ? "" : `+- ${mode === "diode" ? `${one.toFixed(3)} V` : share(one)}`,
@@ -205,7 +217,7 @@ function priceRows(learnt: Learnt): Weighed[] {
   return [...learnt.prices.values()].map((price) => ({
     change: price.price === price.usual ? 0 : 1,
     row: {
-      what: `${price.boardName}: ${price.part}`,
+      what: `${learnt.names.get(price.identity) ?? price.identity}: ${price.part}`,
       before: price.usual.toFixed(2),
       now: price.price.toFixed(2),
       between: "",

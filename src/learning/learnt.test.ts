@@ -1,7 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { plain } from "../messages/said.ts";
 import { KNOCK_ON_RULES } from "../priors/knock-on-rules.ts";
+import { HELD_TIMES } from "./held-by.ts";
 import { figuresFor, type JobKind } from "./job-figures.ts";
 import { learn } from "./learnt.ts";
+import { learntView } from "./learnt-view.ts";
 import { fuse, lessonWith, unbrought } from "./lessons.fixture.ts";
 import { PSEUDO_COUNTS } from "./pseudo-counts.ts";
 import { causeKey, familyKey, partKey } from "./rate-chain.ts";
@@ -9,6 +12,25 @@ import { causeKey, familyKey, partKey } from "./rate-chain.ts";
 const many = (count: number, changes: Parameters<typeof lessonWith>[0]) =>
   Array.from({ length: count }, () => lessonWith(changes));
 const { bench, sort, cause, family, board, modes, knockOn } = PSEUDO_COUNTS;
+/** Logarithm of the gamma function of a + n over that of a, for a whole n: the product a (a + 1) ... (a + n - 1). */
+const logRising = (a: number, n: number) =>
+  Array.from({ length: n }, (_, i) => Math.log(a + i)).reduce((sum, log) => sum + log, 0);
+/** A figure weighed over how strongly what stood before may be held, each by how well it foretold what was counted. */
+function weighed(
+  worth: number,
+  evidence: (held: number) => number,
+  figure: (held: number) => number,
+): number {
+  const all = HELD_TIMES.map((times) => ({ w: Math.exp(evidence(times * worth)), x: figure(times * worth) }));
+  return all.reduce((sum, { w, x }) => sum + w * x, 0) / all.reduce((sum, { w }) => sum + w, 0);
+}
+/** One key alone in its level. */
+const alone = (worth: number, count: number, expected: number) =>
+  weighed(
+    worth,
+    (held) => logRising(held, count) + held * Math.log(held) - (held + count) * Math.log(held + expected),
+    (held) => (held + count) / (held + expected),
+  );
 /** The levels down to the family, multiplied. */
 const product = ({ bench: all, sorts, causes, families }: ReturnType<typeof learn>) =>
   [sorts, causes, families]
@@ -25,11 +47,11 @@ describe("rates in a chain", () => {
   it("take each level's mean as the prior of the next", () => {
     // ten boards, one fault each where a half was expected
     const learnt = learn(many(10, fuse(1, 0.5)));
-    const ofBench = (bench.worth + 10) / (bench.worth + 5);
-    const ofSort = (sort.worth + 10) / (sort.worth + 5 * ofBench);
-    const ofCause = (cause.worth + 10) / (cause.worth + 5 * ofBench * ofSort);
-    const ofFamily = (family.worth + 10) / (family.worth + 5 * ofBench * ofSort * ofCause);
-    const ofPart = (board.worth + 10) / (board.worth + 5 * ofBench * ofSort * ofCause * ofFamily);
+    const ofBench = alone(bench.worth, 10, 5);
+    const ofSort = alone(sort.worth, 10, 5 * ofBench);
+    const ofCause = alone(cause.worth, 10, 5 * ofBench * ofSort);
+    const ofFamily = alone(family.worth, 10, 5 * ofBench * ofSort * ofCause);
+    const ofPart = alone(board.worth, 10, 5 * ofBench * ofSort * ofCause * ofFamily);
     expect(learnt.bench?.mean).toBeCloseTo(ofBench, 12);
     expect(learnt.sorts.get("fuse")?.mean).toBeCloseTo(ofSort, 12);
     expect(learnt.causes.get(causeKey("surge", "fuse"))?.mean).toBeCloseTo(ofCause, 12);
@@ -115,8 +137,16 @@ describe("modes and knock-ons", () => {
       lessonWith({ modes: [found("open", 0.95), found("leaky", 0.05)], knockOns: [rule] }),
     ]);
     const [open, leaky] = learnt.shares.get("fuse")?.shares ?? [];
-    expect(open).toBeCloseTo((modes.worth * 0.95 + 10) / (modes.worth + 20), 12);
-    expect(leaky).toBeCloseTo((modes.worth * 0.05 + 10) / (modes.worth + 20), 12);
+    const gammaOf = (held: number, share: number) =>
+      logRising(held * share, 10) + held * share * Math.log(held) - (held * share + 10) * Math.log(held + 20);
+    const ofModes = (share: number) =>
+      weighed(
+        modes.worth,
+        (held) => gammaOf(held, 0.95) + gammaOf(held, 0.05),
+        (held) => (held * share + 10) / (held + 20),
+      );
+    expect(open).toBeCloseTo(ofModes(0.95), 12);
+    expect(leaky).toBeCloseTo(ofModes(0.05), 12);
     expect(learnt.knockOns.size).toBe(0); // no such rule here
   });
 
@@ -127,7 +157,13 @@ describe("modes and knock-ons", () => {
     const learnt = learn([lessonWith({ knockOns: [{ rule, trials, expected, count: 24 }] })]).knockOns.get(
       rule,
     );
-    const mean = (knockOn.worth * (1 - Math.exp(-0.4)) + 24) / (knockOn.worth + trials);
+    const before = 1 - Math.exp(-0.4);
+    const mean = weighed(
+      knockOn.worth,
+      (held) =>
+        logRising(held * before, 24) + logRising(held * (1 - before), trials - 24) - logRising(held, trials),
+      (held) => (held * before + 24) / (held + trials),
+    );
     expect(learnt?.mean).toBeCloseTo(mean, 12);
     expect(learnt?.factor).toBeCloseTo(-Math.log(1 - mean) / 0.4, 12);
   });
@@ -137,7 +173,7 @@ describe("the figures of one job", () => {
   const kind: JobKind = {
     cause: "surge",
     family: "fan",
-    boardName: "PCB 12",
+    identity: "PCB 12",
     sorts: new Map([["F1", "fuse"]]),
     nets: new Set<string>(),
     shapes: new Set(["fuse"]),
@@ -148,6 +184,28 @@ describe("the figures of one job", () => {
     const learnt = learn(many(10, fuse(1, 0.5)));
     const figures = figuresFor(learnt, kind, []);
     expect(figures?.sorts.fuse).toBeCloseTo(product(learnt), 3);
-    expect(figuresFor(learnt, { ...kind, boardName: "PCB 99", family: "pump" }, [])?.parts).toEqual({});
+    expect(figuresFor(learnt, { ...kind, identity: "PCB 99", family: "pump" }, [])?.parts).toEqual({});
+  });
+
+  it("are those of the board under both of its names, shown under the later", () => {
+    const good = [{ mode: "ohms" as const, red: "A", black: "B", reading: 100 }];
+    const prices = [{ part: "F1", kind: "fuse", paid: 4, usual: 1 }];
+    const taught = { ...fuse(1, 0.1), identity: "own-7", prices, good };
+    const learnt = learn([
+      ...many(20, { ...taught, boardName: "own board" }),
+      ...many(20, { ...taught, boardName: "GF-12-A" }),
+    ]);
+    const renamed = { ...kind, identity: "own-7", nets: new Set(["A", "B"]) };
+    const figures = figuresFor(learnt, renamed, []);
+    const twice = learn(many(40, fuse(1, 0.1))).parts.get(partKey("PCB 12", "F1"))?.mean;
+    expect(figures?.parts.F1).toBeCloseTo(twice ?? Number.NaN, 3);
+    expect(figures?.references).toMatchObject([{ reading: 100, count: 40 }]);
+    // forty purchases at 4 beside two pseudo-purchases at 1
+    expect(figures?.prices.F1).toBeCloseTo(4 ** (40 / 42), 2);
+    const rows = learntView(learnt, String).sections.flatMap((section) =>
+      section.rows.map(({ what }) => plain(what)),
+    );
+    expect(rows.filter((what) => what.startsWith("GF-12-A: "))).toHaveLength(3);
+    expect(rows.some((what) => /own/.test(what))).toBe(false);
   });
 });

@@ -3,7 +3,8 @@ import type { ReferenceReading } from "../board/board.ts";
 import type { FaultMode } from "../board/fault.ts";
 import { ruleStrength } from "../priors/knock-on-rules.ts";
 import { MODE_SHARES, type Shape } from "../priors/mode-shares.ts";
-import { betaSpread, type Spread, updateBeta, updateShares } from "./conjugate.ts";
+import { type Beta, betaSpread, type Spread, updateBeta, updateShares } from "./conjugate.ts";
+import { betaEvidence, gammaEvidence, HELD_TIMES, heldMean, heldShares } from "./held-by.ts";
 import type { Lesson } from "./lesson.ts";
 import { type LearntPace, pacesOf } from "./pace.ts";
 import { type LearntPrice, pricesOf } from "./prices.ts";
@@ -39,7 +40,9 @@ export interface Learnt extends RateFactors {
   readonly knockOns: ReadonlyMap<string, LearntKnockOn>;
   readonly paces: ReadonlyMap<string, LearntPace>;
   readonly prices: ReadonlyMap<string, LearntPrice>;
-  /** what good boards read, by the board's name */
+  /** what the boards are called, by what they are known by: as the last of the lessons had it */
+  readonly names: ReadonlyMap<string, string>;
+  /** what good boards read, by what the board is known by */
   readonly references: ReadonlyMap<string, readonly ReferenceReading[]>;
 }
 
@@ -53,6 +56,7 @@ export function learn(lessons: readonly Lesson[]): Learnt {
     jobs: lessons.length,
     boards: lessons.filter(({ again }) => !again).length,
     seen,
+    names: new Map(lessons.map(({ identity, boardName }) => [identity, boardName])),
     ...rates,
     ...learnModes(lessons, rates),
     knockOns: learnKnockOns(lessons),
@@ -88,42 +92,63 @@ function learnModes(lessons: readonly Lesson[], rates: RateFactors): Pick<Learnt
       add(inFamily, familyKey(lesson.family, shape), mode, count, expected);
     }
   }
-  const shares = new Map<string, LearntShares>();
-  for (const [shape, sums] of everywhere) {
-    const learnt = sharesOf(shape, null, sums, PSEUDO_COUNTS.modes.worth);
-    if (learnt !== null) shares.set(shape, learnt);
-  }
-  const familyShares = new Map<string, LearntShares>();
-  for (const [key, sums] of inFamily) {
-    const shape = key.slice(key.indexOf("\n") + 1);
-    const learnt = sharesOf(shape, shares.get(shape) ?? null, sums, PSEUDO_COUNTS.familyModes.worth);
-    if (learnt !== null) familyShares.set(key, learnt);
-  }
-  return { shares, familyShares };
+  const shares = sharesOf(everywhere, () => null, PSEUDO_COUNTS.modes.worth);
+  const ofShape = (key: string) => shares.get(shapeIn(key)) ?? null;
+  return { shares, familyShares: sharesOf(inFamily, ofShape, PSEUDO_COUNTS.familyModes.worth) };
 }
 
-/** A shape's modes after the counts; null for a shape that this program does not know, or of which next to nothing was seen. */
-function sharesOf(
-  shape: string,
-  before: LearntShares | null,
-  sums: ModeSums,
-  worth: number,
-): LearntShares | null {
+/** The shape of a key that may begin with a family. */
+const shapeIn = (key: string): string => key.slice(key.indexOf("\n") + 1);
+
+interface ModesMet extends Omit<LearntShares, "shares"> {
+  readonly key: string;
+  readonly exposures: readonly number[];
+}
+
+/** What was met of a shape's modes; null for a shape that this program does not know, or of which next to nothing was seen. */
+function modesMet(key: string, before: LearntShares | null, sums: ModeSums): ModesMet | null {
+  const shape = shapeIn(key);
   const table = Object.hasOwn(MODE_SHARES, shape) ? MODE_SHARES[shape as Shape].shares : null;
   if (table === null) return null;
   const modes = Object.keys(table) as FaultMode[];
   const ofTable = modes.map((mode) => table[mode] ?? 0);
-  const stood = before?.shares ?? ofTable;
-  const counts = modes.map((mode) => sums.counts.get(mode) ?? 0);
+  const counts = modes.map((mode) => Math.max(0, sums.counts.get(mode) ?? 0));
   if (counts.reduce((sum, one) => sum + one, 0) < LEAST_SEEN) return null;
   // The expectation holds the table's share; over that share it is the number of failures in which the mode could have been met.
-  const exposures = modes.map((mode, at) => (sums.expected.get(mode) ?? 0) / ofTable[at]);
-  const shares = updateShares(
-    stood.map((share) => worth * share),
-    counts,
-    exposures,
+  const exposures = modes.map((mode, at) => Math.max(0, sums.expected.get(mode) ?? 0) / ofTable[at]);
+  return { key, shape, modes, before: before?.shares ?? ofTable, counts, exposures };
+}
+
+/** Every shape's modes after the counts, each held to what stood before as strongly as all of them together have it. */
+function sharesOf(
+  sums: ReadonlyMap<string, ModeSums>,
+  before: (key: string) => LearntShares | null,
+  worth: number,
+): Map<string, LearntShares> {
+  const all = [...sums].flatMap(([key, of]) => modesMet(key, before(key), of) ?? []);
+  const held = heldShares((times) => all.reduce((sum, met) => sum + modesEvidence(met, times * worth), 0));
+  return new Map(
+    all.map(({ key, exposures, ...met }) => {
+      const after = HELD_TIMES.map((times) =>
+        updateShares(
+          met.before.map((share) => times * worth * share),
+          met.counts,
+          exposures,
+        ),
+      );
+      const shares = met.modes.map((_, mode) => heldMean(held, (_, at) => after[at]?.[mode] ?? 0));
+      return [key, { ...met, shares }];
+    }),
   );
-  return { shape, modes, before: stood, shares, counts };
+}
+
+/** Each share a Gamma of its own, as in `updateShares`. */
+function modesEvidence({ before, counts, exposures }: ModesMet, worth: number): number {
+  return before.reduce(
+    (sum, share, at) =>
+      share > 0 ? sum + gammaEvidence({ shape: worth * share, rate: worth }, counts[at], exposures[at]) : sum,
+    0,
+  );
 }
 
 function learnKnockOns(lessons: readonly Lesson[]): Map<string, LearntKnockOn> {
@@ -136,18 +161,44 @@ function learnKnockOns(lessons: readonly Lesson[]): Map<string, LearntKnockOn> {
       count: sum.count + count,
     });
   }
-  const learnt = new Map<string, LearntKnockOn>();
-  for (const [rule, { trials, expected, count }] of [...sums].sort(([a], [b]) => (a < b ? -1 : 1))) {
-    const strength = ruleStrength(rule);
-    if (strength === null || trials < LEAST_SEEN) continue;
-    const before = expected / trials;
-    const { worth } = PSEUDO_COUNTS.knockOn;
-    const prior = { yes: worth * before, no: worth * (1 - before) };
-    const spread = betaSpread(updateBeta(prior, count, Math.max(0, trials - count)));
-    // chance 1 - exp(-rate): the rates stand to each other as the logarithms of what was spared
-    const factor = Math.log1p(-spread.mean) / Math.log1p(-before);
-    const held = Math.min(FACTOR_ENDS.most, Math.max(FACTOR_ENDS.least, factor));
-    learnt.set(rule, { ...spread, before, trials, count, strength, factor: held });
-  }
-  return learnt;
+  const all = [...sums]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .flatMap(([rule, { trials, expected, count }]) => {
+      const strength = ruleStrength(rule);
+      if (strength === null || trials < LEAST_SEEN || !(expected > 0 && expected < trials)) return [];
+      return [
+        { rule, strength, trials, count, before: expected / trials, failed: Math.max(0, trials - count) },
+      ];
+    });
+  const prior = (before: number, times: number): Beta => {
+    const worth = times * PSEUDO_COUNTS.knockOn.worth;
+    return { yes: worth * before, no: worth * (1 - before) };
+  };
+  const held = heldShares((times) =>
+    all.reduce(
+      (sum, { before, count, failed }) => sum + betaEvidence(prior(before, times), count, failed),
+      0,
+    ),
+  );
+  return new Map(
+    all.map(({ rule, failed, ...one }) => {
+      const after = mixedBeta(held, (times) => updateBeta(prior(one.before, times), one.count, failed));
+      const spread = betaSpread(after);
+      // chance 1 - exp(-rate): the rates stand to each other as the logarithms of what was spared
+      const factor = Math.log1p(-spread.mean) / Math.log1p(-one.before);
+      const within = Math.min(FACTOR_ENDS.most, Math.max(FACTOR_ENDS.least, factor));
+      return [rule, { ...spread, ...one, factor: within }];
+    }),
+  );
+}
+
+/** The Beta with the mean and the variance of the mixture. */
+function mixedBeta(held: readonly number[], of: (times: number) => Beta): Beta {
+  const mean = heldMean(held, (times) => of(times).yes / (of(times).yes + of(times).no));
+  const square = heldMean(held, (times) => {
+    const { yes, no } = of(times);
+    return (yes * (yes + 1)) / ((yes + no) * (yes + no + 1));
+  });
+  const worth = (mean - square) / (square - mean ** 2);
+  return { yes: worth * mean, no: worth * (1 - mean) };
 }

@@ -56,6 +56,8 @@ export interface PricePaid {
 export interface Lesson {
   readonly family: string;
   readonly boardName: string;
+  /** what the board is known by, whatever it was called at the time */
+  readonly identity: string;
   readonly cause: Cause;
   /** parts on the board, by sort */
   readonly seen: Readonly<Record<string, number>>;

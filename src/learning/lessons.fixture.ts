@@ -5,6 +5,7 @@ export function lessonWith(changes: Partial<Lesson>): Lesson {
   return {
     family: "fan",
     boardName: "PCB 12",
+    identity: changes.boardName ?? "PCB 12",
     cause: "surge",
     seen: { fuse: 1 },
     stayedAway: 0,

@@ -2,7 +2,8 @@ import type { Sourced } from "../units/mark.ts";
 
 /**
  * How many faults, trials or readings of the shop's own outweigh what stood before them. All from memory, held large enough that a shop which is
- * just as the tables have it is not talked out of them by chance (`npm run evaluate:shop -- 100 2 0`): the levels see the same faults one after another.
+ * just as the tables have it is not talked out of them by chance: the levels see the same faults one after another. These are the least; how many times
+ * them is learnt with the rest (`held-by.ts`).
  */
 export interface PseudoCount extends Sourced {
   readonly worth: number;

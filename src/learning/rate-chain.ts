@@ -1,5 +1,6 @@
 /** How often things fail at a bench, learnt level by level from the expected counts of its closed jobs. */
 import { type Gamma, updateGamma } from "./conjugate.ts";
+import { gammaEvidence, heldMean, heldShares } from "./held-by.ts";
 import type { Lesson, Tally } from "./lesson.ts";
 import { FACTOR_ENDS, PSEUDO_COUNTS } from "./pseudo-counts.ts";
 
@@ -11,7 +12,7 @@ export interface LearntFactor extends Gamma {
   readonly expected: number;
 }
 
-/** Keys of the levels: a sort alone, `cause sort`, `family\nsort`, `board name\npart`. */
+/** Keys of the levels: a sort alone, `cause sort`, `family\nsort`, `board\npart`. */
 export interface RateFactors {
   /** of all sorts together; null where next to nothing was seen */
   readonly bench: LearntFactor | null;
@@ -23,10 +24,21 @@ export interface RateFactors {
 
 export const causeKey = (cause: string, sort: string): string => `${cause}\n${sort}`;
 export const familyKey = (family: string, sort: string): string => `${family}\n${sort}`;
-export const partKey = (boardName: string, part: string): string => `${boardName}\n${part}`;
+export const partKey = (board: string, part: string): string => `${board}\n${part}`;
 
 /** Less than this of a fault seen or expected says nothing worth a line. */
 export const LEAST_SEEN = 0.05;
+
+/** The Gamma with the mean and the variance of the mixture. */
+function mixedGamma(shares: readonly number[], of: (times: number) => Gamma): Gamma {
+  const mean = heldMean(shares, (times) => of(times).shape / of(times).rate);
+  const square = heldMean(shares, (times) => {
+    const { shape, rate } = of(times);
+    return (shape * (shape + 1)) / rate ** 2;
+  });
+  const rate = mean / (square - mean ** 2);
+  return { shape: mean * rate, rate };
+}
 
 /** One level of the chain: counts beside what the levels before it make of the tables' expectation. */
 class Level {
@@ -40,17 +52,26 @@ class Level {
   }
 
   learn(worth: number): Map<string, LearntFactor> {
-    const learnt = new Map<string, LearntFactor>();
-    for (const [key, tally] of [...this.#tallies].sort(([a], [b]) => (a < b ? -1 : 1))) {
-      const { count } = tally;
+    const tallies = [...this.#tallies]
+      .sort(([a], [b]) => (a < b ? -1 : 1))
       // readings that raise what they cannot show leave a little less than nothing
-      const expected = Math.max(0, tally.expected);
-      if (count < LEAST_SEEN && expected < LEAST_SEEN) continue;
-      const gamma = updateGamma({ shape: worth, rate: worth }, count, expected);
-      const mean = Math.min(FACTOR_ENDS.most, Math.max(FACTOR_ENDS.least, gamma.shape / gamma.rate));
-      learnt.set(key, { ...gamma, mean, count, expected });
-    }
-    return learnt;
+      .map(([key, { count, expected }]) => ({
+        key,
+        count: Math.max(0, count),
+        expected: Math.max(0, expected),
+      }))
+      .filter(({ count, expected }) => count >= LEAST_SEEN || expected >= LEAST_SEEN);
+    const before = (times: number): Gamma => ({ shape: times * worth, rate: times * worth });
+    const shares = heldShares((times) =>
+      tallies.reduce((sum, { count, expected }) => sum + gammaEvidence(before(times), count, expected), 0),
+    );
+    return new Map(
+      tallies.map(({ key, count, expected }) => {
+        const gamma = mixedGamma(shares, (times) => updateGamma(before(times), count, expected));
+        const mean = Math.min(FACTOR_ENDS.most, Math.max(FACTOR_ENDS.least, gamma.shape / gamma.rate));
+        return [key, { ...gamma, mean, count, expected }];
+      }),
+    );
   }
 }
 
@@ -94,7 +115,7 @@ export function shownIn(lesson: Lesson, rates: RateFactors): (tally: Tally, fact
   const { stayedAway: before } = lesson;
   let more = 0;
   for (const { part, sort, bringing } of lesson.parts) {
-    const ofPart = meanOf(rates.parts, partKey(lesson.boardName, part));
+    const ofPart = meanOf(rates.parts, partKey(lesson.identity, part));
     more += (factorOfSort(rates, lesson, sort) * ofPart - 1) * bringing;
   }
   const now = Math.min(MOST_STAY_AWAY, before * Math.exp(-more));
@@ -166,7 +187,7 @@ function chain(jobs: readonly JobShown[], before: RateFactors): RateFactors {
   const parts = new Level();
   for (const { lesson, shown } of jobs)
     for (const tally of lesson.parts) {
-      const key = partKey(lesson.boardName, tally.part);
+      const key = partKey(lesson.identity, tally.part);
       const whole = factorOfSort(before, lesson, tally.sort) * meanOf(before.parts, key);
       const { count, due } = shown(tally, whole);
       parts.add(key, count, due * factorOfSort(learnt, lesson, tally.sort));

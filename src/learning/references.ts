@@ -46,12 +46,12 @@ export function pooledReferences(
   }));
 }
 
-/** What good boards beside those of the jobs read, by the board's name. */
+/** What good boards beside those of the jobs read, by what the board is known by. */
 export function referencesOf(
-  lessons: readonly { readonly boardName: string; readonly good: readonly GoodReading[] }[],
+  lessons: readonly { readonly identity: string; readonly good: readonly GoodReading[] }[],
 ): Map<string, readonly ReferenceReading[]> {
   const readings = new Map<string, GoodReading[]>();
-  for (const { boardName, good } of lessons)
-    if (good.length > 0) readings.set(boardName, [...(readings.get(boardName) ?? []), ...good]);
+  for (const { identity, good } of lessons)
+    if (good.length > 0) readings.set(identity, [...(readings.get(identity) ?? []), ...good]);
   return new Map([...readings].map(([name, read]) => [name, pooledReferences([], read)]));
 }

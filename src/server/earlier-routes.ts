@@ -9,11 +9,11 @@ const MOST_NAME = 500;
 export function earlierRoutes(store: JobStore): Hono {
   const routes = new Hono();
   routes.get("/", async (context) => {
-    const { name = "", family = "" } = context.req.query();
+    const { name = "", family = "", identity = name } = context.req.query();
     if (name === "" && family === "") return problem(context, "name or family: one of them is needed", 400);
-    if (name.length > MOST_NAME || family.length > MOST_NAME)
-      return problem(context, `name, family: longer than ${MOST_NAME} letters`, 400);
-    return context.json<EarlierList>({ jobs: [...(await store.earlierJobs({ name, family }))] });
+    if ([name, family, identity].some(({ length }) => length > MOST_NAME))
+      return problem(context, `name, family, identity: longer than ${MOST_NAME} letters`, 400);
+    return context.json<EarlierList>({ jobs: [...(await store.earlierJobs({ name, family, identity }))] });
   });
   return routes;
 }

@@ -14,7 +14,13 @@ const EVENTS_PER_POST = 2000;
 const TITLE_LENGTH = 200;
 
 const id = z.string().regex(ID_PATTERN, "an id is 1 to 64 of letters, digits, _ and -");
-const step = z.strictObject({ words: z.string(), minutes: z.number(), money: z.number(), why: z.string() });
+const step = z.strictObject({
+  words: z.string(),
+  minutes: z.number(),
+  money: z.number(),
+  why: z.string(),
+  places: z.array(z.string()).max(100).optional(),
+});
 const practice = z.strictObject({
   seed: z.int().min(0),
   recorded: z

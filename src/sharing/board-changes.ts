@@ -30,6 +30,7 @@ export function boardChanges(before: Content | null, after: Content): BoardChang
 }
 
 const FIELD_NAMES: Readonly<Record<string, string>> = {
+  identity: said`what it is known by, whatever its name`,
   references: said`what good ones read`,
   referencesFrom: said`which logs that was taken from`,
 };

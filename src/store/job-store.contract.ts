@@ -240,6 +240,20 @@ export function jobStoreContract(name: string, open: (clock: Clock) => JobStore 
         expect(await store.earlierJobs({ name: "nothing like it", family: "" })).toEqual([]);
       }));
 
+    it("tells what a board had before under its earlier name, and not what another of its name now had", () =>
+      withStore(async (store) => {
+        const on = (board: object) => ({ header: { board, cause: "surge", symptom: "dead" } });
+        await store.createJob(newJob("first", on({ name: "own board", family: "fan" })));
+        await store.createJob(newJob("renamed", on({ name: "GF-12", identity: "own board", family: "fan" })));
+        await store.createJob(newJob("other", on({ name: "GF-12", family: "pump" })));
+        const asked = { name: "GF-12 rev C", identity: "own board", family: "fan" };
+        const told = await store.earlierJobs(asked);
+        expect(told.map(({ id, sameBoard }) => `${id} ${sameBoard}`).sort()).toEqual([
+          "first true",
+          "renamed true",
+        ]);
+      }));
+
     it("keeps pictures byte for byte, once each", () =>
       withStore(async (store) => {
         await store.createJob(newJob("j1"));

@@ -139,14 +139,22 @@ function readBroke(file: Fields, job: Job, problems: Problems): readonly BrokeAt
 
 function readStep(input: unknown, index: number, problems: Problems): WayStep {
   const step = new Fields(problems, `proposed.${index}`, input);
-  step.only(["words", "minutes", "money", "why"], said`a step`);
+  step.only(["words", "minutes", "money", "why", "places"], said`a step`);
   step.require("words", "minutes", "money", "why");
   return {
     words: step.text("words") ?? "",
     minutes: step.number("minutes", { least: 0 }) ?? 0,
     money: step.number("money", { least: 0 }) ?? 0,
     why: step.raw("why") === "" ? "" : (step.text("why") ?? ""),
+    ...(step.has("places") ? { places: readPlaces(step) } : {}),
   };
+}
+
+function readPlaces(step: Fields): readonly string[] {
+  const places = step.list("places");
+  if (!places.every((place) => typeof place === "string"))
+    step.complain("places", said`expected pins, nets or parts by name`);
+  return places.map(String);
 }
 
 /** What somebody sees before the case is written: what stays of the job, and that nothing else does. */

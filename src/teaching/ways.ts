@@ -25,6 +25,17 @@ function priceOf(job: Job, event: JobEvent): number {
   return event.price ?? (part === undefined ? 0 : partPrice(part, job.terms.newBoardPrice));
 }
 
+/** Where an event was done: pins, nets or a part. */
+function placesOf(event: JobEvent): Pick<WayStep, "places"> {
+  const places: string[] = [];
+  if ((event.do === "measure" || event.do === "beside") && event.red !== undefined)
+    places.push(event.red, ...(event.black === undefined ? [] : [event.black]));
+  else if (event.do === "clip" || event.do === "unclip") places.push(...event.at);
+  else if (event.do === "lift" || event.do === "refit") places.push(event.place);
+  else if ("part" in event && typeof event.part === "string") places.push(event.part);
+  return places.length === 0 ? {} : { places };
+}
+
 /** The way of a log: what was believed of the faulty parts once each step was done is its reason. */
 export function wayOf(job: Job, faults: readonly string[]): Parsed<readonly WayStep[]> {
   const timeline = foldLog(job.board, job.absent, job.log);
@@ -40,6 +51,7 @@ export function wayOf(job: Job, faults: readonly string[]): Parsed<readonly WayS
       minutes: actionMinutes(job.board, before, event),
       money: priceOf(job, event),
       why,
+      ...placesOf(event),
     };
   });
   return { ok: true, value: steps };
@@ -86,6 +98,7 @@ export function proposedWay(
         minutes: actionMinutes(job.board, at.now, answered.event),
         money: priceOf(job, answered.event),
         why: index === 0 ? proposal.why : "",
+        ...placesOf(answered.event),
       });
       log = [...log, answered.event];
       const folded = foldLog(job.board, job.absent, log);

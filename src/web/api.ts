@@ -97,8 +97,8 @@ export const api = {
       headers: { "content-type": data.type },
       body: data,
     }),
-  earlier: (name: string, family: string) =>
-    call<EarlierList>(`/earlier?${new URLSearchParams({ name, family })}`),
+  earlier: (board: { readonly name: string; readonly family: string; readonly identity: string }) =>
+    call<EarlierList>(`/earlier?${new URLSearchParams(board)}`),
   comebacks: (id: string) => call<ComebacksAnswer>(`/jobs/${id}/comebacks`),
   warranty: (currency: string, comebackCost: number) =>
     call<WarrantyAnswer>(

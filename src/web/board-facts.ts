@@ -51,9 +51,17 @@ export function pointsOnPicture(board: unknown): readonly BoardPin[] {
   });
 }
 
-/** What a board is called, and its family; empty where the file does not say. */
-export function boardFacts(board: unknown): { readonly name: string; readonly family: string } {
-  return { name: text(record(board).name), family: text(record(board).family) };
+export interface BoardFacts {
+  readonly name: string;
+  readonly family: string;
+  /** what it is known by: its pictures and earlier jobs are found by it */
+  readonly identity: string;
+}
+
+/** What a board is called and known by, and its family; empty where the file does not say. */
+export function boardFacts(board: unknown): BoardFacts {
+  const { name, family, identity } = record(board);
+  return { name: text(name), family: text(family), identity: text(identity) || text(name) };
 }
 
 /** The board with these parts marked as not seen or different: the diagnosis widens there. */

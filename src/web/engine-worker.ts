@@ -3,6 +3,7 @@
 import { foldLog } from "../bench/fold.ts";
 import { MEASURE_MODES } from "../bench/words.ts";
 import type { Board, ReferenceReading } from "../board/board.ts";
+import { identityOf } from "../board/board-identity.ts";
 import { faultName } from "../board/fault.ts";
 import { faultNameWords } from "../board/fault-words.ts";
 import { parseBoard } from "../board/parse-board.ts";
@@ -42,7 +43,7 @@ import { bring } from "../sharing/bring.ts";
 import { withGoodRead } from "../sharing/good-read.ts";
 import { outcomesOf, type PooledOutcomes, pooled } from "../sharing/outcomes.ts";
 import { packText } from "../sharing/pack.ts";
-import { ownDrawing } from "../shipped/drawing/drawn-board.ts";
+import { drawnBoard, ownDrawing } from "../shipped/drawing/drawn-board.ts";
 import { caseAnswer, caseJob } from "../teaching/case-bench.ts";
 import { casePage } from "../teaching/case-page.ts";
 import { costWords, namedWays } from "../teaching/side-by-side.ts";
@@ -189,14 +190,20 @@ function waysThrough(soFar: JobSoFar, { recorded: given }: PracticeInfo): WaysTh
     ["recorded", taken(wayOf(recorded, foundInCase(given)))],
     ["proposed", given.proposed],
   ]);
-  const found = foundInCase(given).map((fault) => faultNameWords(fault, job.board));
   return {
     ways: ways.map(({ name, steps, sum }) => ({
       name,
       sum: `${sum.steps} steps, ${costWords(sum, currency)}`,
       steps: steps.map((step) => ({ words: step.words, cost: costWords(step, currency), why: step.why })),
     })),
-    page: casePage({ title: job.board.name, found, ways, currency }),
+    page: casePage({
+      title: job.board.name,
+      board: job.board,
+      picture: drawnBoard(job.board),
+      found: foundInCase(given),
+      ways,
+      currency,
+    }),
   };
 }
 
@@ -217,7 +224,7 @@ function ownBoard(
   const line = (one: ReferenceReading) => ({ ...one, words: referenceWords(one) });
   const good = {
     kept: (board.references ?? []).map(line),
-    fromJobs: (learn(lessons).references.get(board.name) ?? []).map(line),
+    fromJobs: (learn(lessons).references.get(identityOf(board)) ?? []).map(line),
     odd: oddReferencesInWords(board),
   };
   return { content, view, odd: odditiesInWords(boardOddities(board)), good };

@@ -9,7 +9,7 @@
  * POST /api/jobs/:id/events           AppendRequest -> AppendAnswer; posting the same events again adds nothing
  * POST /api/jobs/:id/pictures/:pid    the JPEG or PNG itself -> PictureAnswer
  * GET  /api/jobs/:id/pictures/:pid    -> the picture
- * GET  /api/earlier?name=&family=      -> EarlierList: what was done before on boards of this number or family
+ * GET  /api/earlier?name=&family=&identity= -> EarlierList: what was done before on this board or its family
  * GET  /api/jobs/:id/comebacks        -> ComebacksAnswer
  * GET  /api/warranty?currency&comebackCost -> WarrantyAnswer
  * GET  /api/boards                    -> BoardList

@@ -150,4 +150,28 @@ describe("the photos of a board of one's own", () => {
     await page.getByText(/Revision on the board: .?Rev\. D/).waitFor();
     await page.context().close();
   });
+
+  it("stay with the board through a new name of it and of a part, and a job under the old name is told at intake", async () => {
+    const page = await served.laptop();
+    await page.goto(`${served.url}#/boards/own-rail`);
+    await page.getByRole("button", { name: /^F1 fuse/ }).click();
+    await page.getByLabel("Name on the board", { exact: true }).fill("FU7");
+    await page.getByLabel("Name on the board", { exact: true }).press("Enter");
+    await page.getByRole("button", { name: /^FU7 fuse/ }).waitFor();
+    await page.locator("summary", { hasText: "The board’s name" }).click();
+    await page.getByLabel("What to call the board").fill("GF-12-A");
+    await page.getByLabel("What to call the board").press("Enter");
+    await page.getByRole("heading", { name: "GF-12-A" }).waitFor();
+    await page.reload();
+    await page.locator("summary", { hasText: "Photos and pins" }).click();
+    await page.getByText("photos 1, pins 4").waitFor();
+    await expect
+      .poll(async () => (await albumNow())?.pins.map(({ place }) => place).sort(), { timeout: 15_000 })
+      .toEqual(["FU7.1", "GND", "R1.1", "V15"]);
+    await page.goto(`${served.url}#/new`);
+    await page.getByRole("radio", { name: /^GF-12-A/ }).check();
+    await page.locator(".earlier-jobs li").first().waitFor();
+    expect(await page.locator(".earlier-jobs li").count()).toBe(1);
+    await page.context().close();
+  });
 });

@@ -3,6 +3,7 @@ import { createHash } from "node:crypto";
 import { realpathSync } from "node:fs";
 import type { Command } from "commander";
 import type { Board, CountedLog } from "../../board/board.ts";
+import { identityOf } from "../../board/board-identity.ts";
 import { parseBoard } from "../../board/parse-board.ts";
 import { goodReadings, oddReferences, oddReferencesInWords, referenceWords } from "../../job/good-board.ts";
 import { pooledWith } from "../../job/pooled-board.ts";
@@ -41,7 +42,7 @@ function referencesOf(file: string, jobs: readonly string[], json: boolean, io: 
     const job = loadJob(path);
     if (!job.ok) return refuse(io, job.problem);
     const { board } = job.value.job;
-    if (board.name !== loaded.value.name)
+    if (identityOf(board) !== identityOf(loaded.value))
       return refuse(
         io,
         `${path}: board: is "${board.name}", not "${loaded.value.name}"; nothing was written`,

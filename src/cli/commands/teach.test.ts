@@ -71,6 +71,12 @@ describe("a case to practise on", () => {
     expect(page).toMatch(/@media print/);
     expect(page).toContain("<th>yours</th><th>recorded</th><th>proposed</th>");
     expect(page).not.toMatch(/<script|https?:/);
+    const figures = page.match(/<figure>.*?<\/figure>/gs) ?? [];
+    expect(figures).toHaveLength(3);
+    for (const figure of figures) expect(figure).toMatch(/class="found"[^>]*><title>F1</);
+    // the first reading of the recorded way stands at the capacitor, with the third step's look and the fourth's exchange at the fuse
+    expect(figures[1]).toMatch(/>1<\/text>/);
+    expect(figures[1]).toMatch(/>3 4<\/text>/);
   });
 
   it("is refused where the job is open or found nothing, and where the file is no case", async () => {

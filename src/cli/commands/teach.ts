@@ -5,6 +5,7 @@ import type { Command } from "commander";
 import { faultNameWords } from "../../board/fault-words.ts";
 import { boardPathOf, parseJob } from "../../job/parse-job.ts";
 import { foundInCase } from "../../job/practice-case.ts";
+import { drawnBoard } from "../../shipped/drawing/drawn-board.ts";
 import { casePage } from "../../teaching/case-page.ts";
 import { costWords, type NamedWay, namedWays } from "../../teaching/side-by-side.ts";
 import { casePreview, caseText, type TeachingCase, teachingCase } from "../../teaching/teaching-case.ts";
@@ -68,11 +69,25 @@ function compare(file: string, jobFile: string | undefined, print: string | unde
   if (!ways.ok) return refuse(io, ways.problem);
   const blind = parseJob(given.value.header, null);
   if (!blind.ok) return refuse(io, `${file}: ${blind.problem}`);
-  const found = foundInCase(given.value).map((fault) => faultNameWords(fault, blind.value.board));
+  const { board } = blind.value;
+  const found = foundInCase(given.value);
   const { currency } = blind.value.terms;
-  io.out(`${oneLine(given.value.title)}\nFound: ${found.join("; ")}\n${rows(ways.value, currency)}`);
+  io.out(
+    `${oneLine(given.value.title)}\nFound: ${found.map((fault) => faultNameWords(fault, board)).join("; ")}\n${rows(ways.value, currency)}`,
+  );
   if (print === undefined) return DONE;
-  return written(print, casePage({ title: given.value.title, found, ways: ways.value, currency }), io);
+  return written(
+    print,
+    casePage({
+      title: given.value.title,
+      board,
+      picture: drawnBoard(board),
+      found,
+      ways: ways.value,
+      currency,
+    }),
+    io,
+  );
 }
 
 function threeWays(given: TeachingCase, jobFile: string | undefined): Parsed<readonly NamedWay[]> {

@@ -1,4 +1,6 @@
 /** Jobs kept in one SQLite file: rows in, rows out; every rule that SQL can hold stands in `schema.ts`. */
+
+import { identityOf } from "../../board/board-identity.ts";
 import type { AlbumStore, KeepsAlbums } from "../../job/board-album.ts";
 import type { BoardStore, KeepsBoards } from "../../job/board-store.ts";
 import { type AskedBoard, type EarlierJob, earlierJobs } from "../../job/earlier-jobs.ts";
@@ -109,9 +111,9 @@ export class SqliteJobStore implements JobStore, KeepsBoards, KeepsAlbums, Stock
          max(created_at, coalesce((SELECT max(received_at) FROM event WHERE event.job = job.id), '')) AS changed_at
        FROM job
        WHERE practice IS NULL
-         AND (board_name = ? OR json_extract(header, '$.board.family') = ?)
+         AND (coalesce(json_extract(header, '$.board.identity'), board_name) = ? OR json_extract(header, '$.board.family') = ?)
        ORDER BY changed_at DESC, job.rowid DESC`,
-      [board.name, board.family],
+      [identityOf(board), board.family],
     );
     const jobs = rows.map((row) => ({
       id: text(row.id),

@@ -123,7 +123,7 @@ function PartList({ id, edited }: { readonly id: string; readonly edited: Edited
         <BoardPhotos board={board} />
         <GoodReadings good={board.good} view={board.view} edited={edited} />
         <BoardVersions id={id} title={name} onBack={edited.back} />
-        <GiveBoard id={id} title={name} content={board.content} />
+        <GiveBoard id={id} content={board.content} />
         <details>
           <summary>{say`The board’s name`}</summary>
           <TypedField

@@ -34,10 +34,12 @@ export function BoardsScreen() {
   const copy = (id: string) =>
     withBoard(id, ({ title, board, outcomes }) => {
       const name = named(say`${title}, copy`);
+      const id = newBoardId();
+      // a board of its own from here on: its pictures are not those of the first
       return keepOwnBoard({
-        id: newBoardId(),
+        id,
         title: name,
-        board: { ...(board as object), name },
+        board: { ...(board as object), name, identity: id },
         outcomes,
       });
     });

@@ -1,5 +1,6 @@
 /** A board that somebody gave, as a file: shown with what it would change, and kept when that is wanted. */
 import { useState } from "react";
+import { boardFacts } from "../board-facts.ts";
 import { keepOwnBoard, newBoardId, type OwnBoardLine, openOwnBoard } from "../board-keeper.ts";
 import type { BroughtBoard } from "../engine-messages.ts";
 import { keepPackedAlbum } from "../picture/packed-album.ts";
@@ -35,14 +36,16 @@ export function BringBoard({ boards, onKept }: Props) {
       const there = same === undefined ? null : await openOwnBoard(same.id);
       const shown =
         there === null ? fresh : await engine.bring({ name: file.name, text, before: there.board });
-      setPreview({ ...shown, id: there === null ? null : there.id });
+      // what it is known by here stays, so that its pictures and jobs do
+      const identity = there === null ? {} : { identity: boardFacts(there.board).identity };
+      setPreview({ ...shown, content: { ...shown.content, ...identity }, id: there?.id ?? null });
       setProblem(null);
     } catch (error) {
       setProblem((error as Error).message);
     }
   };
   const keep = async ({ id, title, content, outcomes, pictures }: Preview) => {
-    if (pictures !== null) await keepPackedAlbum(title, pictures);
+    if (pictures !== null) await keepPackedAlbum(boardFacts(content).identity, pictures);
     await keepOwnBoard({ id: id ?? newBoardId(), title, board: content, outcomes });
     setPreview(null);
     onKept();

@@ -1,7 +1,8 @@
 /** A board as one file to give away, with or without counts of the jobs that were closed on it. */
 import { useState } from "react";
 import { api } from "../api.ts";
-import { openOwnBoard } from "../board-keeper.ts";
+import { boardFacts } from "../board-facts.ts";
+import { openOwnBoard, sendBoards } from "../board-keeper.ts";
 import type { JobSoFar } from "../engine-messages.ts";
 import { packedAlbum } from "../picture/packed-album.ts";
 import { saveFile } from "../save-file.ts";
@@ -10,11 +11,10 @@ import { useEngine } from "../use-engine.ts";
 
 interface Props {
   readonly id: string;
-  readonly title: string;
   readonly content: Readonly<Record<string, unknown>>;
 }
 
-export function GiveBoard({ id, title, content }: Props) {
+export function GiveBoard({ id, content }: Props) {
   const engine = useEngine();
   const [counts, setCounts] = useState(false);
   const [withPictures, setWithPictures] = useState(false);
@@ -23,8 +23,8 @@ export function GiveBoard({ id, title, content }: Props) {
     if (engine === null) return;
     try {
       const outcomes = (await openOwnBoard(id))?.outcomes ?? {};
-      const jobs = counts ? await closedJobs(title) : [];
-      const pictures = withPictures ? await packedAlbum(title) : null;
+      const jobs = counts ? await closedJobs(id, content) : [];
+      const pictures = withPictures ? await packedAlbum(boardFacts(content).identity) : null;
       saveFile(
         `${id}.json`,
         "application/json",
@@ -62,11 +62,16 @@ export function GiveBoard({ id, title, content }: Props) {
   );
 }
 
-/** Practice tells nothing of the boards of this world. */
-async function closedJobs(boardName: string): Promise<readonly JobSoFar[]> {
+/** Those on this board by whatever name it bore. Practice tells nothing of the boards of this world. */
+async function closedJobs(id: string, content: Props["content"]): Promise<readonly JobSoFar[]> {
+  const { name, identity } = boardFacts(content);
+  await sendBoards();
+  const { versions } = await api.ownBoard(id);
+  const names = new Set([name, ...versions.map(({ title }) => title)]);
   const { jobs } = await api.jobs();
   const closed = jobs.filter(
-    (job) => job.verdict !== null && job.practice === null && job.boardName === boardName,
+    ({ verdict, practice, boardName }) => verdict !== null && practice === null && names.has(boardName),
   );
-  return Promise.all(closed.map(({ id }) => api.job(id)));
+  const read = await Promise.all(closed.map((job) => api.job(job.id)));
+  return read.filter(({ header }) => boardFacts(header.board).identity === identity);
 }

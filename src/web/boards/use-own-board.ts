@@ -3,10 +3,13 @@ import { useEffect, useRef, useState } from "react";
 import { said } from "../../messages/said.ts";
 import type { BoardChange } from "../../wire/composer-view.ts";
 import type { ReferenceChange } from "../../wire/own-board.ts";
+import { boardFacts } from "../board-facts.ts";
 import { keepOwnBoard, type OwnBoardKept, openOwnBoard } from "../board-keeper.ts";
 import { Engine } from "../engine.ts";
 import type { OwnBoardAnswer, ReviewList } from "../engine-messages.ts";
 import { lessonsAtHand } from "../lessons.ts";
+import { changeAlbum, openAlbum } from "../picture/album-keeper.ts";
+import { type Renaming, renamedPlaces } from "../picture/renamed-places.ts";
 import { useEngine } from "../use-engine.ts";
 
 export interface EditedBoard {
@@ -22,6 +25,40 @@ export interface EditedBoard {
   back(content: Readonly<Record<string, unknown>>): Promise<void>;
 }
 
+/** A state that can be gone back to, and the renaming that led away from it. */
+interface Before {
+  readonly answer: OwnBoardAnswer;
+  readonly renaming: Renaming | null;
+}
+
+const since = (kept: readonly Before[], answer: OwnBoardAnswer, renaming: Renaming | null = null) => [
+  ...kept,
+  { answer, renaming },
+];
+
+function renamingOf(change: BoardChange | ReferenceChange): Renaming | null {
+  if (change.do !== "rename-part" && change.do !== "rename-net") return null;
+  return { of: change.do === "rename-part" ? "part" : "net", from: change.from, to: change.to.trim() };
+}
+
+/** Pins go by the names of parts and nets. */
+async function renamePins({ content }: OwnBoardAnswer, renaming: Renaming | null): Promise<void> {
+  if (renaming === null) return;
+  const { identity } = boardFacts(content);
+  const { pins } = await openAlbum(identity);
+  // a board without pins gets no version of its album for nothing
+  if (pins.length > 0) await changeAlbum(identity, (album) => renamedPlaces(album, renaming));
+}
+
+async function opened(
+  id: string,
+  engine: Engine,
+): Promise<readonly [OwnBoardAnswer, OwnBoardKept["outcomes"]]> {
+  const kept = await openOwnBoard(id);
+  if (kept === null) throw new Error(said`This board is neither in this browser nor on the bench computer.`);
+  return [await engine.ownBoard(kept.board, null, await lessonsAtHand()), kept.outcomes ?? {}];
+}
+
 /** Changes made faster than the engine works them in wait their turn: each is made on the board that the one before left. */
 export function useOwnBoard(id: string): EditedBoard {
   const engine = useEngine();
@@ -31,26 +68,20 @@ export function useOwnBoard(id: string): EditedBoard {
   const [canUndo, setCanUndo] = useState(false);
   const outcomes = useRef<OwnBoardKept["outcomes"]>({});
   const latest = useRef<OwnBoardAnswer | null>(null);
-  const before = useRef<readonly OwnBoardAnswer[]>([]);
+  const before = useRef<readonly Before[]>([]);
   const inTurn = useRef<Promise<unknown>>(Promise.resolve());
   useEffect(() => {
     if (engine === null) return;
-    openOwnBoard(id)
-      .then((kept) => {
-        if (kept === null)
-          throw new Error(said`This board is neither in this browser nor on the bench computer.`);
-        outcomes.current = kept.outcomes ?? {};
-        return lessonsAtHand().then((lessons) => engine.ownBoard(kept.board, null, lessons));
-      })
-      .then(
-        (opened) => {
-          latest.current = opened;
-          setBoard(opened);
-        },
-        (error: Error) => setProblem(error.message),
-      );
+    opened(id, engine).then(
+      ([answer, counted]) => {
+        outcomes.current = counted;
+        latest.current = answer;
+        setBoard(answer);
+      },
+      (error: Error) => setProblem(error.message),
+    );
   }, [engine, id]);
-  const take = async (next: OwnBoardAnswer, kept: readonly OwnBoardAnswer[]) => {
+  const take = async (next: OwnBoardAnswer, kept: readonly Before[]) => {
     await keepOwnBoard({ id, title: next.view.name, board: next.content, outcomes: outcomes.current });
     latest.current = next;
     before.current = kept;
@@ -76,18 +107,24 @@ export function useOwnBoard(id: string): EditedBoard {
     return done;
   };
   const change = (wanted: BoardChange | ReferenceChange) =>
-    turn(async (now, engine) =>
-      take(await engine.ownBoard(now.content, wanted, await lessonsAtHand()), [...before.current, now]),
-    );
+    turn(async (now, engine) => {
+      const next = await engine.ownBoard(now.content, wanted, await lessonsAtHand());
+      const renaming = renamingOf(wanted);
+      await take(next, since(before.current, now, renaming));
+      await renamePins(next, renaming);
+    });
   const undo = async () => {
     await turn(async () => {
       const last = before.current.at(-1);
-      if (last !== undefined) await take(last, before.current.slice(0, -1));
+      if (last === undefined) return;
+      const { answer, renaming } = last;
+      await take(answer, before.current.slice(0, -1));
+      await renamePins(answer, renaming && { ...renaming, from: renaming.to, to: renaming.from });
     });
   };
   const back = async (content: Readonly<Record<string, unknown>>) => {
     await turn(async (now, engine) =>
-      take(await engine.ownBoard(content, null, await lessonsAtHand()), [...before.current, now]),
+      take(await engine.ownBoard(content, null, await lessonsAtHand()), since(before.current, now)),
     );
   };
   return { board, problem, busy: waiting > 0, canUndo, change, undo, back };

@@ -25,12 +25,14 @@ export function DescribeScreen({ intake, change }: IntakeProps) {
     if (view === null || problem !== null) return;
     if (view.needed.length > 0) return setLacking(said`Still to be answered: ${view.needed.join(", ")}.`);
     const id = described.id === "" ? newBoardId() : described.id;
+    // Of the name that is given to a board for want of one there are many: it is known by more than that.
+    const board = described.name.trim() === "" ? { ...view.board, identity: id } : view.board;
     try {
-      await keepOwnBoard({ id, title: view.name, board: view.board });
+      await keepOwnBoard({ id, title: view.name, board });
     } catch {
       return setLacking(said`This browser could not keep the board: free some space in it, then tap again.`);
     }
-    change({ ...chosenBoard(id, view.board), described: { ...described, id } });
+    change({ ...chosenBoard(id, board), described: { ...described, id } });
     go("#/new");
   };
   // a tap before the last answer is worked in waits for it

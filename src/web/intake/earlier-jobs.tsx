@@ -15,20 +15,20 @@ const AT_ONCE = 3;
 
 export function EarlierJobs({ board }: { readonly board: unknown }) {
   const [jobs, setJobs] = useState<readonly Earlier[]>([]);
-  const { name, family } = boardFacts(board);
+  const { name, family, identity } = boardFacts(board);
   useEffect(() => {
     setJobs([]);
     if (name === "" && family === "") return;
     let wanted = true;
     // Where the bench computer is away there is nothing to show, and nothing to say: the job starts all the same.
-    api.earlier(name, family).then(
+    api.earlier({ name, family, identity }).then(
       (list) => wanted && setJobs(list.jobs),
       () => undefined,
     );
     return () => {
       wanted = false;
     };
-  }, [name, family]);
+  }, [name, family, identity]);
   if (jobs.length === 0) return null;
   const same = jobs.filter(({ sameBoard }) => sameBoard).length;
   return (

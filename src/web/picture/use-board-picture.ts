@@ -40,7 +40,7 @@ const PIXELS_PER_MM = 10;
 const NONE: readonly AlbumConflict[] = [];
 
 export function useBoardPicture({ content, drawing: ask, lifted, off, revision }: BoardToShow): BoardPicture {
-  const board = boardFacts(content).name;
+  const board = boardFacts(content).identity;
   const [album, change] = useAlbum(board);
   const photos = useFaces(album);
   const drawing = useDrawing(ask);

@@ -92,6 +92,7 @@ export const PROBLEMS: Sayings = {
   "what was learnt": "ما تم تعلمه",
   "the modes of a shape": "أنماط الشكل",
   "a case": "حالة",
+  "expected pins, nets or parts by name": "كان المتوقع أطرافا أو شبكات أو قطعا بأسمائها",
   "a step": "خطوة",
   "a fault that power brought": "عطل جلبته التغذية",
   "the value of {0}": "قيمة {0}",

@@ -104,6 +104,7 @@ export const PROBLEMS: Sayings = {
   "what was learnt": "lo aprendido",
   "the modes of a shape": "los modos de una forma",
   "a case": "un caso",
+  "expected pins, nets or parts by name": "se esperaban patillas, redes o piezas por su nombre",
   "a step": "un paso",
   "a fault that power brought": "un fallo que trajo la tensión",
   "the value of {0}": "el valor de {0}",

@@ -91,6 +91,7 @@ export const PROBLEMS: Sayings = {
   "what was learnt": "सीखा हुआ",
   "the modes of a shape": "आकार के प्रकार",
   "a case": "केस",
+  "expected pins, nets or parts by name": "पिन, नेट या पुर्ज़े उनके नाम से चाहिए थे",
   "a step": "कदम",
   "a fault that power brought": "बिजली से आई खराबी",
   "the value of {0}": "{0} का मान",
