@@ -77,8 +77,8 @@ test("no repair is priced for the controller, and what power would break is char
   const group = (key: string) => MODEL.groups.find((each) => each.key === key);
   expect(group("Q1+U3")?.possible).toBe(false);
   expect(group("Q1+U3")?.knownValue).toBe(0);
-  // Q1 again: its price and its ten minutes at 30 an hour, times the chance of 1 - e^-0.5
+  // Q1 again: its price and its ten minutes at 30 an hour, times the chance of 1 - e^-0.4: one switch-on has 0.8 of the strength
   const q1 = MODEL.cures.find(({ name }) => name === "Q1");
-  expect(group("DZ1+Q1")?.breakMoney).toBeCloseTo((1 - Math.exp(-0.5)) * ((q1?.money ?? 0) + 5), 9);
+  expect(group("DZ1+Q1")?.breakMoney).toBeCloseTo((1 - Math.exp(-0.4)) * ((q1?.money ?? 0) + 5), 9);
   expect(q1?.minutes).toBe(10);
 });

@@ -4,7 +4,7 @@ import { benchMinutes } from "../money/minutes.ts";
 import { fittedPrice, isObtainable, nextMoney, waitingMoney } from "../money/prices.ts";
 import { earnedByRepair, lotOf, type Terms } from "../money/terms.ts";
 import type { KnockOn, PriorTable } from "../priors/fault-prior.ts";
-import { FEED_HARM_ROWS } from "../priors/feed-harm.ts";
+import { feedHarm, knockOnHarm } from "../priors/feed-harm.ts";
 import { minutesOf } from "./action-minutes.ts";
 import { faultsOf, type Hypotheses, type Hypothesis } from "./hypotheses.ts";
 import { fittedWith } from "./part-at-hand.ts";
@@ -280,6 +280,12 @@ export function lossMoney(board: Board, bench: BenchState, name: string, terms: 
   return fittedPrice(part, terms) + waitingMoney(part, terms) + (minutes * terms.ratePerHour) / 60;
 }
 
+/** Of a switch-on at full mains, nothing told to run. */
+function onTheMains(board: Board, { faults }: PriorTable): (knock: KnockOn) => number {
+  const mains = feedHarm(board, { feed: "mains" });
+  return (knock) => knockOnHarm(mains, knock, faults);
+}
+
 /**
  * For each fault of the table, the money that one power-up with it still present destroys on the average.
  * @param harm - share of a knock-on's strength that the feed leaves; left out: full mains
@@ -289,7 +295,7 @@ export function breakMoneyByFault(
   bench: BenchState,
   terms: Terms,
   priors: PriorTable,
-  harm: (knock: KnockOn) => number = () => FEED_HARM_ROWS.oneSwitchOn.figure,
+  harm: (knock: KnockOn) => number = onTheMains(board, priors),
 ): Float64Array {
   const money = new Float64Array(priors.faults.length);
   const childMoney = new Map<string, number>();

@@ -76,6 +76,11 @@ export const FEED_HARM_ROWS = {
     10,
     "amps from which line current does all its harm to fuse, bridge and limiter; less does its share",
   ),
+  idleEnergy: figure(
+    "idle-energy",
+    0.5,
+    "on the mains with nothing told to run: gates are driven by themselves at this share of boards",
+  ),
   lampEnergy: figure(
     "lamp-energy",
     0.2,
@@ -112,7 +117,7 @@ const FULL: FeedHarm = {
 };
 
 /** What the power-up needs to say for its harm to be known. */
-export type Feeding = Pick<PowerEvent, "feed" | "watts" | "volts" | "limitAmps" | "at">;
+export type Feeding = Pick<PowerEvent, "feed" | "watts" | "volts" | "limitAmps" | "at" | "load">;
 
 /** Volts and limit of a bench supply of a job that does not say: a low voltage with a small limit (common practice). */
 const BENCH_VOLTS = 30;
@@ -120,10 +125,11 @@ const BENCH_AMPS = 0.2;
 const LAMP_WATTS = 100;
 
 /** What this feed still breaks, as shares of what full mains would. */
-export function feedHarm(board: Board, { feed, watts, volts, limitAmps, at }: Feeding): FeedHarm {
+export function feedHarm(board: Board, { feed, watts, volts, limitAmps, at, load }: Feeding): FeedHarm {
   const rows = FEED_HARM_ROWS;
   const ofAmps = (amps: number): number => Math.min(1, amps / rows.breakingAmps.figure);
-  if (feed === "mains") return FULL;
+  if (feed === "mains")
+    return load === undefined ? { ...FULL, by: { ...FULL.by, "bus energy": rows.idleEnergy.figure } } : FULL;
   if (feed === "lamp")
     return {
       own: rows.lampOwn.figure,

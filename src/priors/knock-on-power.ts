@@ -76,6 +76,8 @@ function fusesOf(view: CircuitView, part: Part): Part[] {
 
 /** With a PTC or resistor in the path a short draws too little to be sure of the fuse. */
 const LIMITED_TIMES = 0.3;
+/** A PTC gets hot and holds a short back for as long as it lasts (common practice: hot PTC and no bus); few crack at switch-on. From memory. */
+const PTC_STANDS = 0.25;
 
 /** Power path: what a short on the line or bus takes with it. */
 export const POWER_RULES: readonly KnockOnRule[] = [
@@ -129,17 +131,21 @@ export const POWER_RULES: readonly KnockOnRule[] = [
     every(
       [...busShorts(view), ...view.motorSwitches.map((found) => short(found.fault))],
       shortsOf(bridges(view)),
+      limitsShorts(view) ? LIMITED_TIMES : 1,
     ),
   ),
   rule("short-opens-limiter", 0.2, said`a steady short overheats the inrush limiter`, (view) =>
-    every(
-      [
-        ...behindLimiter(view),
-        ...braking(view),
-        ...(limitsBehindBridge(view) ? [] : bridgeShorts(view)),
-        ...view.motorSwitches.map((found) => short(found.fault)),
-      ],
-      opensOf(view.inrushLimiters),
+    view.inrushLimiters.flatMap((limiter) =>
+      every(
+        [
+          ...behindLimiter(view),
+          ...braking(view),
+          ...(limitsBehindBridge(view) ? [] : bridgeShorts(view)),
+          ...view.motorSwitches.map((found) => short(found.fault)),
+        ],
+        opensOf([limiter]),
+        limiter.kind === "ptc" ? PTC_STANDS : 1,
+      ),
     ),
   ),
   rule("relay-never-closed", 0.25, said`the board ran through its inrush limiter`, (view) => {
