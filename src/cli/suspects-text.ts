@@ -25,7 +25,7 @@ export function suspectsText(believed: Believed): string {
     .slice(0, EXPLANATIONS_SHOWN)
     .map(({ faults, probability }) => [
       percent(probability).padStart(7),
-      faults.length === 0 ? "nothing that the readings call for now" : andList(faults.map(words)),
+      faults.length === 0 ? "no fault: nothing read so far needs one" : andList(faults.map(words)),
     ]);
   const left = answer.suspects.length - parts.length;
   const unexplained =
@@ -43,5 +43,5 @@ export function suspectsText(believed: Believed): string {
 Explanations of the readings (what has been cured since is left out):
 ${table(explanations)}${percent(answer.remainder).padStart(7)}  all others together
 
-Nothing is faulty now: ${percent(answer.healthyProbability)}\n${unexplained}${rests}`;
+Nothing at all is wrong, what has not been looked for included: ${percent(answer.healthyProbability)}\n${unexplained}${rests}`;
 }

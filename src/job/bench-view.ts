@@ -60,7 +60,7 @@ export function benchView(assessment: Assessment): BenchView {
         probability,
         words:
           faults.length === 0
-            ? said`nothing that the readings call for now`
+            ? said`no fault: nothing read so far needs one`
             : andList(faults.map((fault) => faultNameWords(fault, board))),
       })),
     remainder: belief.remainder,

@@ -1,5 +1,6 @@
 /** What is known of the board's charge, in words. */
 
+import { overruleReason } from "../bench/overrule-reasons.ts";
 import type { Timeline } from "../bench/timeline.ts";
 import type { Part } from "../board/board.ts";
 import { STORE_WORDS, storesOfCharge } from "../board/stores-of-charge.ts";
@@ -28,7 +29,7 @@ export function safetyView({ board, log }: Job, timeline: Timeline): SafetyView 
     stores: state.stores.map((one) => storeView(one, log)),
     open: state.open,
     words: gateWords(state, now.powered),
-    overruled: state.overruled?.why ?? null,
+    overruled: state.overruled === null ? null : overruleReason(state.overruled.why),
     powerWaits: sentence(resistorInTheWay(timeline)),
     motorWaits: sentence(motorInTheWay(board, timeline)),
     resistors: now.clips.map(({ at, ohms }) => {
@@ -74,7 +75,8 @@ function gateWords({ stores, open, overruled }: DischargeState, powered: boolean
   if (open && overruled === null)
     return all === 0 ? said`No store of charge on this board.` : said`All ${all} proven empty.`;
   const proven = count("empty");
-  if (open) return said`Proof overruled (${overruled?.why ?? ""}); ${proven} of ${all} proven empty.`;
+  if (open)
+    return said`Proof overruled (${overruleReason(overruled?.why ?? "")}); ${proven} of ${all} proven empty.`;
   const charged = count("charged");
   return charged > 0
     ? said`${proven} of ${all} proven empty, ${charged} charged: no hand, no cold check.`

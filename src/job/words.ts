@@ -13,6 +13,7 @@ import type {
   RunLoad,
   WaitsFor,
 } from "../bench/event.ts";
+import { overruleReason } from "../bench/overrule-reasons.ts";
 import { isPlugged } from "../bench/place.ts";
 import { MODE_WORDS } from "../bench/words.ts";
 import type { Board, Part } from "../board/board.ts";
@@ -153,7 +154,7 @@ function otherWords(board: Board, action: Action | JobEvent): string {
         ? said`${action.turned} turned and charged the board`
         : said`${action.turned} turned and charged the board: ${action.text}`;
     case "overrule":
-      return said`${action.of === undefined ? said`Overruled` : OVERRULED_WORDS[action.of]}: ${action.why}`;
+      return said`${action.of === undefined ? said`Overruled` : OVERRULED_WORDS[action.of]}: ${overruleReason(action.why)}`;
     case "undo":
       return said`Undo ${action.of}`;
     case "incoming":

@@ -1,7 +1,7 @@
 /** Reasons to go on against what is proposed or asked: one tap each. */
 import type { Overruled } from "../../wire/bench-view.ts";
+import { OVERRULE_REASONS } from "../../wire/overrule-reasons.ts";
 import { say } from "../say.ts";
-import { REASONS } from "./overrule.ts";
 
 interface Props {
   readonly of: Overruled;
@@ -11,7 +11,7 @@ interface Props {
 export function Reasons({ of, onReason }: Props) {
   return (
     <div className="keys reasons">
-      {REASONS[of].map((why) => (
+      {OVERRULE_REASONS[of].map((why) => (
         <button type="button" key={why} onClick={() => onReason(why)}>
           {say(why)}
         </button>

@@ -124,7 +124,7 @@ function Explanations({ view }: { readonly view: BenchView }) {
         ))}
       </ol>
       <p className="aside">
-        {sayWith`Not looked into: ${<span className="figure">{percent(view.remainder)}</span>}. Nothing faulty now: ${<span className="figure">{percent(view.healthyProbability)}</span>}.`}
+        {sayWith`Not looked into: ${<span className="figure">{percent(view.remainder)}</span>}. Nothing at all is wrong, what has not been looked for included: ${<span className="figure">{percent(view.healthyProbability)}</span>}.`}
       </p>
     </section>
   );

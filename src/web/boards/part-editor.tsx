@@ -1,6 +1,7 @@
 /** One part of a board of one's own: its name, values and pins, whether it was seen, and off the board with it. */
 import type { OwnBoardView, PartView } from "../../wire/composer-view.ts";
 import { say } from "../say.ts";
+import { choiceWords, fieldWords } from "./field-words.ts";
 import { TypedField } from "./typed-field.tsx";
 import type { EditedBoard } from "./use-own-board.ts";
 
@@ -32,21 +33,23 @@ export function PartEditor({ part, nets, edited, onRenamed }: Props) {
         words.length === 0 ? (
           <TypedField
             key={field}
-            label={field}
+            label={fieldWords(field)}
             value={text}
             hint={say`as usual`}
             onValue={(typed) => change({ do: "value", ref, field, text: typed })}
           />
         ) : (
           <label key={field} className="entry">
-            {field}
+            {fieldWords(field)}
             <select
               value={text}
               onChange={(event) => void change({ do: "value", ref, field, text: event.target.value })}
             >
               <option value="">{say`as usual`}</option>
               {words.map((word) => (
-                <option key={word}>{word}</option>
+                <option key={word} value={word}>
+                  {choiceWords(word)}
+                </option>
               ))}
             </select>
           </label>

@@ -197,9 +197,7 @@ const WET = [
 ];
 
 function EquipmentTicks({ intake, change, asked }: FieldsProps) {
-  const here = EQUIPMENT.filter(({ name }) => intake.equipment.has(name)).map(({ words }) =>
-    say(words).toLowerCase(),
-  );
+  const here = EQUIPMENT.filter(({ name }) => intake.equipment.has(name)).map(({ words }) => say(words));
   return (
     <details key={String(asked)} open={!asked}>
       <summary>

@@ -128,9 +128,11 @@ function Warranty({ terms, onUse }: WarrantyProps) {
   return (
     <section className="own-warranty" aria-label={say`This shop's own come-backs`}>
       <p>{own.words}</p>
-      <button type="button" className="small" onClick={() => onUse(own.cost)}>
-        {say`Set ${own.cost} aside`}
-      </button>
+      {Number(own.cost) > 0 && (
+        <button type="button" className="small" onClick={() => onUse(own.cost)}>
+          {say`Set ${own.cost} aside`}
+        </button>
+      )}
     </section>
   );
 }

@@ -158,7 +158,8 @@ export const BENCH_2: Sayings = {
   "Speaks against it": "ينفيه",
   Explanations: "التفسيرات",
   "What would explain every reading": "ما يفسر كل القراءات",
-  "Not looked into: {0}. Nothing faulty now: {1}.": "لم يدرس: {0}. لا عطل الآن: {1}.",
+  "Not looked into: {0}. Nothing at all is wrong, what has not been looked for included: {1}.":
+    "لم يدرس: {0}. لا شيء معطل، بما فيه ما لم يُبحث عنه بعد: {1}.",
   "It is on: show what to watch": "الجهد موصول: أظهر ما يراقب",
   "the clock starts with this tap": "تبدأ الساعة بهذه اللمسة",
   "{0} {1}.": "{0} {1}.",

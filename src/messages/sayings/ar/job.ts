@@ -138,7 +138,7 @@ export const JOB: Sayings = {
   "{0} gate to {1}": "{0}، من البوابة إلى {1}",
   "{0} ohms": "{0}، أوم",
   Rails: "خطوط التغذية",
-  "nothing that the readings call for now": "لا شيء تستدعيه القراءات الآن",
+  "no fault: nothing read so far needs one": "لا عطل: لا شيء مما قُرئ حتى الآن يستدعي عطلًا",
   "{0}; good: {1}": "{0}؛ السليمة: {1}",
   "{0}; before it went in: {1}": "{0}؛ قبل تركيبها: {1}",
   "Wait until it stops climbing: the meter charges the capacitors.":

@@ -158,7 +158,8 @@ export const BENCH_2: Sayings = {
   "Speaks against it": "En contra",
   Explanations: "Explicaciones",
   "What would explain every reading": "Qué explicaría todas las lecturas",
-  "Not looked into: {0}. Nothing faulty now: {1}.": "Sin examinar: {0}. Nada defectuoso ahora: {1}.",
+  "Not looked into: {0}. Nothing at all is wrong, what has not been looked for included: {1}.":
+    "Sin examinar: {0}. Nada está mal, contando lo que aún no se ha buscado: {1}.",
   "It is on: show what to watch": "Tiene tensión: mostrar qué vigilar",
   "the clock starts with this tap": "el reloj empieza con este toque",
   "{0} {1}.": "{0} {1}.",

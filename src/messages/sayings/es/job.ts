@@ -140,7 +140,7 @@ export const JOB: Sayings = {
   "{0} gate to {1}": "{0}, de puerta a {1}",
   "{0} ohms": "{0}, ohmios",
   Rails: "Líneas de alimentación",
-  "nothing that the readings call for now": "nada que las lecturas pidan ahora",
+  "no fault: nothing read so far needs one": "sin avería: nada de lo leído exige una",
   "{0}; good: {1}": "{0}; buena: {1}",
   "{0}; before it went in: {1}": "{0}; antes de montarla: {1}",
   "Wait until it stops climbing: the meter charges the capacitors.":

@@ -154,7 +154,8 @@ export const BENCH_2: Sayings = {
   "Speaks against it": "इसके विरुद्ध",
   Explanations: "कारण",
   "What would explain every reading": "हर माप का कारण क्या हो सकता है",
-  "Not looked into: {0}. Nothing faulty now: {1}.": "जाँचा नहीं गया: {0}। अब कुछ खराब नहीं: {1}।",
+  "Not looked into: {0}. Nothing at all is wrong, what has not been looked for included: {1}.":
+    "जाँचा नहीं गया: {0}। कुछ भी ख़राब नहीं, जो अभी ढूँढा नहीं गया उसे मिलाकर: {1}।",
   "It is on: show what to watch": "चालू है: किस पर नज़र रखें, दिखाएँ",
   "the clock starts with this tap": "इस टैप से घड़ी शुरू होती है",
   "{0} {1}.": "{0} {1}।",

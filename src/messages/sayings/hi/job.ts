@@ -137,7 +137,7 @@ export const JOB: Sayings = {
   "{0} gate to {1}": "{0}, गेट से {1}",
   "{0} ohms": "{0}, ओम",
   Rails: "रेल",
-  "nothing that the readings call for now": "ऐसा कुछ नहीं जो मापों से अभी निकलता हो",
+  "no fault: nothing read so far needs one": "कोई ख़राबी नहीं: अब तक के किसी माप को उसकी ज़रूरत नहीं",
   "{0}; good: {1}": "{0}; अच्छा बोर्ड: {1}",
   "{0}; before it went in: {1}": "{0}; लगाने से पहले: {1}",
   "Wait until it stops climbing: the meter charges the capacitors.":
