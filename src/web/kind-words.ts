@@ -1,5 +1,6 @@
 /** Kinds of part and stages of a board, which board files name by a word of their own, as a reader calls them. */
 import { said } from "../messages/said.ts";
+import { stageSaid } from "../wire/stage-words.ts";
 import { say } from "./say.ts";
 
 const KINDS: Readonly<Record<string, string>> = {
@@ -33,29 +34,14 @@ const KINDS: Readonly<Record<string, string>> = {
   motor: said`motor`,
 };
 
-const STAGES: Readonly<Record<string, string>> = {
-  input: said`input`,
-  inrush: said`inrush`,
-  rectifier: said`rectifier`,
-  pfc: said`pfc`,
-  bus: said`bus`,
-  inverter: said`inverter`,
-  drive: said`drive`,
-  chopper: said`chopper`,
-  supply: said`supply`,
-  standby: said`standby`,
-  logic: said`logic`,
-  output: said`output`,
-  sensor: said`sensor`,
-  other: said`other`,
-};
+const NO_STAGE = said`other`;
 
 /** A kind of part; one that is not known as its file has it. */
 export function kindWords(kind: string): string {
   return say(KINDS[kind] ?? kind);
 }
 
-/** A stage of the board; one that is not known as its file has it. */
+/** A stage of the board, `other` where a part has none; one that is not known as its file has it. */
 export function stageWords(stage: string): string {
-  return say(STAGES[stage] ?? stage);
+  return say(stage === "other" ? NO_STAGE : stageSaid(stage));
 }
