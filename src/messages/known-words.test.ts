@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { knownWords } from "./known-words.ts";
-import { isSaid, plain, tell } from "./said.ts";
+import { isSaid, plain } from "./said.ts";
+import { tell } from "./tell.ts";
 
 const spanish = {
   find: (english: string) =>

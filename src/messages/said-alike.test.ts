@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { finder, plain, said, tell } from "./said.ts";
+import { plain, said } from "./said.ts";
 import { saidTogether, saidWithout } from "./said-alike.ts";
+import { finder, tell } from "./tell.ts";
 
 const either = ([first = "", ...rest]: readonly string[]) =>
   rest.reduce((list, next) => said`${list} or ${next}`, first);

@@ -2,15 +2,8 @@
  * Texts that are alike but for one thing, said as one: where they differ stands a list. It goes by the seams of what is said and not by its
  * words, so that it holds in every language.
  */
-import { CLOSE, END_GIVEN, GIVEN, OPEN } from "./said.ts";
-
-/** A sentence: its English pieces, and between them what is filled in, each with its place. */
-interface Sentence {
-  readonly pieces: readonly string[];
-  readonly given: readonly { readonly index: number; readonly text: Text }[];
-}
-/** Sentences, and what stands around them. */
-type Text = readonly (string | Sentence)[];
+import { END_GIVEN, GIVEN } from "./said.ts";
+import { type Sentence, type Text, textOf, written } from "./said-text.ts";
 
 /**
  * The texts as one; null where they are not the same sentence with one value different.
@@ -62,56 +55,4 @@ function sentencesTogether(
 function allSame(pieces: readonly (string | Sentence)[]): boolean {
   const [first, ...rest] = pieces.map((piece) => written([piece]));
   return rest.every((other) => other === first);
-}
-
-function written(text: Text): string {
-  return text
-    .map((piece) => {
-      if (typeof piece === "string") return piece;
-      const [head = "", ...tail] = piece.pieces;
-      const filled = tail.map((english, at) => {
-        const value = piece.given[at];
-        const inside = value === undefined ? "" : `${GIVEN.repeat(value.index + 1)}${written(value.text)}`;
-        return `${inside}${END_GIVEN}${english}`;
-      });
-      return `${OPEN}${head}${filled.join("")}${CLOSE}`;
-    })
-    .join("");
-}
-
-function textOf(marked: string): Text {
-  let at = 0;
-  const until = (end: string): Text => {
-    const text: (string | Sentence)[] = [];
-    let outside = "";
-    while (at < marked.length && marked[at] !== end) {
-      if (marked[at] !== OPEN) {
-        outside += marked[at++];
-        continue;
-      }
-      if (outside !== "") text.push(outside);
-      outside = "";
-      text.push(sentence());
-    }
-    at++;
-    return outside === "" ? text : [...text, outside];
-  };
-  const sentence = (): Sentence => {
-    at++;
-    const pieces = [""];
-    const given: { index: number; text: Text }[] = [];
-    while (at < marked.length && marked[at] !== CLOSE) {
-      if (marked[at] !== GIVEN) {
-        pieces[pieces.length - 1] += marked[at++];
-        continue;
-      }
-      const from = at;
-      while (marked[at] === GIVEN) at++;
-      given.push({ index: at - from - 1, text: until(END_GIVEN) });
-      pieces.push("");
-    }
-    at++;
-    return { pieces, given };
-  };
-  return until("");
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { finder, plain, type Sayings, said, saidCount, tell } from "./said.ts";
+import { plain, type Sayings, said, saidCount } from "./said.ts";
+import { finder, tell } from "./tell.ts";
 
 const SPANISH: Sayings = {
   "Shows whether {0}.": "Muestra si {0}.",

@@ -21,16 +21,6 @@ export type Saying = string | CountedSaying;
 /** Sayings by their English, as in "Shows whether {0}."; one that counts by its English for many. */
 export type Sayings = Readonly<Record<string, Saying>>;
 
-/** What telling needs of a language. */
-export interface Teller {
-  /** the saying of an English sentence; undefined where there is none, and the English stands */
-  find(english: string): Saying | undefined;
-  /** the plural category of a count */
-  category(count: number): string;
-  /** what is filled in and is no text itself: a figure, a reading, the name of a part */
-  value(text: string): string;
-}
-
 /** A sentence with what is filled in, values in their order: `said`Shows whether ${what}.``. */
 export function said(sentence: TemplateStringsArray, ...given: readonly (string | number)[]): string {
   const filled = given.map((value, at) => `${filledIn(at, value)}${sentence[at + 1]}`);
@@ -64,60 +54,4 @@ export function plain(text: string): string {
 /** Whether a text holds a sentence that can be told. */
 export function isSaid(text: string): boolean {
   return text.includes(OPEN);
-}
-
-/** The text in the teller's language. A sentence without a saying stays English, with what is filled in told. */
-export function tell(text: string, teller: Teller): string {
-  if (!isSaid(text)) return text;
-  let at = 0;
-  const until = (end: string): string => {
-    let told = "";
-    while (at < text.length && text[at] !== end) {
-      if (text[at] === OPEN) told += sentence();
-      else told += text[at++];
-    }
-    at++;
-    return told;
-  };
-  const sentence = (): string => {
-    at++;
-    let english = "";
-    const given = new Map<number, { readonly raw: string; readonly told: string }>();
-    while (at < text.length && text[at] !== CLOSE) {
-      if (text[at] !== GIVEN) {
-        english += text[at++];
-        continue;
-      }
-      const marked = at;
-      while (text[at] === GIVEN) at++;
-      const index = at - marked - 1;
-      const from = at;
-      const told = until(END_GIVEN);
-      const raw = text.slice(from, at - 1);
-      english += `{${index}}`;
-      given.set(index, { raw, told: isSaid(raw) ? told : teller.value(raw) });
-    }
-    at++;
-    const count = given.get(0)?.raw ?? "1";
-    // a form that shows no figure in English may show one in the other language
-    return formOf(english, count, teller).replace(
-      /\{(\d)\}/g,
-      (_, digit: string) => given.get(Number(digit))?.told ?? teller.value(count),
-    );
-  };
-  return until("");
-}
-
-function formOf(english: string, count: string, teller: Teller): string {
-  const saying = teller.find(english);
-  if (saying === undefined) return english;
-  if (typeof saying === "string") return saying;
-  return saying[teller.category(Number(count))] ?? saying.other ?? english;
-}
-
-/** Finds sayings by their English, the counted ones by both of their English forms. */
-export function finder(sayings: Sayings): Teller["find"] {
-  const all = new Map(Object.entries(sayings));
-  for (const saying of Object.values(sayings)) if (typeof saying !== "string") all.set(saying.en, saying);
-  return (english) => all.get(english);
 }

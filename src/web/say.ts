@@ -3,9 +3,10 @@ import { createElement, Fragment, type ReactNode } from "react";
 import { knownWords } from "../messages/known-words.ts";
 import { type Language, languageOf, writingOf } from "../messages/language.ts";
 import { pluralForm } from "../messages/plural-form.ts";
-import { finder, said, type Teller, tell } from "../messages/said.ts";
+import { said } from "../messages/said.ts";
 import { sayingsOf } from "../messages/sayings.ts";
 import { type Speaker, speaker } from "../messages/speaker.ts";
+import { finder, type Teller, tell } from "../messages/tell.ts";
 
 interface Spoken {
   readonly language: Language;
