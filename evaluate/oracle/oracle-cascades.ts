@@ -70,7 +70,9 @@ export function triggerOf(board: Board, fault: Fault): CascadeRule["trigger"] | 
   if (shorted && part.kind === "varistor") return "varistor";
   if (shorted && part.kind === "bridge") return "bridge";
   if (part.kind === "module" && fault.junction === "drive") return "module drive";
-  if ((part.kind === "opto" || part.kind === "shuntref") && fault.mode !== "leaky") return "feedback";
+  // an optocoupler of the control terminals feeds nothing back
+  const feedsBack = (part.kind === "opto" || part.kind === "shuntref") && part.stage === "supply";
+  if (feedsBack && fault.mode !== "leaky") return "feedback";
   if (part.kind === "capacitor" && fault.mode === "drift") return "dry capacitor";
   return null;
 }

@@ -64,7 +64,7 @@ async function powerUps(
     if (event.do !== "power") continue;
     const course = new Course(trialJob(board, seed, symptom), hidden);
     course.log.push(...log.slice(0, at));
-    const { observed: _, ...asked } = event;
+    const { observed: _, signs: __, ...asked } = event;
     ups.push(await powerUp(id, seed, course, asked, believed(course)));
   }
   return ups;
