@@ -28,7 +28,7 @@ import { MOTOR_INSULATION } from "../../src/priors/told.ts";
 import { findingOf } from "./looks.ts";
 import { type OracleCheck, runChecks } from "./meter-run.ts";
 import { type OracleBoard, oracleBoard } from "./oracle-board.ts";
-import { type Hidden, hiddenAfter, outOfCircuit } from "./oracle-course.ts";
+import { faultsUnderPower, type Hidden, hiddenAfter, outOfCircuit } from "./oracle-course.ts";
 import { liveAnswer } from "./oracle-live.ts";
 import { calibration, type Seen, shown } from "./oracle-meter.ts";
 import { loadEnd, observed } from "./power-outcome.ts";
@@ -181,9 +181,11 @@ class Bench implements OracleBench {
         return this.#calibrate(event);
       case "power": {
         const off = outOfCircuit(timeline.now);
-        const seen = observed(this.oracle, hidden.faults, event, off);
+        const entry = { before: timeline.now, logIndex: nextIndex(timeline) };
+        const faults = faultsUnderPower(this.oracle, hidden.faults, event, entry);
+        const seen = observed(this.oracle, faults, event, off);
         if (isInjection(event) || !staysOn(seen)) return done({ ...event, observed: seen });
-        const signs = signsNoted(this.oracle, hidden.faults, off, nextIndex(timeline));
+        const signs = signsNoted(this.oracle, faults, off, entry.logIndex);
         return done({ ...event, observed: seen, ...(Object.keys(signs).length > 0 && { signs }) });
       }
       case "answer":

@@ -70,7 +70,7 @@ function breaksAt(
   oracle: OracleBoard,
   faults: readonly Fault[],
   event: PowerEvent,
-  entry: TimelineEntry,
+  entry: Pick<TimelineEntry, "before" | "logIndex">,
 ): Breaks {
   const { file, seed, cause } = oracle;
   const off = outOfCircuit(entry.before);
@@ -83,10 +83,6 @@ function breaksAt(
     BY_VOLTS.has(trigger) ? byVolts : byAmps,
   );
   const root = drawRoots(file, bentRates(file, cause, seed), fresh, random);
-  const seen = [event.observed ?? observed(oracle, faults, event, off)].flat();
-  const blown: readonly Fault[] = seen.includes("fuse-blew")
-    ? rolesOf(file).lineFuses.map((part) => ({ of: "part", part, junction: null, mode: "open", value: null }))
-    : [];
   const present = new Set(faults.map(siteKey));
   const isNew = (fault: Fault) => {
     const key = siteKey(fault);
@@ -95,7 +91,26 @@ function breaksAt(
     present.add(key);
     return true;
   };
-  return { blown: blown.filter(isNew), brought: brought.filter(isNew), fresh: root.filter(isNew) };
+  const [broughtNow, freshNow] = [brought.filter(isNew), root.filter(isNew)];
+  // what breaks at a switch-on is among what is seen then
+  const seen = [
+    event.observed ?? observed(oracle, [...faults, ...broughtNow, ...freshNow], event, off),
+  ].flat();
+  const blown: readonly Fault[] = seen.includes("fuse-blew")
+    ? rolesOf(file).lineFuses.map((part) => ({ of: "part", part, junction: null, mode: "open", value: null }))
+    : [];
+  return { blown: blown.filter(isNew), brought: broughtNow, fresh: freshNow };
+}
+
+/** The faults by which a switch-on is seen: with what it broke, but for the fuse, which blows by what is seen. */
+export function faultsUnderPower(
+  oracle: OracleBoard,
+  faults: readonly Fault[],
+  event: PowerEvent,
+  entry: Pick<TimelineEntry, "before" | "logIndex">,
+): readonly Fault[] {
+  const { brought, fresh } = breaksAt(oracle, faults, event, entry);
+  return [...faults, ...brought, ...fresh];
 }
 
 /** Parts that the last entry, a power-up, broke with nothing else wrong: they would have died at any switch-on. */

@@ -7,9 +7,10 @@ import type { LookEvent, Observed, PowerEvent } from "../bench/event.ts";
 import type { Board } from "../board/board.ts";
 import type { Fault } from "../board/fault.ts";
 import type { Cause } from "../priors/cause.ts";
+import { viewOf } from "../priors/circuit-view.ts";
 import type { FaultPrior } from "../priors/fault-prior.ts";
 import { findingLikelihood } from "../priors/look-findings.ts";
-import { feedSetup, observedLikelihood } from "../priors/power-outcomes.ts";
+import { type FeedSetup, feedSetup, observedLikelihood } from "../priors/power-outcomes.ts";
 import type { EvidenceMemory } from "./cold-evidence.ts";
 import { COMMON_POINTS, type Evidence } from "./evidence.ts";
 
@@ -48,10 +49,30 @@ export function powerEvidence(
   memory: EvidenceMemory,
 ): Evidence {
   const setup = feedSetup(event, off);
-  const likelihood = (faults: readonly Fault[]): number =>
-    observedLikelihood(board, faults, setup, event.observed ?? []);
+  const seen = [event.observed ?? []].flat();
+  const likelihood = seen.includes("fuse-blew")
+    ? (faults: readonly Fault[]) => blownLikelihood(board, faults, setup, seen)
+    : (faults: readonly Fault[]) => observedLikelihood(board, faults, setup, seen);
   const key = `power|${JSON.stringify([{ ...setup, off: [...off] }, event.observed])}`;
   return boardEvidence(logIndex, likelihood, priors, event.observed ?? [], { key, memory });
+}
+
+/** What was seen was another part, or the fuse only looked blown. From memory. */
+const NO_FUSE_OPEN = 0.01;
+
+/** A fuse that was seen to blow was whole when power came, and is open from then on. */
+function blownLikelihood(
+  board: Board,
+  faults: readonly Fault[],
+  setup: FeedSetup,
+  seen: readonly Observed[],
+): number {
+  const fuses = new Set(viewOf(board).lineFuses.map(({ ref }) => ref));
+  const open = (fault: Fault): boolean =>
+    fault.of === "part" && fault.mode === "open" && fuses.has(fault.part);
+  const before = faults.filter((fault) => !open(fault));
+  const isOpen = fuses.size === 0 || before.length < faults.length;
+  return observedLikelihood(board, before, setup, seen) * (isOpen ? 1 : NO_FUSE_OPEN);
 }
 
 /** What the whole board did, of which any fault may be the reason. */

@@ -23,7 +23,14 @@ import { findingChances } from "../priors/look-findings.ts";
 import { boardEffect } from "../priors/power-effects.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
 import { restVolts } from "./charge.ts";
-import { endAt, faultsAfter, observedAt, outOfCircuit, type PracticeJob } from "./hidden-course.ts";
+import {
+  endAt,
+  faultsAfter,
+  faultsUnderPower,
+  observedAt,
+  outOfCircuit,
+  type PracticeJob,
+} from "./hidden-course.ts";
 import type { HiddenFault } from "./hide-faults.ts";
 import { liveAnswer } from "./live-answer.ts";
 import { noisyReading } from "./meter-noise.ts";
@@ -63,9 +70,10 @@ export function answer(
     case "look":
       return answerLook(practice, asked, present);
     case "power": {
-      const seen = seenAtPower(practice, timeline, asked, present);
+      const on = isInjection(asked) ? present : faultsUnderPower(practice, timeline, asked);
+      const seen = seenAtPower(practice, timeline, asked, on);
       const only = seen.length === 1 ? seen[0] : undefined;
-      const signs = signsAtPower(practice, timeline, asked, present, seen);
+      const signs = signsAtPower(practice, timeline, asked, on, seen);
       return { ok: true, event: { ...asked, observed: only ?? seen, ...signs } };
     }
     case "unpower": {

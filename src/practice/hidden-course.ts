@@ -161,11 +161,43 @@ function afterPower(
   entry: TimelineEntry,
   before: readonly TimelineEntry[],
 ): HiddenFault[] {
-  const { job, table, seed, brokenBy } = practice;
+  const { faults, recorded } = withBroken(practice, present, event, entry, before);
+  // a recorded power-up has its fuse among what it broke
+  if (recorded) return faults;
+  const { table, job } = practice;
+  const off = outOfCircuit(entry);
+  const seen = observedAt(practice, faults, event, off, entry.logIndex);
+  if (!seen.includes("fuse-blew")) return faults;
+  return [...faults, ...blownFuses(table, faults, lineFusesOf(job.board), off)];
+}
+
+/**
+ * The faults while power is on: what a switch-on breaks it breaks at once, so that it is among what is seen then. A fuse blows by what is
+ * seen.
+ */
+export function faultsUnderPower(
+  practice: PracticeJob,
+  timeline: Timeline,
+  asked: PowerEvent,
+): HiddenFault[] {
+  const { now, entries, spans } = timeline;
+  const logIndex = (entries.at(-1)?.logIndex ?? -1) + 1;
+  const after = { ...now, powered: true };
+  const entry = { logIndex, event: asked, before: now, after, span: spans.length };
+  return withBroken(practice, faultsAfter(practice, timeline), asked, entry, entries).faults;
+}
+
+function withBroken(
+  { job, table, seed, brokenBy }: PracticeJob,
+  present: HiddenFault[],
+  event: PowerEvent,
+  entry: TimelineEntry,
+  before: readonly TimelineEntry[],
+): { readonly faults: HiddenFault[]; readonly recorded: boolean } {
   const recorded = brokenBy?.(before, entry) ?? null;
   if (recorded !== null) {
     const broken = recorded.map((fault) => ({ row: rowOf(table, fault), fault }));
-    return [...present, ...notYetThere(table, present, broken)];
+    return { faults: [...present, ...notYetThere(table, present, broken)], recorded: true };
   }
   const off = outOfCircuit(entry);
   const inCircuit = present.filter(({ fault }) => fault.of === "nets" || !off.has(fault.part));
@@ -177,19 +209,17 @@ function afterPower(
   // nothing gets past an open line, but a bench supply comes in behind it
   const harm = effect === "input-open" && event.feed !== "bench" ? null : feedHarm(job.board, event);
   const rates = powerRates(table, inCircuit, harm);
-  const fuses = new Set(viewOf(job.board).lineFuses.map((part) => part.ref));
+  const fuses = lineFusesOf(job.board);
   for (const row of rates.keys()) {
     const part = table.faults[row]?.part ?? "";
     if (off.has(part) || fuses.has(part)) rates.delete(row);
   }
   const random = seededRandom(seed, `broken ${entry.logIndex}`);
-  const broken = drawFaults(job.board, table, rates, present, random);
-  const seen = observedAt(practice, present, event, off, entry.logIndex);
-  return [
-    ...present,
-    ...broken,
-    ...(seen.includes("fuse-blew") ? blownFuses(table, present, fuses, off) : []),
-  ];
+  return { faults: [...present, ...drawFaults(job.board, table, rates, present, random)], recorded: false };
+}
+
+function lineFusesOf(board: Board): ReadonlySet<string> {
+  return new Set(viewOf(board).lineFuses.map((part) => part.ref));
 }
 
 /** Of the faults that were recorded, those in places that are whole still. */
