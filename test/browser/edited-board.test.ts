@@ -52,7 +52,7 @@ describe("a board of one's own, edited", () => {
       await tap("button", /^F1 fuse/);
       await type("Name on the board", "FU1");
       await page.getByRole("button", { name: /^FU1 fuse/ }).waitFor();
-      await type("amps", "6.3");
+      await type("Amps", "6.3");
       await tap("button", "Seen, as it stands here");
       await page.getByRole("button", { name: "Seen, as it stands here", pressed: true }).waitFor();
       await inspect(page, "own-board-edited");
@@ -116,8 +116,8 @@ describe("a board of one's own, edited", () => {
     const before = await workedOn();
     await page.goto(`${served.url}#/boards/own-pump`);
     await page.getByRole("button", { name: /^FU1 fuse/ }).click();
-    await page.getByLabel("amps", { exact: true }).fill("10");
-    await page.getByLabel("amps", { exact: true }).press("Enter");
+    await page.getByLabel("Amps", { exact: true }).fill("10");
+    await page.getByLabel("Amps", { exact: true }).press("Enter");
     await page.getByRole("button", { name: "Undo" }).and(page.locator(":not(:disabled)")).waitFor();
     await inspect(page, "own-board-laptop");
     await expect.poll(async () => (await served.store.boards.readBoard("own-pump"))?.versions.length).toBe(2);
