@@ -95,11 +95,13 @@ function holds(low: number | null, high: number | null, { value }: LiveReading):
   return low !== null && high !== null && low <= Math.abs(value) && Math.abs(value) <= high;
 }
 
-/** `310 to 336 V`, small volts with two digits. */
+/** `310 V to 336 V`, small volts with two digits. */
 function bandWords({ value, spread }: LiveReading): string {
   const digits = Math.abs(value) < 60 ? 2 : 0;
-  const [low, high] = [value - BAND * spread, value + BAND * spread].map((one) => one.toFixed(digits));
-  return low === high ? `${low} V` : said`${low ?? ""} to ${`${high} V`}`;
+  const [low = "", high = ""] = [value - BAND * spread, value + BAND * spread].map(
+    (one) => `${one.toFixed(digits)} V`,
+  );
+  return low === high ? low : said`${low} to ${high}`;
 }
 
 const FLASH_THEN_DARK = said`a flash, then dark`;
