@@ -13,7 +13,9 @@ interface Origin {
 }
 
 const seen = (words: string): Origin => ({ mark: "seen", words });
-const MEMORY: Origin = { mark: "from memory", words: "generic data sheet" };
+/** What the marking itself says: disc, volts at a milliampere, tolerance. */
+const VARISTOR_MARKING = seen("marking of varistors, MakersWorkbench wiki");
+const VARISTORS_14D = seen("14D series data sheet, en.eeworld.com 3777128");
 
 function type(name: string, kind: PartKind, ratings: Ratings, origin: Origin): CatalogueType {
   return { name, kind, ratings, source: { id: name, ...origin } };
@@ -75,18 +77,18 @@ const DIODES: readonly CatalogueType[] = [
     seen("US1A to US1M data sheet, dtsheet.com 333896"),
   ),
   ...series(
-    ["UF4004"],
+    ["SUF4004"],
     [400],
     "diode",
-    { type: "fast", amps: 1, surgeAmps: 30, recoverySeconds: 50e-9, package: "DO-41" },
-    MEMORY,
+    { type: "fast", amps: 1, surgeAmps: 30, recoverySeconds: 50e-9, package: "DO-213AB" },
+    seen("SUF4001 to SUF4007 data sheet, dtsheet.com 1286897"),
   ),
   ...series(
-    ["UF4007"],
+    ["SUF4007"],
     [1000],
     "diode",
-    { type: "fast", amps: 1, surgeAmps: 30, recoverySeconds: 75e-9, package: "DO-41" },
-    MEMORY,
+    { type: "fast", amps: 1, surgeAmps: 30, dropVolts: 1.7, recoverySeconds: 75e-9, package: "DO-213AB" },
+    seen("SUF4001 to SUF4007 data sheet, dtsheet.com 1286897"),
   ),
   type(
     "FR107",
@@ -275,22 +277,16 @@ const SUPPLY_PARTS: readonly CatalogueType[] = [
 ];
 
 const MAINS_PARTS: readonly CatalogueType[] = [
-  type(
-    "14D471K",
-    "varistor",
-    { volts: 470, acVolts: 300, discMm: 14, tolerance: 0.1 },
-    seen("marking of varistors, MakersWorkbench wiki"),
-  ),
-  ...[7, 10, 20].map((discMm) =>
-    type(
-      `${String(discMm).padStart(2, "0")}D471K`,
-      "varistor",
-      { volts: 470, acVolts: 300, discMm, tolerance: 0.1 },
-      MEMORY,
-    ),
-  ),
-  ...[10, 14, 20].map((discMm) =>
-    type(`${discMm}D561K`, "varistor", { volts: 560, acVolts: 350, discMm, tolerance: 0.1 }, MEMORY),
+  ...[471, 561].flatMap((code) =>
+    [7, 10, 14, 20].map((discMm) => {
+      const volts = 10 * Math.floor(code / 10);
+      const name = `${String(discMm).padStart(2, "0")}D${code}K`;
+      const marked = { volts, discMm, tolerance: 0.1 };
+      const acVolts = code === 471 ? 300 : 350;
+      return discMm === 14
+        ? type(name, "varistor", { ...marked, acVolts }, VARISTORS_14D)
+        : type(name, "varistor", marked, VARISTOR_MARKING);
+    }),
   ),
   ...[1, 2, 3.15, 4, 5, 6.3, 8, 10].flatMap((amps) =>
     (["F", "T"] as const).map((blow) =>
