@@ -94,7 +94,8 @@ describe("hands busy", () => {
       await page.goto(`${served.url}#/new`);
       await page.getByRole("radio", { name: /Greenhouse/ }).check();
       await page.getByRole("radio", { name: "Surge" }).check();
-      await page.getByText("a meter; bench supply").waitFor();
+      // letter for letter: the W of a lamp is no w
+      await page.getByText("a meter; Bench supply", { exact: true }).waitFor();
       await page.getByRole("button", { name: "Start the job" }).click();
       await cardReady(page);
       const id = new URL(page.url()).hash.replace("#/job/", "");

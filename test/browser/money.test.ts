@@ -288,3 +288,24 @@ describe("the papers of a job", () => {
     JOB_MS,
   );
 });
+
+it(
+  "what the shop's own come-backs cost is offered to be set aside, and no nothing is",
+  async () => {
+    const { log, ...header } = CLOSED_JOB;
+    const events = log.map((event, at) => ({ ...event, id: `e${at}` }));
+    // A job file's content, as a test hands it to a store that never judges it.
+    await served.store.createJob({ id: "repaired", title: "", header, events, practice: null } as never);
+    const page = await served.phone();
+    await page.goto(`${served.url}#/shop`);
+    const own = page.getByRole("region", { name: "This shop's own come-backs" });
+    const offer = own.getByRole("button", { name: /^Set .* aside$/ });
+    await page.getByLabel("A come-back costs").fill("30");
+    await offer.waitFor();
+    await page.getByLabel("A come-back costs").fill("0");
+    await own.getByText(/: 0\.00 \w+ for each repair/).waitFor();
+    expect(await offer.count()).toBe(0);
+    await page.context().close();
+  },
+  JOB_MS,
+);
