@@ -3,6 +3,7 @@ import { said, saidCount } from "../messages/said.ts";
 import { formatQuantity } from "../units/quantity.ts";
 import { gammaSpread, type Spread } from "./conjugate.ts";
 import type { Learnt, LearntShares } from "./learnt.ts";
+import { causeWords, shapeWords, sortWords, workWords } from "./learnt-words.ts";
 import type { LearntFactor } from "./rate-chain.ts";
 
 export interface LearntRow {
@@ -54,8 +55,19 @@ function section(title: string, note: string, rows: readonly Weighed[]): LearntS
 }
 
 const UNITS = { diode: "V", ohms: "ohm", farads: "F" } as const;
-const sortWords = (sort: string): string => sort.replaceAll("-", " ");
-const keyWords = (key: string): string => key.split("\n").map(sortWords).join(": ");
+/** A sort or shape by itself, or behind the family of boards that it was counted in, which people name. */
+const keyWords =
+  (wordsOf: (name: string) => string) =>
+  (key: string): string => {
+    const at = key.lastIndexOf("\n");
+    const words = wordsOf(key.slice(at + 1));
+    return at < 0 ? words : said`${key.slice(0, at)}: ${words}`;
+  };
+
+const causeKeyWords = (key: string): string => {
+  const [cause = "", sort = ""] = key.split("\n");
+  return said`${causeWords(cause)}: ${sortWords(sort)}`;
+};
 
 /** Parts stand under the name that their board has now. */
 const partWords =
@@ -68,7 +80,7 @@ const partWords =
 function rateRows(
   factors: ReadonlyMap<string, LearntFactor>,
   met?: ReadonlyMap<string, number>,
-  wordsOf: (key: string) => string = keyWords,
+  wordsOf: (key: string) => string = keyWords(sortWords),
 ): Weighed[] {
   return [...factors].map(([key, factor]) => ({
     change: Math.abs(Math.log(factor.mean)),
@@ -112,7 +124,7 @@ function shareRows(shares: ReadonlyMap<string, LearntShares>): Weighed[] {
   return [...shares].map(([key, { modes, before, shares: now, counts }]) => ({
     change: Math.max(...now.map((one, at) => Math.abs(one - (before[at] ?? 0)))),
     row: {
-      what: keyWords(key),
+      what: keyWords(shapeWords)(key),
       before: ofModes(modes, (at) => share(before[at] ?? 0)),
       now: ofModes(modes, (at) => share(now[at] ?? 0)),
       between: "",
@@ -135,7 +147,11 @@ export function learntView(learnt: Learnt, ruleWords: (id: string) => string): L
         against(said`the tables and all faults together lead to expect`),
         rateRows(learnt.sorts, learnt.seen),
       ),
-      section(said`After one cause`, against(said`their sort leads to expect`), rateRows(learnt.causes)),
+      section(
+        said`After one cause`,
+        against(said`their sort leads to expect`),
+        rateRows(learnt.causes, undefined, causeKeyWords),
+      ),
       section(
         said`In one family of boards`,
         against(said`sort and cause lead to expect`),
@@ -189,7 +205,7 @@ function paceRows(learnt: Learnt): Weighed[] {
   return [...learnt.paces].map(([action, pace]) => ({
     change: Math.abs(Math.log(pace.factor)),
     row: {
-      what: action,
+      what: workWords(action),
       before: "x 1",
       now: times(pace.factor),
       between: "",

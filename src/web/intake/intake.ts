@@ -1,19 +1,20 @@
 /** What the intake gathers, and the job it becomes. */
 
 import { said } from "../../messages/said.ts";
+import { CAUSE_WORDS } from "../../wire/cause-words.ts";
 import { partFacts, withAssumed } from "../board-facts.ts";
 import { happened, type JobHeader, type KeptEvent, newId } from "../job-event.ts";
 import { type TermsTyped, termsOf, termsProblem, USUAL_TERMS } from "../money/terms-typed.ts";
 import type { PictureToSend } from "../picture/kept-picture.ts";
 
 export const CAUSES: readonly { readonly cause: string; readonly words: string; readonly hint: string }[] = [
-  { cause: "water", words: said`Water`, hint: said`leak, flood, condensation` },
-  { cause: "surge", words: said`Surge`, hint: said`thunderstorm, mains trouble` },
-  { cause: "overload", words: said`Overload`, hint: said`locked rotor, heat` },
-  { cause: "age", words: said`Age`, hint: said`worn out, faded slowly` },
-  { cause: "insects", words: said`Insects`, hint: said`ants, geckos, nests` },
-  { cause: "impact", words: said`Impact`, hint: said`dropped, struck` },
-  { cause: "unknown", words: said`Not known`, hint: said`nobody can say` },
+  { cause: "water", words: CAUSE_WORDS.water, hint: said`leak, flood, condensation` },
+  { cause: "surge", words: CAUSE_WORDS.surge, hint: said`thunderstorm, mains trouble` },
+  { cause: "overload", words: CAUSE_WORDS.overload, hint: said`locked rotor, heat` },
+  { cause: "age", words: CAUSE_WORDS.age, hint: said`worn out, faded slowly` },
+  { cause: "insects", words: CAUSE_WORDS.insects, hint: said`ants, geckos, nests` },
+  { cause: "impact", words: CAUSE_WORDS.impact, hint: said`dropped, struck` },
+  { cause: "unknown", words: CAUSE_WORDS.unknown, hint: said`nobody can say` },
 ];
 
 export const SYMPTOMS: readonly { readonly symptom: string; readonly words: string }[] = [
