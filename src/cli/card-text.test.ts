@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { insulationAnswers } from "../job/insulation-words.ts";
 import type { BenchView, CardView } from "../wire/bench-view.ts";
 import { cardText } from "./card-text.ts";
 
@@ -119,7 +120,7 @@ it("before power the terminal says what each feed breaks and loses, what would s
 });
 
 it("at the motor's gate the terminal says what to type, and how to go on without", () => {
-  const told = text({ ...CARD, gate: "motor", answers: ["over 50", "not read"], forecast: null });
-  expect(told).toContain("Type over 50 | not read, or the figure.");
+  const told = text({ ...CARD, gate: "motor", answers: insulationAnswers(), forecast: null });
+  expect(told).toContain("Type over 50 | 10 to 50 | 2 to 10 | under 2 | not read, or the figure.");
   expect(told).toContain("To drive it unread: overrule motor WHY");
 });

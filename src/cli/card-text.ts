@@ -97,7 +97,8 @@ function stakeText(card: CardView, currency: string): string {
 }
 
 function gateText({ gate, answers }: CardView): string {
-  const keys = answers.length === 0 ? "" : `  Type ${answers.join(" | ")}, or the figure.\n`;
+  const keys =
+    answers.length === 0 ? "" : `  Type ${answers.map(({ answer }) => answer).join(" | ")}, or the figure.\n`;
   return gate === null ? keys : `${keys}  To drive it unread: overrule ${gate} WHY\n`;
 }
 

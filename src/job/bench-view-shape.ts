@@ -26,8 +26,8 @@ export interface CardView
   readonly action: ActionView;
   /** the gate that the step serves, passed over by one tap and a reason; null: none of its own */
   readonly gate: "motor" | null;
-  /** answers that are one tap; empty where there are keys of another kind */
-  readonly answers: readonly string[];
+  /** answers that are one tap, as they are kept and as they are said; empty where there are keys of another kind */
+  readonly answers: readonly { readonly answer: string; readonly words: string }[];
   /** e.g. "Red on PBUS (C1 plus pin), black on NBUS (C1 minus pin), diode mode" */
   readonly headline: string;
   readonly red: string | null;

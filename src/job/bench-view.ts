@@ -35,6 +35,7 @@ import { eventWords, readingWords } from "./event-words.ts";
 import { comparedReadings } from "./good-beside.ts";
 import { referenceWords } from "./good-board.ts";
 import { stageGrids } from "./grids.ts";
+import { insulationAnswers } from "./insulation-words.ts";
 import { moneyView } from "./money-view.ts";
 import { baselinesView, baselineWords, besideOf, recheckView } from "./recheck-view.ts";
 import { safetyView } from "./safety-view.ts";
@@ -100,9 +101,7 @@ function cardView(assessment: Assessment, beside: ReturnType<typeof besideOf>): 
     action: { ...action },
     gate: proposal.gate ?? null,
     answers:
-      action.do === "answer" && action.question === MOTOR_INSULATION.question
-        ? [...MOTOR_INSULATION.answers, MOTOR_INSULATION.notRead]
-        : [],
+      action.do === "answer" && action.question === MOTOR_INSULATION.question ? insulationAnswers() : [],
     headline: actionWords(job.board, action),
     red: measure?.red === undefined ? null : placeWords(job.board, measure.red),
     black: measure?.black === undefined ? null : placeWords(job.board, measure.black),

@@ -16,6 +16,8 @@ import { shownWord } from "../diagnosis/shown-words.ts";
 import { signShown, signsOf } from "../live/signs.ts";
 import { said } from "../messages/said.ts";
 import { commaList } from "../planning/faults-in-words.ts";
+import { MOTOR_INSULATION } from "../priors/told.ts";
+import { insulationRead } from "./insulation-words.ts";
 import { actionWords } from "./words.ts";
 
 export function eventWords(board: Board, event: JobEvent | undefined): string {
@@ -29,6 +31,8 @@ export function eventWords(board: Board, event: JobEvent | undefined): string {
   }
   if (event.do === "beside")
     return said`${words} read ${event.reading === "OL" ? "OL" : shownWords(event.mode, event.reading)}`;
+  if (event.do === "answer" && event.question === MOTOR_INSULATION.question)
+    return insulationRead(event.answer);
   if (event.do === "look") return said`${words}: ${FINDING_WORDS[event.finding]}`;
   if (event.do === "power" && event.observed !== undefined)
     return said`${words}: ${commaList([observedWords(event.observed), ...signsNoted(board, event)])}`;

@@ -13,6 +13,7 @@ import type {
   RunLoad,
   WaitsFor,
 } from "../bench/event.ts";
+import { noteText } from "../bench/note-words.ts";
 import { overruleReason } from "../bench/overrule-reasons.ts";
 import { isPlugged } from "../bench/place.ts";
 import { MODE_WORDS } from "../bench/words.ts";
@@ -25,6 +26,7 @@ import { said } from "../messages/said.ts";
 import { amount } from "../planning/expectations.ts";
 import type { Action } from "../planning/proposal.ts";
 import { MOTOR_INSULATION } from "../priors/told.ts";
+import { ASKS_INSULATION, insulationRead } from "./insulation-words.ts";
 import { BOARD_REVISION } from "./told-in.ts";
 
 /** `DC bus + (C1 plus pin)`: a net by its label and a place the eye finds; a single pin by part and pin. */
@@ -144,15 +146,15 @@ function otherWords(board: Board, action: Action | JobEvent): string {
     case "answer":
       if (action.question === BOARD_REVISION) return said`Revision on the board: ${action.answer}`;
       return action.question === MOTOR_INSULATION.question
-        ? insulationWords(action.answer)
+        ? insulationAsked(action.answer)
         : said`Customer: ${action.question}: ${action.answer}`;
     case "mark":
       return said`${action.part}: ${MARK_WORDS[action.as]}`;
     case "note":
-      if (action.turned === undefined) return said`Note: ${action.text}`;
+      if (action.turned === undefined) return said`Note: ${noteText(action)}`;
       return action.text === ""
         ? said`${action.turned} turned and charged the board`
-        : said`${action.turned} turned and charged the board: ${action.text}`;
+        : said`${action.turned} turned and charged the board: ${noteText(action)}`;
     case "overrule":
       return said`${action.of === undefined ? said`Overruled` : OVERRULED_WORDS[action.of]}: ${overruleReason(action.why)}`;
     case "undo":
@@ -196,17 +198,9 @@ const QUOTE_ANSWER_WORDS: Readonly<Record<QuoteAnswer, string>> = {
   refused: said`refused`,
 };
 
-function insulationWords(answer: string): string {
-  if (answer === MOTOR_INSULATION.notRead) return said`Motor insulation to earth, megohms`;
-  return said`Motor insulation to earth: ${answer === "OL" || !/\d$/.test(answer) ? answer : megohmWords(answer)}`;
-}
-
-/** `over 50` -> `over 50 Mohm`; a bare figure as it is. */
-function megohmWords(answer: string): string {
-  const [, below, least = "", , most] = /^(over |under )?(\S+)( to (\S+))?$/.exec(answer) ?? [];
-  if (below === "over ") return said`over ${`${least} Mohm`}`;
-  if (below === "under ") return said`under ${`${least} Mohm`}`;
-  return most === undefined ? `${answer} Mohm` : said`${least} to ${`${most} Mohm`}`;
+/** A proposal asks with the answer that nobody has given yet. */
+function insulationAsked(answer: string): string {
+  return answer === MOTOR_INSULATION.notRead ? ASKS_INSULATION : insulationRead(answer);
 }
 
 /** A bench supply, or a cell through its resistor, and where it is clipped on. */

@@ -1,8 +1,10 @@
 /** What is typed at the prompt, as events of the log. */
 
 import type { JobEvent, MeasureMode } from "../../bench/event.ts";
+import { turnedWords } from "../../bench/note-words.ts";
 import { parseEvent } from "../../bench/parse-event.ts";
 import { COLD_MODES, FINDINGS, isColdMode, MEASURE_MODES, OBSERVED, OVERRULED } from "../../bench/words.ts";
+import { plain } from "../../messages/said.ts";
 import type { Action } from "../../planning/proposal.ts";
 import { parseJsonText } from "../../units/json-text.ts";
 import type { Parsed } from "../../units/outcome.ts";
@@ -97,7 +99,7 @@ function fromWords(line: string, { card, isPart }: Prompt): Parsed<readonly Fiel
     case "note":
       return one({ do: verb, text: after });
     case "turned":
-      return one({ do: "note", text: `${first} turned while plugged in`, turned: first });
+      return one({ do: "note", text: plain(turnedWords(first)), turned: first });
     case "overrule": {
       const of = OVERRULED.find((known) => known === first);
       return one({

@@ -1,7 +1,7 @@
 /** The keys that answer a card, by what the card asks for. */
 
 import { useState } from "react";
-import { plain, said } from "../../messages/said.ts";
+import { said } from "../../messages/said.ts";
 import { latinDigits } from "../../units/typed-digits.ts";
 import type { ActionView } from "../../wire/bench-view.ts";
 import { field } from "../job-event.ts";
@@ -78,15 +78,15 @@ function OneTapAnswers(props: AnswerProps) {
   return (
     <>
       <fieldset className="keys" aria-label={say`What it reads`}>
-        {card.answers.map((answer, index) => (
+        {card.answers.map(({ answer, words }, index) => (
           <button
             type="button"
             key={answer}
             data-key={index + 1}
             disabled={disabled}
-            onClick={() => hands.done(card.action, { answer: plain(answer) })}
+            onClick={() => hands.done(card.action, { answer })}
           >
-            {/\d$/.test(plain(answer)) ? forms().shown(`${plain(answer)} Mohm`) : say(answer)}
+            {say(words)}
           </button>
         ))}
       </fieldset>

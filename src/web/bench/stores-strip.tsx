@@ -1,6 +1,7 @@
 /** The charge of the board: each store with what was read at its pins, and the gate before hands and cold checks. */
-import { said } from "../../messages/said.ts";
+import { plain, said } from "../../messages/said.ts";
 import type { BenchView, StoreView } from "../../wire/bench-view.ts";
+import { turnedWords } from "../../wire/note-words.ts";
 import { happened } from "../job-event.ts";
 import { say } from "../say.ts";
 import { listed, timeOfDay } from "../words.ts";
@@ -46,7 +47,7 @@ export function StoresStrip({ view, hands }: Props) {
                 type="button"
                 key={part}
                 onClick={() =>
-                  hands.add([happened({ do: "note", text: `${part} turned while plugged in`, turned: part })])
+                  hands.add([happened({ do: "note", text: plain(turnedWords(part)), turned: part })])
                 }
               >
                 {say`It turned: ${words}`}

@@ -1,7 +1,8 @@
 /** What this bench has learnt: each figure beside the default that it takes the place of, and the jobs it comes from. */
 import { useState } from "react";
-import { saidCount } from "../../messages/said.ts";
+import { plain, saidCount } from "../../messages/said.ts";
 import type { LearntView } from "../../wire/learnt-view.ts";
+import { LEFT_OUT } from "../../wire/note-words.ts";
 import { api } from "../api.ts";
 import { happened } from "../job-event.ts";
 import type { JobLesson } from "../lessons.ts";
@@ -102,7 +103,7 @@ function JobsBehind({ jobs, onChange }: JobsBehindProps) {
   const turn = async ({ id, leftOutBy }: JobLesson) => {
     const event =
       leftOutBy === null
-        ? happened({ do: "note", text: "left out of what is learnt", leftOut: true })
+        ? happened({ do: "note", text: plain(LEFT_OUT), leftOut: true })
         : happened({ do: "undo", of: leftOutBy });
     try {
       await api.append(id, [event]);

@@ -54,6 +54,8 @@ export const JOB: Sayings = {
   accepted: "مقبول",
   refused: "مرفوض",
   "Motor insulation to earth, megohms": "عازلية المحرك إلى الأرض، ميغا أوم",
+  "{0} turned while plugged in": "دار {0} وهو موصول بالقابس",
+  "left out of what is learnt": "مستبعد مما تم تعلمه",
   "Motor insulation to earth: {0}": "عازلية المحرك إلى الأرض: {0}",
   "over {0}": "أكثر من {0}",
   "under {0}": "أقل من {0}",

@@ -56,6 +56,8 @@ export const JOB: Sayings = {
   accepted: "aceptado",
   refused: "rechazado",
   "Motor insulation to earth, megohms": "Aislamiento del motor a tierra, megaohmios",
+  "{0} turned while plugged in": "{0} giró estando enchufado",
+  "left out of what is learnt": "excluido de lo aprendido",
   "Motor insulation to earth: {0}": "Aislamiento del motor a tierra: {0}",
   "over {0}": "más de {0}",
   "under {0}": "menos de {0}",

@@ -53,6 +53,8 @@ export const JOB: Sayings = {
   accepted: "स्वीकार",
   refused: "अस्वीकार",
   "Motor insulation to earth, megohms": "मोटर का अर्थ से इंसुलेशन, मेगाओम",
+  "{0} turned while plugged in": "{0} प्लग लगे रहते हुए घूमा",
+  "left out of what is learnt": "सीखे हुए से बाहर रखा गया",
   "Motor insulation to earth: {0}": "मोटर का अर्थ से इंसुलेशन: {0}",
   "over {0}": "{0} से अधिक",
   "under {0}": "{0} से कम",
