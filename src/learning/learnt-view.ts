@@ -1,4 +1,5 @@
 /** What was learnt, line by line in words and figures, each default beside what took its place. */
+import { MODE_WORDS } from "../bench/words.ts";
 import { said, saidCount } from "../messages/said.ts";
 import { formatQuantity } from "../units/quantity.ts";
 import { gammaSpread, type Spread } from "./conjugate.ts";
@@ -219,7 +220,7 @@ function referenceRows({ references, names }: Learnt): Weighed[] {
     readings.map(({ mode, red, black, reading, spread: one, count: many }) => ({
       change: 1,
       row: {
-        what: said`${names.get(board) ?? board}: ${mode} red ${red}, black ${black}`,
+        what: said`${names.get(board) ?? board}: ${MODE_WORDS[mode]} red ${red}, black ${black}`,
         before: said`not read`,
         now: formatQuantity(reading, UNITS[mode]),
         between: many === 1 ? "" : `+- ${mode === "diode" ? `${one.toFixed(3)} V` : share(one)}`,
